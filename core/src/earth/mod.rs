@@ -1,0 +1,7 @@
+//! The shape of the earth: lines, distances and heights on WGS-84.
+
+mod geodesic;
+mod slant;
+
+pub use geodesic::{GeodesicLine, direct, inverse};
+pub use slant::{MEAN_RADIUS, ground_distance, slant_range};

@@ -1,0 +1,121 @@
+//! The one error type: which parameter, its value with its unit, and what is allowed.
+
+use crate::value::Quantity;
+
+/// Why a value was refused or why no answer exists.
+///
+/// Every variant carries the numbers that led to it, so that the message can be shown to the person who gave
+/// them. [`Error::code`] is the same error as a stable number; the C interface returns it as its status.
+///
+/// # Example
+/// ```
+/// use lubberline::plain::slant_range_nm;
+/// let error = slant_range_nm(-3.0, 9_000.0).unwrap_err();
+/// assert_eq!(error.to_string(), "ground_distance_nm is -3 NM; allowed: from 0.0 to 10900.0 NM");
+/// ```
+#[non_exhaustive]
+#[derive(Debug, Clone, Copy, PartialEq, thiserror::Error)]
+pub enum Error {
+    /// A value lies outside the range of its quantity.
+    #[error("{parameter} is {value} {unit}; allowed: {allowed}", unit = quantity.unit(), allowed = quantity.allowed())]
+    OutOfRange {
+        /// The kind of quantity, with its unit and its range.
+        quantity: Quantity,
+        /// The parameter as the caller knows it.
+        parameter: &'static str,
+        /// What was given, in the quantity's unit.
+        value: f64,
+    },
+    /// The outbound course is the reciprocal of the inbound one: no line of roll-out exists.
+    #[error(
+        "the course change from {inbound_course_deg} deg to {outbound_course_deg} deg is a reversal and has no lead; \
+         allowed: a change other than 180 deg (fly a course reversal instead)"
+    )]
+    CourseReversal {
+        /// The course flown to the fix.
+        inbound_course_deg: f64,
+        /// The course flown from it.
+        outbound_course_deg: f64,
+    },
+    /// The airspeed cannot hold the course against the wind, or makes no way along it.
+    #[error(
+        "wind of {wind_speed_kt} kt from {wind_from_deg} deg lets a true airspeed of {true_airspeed_kt} kt make no way \
+         along course {course_deg} deg; allowed: a crosswind below the airspeed and a groundspeed above 0 kt"
+    )]
+    WindTooStrong {
+        /// The course to be held.
+        course_deg: f64,
+        /// The true airspeed.
+        true_airspeed_kt: f64,
+        /// The direction the wind blows from, against the same north as the course.
+        wind_from_deg: f64,
+        /// The speed of the wind.
+        wind_speed_kt: f64,
+    },
+    /// The turn does not fit between the radial and the arc.
+    #[error(
+        "a turn of radius {turn_radius_nm} NM does not join the {arc_radius_nm} NM arc and the radial; \
+         allowed: an arc of at least twice the turn radius when turning on its inside, and a wind that lets it close"
+    )]
+    ArcTooTight {
+        /// Radius of the arc about the station.
+        arc_radius_nm: f64,
+        /// Radius of the turn in still air.
+        turn_radius_nm: f64,
+    },
+    /// The slant range is shorter than the height: no point on the ground answers to it.
+    #[error(
+        "slant_range_nm is {slant_range_nm} NM; allowed: at least the height above the station, {height_nm} NM"
+    )]
+    SlantRangeBelowHeight {
+        /// The slant range that was given.
+        slant_range_nm: f64,
+        /// The height above (or depth below) the station in nautical miles.
+        height_nm: f64,
+    },
+}
+
+/// Every failure that is not a value out of range: its code and the text the C interface shows for it.
+pub(crate) const RELATION_FAILURES: &[(i32, &str)] = &[
+    (-101, "the course change is a reversal and has no lead"),
+    (-102, "the airspeed cannot hold the course against the wind"),
+    (-103, "the turn does not fit between the radial and the arc"),
+    (-104, "the slant range is shorter than the height above the station"),
+];
+
+impl Error {
+    /// The error as a stable negative number: -1 to -99 for a quantity out of range, from -101 for the others.
+    pub fn code(&self) -> i32 {
+        match self {
+            Self::OutOfRange { quantity, .. } => quantity.code(),
+            Self::CourseReversal { .. } => -101,
+            Self::WindTooStrong { .. } => -102,
+            Self::ArcTooTight { .. } => -103,
+            Self::SlantRangeBelowHeight { .. } => -104,
+        }
+    }
+
+    /// Whether one value by itself was refused (rather than a relation between several).
+    pub fn is_out_of_range(&self) -> bool {
+        matches!(self, Self::OutOfRange { .. })
+    }
+
+    /// The parameter that was refused, where one can be named.
+    pub fn parameter(&self) -> Option<&'static str> {
+        match self {
+            Self::OutOfRange { parameter, .. } => Some(parameter),
+            _ => None,
+        }
+    }
+}
+
+/// What a status code means, for callers that see codes only; `None` for a number that is no code.
+pub fn status_text(code: i32) -> Option<&'static str> {
+    if code == 0 {
+        return Some("ok");
+    }
+    let relation = RELATION_FAILURES.iter().find(|(known, _)| *known == code).map(|(_, text)| *text);
+    relation.or_else(|| {
+        Quantity::ALL.iter().find(|quantity| quantity.code() == code).map(|quantity| quantity.status_text())
+    })
+}

@@ -1,0 +1,15 @@
+#![doc = include_str!("../../README.md")]
+#![forbid(unsafe_code)]
+
+pub mod air;
+pub mod earth;
+mod error;
+pub mod lead;
+pub mod plain;
+pub mod rules;
+pub mod station;
+pub mod turn;
+pub mod value;
+pub mod wind;
+
+pub use error::{Error, status_text};

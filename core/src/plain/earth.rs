@@ -1,0 +1,116 @@
+//! Plain functions of [`crate::earth`].
+
+use super::{any_nan, outputs};
+use crate::Error;
+use crate::earth;
+use crate::value::units::{degree, nautical_mile};
+use crate::value::{Bearing, GroundDistance, HeightAboveStation, Latitude, Longitude, Position};
+
+/// A position from plain numbers under the names its caller gave them.
+pub(super) fn position(
+    latitude: &'static str,
+    latitude_deg: f64,
+    longitude: &'static str,
+    longitude_deg: f64,
+) -> Result<Position, Error> {
+    Ok(Position::new(Latitude::named(latitude, latitude_deg)?, Longitude::named(longitude, longitude_deg)?))
+}
+
+outputs! {
+    /// The shortest line between two points: what [`geodesic_inverse`] gives.
+    GeodesicInverse {
+        /// Length along the surface.
+        distance_nm,
+        /// True bearing at the first point, 0 to 360; NaN between coincident points.
+        initial_bearing_deg,
+        /// True bearing at the second point, onward, 0 to 360; NaN between coincident points.
+        final_bearing_deg,
+    }
+}
+
+/// The shortest line between two points on the WGS-84 ellipsoid: its length and its bearings.
+///
+/// Karney's solution of the inverse geodesic problem.
+///
+/// # Arguments
+/// - `lat1_deg`: latitude of the first point, -90 to 90
+/// - `lon1_deg`: longitude of the first point, any finite number
+/// - `lat2_deg`: latitude of the second point, -90 to 90
+/// - `lon2_deg`: longitude of the second point, any finite number
+///
+/// # Accuracy
+/// 15 nanometres for any two points.
+///
+/// # Degenerate cases
+/// Coincident points have no bearing (NaN). Between antipodal points one of the shortest lines is given.
+///
+/// # Errors
+/// A latitude beyond a pole, or an infinite number.
+///
+/// # Source
+/// C. F. F. Karney, Algorithms for geodesics, Journal of Geodesy 87 (2013) 43-55, doi 10.1007/s00190-012-0578-z.
+///
+/// # Example
+/// ```
+/// # use lubberline::plain::geodesic_inverse;
+/// assert_eq!(format!("{:.3}", geodesic_inverse(51.0, 0.0, 52.0, 1.0)?.distance_nm), "70.814");
+/// assert_eq!(format!("{:.2}", geodesic_inverse(51.0, 0.0, 52.0, 1.0)?.initial_bearing_deg), "31.63");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
+pub fn geodesic_inverse(
+    lat1_deg: f64,
+    lon1_deg: f64,
+    lat2_deg: f64,
+    lon2_deg: f64,
+) -> Result<GeodesicInverse, Error> {
+    if any_nan(&[lat1_deg, lon1_deg, lat2_deg, lon2_deg]) {
+        return Ok(GeodesicInverse::NAN);
+    }
+    let line = earth::inverse(
+        position("lat1_deg", lat1_deg, "lon1_deg", lon1_deg)?,
+        position("lat2_deg", lat2_deg, "lon2_deg", lon2_deg)?,
+    );
+    let degrees =
+        |bearing: Option<Bearing<_>>| bearing.map_or(f64::NAN, |known| known.angle().get::<degree>());
+    Ok(GeodesicInverse {
+        distance_nm: line.distance.value().get::<nautical_mile>(),
+        initial_bearing_deg: degrees(line.initial_bearing),
+        final_bearing_deg: degrees(line.final_bearing),
+    })
+}
+
+/// Slant range, which DME shows, from ground distance and height above the station.
+///
+/// `sqrt(h^2 + 4 R (R + h) sin^2(d / 2R))`: the straight line over a sphere of the mean radius of WGS-84,
+/// never the sum of distance and height.
+///
+/// # Arguments
+/// - `ground_distance_nm`: along the surface from the station, 0 to 10 900
+/// - `height_ft`: above the station's antenna, -60 000 to 400 000
+///
+/// # Accuracy
+/// Within 1 m of the ellipsoid to 100 NM and 45 000 ft.
+///
+/// # Degenerate cases
+/// Overhead the answer is the height.
+///
+/// # Errors
+/// A value outside its range.
+///
+/// # Source
+/// The law of cosines between the radii R and R + h.
+///
+/// # Example
+/// ```
+/// # use lubberline::plain::slant_range_nm;
+/// assert_eq!(format!("{:.3}", slant_range_nm(10.0, 30_000.0)?), "11.153");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
+pub fn slant_range_nm(ground_distance_nm: f64, height_ft: f64) -> Result<f64, Error> {
+    if any_nan(&[ground_distance_nm, height_ft]) {
+        return Ok(f64::NAN);
+    }
+    let ground = GroundDistance::named("ground_distance_nm", ground_distance_nm)?;
+    let height = HeightAboveStation::named("height_ft", height_ft)?;
+    Ok(earth::slant_range(ground, height).value().get::<nautical_mile>())
+}

@@ -1,0 +1,32 @@
+//! The plain layer: the one place where numbers gain and lose their units, for C and for Python.
+//!
+//! Every function takes and gives plain `f64` numbers whose units end their names. Each is total: any numbers
+//! give a value or an error, nothing panics, nothing allocates, and a NaN given comes back as NaN without an error.
+//! The C functions, the NumPy functions, their documentation and `docs/functions.md` are generated from the files
+//! of this folder; `DEVELOPERS.md` says how.
+
+mod earth;
+#[rustfmt::skip]
+pub mod table;
+
+pub use earth::*;
+
+/// Whether a number was given that is not one; the answer is then NaN too, in silence.
+fn any_nan(given: &[f64]) -> bool {
+    given.iter().any(|value| value.is_nan())
+}
+
+/// Declares the plain result of a function with several outputs.
+macro_rules! outputs {
+    ($(#[$doc:meta])* $name:ident { $($(#[$field_doc:meta])* $field:ident,)+ }) => {
+        $(#[$doc])*
+        #[derive(Debug, Clone, Copy, PartialEq)]
+        pub struct $name { $($(#[$field_doc])* pub $field: f64,)+ }
+
+        impl $name {
+            /// The answer to a question that holds a NaN.
+            pub const NAN: Self = Self { $($field: f64::NAN,)+ };
+        }
+    };
+}
+pub(crate) use outputs;

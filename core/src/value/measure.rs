@@ -1,0 +1,94 @@
+//! Measures that share a dimension but not a meaning, each a type of its own.
+
+use super::Quantity;
+use super::units::*;
+use crate::Error;
+
+/// Declares a measure: a `uom` quantity with a meaning, checked against its row of the table of quantities.
+macro_rules! measures {
+    ($($(#[$doc:meta])* $name:ident($inner:ident in $unit:ident);)+) => {$(
+        $(#[$doc])*
+        #[derive(Debug, Clone, Copy, PartialEq, PartialOrd)]
+        pub struct $name($inner);
+
+        impl $name {
+            #[doc = concat!("Accepts a value in the range of [`Quantity::", stringify!($name), "`].")]
+            ///
+            /// # Errors
+            /// [`Error::OutOfRange`] for a value outside that range, and for one that is not a number.
+            pub fn new(value: $inner) -> Result<Self, Error> {
+                Quantity::$name.check(Quantity::$name.name(), value.get::<$unit>())?;
+                Ok(Self(value))
+            }
+
+            /// A plain number in the quantity's unit, under the name its caller gave it.
+            #[allow(dead_code, reason = "one macro serves every measure; not each is an input of the plain layer")]
+            pub(crate) fn named(parameter: &'static str, value: f64) -> Result<Self, Error> {
+                Ok(Self($inner::new::<$unit>(Quantity::$name.check(parameter, value)?)))
+            }
+
+            /// A value known by its derivation to be sound.
+            #[allow(dead_code, reason = "one macro serves every measure; not each is a result")]
+            pub(crate) fn derived(value: $inner) -> Self {
+                Self(value)
+            }
+
+            /// The value with its unit.
+            pub fn value(self) -> $inner {
+                self.0
+            }
+        }
+    )+};
+}
+
+measures! {
+    /// Distance along the surface of the earth.
+    GroundDistance(Length in nautical_mile);
+    /// Straight distance from a station's antenna to the aircraft: what DME shows.
+    SlantRange(Length in nautical_mile);
+    /// Radius of an arc about a station, or of a turn.
+    ArcRadius(Length in nautical_mile);
+    /// Altitude in the standard atmosphere at which the pressure is found.
+    PressureAltitude(Length in foot);
+    /// Altitude above mean sea level; the library takes the geoid for the ellipsoid.
+    TrueAltitude(Length in foot);
+    /// Height above a station's antenna.
+    HeightAboveStation(Length in foot);
+    /// Elevation of a station's antenna above mean sea level.
+    Elevation(Length in foot);
+    /// Airspeed as a perfect indicator would show it.
+    CalibratedAirspeed(Velocity in knot);
+    /// Airspeed that gives the same dynamic pressure in sea-level density.
+    EquivalentAirspeed(Velocity in knot);
+    /// Speed through the air.
+    TrueAirspeed(Velocity in knot);
+    /// Speed over the ground.
+    Groundspeed(Velocity in knot);
+    /// Speed of the wind, without its direction.
+    WindSpeed(Velocity in knot);
+    /// Speed over speed of sound.
+    Mach(Ratio in ratio);
+    /// Ratio of lift to weight in a level turn.
+    LoadFactor(Ratio in ratio);
+    /// Difference of the air's temperature from the standard atmosphere.
+    IsaDeviation(TemperatureInterval in kelvin_interval);
+    /// Temperature of the air.
+    Temperature(ThermodynamicTemperature in degree_celsius);
+    /// Angle of bank, without its side.
+    Bank(Angle in degree);
+    /// Rate of change of heading, without its side.
+    TurnRate(AngularVelocity in degree_per_second);
+    /// Rate of change of bank; infinite for an instant roll.
+    RollRate(AngularVelocity in degree_per_second);
+    /// Half-angle of a cone about the vertical.
+    ConeHalfAngle(Angle in degree);
+    /// Angle at which a course is intercepted.
+    InterceptAngle(Angle in degree);
+}
+
+impl RollRate {
+    /// A roll that takes no time, which makes every turn a circle in the air.
+    pub fn instant() -> Self {
+        Self(degrees_per_second(f64::INFINITY))
+    }
+}

@@ -1,0 +1,19 @@
+//! Values with units and meanings, validated at the door.
+
+mod bearing;
+mod measure;
+mod position;
+mod quantity;
+pub mod units;
+
+pub use bearing::{
+    Bearing, Declination, DirectionChange, GridNorth, MagneticBearing, MagneticNorth, North, Radial,
+    StationNorth, TrueBearing, TrueNorth,
+};
+pub use measure::{
+    ArcRadius, Bank, CalibratedAirspeed, ConeHalfAngle, Elevation, EquivalentAirspeed, GroundDistance,
+    Groundspeed, HeightAboveStation, InterceptAngle, IsaDeviation, LoadFactor, Mach, PressureAltitude,
+    RollRate, SlantRange, Temperature, TrueAirspeed, TrueAltitude, TurnRate, WindSpeed,
+};
+pub use position::{Latitude, Longitude, Position};
+pub use quantity::Quantity;

@@ -1,0 +1,164 @@
+//! The table of bounded quantities: each with its name, unit, range and status code.
+
+use crate::Error;
+
+/// Rounding that a conversion between units may leave on a value that stands at the end of its range.
+const CONVERSION_ROUNDING: f64 = 4.0 * f64::EPSILON;
+
+/// Turns one line's range into its words and its test.
+macro_rules! range {
+    (text: finite, $unit:literal) => { concat!("any finite number of ", $unit) };
+    (text: positive, $unit:literal) => { concat!("above 0 ", $unit, ", or infinite") };
+    (text: $low:ident $min:literal $high:ident $max:literal, $unit:literal) => {
+        concat!(stringify!($low), " ", $min, " ", stringify!($high), " ", $max, " ", $unit)
+    };
+    (holds: $value:ident, finite) => { $value.is_finite() };
+    (holds: $value:ident, positive) => { $value > 0.0 };
+    (holds: $value:ident, from $min:literal $high:ident $max:literal) => {
+        $value >= $min - f64::abs($min) * CONVERSION_ROUNDING && range!(below: $value, $high $max)
+    };
+    (holds: $value:ident, above $min:literal $high:ident $max:literal) => {
+        $value > $min && range!(below: $value, $high $max)
+    };
+    (below: $value:ident, to $max:literal) => { $value <= $max + f64::abs($max) * CONVERSION_ROUNDING };
+    (below: $value:ident, below $max:literal) => { $value < $max };
+}
+
+macro_rules! quantities {
+    ($($(#[$doc:meta])* $variant:ident = $code:literal: $name:literal, $unit:literal, [$($range:tt)+];)+) => {
+        /// A kind of quantity with its unit and the range in which it is accepted.
+        #[non_exhaustive]
+        #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+        pub enum Quantity {
+            $($(#[$doc])* #[doc = ""] #[doc = concat!("Allowed: ", range!(text: $($range)+, $unit), ".")] $variant,)+
+        }
+
+        impl Quantity {
+            /// Every quantity, in the order of the codes.
+            pub const ALL: &'static [Self] = &[$(Self::$variant,)+];
+
+            /// The quantity in words.
+            pub const fn name(self) -> &'static str {
+                match self { $(Self::$variant => $name,)+ }
+            }
+
+            /// The unit its plain numbers are in.
+            pub const fn unit(self) -> &'static str {
+                match self { $(Self::$variant => $unit,)+ }
+            }
+
+            /// The range in words, with its unit.
+            pub const fn allowed(self) -> &'static str {
+                match self { $(Self::$variant => range!(text: $($range)+, $unit),)+ }
+            }
+
+            /// What the C interface says of a value out of range.
+            pub const fn status_text(self) -> &'static str {
+                match self {
+                    $(Self::$variant => concat!($name, " out of range; allowed: ", range!(text: $($range)+, $unit)),)+
+                }
+            }
+
+            /// The stable number of this quantity's range error.
+            pub const fn code(self) -> i32 {
+                match self { $(Self::$variant => -$code,)+ }
+            }
+
+            fn holds(self, value: f64) -> bool {
+                match self { $(Self::$variant => range!(holds: value, $($range)+),)+ }
+            }
+        }
+    };
+}
+
+// A row: variant = code: name, unit, range. Codes are part of the C interface: add at the end, never renumber.
+// `finite` is any finite number, `positive` anything above zero with infinity; else from/above MIN to/below MAX.
+quantities! {
+    /// Geodetic latitude on WGS-84.
+    Latitude = 1: "latitude", "deg", [from -90.0 to 90.0];
+    /// Longitude; values beyond a full circle are reduced.
+    Longitude = 2: "longitude", "deg", [finite];
+    /// A direction over the ground or through the air, clockwise from a north; reduced to [0, 360).
+    Bearing = 3: "bearing", "deg", [finite];
+    /// A signed change of direction, right positive; reduced to (-180, 180].
+    DirectionChange = 4: "change of direction", "deg", [finite];
+    /// Angle from the station's north to true north, or from magnetic to true, positive east.
+    Declination = 5: "declination", "deg", [from -180.0 to 180.0];
+    /// Angle of bank.
+    Bank = 6: "bank", "deg", [above 0.0 below 90.0];
+    /// Rate of change of heading.
+    TurnRate = 7: "turn rate", "deg/s", [positive];
+    /// Rate of change of bank; infinite for an instant roll.
+    RollRate = 8: "roll rate", "deg/s", [positive];
+    /// Distance along the surface of the earth.
+    GroundDistance = 9: "ground distance", "NM", [from 0.0 to 10900.0];
+    /// Straight distance between two antennas.
+    SlantRange = 10: "slant range", "NM", [from 0.0 to 10900.0];
+    /// Altitude in the standard atmosphere at which the pressure is found.
+    PressureAltitude = 11: "pressure altitude", "ft", [from -16404.0 to 262467.2];
+    /// Altitude above mean sea level.
+    TrueAltitude = 12: "true altitude", "ft", [from -16500.0 to 400000.0];
+    /// Height above the station's antenna.
+    HeightAboveStation = 13: "height above the station", "ft", [from -60000.0 to 400000.0];
+    /// Elevation of the station's antenna above mean sea level.
+    Elevation = 14: "elevation", "ft", [from -16500.0 to 60000.0];
+    /// Airspeed as a perfect indicator would show it.
+    CalibratedAirspeed = 15: "calibrated airspeed", "kt", [from 0.0 to 5000.0];
+    /// Airspeed that gives the same dynamic pressure in sea-level density.
+    EquivalentAirspeed = 16: "equivalent airspeed", "kt", [from 0.0 to 5000.0];
+    /// Speed through the air.
+    TrueAirspeed = 17: "true airspeed", "kt", [above 0.0 to 5000.0];
+    /// Speed over the ground.
+    Groundspeed = 18: "groundspeed", "kt", [from 0.0 to 10000.0];
+    /// Speed of the wind.
+    WindSpeed = 19: "wind speed", "kt", [from 0.0 to 1000.0];
+    /// Speed over speed of sound.
+    Mach = 20: "Mach number", "", [from 0.0 to 10.0];
+    /// Difference of temperature from the standard atmosphere.
+    IsaDeviation = 21: "ISA deviation", "K", [from -150.0 to 150.0];
+    /// Temperature of the air.
+    Temperature = 22: "temperature", "degC", [from -200.0 to 200.0];
+    /// Atmospheric pressure.
+    Pressure = 23: "pressure", "hPa", [above 0.0 to 2000.0];
+    /// Half-angle of a cone, from the vertical.
+    ConeHalfAngle = 24: "cone half-angle", "deg", [above 0.0 below 90.0];
+    /// Radius of an arc or of a turn.
+    ArcRadius = 25: "radius", "NM", [above 0.0 to 1000.0];
+    /// Angle at which a course is intercepted.
+    InterceptAngle = 26: "intercept angle", "deg", [above 0.0 to 90.0];
+    /// Ratio of lift to weight in a level turn.
+    LoadFactor = 27: "load factor", "", [above 1.0 to 100.0];
+}
+
+impl Quantity {
+    /// `value` if it lies in the range of this quantity, else an error that names `parameter`.
+    pub(crate) fn check(self, parameter: &'static str, value: f64) -> Result<f64, Error> {
+        if self.holds(value) {
+            Ok(value)
+        } else {
+            Err(Error::OutOfRange { quantity: self, parameter, value })
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn codes_are_negative_unique_and_ordered() {
+        let codes: Vec<i32> = Quantity::ALL.iter().map(|quantity| quantity.code()).collect();
+        assert!(codes.windows(2).all(|pair| pair[1] < pair[0]));
+        assert!(codes.iter().all(|code| (-99..=-1).contains(code)));
+    }
+
+    #[test]
+    fn ranges_are_as_their_words_say() {
+        assert_eq!(Quantity::Latitude.allowed(), "from -90.0 to 90.0 deg");
+        assert!(Quantity::Latitude.holds(-90.0) && !Quantity::Latitude.holds(90.000001));
+        assert!(Quantity::Bank.holds(89.9) && !Quantity::Bank.holds(90.0) && !Quantity::Bank.holds(0.0));
+        assert!(Quantity::RollRate.holds(f64::INFINITY) && !Quantity::RollRate.holds(0.0));
+        assert!(!Quantity::Bearing.holds(f64::INFINITY));
+        assert!(Quantity::ALL.iter().all(|quantity| !quantity.holds(f64::NAN)));
+    }
+}
