@@ -50,6 +50,8 @@ measures! {
     ArcRadius(Length in nautical_mile);
     /// Altitude in the standard atmosphere at which the pressure is found.
     PressureAltitude(Length in foot);
+    /// Altitude in units of work against standard gravity: what the standard atmosphere is laid out in.
+    GeopotentialAltitude(Length in foot);
     /// Altitude above mean sea level; the library takes the geoid for the ellipsoid.
     TrueAltitude(Length in foot);
     /// Height above a station's antenna.
@@ -72,6 +74,10 @@ measures! {
     LoadFactor(Ratio in ratio);
     /// Difference of the air's temperature from the standard atmosphere.
     IsaDeviation(TemperatureInterval in kelvin_interval);
+    /// Pressure of the undisturbed air.
+    StaticPressure(Pressure in hectopascal);
+    /// Pressure above static that a pitot tube feels.
+    ImpactPressure(Pressure in hectopascal);
     /// Temperature of the air.
     Temperature(ThermodynamicTemperature in degree_celsius);
     /// Angle of bank, without its side.
@@ -90,5 +96,24 @@ impl RollRate {
     /// A roll that takes no time, which makes every turn a circle in the air.
     pub fn instant() -> Self {
         Self(degrees_per_second(f64::INFINITY))
+    }
+}
+
+impl TrueAirspeed {
+    /// No motion through the air. The conversions of airspeeds take and give it; what divides by the airspeed refuses it.
+    pub fn at_rest() -> Self {
+        Self(knots(0.0))
+    }
+
+    /// A plain number of knots that may be zero, under the name its caller gave it.
+    pub(crate) fn or_rest(parameter: &'static str, value_kt: f64) -> Result<Self, Error> {
+        Ok(Self(knots(Quantity::AirspeedOrRest.check(parameter, value_kt)?)))
+    }
+}
+
+impl IsaDeviation {
+    /// The temperature of the standard atmosphere.
+    pub fn none() -> Self {
+        Self(kelvins(0.0))
     }
 }

@@ -11,9 +11,10 @@ pub use bearing::{
     StationNorth, TrueBearing, TrueNorth,
 };
 pub use measure::{
-    ArcRadius, Bank, CalibratedAirspeed, ConeHalfAngle, Elevation, EquivalentAirspeed, GroundDistance,
-    Groundspeed, HeightAboveStation, InterceptAngle, IsaDeviation, LoadFactor, Mach, PressureAltitude,
-    RollRate, SlantRange, Temperature, TrueAirspeed, TrueAltitude, TurnRate, WindSpeed,
+    ArcRadius, Bank, CalibratedAirspeed, ConeHalfAngle, Elevation, EquivalentAirspeed, GeopotentialAltitude,
+    GroundDistance, Groundspeed, HeightAboveStation, ImpactPressure, InterceptAngle, IsaDeviation,
+    LoadFactor, Mach, PressureAltitude, RollRate, SlantRange, StaticPressure, Temperature, TrueAirspeed,
+    TrueAltitude, TurnRate, WindSpeed,
 };
 pub use position::{Latitude, Longitude, Position};
 pub use quantity::Quantity;

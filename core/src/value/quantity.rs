@@ -95,7 +95,7 @@ quantities! {
     /// Straight distance between two antennas.
     SlantRange = 10: "slant range", "NM", [from 0.0 to 10900.0];
     /// Altitude in the standard atmosphere at which the pressure is found.
-    PressureAltitude = 11: "pressure altitude", "ft", [from -16404.0 to 262467.2];
+    PressureAltitude = 11: "pressure altitude", "ft", [from -16420.0 to 262467.2];
     /// Altitude above mean sea level.
     TrueAltitude = 12: "true altitude", "ft", [from -16500.0 to 400000.0];
     /// Height above the station's antenna.
@@ -118,8 +118,8 @@ quantities! {
     IsaDeviation = 21: "ISA deviation", "K", [from -150.0 to 150.0];
     /// Temperature of the air.
     Temperature = 22: "temperature", "degC", [from -200.0 to 200.0];
-    /// Atmospheric pressure.
-    Pressure = 23: "pressure", "hPa", [above 0.0 to 2000.0];
+    /// Pressure of the undisturbed air.
+    StaticPressure = 23: "static pressure", "hPa", [above 0.0 to 2000.0];
     /// Half-angle of a cone, from the vertical.
     ConeHalfAngle = 24: "cone half-angle", "deg", [above 0.0 below 90.0];
     /// Radius of an arc or of a turn.
@@ -128,6 +128,12 @@ quantities! {
     InterceptAngle = 26: "intercept angle", "deg", [above 0.0 to 90.0];
     /// Ratio of lift to weight in a level turn.
     LoadFactor = 27: "load factor", "", [above 1.0 to 100.0];
+    /// Altitude in units of work against standard gravity.
+    GeopotentialAltitude = 28: "geopotential altitude", "ft", [from -16513.1 to 392472.3];
+    /// Pressure above static that a pitot tube feels.
+    ImpactPressure = 29: "impact pressure", "hPa", [from 0.0 to 80000.0];
+    /// Speed through the air where a conversion has use for none.
+    AirspeedOrRest = 30: "true airspeed", "kt", [from 0.0 to 5000.0];
 }
 
 impl Quantity {

@@ -44,6 +44,8 @@ constructors! {
     seconds: Time in second;
     /// A pressure in hectopascals (millibars).
     hectopascals: Pressure in hectopascal;
+    /// A density in kilograms per cubic metre.
+    kilograms_per_cubic_metre: MassDensity in kilogram_per_cubic_meter;
     /// A temperature in degrees Celsius.
     degrees_celsius: ThermodynamicTemperature in degree_celsius;
     /// A difference of temperature in kelvins.
