@@ -73,6 +73,17 @@ pub enum Error {
         /// The height above (or depth below) the station in nautical miles.
         height_nm: f64,
     },
+    /// The turn would have to begin, or would end, impossibly far from the fix.
+    #[error(
+        "the turn needs {needed_nm} NM between the fix and its end or beginning; allowed: up to {allowed_nm} NM \
+         (the change is all but a reversal, or the roll takes too long)"
+    )]
+    LeadTooLong {
+        /// The longer of the lead and the distance past the fix at roll-out.
+        needed_nm: f64,
+        /// The most for which a plane about the fix has a meaning.
+        allowed_nm: f64,
+    },
 }
 
 /// Every failure that is not a value out of range: its code and the text the C interface shows for it.
@@ -81,6 +92,7 @@ pub(crate) const RELATION_FAILURES: &[(i32, &str)] = &[
     (-102, "the airspeed cannot hold the course against the wind"),
     (-103, "the turn does not fit between the radial and the arc"),
     (-104, "the slant range is shorter than the height above the station"),
+    (-105, "the turn would begin or end impossibly far from the fix"),
 ];
 
 impl Error {
@@ -92,6 +104,7 @@ impl Error {
             Self::WindTooStrong { .. } => -102,
             Self::ArcTooTight { .. } => -103,
             Self::SlantRangeBelowHeight { .. } => -104,
+            Self::LeadTooLong { .. } => -105,
         }
     }
 

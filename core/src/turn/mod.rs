@@ -1,1 +1,12 @@
-//! (being written)
+//! Coordinated level turns: radius, rate and bank, the limits an aircraft keeps, and turns with their roll.
+
+mod limits;
+mod rolled;
+mod steady;
+
+pub use limits::{Governor, TurnLimits};
+pub use rolled::RolledTurn;
+pub use steady::{
+    STANDARD_GRAVITY, STANDARD_RATE, bank_for_load_factor, bank_for_radius, bank_for_rate, load_factor,
+    radius, radius_at_rate, rate,
+};

@@ -1,6 +1,7 @@
 //! The wind triangle: the heading that holds a course, and the groundspeed it leaves.
 
 use crate::Error;
+use crate::plane::Plane;
 use crate::value::units::{Angle, degree, degrees, knot, meter_per_second, metres_per_second};
 use crate::value::{Bearing, Groundspeed, North, TrueAirspeed, WindSpeed};
 
@@ -19,11 +20,9 @@ impl<N: North> Wind<N> {
         Self { from: Bearing::from_degrees(0.0), speed: WindSpeed::derived(metres_per_second(0.0)) }
     }
 
-    /// The velocity of the air over the ground: its north and east parts in metres per second.
-    pub(crate) fn velocity_m_s(self) -> (f64, f64) {
-        let speed_m_s = self.speed.value().get::<meter_per_second>();
-        let (sine, cosine) = self.from.radians().sin_cos();
-        (-speed_m_s * cosine, -speed_m_s * sine)
+    /// The velocity of the air over the ground in metres per second.
+    pub(crate) fn velocity_m_s(self) -> Plane {
+        Plane::along(self.from.radians()) * -self.speed.value().get::<meter_per_second>()
     }
 }
 

@@ -1,0 +1,67 @@
+//! Vectors of the plane about a fix: north and east, in metres or metres per second.
+
+use std::ops::{Add, Mul, Sub};
+
+/// A vector with a north and an east part. In a turn's own frame: along the first heading, and to the turn's side.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(crate) struct Plane {
+    pub north: f64,
+    pub east: f64,
+}
+
+impl Plane {
+    pub const ZERO: Self = Self { north: 0.0, east: 0.0 };
+
+    /// The unit vector that points along a direction.
+    pub fn along(direction_rad: f64) -> Self {
+        let (sine, cosine) = direction_rad.sin_cos();
+        Self { north: cosine, east: sine }
+    }
+
+    pub fn dot(self, other: Self) -> f64 {
+        self.north * other.north + self.east * other.east
+    }
+
+    /// Positive when `other` points to the right of `self`.
+    pub fn cross(self, other: Self) -> f64 {
+        self.north * other.east - self.east * other.north
+    }
+
+    pub fn length(self) -> f64 {
+        self.north.hypot(self.east)
+    }
+
+    /// Turned clockwise by the direction of a unit vector.
+    pub fn turned(self, unit: Self) -> Self {
+        Self {
+            north: self.north * unit.north - self.east * unit.east,
+            east: self.north * unit.east + self.east * unit.north,
+        }
+    }
+
+    /// The mirror image across the first axis.
+    pub fn mirrored(self) -> Self {
+        Self { north: self.north, east: -self.east }
+    }
+}
+
+impl Add for Plane {
+    type Output = Self;
+    fn add(self, other: Self) -> Self {
+        Self { north: self.north + other.north, east: self.east + other.east }
+    }
+}
+
+impl Sub for Plane {
+    type Output = Self;
+    fn sub(self, other: Self) -> Self {
+        Self { north: self.north - other.north, east: self.east - other.east }
+    }
+}
+
+impl Mul<f64> for Plane {
+    type Output = Self;
+    fn mul(self, factor: f64) -> Self {
+        Self { north: self.north * factor, east: self.east * factor }
+    }
+}

@@ -1,0 +1,87 @@
+//! What limits a turn, and which limit governs.
+
+use super::steady::bank_for_rate_rad;
+use crate::value::units::{degrees, degrees_per_second, radian};
+use crate::value::{Bank, RollRate, TrueAirspeed, TurnRate};
+
+/// The limits a crew or an autopilot keeps in a turn.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct TurnLimits {
+    /// The greatest bank.
+    pub bank: Bank,
+    /// The greatest rate of turn.
+    pub rate: TurnRate,
+    /// How fast the aircraft rolls into and out of its bank.
+    pub roll: RollRate,
+}
+
+impl Default for TurnLimits {
+    /// 25 degrees, standard rate (3 degrees per second) and a roll of 5 degrees per second.
+    ///
+    /// Bank and rate as ICAO Doc 8168 Vol II (5th ed. 2006), Part I Section 2 Chapter 3, takes for holding and initial approach;
+    /// the roll is common practice.
+    fn default() -> Self {
+        Self {
+            bank: Bank::derived(degrees(25.0)),
+            rate: TurnRate::derived(degrees_per_second(super::STANDARD_RATE)),
+            roll: RollRate::derived(degrees_per_second(5.0)),
+        }
+    }
+}
+
+/// Which limit set the bank of a turn.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+#[non_exhaustive]
+pub enum Governor {
+    /// The bank limit.
+    BankLimit,
+    /// The limit of the rate of turn.
+    TurnRateLimit,
+    /// The roll: so small a change that rolling in and out alone would make it.
+    RollRate,
+    /// Nothing: there is no turn.
+    NoTurn,
+}
+
+impl Governor {
+    /// The governor in words, as the bindings give it.
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::BankLimit => "bank_limit",
+            Self::TurnRateLimit => "turn_rate_limit",
+            Self::RollRate => "roll_rate",
+            Self::NoTurn => "no_turn",
+        }
+    }
+
+    /// The governor as a stable number: 0 bank, 1 rate of turn, 2 roll, 3 no turn.
+    pub const fn code(self) -> i32 {
+        match self {
+            Self::BankLimit => 0,
+            Self::TurnRateLimit => 1,
+            Self::RollRate => 2,
+            Self::NoTurn => 3,
+        }
+    }
+}
+
+impl TurnLimits {
+    /// The bank of a long turn and what sets it: the lesser of the bank limit and the bank of the rate limit.
+    ///
+    /// Standard-rate at low speed, bank-limited from the speed `g tan(bank) / rate` on: 169.8 kt for 25 degrees and 3 degrees
+    /// per second.
+    pub fn governing_bank(&self, true_airspeed: TrueAirspeed) -> (Bank, Governor) {
+        let (bank_rad, governor) = self.governing_bank_rad(true_airspeed);
+        (Bank::derived(degrees(bank_rad.to_degrees())), governor)
+    }
+
+    pub(super) fn governing_bank_rad(&self, true_airspeed: TrueAirspeed) -> (f64, Governor) {
+        let limit_rad = self.bank.value().get::<radian>();
+        let rate_rad = bank_for_rate_rad(true_airspeed, self.rate);
+        if rate_rad < limit_rad {
+            (rate_rad, Governor::TurnRateLimit)
+        } else {
+            (limit_rad, Governor::BankLimit)
+        }
+    }
+}
