@@ -1,5 +1,6 @@
 //! The main number: where before a fix to begin the turn that rolls out on the outbound course.
 
+use super::LONGEST_LEAD_NM;
 use crate::Error;
 use crate::earth::slant_range;
 use crate::numeric::root_between;
@@ -8,9 +9,6 @@ use crate::turn::{RolledTurn, TurnLimits};
 use crate::value::units::{Length, Time, degrees, meter_per_second, metres, nautical_mile};
 use crate::value::{Bearing, GroundDistance, HeightAboveStation, North, SlantRange, TrueAirspeed};
 use crate::wind::{Crabbed, Wind, hold_course};
-
-/// The most that a lead may be, in nautical miles: about a quarter of the earth's circumference.
-const LONGEST_LEAD_NM: f64 = 5000.0;
 
 /// A change this near to 180 degrees is a reversal: the rounding of two courses, and nothing that is flown.
 const REVERSAL_DEG: f64 = 1e-9;

@@ -3,7 +3,12 @@
 mod arc;
 mod course_change;
 mod fly_over;
+mod still_air;
 
 pub use arc::{ArcSense, ArcTurn, RadialFlown, off_arc, onto_arc};
 pub use course_change::{CourseChange, TurnPoint, TurnSide};
 pub use fly_over::FlyOver;
+pub use still_air::{arc_entry, lead_radial, turn_anticipation};
+
+/// The most that a lead may be, in nautical miles: about a quarter of the earth's circumference.
+const LONGEST_LEAD_NM: f64 = 5000.0;

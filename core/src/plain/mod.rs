@@ -5,11 +5,17 @@
 //! The C functions, the NumPy functions, their documentation and `docs/functions.md` are generated from the files
 //! of this folder; `DEVELOPERS.md` says how.
 
+mod course_change;
 mod earth;
+mod lead;
 #[rustfmt::skip]
 pub mod table;
+mod turn;
 
+pub use course_change::*;
 pub use earth::*;
+pub use lead::*;
+pub use turn::*;
 
 /// Whether a number was given that is not one; the answer is then NaN too, in silence.
 fn any_nan(given: &[f64]) -> bool {

@@ -122,6 +122,12 @@ impl RolledTurn {
         seconds(self.roll_s)
     }
 
+    /// Displacement through the air in all: along the first heading, and across it, right positive.
+    pub fn displacement(&self) -> (Length, Length) {
+        let displacement_m = self.displacement_m(0.0);
+        (metres(displacement_m.north), metres(displacement_m.east))
+    }
+
     pub(crate) fn duration_s(&self) -> f64 {
         2.0 * self.roll_s + self.steady_s
     }
