@@ -84,6 +84,16 @@ pub enum Error {
         /// The most for which a plane about the fix has a meaning.
         allowed_nm: f64,
     },
+    /// A number that stands for none of a choice's alternatives.
+    #[error("{parameter} is {code}; allowed:{allowed}")]
+    UnknownChoice {
+        /// The parameter as the caller knows it.
+        parameter: &'static str,
+        /// What was given.
+        code: f64,
+        /// The codes and their meaning.
+        allowed: &'static str,
+    },
 }
 
 /// Every failure that is not a value out of range: its code and the text the C interface shows for it.
@@ -93,6 +103,7 @@ pub(crate) const RELATION_FAILURES: &[(i32, &str)] = &[
     (-103, "the turn does not fit between the radial and the arc"),
     (-104, "the slant range is shorter than the height above the station"),
     (-105, "the turn would begin or end impossibly far from the fix"),
+    (-106, "a choice is none of its alternatives"),
 ];
 
 impl Error {
@@ -105,18 +116,19 @@ impl Error {
             Self::ArcTooTight { .. } => -103,
             Self::SlantRangeBelowHeight { .. } => -104,
             Self::LeadTooLong { .. } => -105,
+            Self::UnknownChoice { .. } => -106,
         }
     }
 
     /// Whether one value by itself was refused (rather than a relation between several).
     pub fn is_out_of_range(&self) -> bool {
-        matches!(self, Self::OutOfRange { .. })
+        matches!(self, Self::OutOfRange { .. } | Self::UnknownChoice { .. })
     }
 
     /// The parameter that was refused, where one can be named.
     pub fn parameter(&self) -> Option<&'static str> {
         match self {
-            Self::OutOfRange { parameter, .. } => Some(parameter),
+            Self::OutOfRange { parameter, .. } | Self::UnknownChoice { parameter, .. } => Some(parameter),
             _ => None,
         }
     }

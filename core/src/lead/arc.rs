@@ -5,25 +5,27 @@ use crate::numeric::root_between;
 use crate::plane::Plane;
 use crate::turn::{RolledTurn, TurnLimits};
 use crate::value::units::{Angle, Time, degrees, meter, metres, nautical_mile};
-use crate::value::{ArcRadius, Bearing, GroundDistance, North, TrueAirspeed};
+use crate::value::{ArcRadius, Bearing, GroundDistance, North, TrueAirspeed, choice};
 use crate::wind::{Wind, hold_course};
 
-/// Which way round the station an arc is flown, seen from above.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
-pub enum ArcSense {
-    /// With the station on the right.
-    Clockwise,
-    /// With the station on the left.
-    Counterclockwise,
+choice! {
+    /// Which way round the station an arc is flown, seen from above.
+    ArcSense {
+        /// With the station on the right.
+        Clockwise = 1: "clockwise",
+        /// With the station on the left.
+        Counterclockwise = -1: "counterclockwise",
+    }
 }
 
-/// Which way a radial is flown.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
-pub enum RadialFlown {
-    /// Toward the station.
-    Inbound,
-    /// Away from it.
-    Outbound,
+choice! {
+    /// Which way a radial is flown.
+    RadialFlown {
+        /// Toward the station.
+        Inbound = 0: "inbound",
+        /// Away from it.
+        Outbound = 1: "outbound",
+    }
 }
 
 /// A turn between a radial and an arc.
@@ -141,10 +143,7 @@ struct Join<'a, N: North> {
 
 impl<N: North> Join<'_, N> {
     fn sign(&self) -> f64 {
-        match self.sense {
-            ArcSense::Clockwise => 1.0,
-            ArcSense::Counterclockwise => -1.0,
-        }
+        f64::from(self.sense.code())
     }
 
     fn bearing(&self, angle_deg: f64) -> Bearing<N> {

@@ -7,7 +7,7 @@ use crate::numeric::root_between;
 use crate::plane::Plane;
 use crate::turn::{RolledTurn, TurnLimits};
 use crate::value::units::{Length, Time, degrees, meter_per_second, metres, nautical_mile};
-use crate::value::{Bearing, GroundDistance, HeightAboveStation, North, SlantRange, TrueAirspeed};
+use crate::value::{Bearing, GroundDistance, HeightAboveStation, North, SlantRange, TrueAirspeed, choice};
 use crate::wind::{Crabbed, Wind, hold_course};
 
 /// A change this near to 180 degrees is a reversal: the rounding of two courses, and nothing that is flown.
@@ -16,16 +16,16 @@ const REVERSAL_DEG: f64 = 1e-9;
 /// In how many parts the turn is looked at for the point closest to the fix.
 const CLOSEST_SEARCH_PARTS: u32 = 12;
 
-/// Which way to turn.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default)]
-pub enum TurnSide {
-    /// The short way from course to course.
-    #[default]
-    Shortest,
-    /// To the left, the long way round if need be.
-    Left,
-    /// To the right, the long way round if need be.
-    Right,
+choice! {
+    /// Which way to turn.
+    TurnSide {
+        /// The short way from course to course.
+        Shortest = 0: "shortest",
+        /// To the left, the long way round if need be.
+        Left = -1: "left",
+        /// To the right, the long way round if need be.
+        Right = 1: "right",
+    }
 }
 
 /// A point of the turn over the ground, relative to the fix, with what the aircraft does there.

@@ -241,15 +241,7 @@ fn holds_nan(input: &CourseChangeInput) -> bool {
 }
 
 fn typed(input: &CourseChangeInput) -> Result<CourseChange<TrueNorth>, Error> {
-    let side = match input.turn {
-        -1 => TurnSide::Left,
-        0 => TurnSide::Shortest,
-        1 => TurnSide::Right,
-        other => {
-            let (quantity, parameter, value) = (Quantity::TurnSide, "turn", f64::from(other));
-            return Err(Error::OutOfRange { quantity, parameter, value });
-        }
-    };
+    let side = TurnSide::from_code("turn", f64::from(input.turn))?;
     CourseChange::new(
         Bearing::named("inbound_course_deg", input.inbound_course_deg)?,
         Bearing::named("outbound_course_deg", input.outbound_course_deg)?,

@@ -2,7 +2,7 @@
 
 use super::steady::bank_for_rate_rad;
 use crate::value::units::{degrees, degrees_per_second, radian};
-use crate::value::{Bank, RollRate, TrueAirspeed, TurnRate};
+use crate::value::{Bank, RollRate, TrueAirspeed, TurnRate, choice};
 
 /// The limits a crew or an autopilot keeps in a turn.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -29,39 +29,17 @@ impl Default for TurnLimits {
     }
 }
 
-/// Which limit set the bank of a turn.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
-#[non_exhaustive]
-pub enum Governor {
-    /// The bank limit.
-    BankLimit,
-    /// The limit of the rate of turn.
-    TurnRateLimit,
-    /// The roll: so small a change that rolling in and out alone would make it.
-    RollRate,
-    /// Nothing: there is no turn.
-    NoTurn,
-}
-
-impl Governor {
-    /// The governor in words, as the bindings give it.
-    pub const fn name(self) -> &'static str {
-        match self {
-            Self::BankLimit => "bank_limit",
-            Self::TurnRateLimit => "turn_rate_limit",
-            Self::RollRate => "roll_rate",
-            Self::NoTurn => "no_turn",
-        }
-    }
-
-    /// The governor as a stable number: 0 bank, 1 rate of turn, 2 roll, 3 no turn.
-    pub const fn code(self) -> i32 {
-        match self {
-            Self::BankLimit => 0,
-            Self::TurnRateLimit => 1,
-            Self::RollRate => 2,
-            Self::NoTurn => 3,
-        }
+choice! {
+    /// Which limit set the bank of a turn.
+    Governor {
+        /// The bank limit.
+        BankLimit = 0: "bank_limit",
+        /// The limit of the rate of turn.
+        TurnRateLimit = 1: "turn_rate_limit",
+        /// The roll: so small a change that rolling in and out alone would make it.
+        RollRate = 2: "roll_rate",
+        /// Nothing: there is no turn.
+        NoTurn = 3: "no_turn",
     }
 }
 

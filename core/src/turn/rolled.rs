@@ -59,7 +59,7 @@ impl RolledTurn {
         let (mut bank_rad, mut governor) = limits.governing_bank_rad(true_airspeed);
         let peak_rad = (amount_rad / turn_per_roll).exp_m1().sqrt().atan();
         // `peak_rad` is NaN only for no change at an instant roll.
-        let rolls_only = !(peak_rad > bank_rad);
+        let rolls_only = peak_rad.is_nan() || peak_rad <= bank_rad;
         if amount_rad == 0.0 {
             (bank_rad, governor) = (0.0, Governor::NoTurn);
         } else if rolls_only && peak_rad < bank_rad {
@@ -134,7 +134,7 @@ impl RolledTurn {
 
     /// Displacement through the air in all, for a turn begun on a heading.
     pub(crate) fn displacement_m(&self, heading_before_rad: f64) -> Plane {
-        self.to_side(self.total_m).turned(Plane::along(heading_before_rad))
+        self.on_its_side(self.total_m).turned(Plane::along(heading_before_rad))
     }
 
     /// Displacement through the air after a time, for a turn begun on a heading. Before and after the turn it is that of its ends.
@@ -149,7 +149,7 @@ impl RolledTurn {
         } else {
             self.roll_in_m + self.steady_m(self.steady_share(time_s) * self.steady_turn_rad)
         };
-        self.to_side(own_frame_m).turned(Plane::along(heading_before_rad))
+        self.on_its_side(own_frame_m).turned(Plane::along(heading_before_rad))
     }
 
     /// Heading turned after a time, right positive.
@@ -257,7 +257,7 @@ impl RolledTurn {
         Plane::along(self.roll_turn_rad + amount_rad / 2.0) * chord_m
     }
 
-    fn to_side(&self, own_frame_m: Plane) -> Plane {
+    fn on_its_side(&self, own_frame_m: Plane) -> Plane {
         if self.change_rad < 0.0 { own_frame_m.mirrored() } else { own_frame_m }
     }
 }

@@ -1,10 +1,13 @@
 //! Values with units and meanings, validated at the door.
 
 mod bearing;
+mod choice;
 mod measure;
 mod position;
 mod quantity;
 pub mod units;
+
+pub(crate) use choice::choice;
 
 pub use bearing::{
     Bearing, Declination, DirectionChange, GridNorth, MagneticBearing, MagneticNorth, North, Radial,

@@ -138,8 +138,6 @@ quantities! {
     HeadingChange = 31: "change of heading", "deg", [from -360.0 to 360.0];
     /// Time since roll-in began.
     TurnTime = 32: "time in the turn", "s", [from -1000000.0 to 1000000.0];
-    /// Which way to turn.
-    TurnSide = 33: "side of the turn (-1 left, 0 the short way, 1 right)", "", [from -1.0 to 1.0];
 }
 
 impl Quantity {
