@@ -5,6 +5,7 @@
 //! The C functions, the NumPy functions, their documentation and `docs/functions.md` are generated from the files
 //! of this folder; `DEVELOPERS.md` says how.
 
+mod arc;
 mod course_change;
 mod earth;
 mod lead;
@@ -12,6 +13,7 @@ mod lead;
 pub mod table;
 mod turn;
 
+pub use arc::*;
 pub use course_change::*;
 pub use earth::*;
 pub use lead::*;
