@@ -129,7 +129,7 @@ quantities! {
     /// Ratio of lift to weight in a level turn.
     LoadFactor = 27: "load factor", "", [above 1.0 to 100.0];
     /// Altitude in units of work against standard gravity.
-    GeopotentialAltitude = 28: "geopotential altitude", "ft", [from -16513.1 to 392472.3];
+    GeopotentialAltitude = 28: "geopotential altitude", "ft", [from -16513.1 to 392472.6];
     /// Pressure above static that a pitot tube feels.
     ImpactPressure = 29: "impact pressure", "hPa", [from 0.0 to 80000.0];
     /// Speed through the air where a conversion has use for none.
