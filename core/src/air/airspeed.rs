@@ -10,22 +10,24 @@ use crate::value::{CalibratedAirspeed, EquivalentAirspeed, Mach, TrueAirspeed};
 
 /// Conversions of airspeed. The Mach number stands between all others:
 ///
-/// - calibrated: the impact pressure `q` that the airspeed stands for at sea level, over the static pressure here, gives
-///   the Mach number by `q/p = (1 + 0.2 M²)^3.5 - 1`, above Mach 1 by Rayleigh's pitot formula; each side of the
-///   relation takes its own branch, the calibrated airspeed by the speed of sound at sea level;
+/// - calibrated: the impact pressure `q` that the airspeed stands for at sea level, over the static pressure
+///   here, gives the Mach number by `q/p = (1 + 0.2 M²)^3.5 - 1`, above Mach 1 by Rayleigh's pitot formula;
+///   each side of the relation takes its own branch, the calibrated airspeed by the speed of sound at sea
+///   level;
 /// - true: the Mach number times the speed of sound here;
 /// - equivalent: the true airspeed times the root of the density ratio, which is `M a0 sqrt(p/p0)`.
 ///
 /// # Accuracy
-/// Rounding, on every path and back: 1e-14 of the speed. The supersonic branch inverts by a fixed count of Newton steps.
-/// A gas of constant heat ratio is assumed, good to about Mach 5.
+/// Rounding, on every path and back: 1e-14 of the speed. The supersonic branch inverts by a fixed count of
+/// Newton steps. A gas of constant heat ratio is assumed, good to about Mach 5.
 ///
 /// # Degenerate cases
-/// Zero gives zero. A calibrated airspeed and a Mach number are related by the pressure alone, whatever the temperature.
+/// Zero gives zero. A calibrated airspeed and a Mach number are related by the pressure alone, whatever the
+/// temperature.
 ///
 /// # Errors
-/// [`Error::OutOfRange`] of the result, or of the Mach number on the way, where a speed has no meaning: at 80 km a
-/// calibrated airspeed of 100 kt would be Mach 13.
+/// [`Error::OutOfRange`] of the result, or of the Mach number on the way, where a speed has no meaning: at 80
+/// km a calibrated airspeed of 100 kt would be Mach 38.
 ///
 /// # Source
 /// The definitions of the airspeeds, with ICAO Doc 7488/3 for the air and NACA Report 1135 for the pitot tube.

@@ -4,7 +4,8 @@ use crate::Error;
 use crate::value::units::{meter, metres};
 use crate::value::{GeopotentialAltitude, PressureAltitude, TrueAltitude};
 
-/// The earth's radius of the standard atmosphere, whose gravity falls off with the square of the distance from its centre.
+/// The earth's radius of the standard atmosphere, whose gravity falls off with the square of the distance from
+/// its centre.
 const RADIUS_M: f64 = 6_356_766.0;
 
 /// Geopotential altitude of a geometric one: `r h / (r + h)` with r = 6 356 766 m.
@@ -38,7 +39,8 @@ pub fn geometric_altitude(altitude: GeopotentialAltitude) -> TrueAltitude {
     TrueAltitude::derived(metres(RADIUS_M * altitude_m / (RADIUS_M - altitude_m)))
 }
 
-/// Pressure altitude at a geometric altitude in the standard atmosphere itself, where it is the geopotential altitude.
+/// Pressure altitude at a geometric altitude in the standard atmosphere itself, where it is the geopotential
+/// altitude.
 ///
 /// In air that is not standard the pressure there is another one: [`crate::air`] relates the two.
 ///

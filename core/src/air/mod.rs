@@ -3,6 +3,7 @@
 mod airspeed;
 mod geopotential;
 mod pitot;
+mod procedure_factor;
 mod standard;
 mod state;
 
@@ -10,5 +11,6 @@ pub use geopotential::{geometric_altitude, geopotential_altitude, standard_press
 pub use pitot::{
     calibrated_from_impact, impact_from_calibrated, isentropic_pressure_ratio, pitot_pressure_ratio,
 };
+pub use procedure_factor::procedure_tas_factor;
 pub use standard::{pressure_altitude, standard_pressure, standard_temperature};
 pub use state::{Air, isa_deviation, speed_of_sound};

@@ -9,8 +9,8 @@ use crate::value::{CalibratedAirspeed, ImpactPressure, Mach};
 
 /// Impact over static pressure at Mach 1, where the two branches meet: 1.2^3.5 - 1.
 const SONIC: f64 = 0.892_929_158_737_854;
-/// (36/35)^3.5 / 6, which makes the pitot formula of the supersonic branch read `w (1 - w)^2.5 = RAYLEIGH / (pitot over
-/// static pressure)` with `w = 1/(7 M²)`.
+/// (36/35)^3.5 / 6, which makes the pitot formula of the supersonic branch read `w (1 - w)^2.5 = RAYLEIGH /
+/// (pitot over static pressure)` with `w = 1/(7 M²)`.
 const RAYLEIGH: f64 = 0.183_937_105_113_066_68;
 
 /// Impact over static pressure. Written so that nothing cancels at low speed.
@@ -39,8 +39,9 @@ pub(super) fn mach_from_impact_ratio(impact: f64) -> f64 {
         // M² = 5 ((1 + q)^(2/7) - 1).
         return (5.0 * (impact.ln_1p() * (2.0 / 7.0)).exp_m1()).sqrt();
     }
-    // The branch is concave and its series starts below the root, so Newton's steps climb to it without overshooting.
-    // Four reach rounding from the 3 percent of error that the series has at Mach 1, where it is worst.
+    // The branch is concave and its series starts below the root, so Newton's steps climb to it without
+    // overshooting. Four reach rounding from the 3 percent of error that the series has at Mach 1, where it is
+    // worst.
     let target = RAYLEIGH / (1.0 + impact);
     let mut w = target * (1.0 + target * (2.5 + target * (10.625 + target * 55.0)));
     for _ in 0..4 {
@@ -57,19 +58,22 @@ pub(super) fn sea_level_sound_m_s() -> f64 {
 
 /// Static over total pressure of a flow brought to rest without loss: `(1 + 0.2 M²)^-3.5`.
 ///
-/// Above Mach 1 this is not what a pitot tube feels, since a shock stands before it: see [`pitot_pressure_ratio`].
+/// Above Mach 1 this is not what a pitot tube feels, since a shock stands before it: see
+/// [`pitot_pressure_ratio`].
 ///
 /// # Accuracy
 /// Rounding.
 ///
 /// # Source
-/// NACA Report 1135 (1953), equation 44, for a ratio of specific heats of 1.4; the equation's number from memory.
+/// NACA Report 1135 (1953), equation 44, for a ratio of specific heats of 1.4; the equation's number from
+/// memory.
 pub fn isentropic_pressure_ratio(mach: Mach) -> Ratio {
     let mach = mach.value().get::<ratio>();
     Ratio::new::<ratio>((1.0 + 0.2 * mach * mach).powf(-3.5))
 }
 
-/// Pitot over static pressure: without loss up to Mach 1, above it behind a normal shock (Rayleigh's pitot formula).
+/// Pitot over static pressure: without loss up to Mach 1, above it behind a normal shock (Rayleigh's pitot
+/// formula).
 ///
 /// `(1 + 0.2 M²)^3.5`, or `(1.2 M²)^3.5 (6/(7 M² - 1))^2.5`.
 ///
@@ -93,8 +97,8 @@ pub fn pitot_pressure_ratio(mach: Mach) -> Ratio {
 
 /// The impact pressure that a calibrated airspeed stands for, at whatever altitude.
 ///
-/// Calibrated airspeed is by definition the speed that gives this pressure at standard sea level, by the two branches
-/// of [`pitot_pressure_ratio`].
+/// Calibrated airspeed is by definition the speed that gives this pressure at standard sea level, by the two
+/// branches of [`pitot_pressure_ratio`].
 ///
 /// # Accuracy
 /// Rounding.
@@ -146,7 +150,8 @@ mod tests {
         assert!(((above - at) - (at - below)).abs() < 1e-11);
     }
 
-    /// Compressible-flow tables for air (static over total pressure), four digits: the function of NACA Report 1135.
+    /// Compressible-flow tables for air (static over total pressure), four digits: the function of NACA Report
+    /// 1135.
     #[test]
     fn printed_pressure_ratios_are_reproduced() {
         for (mach, printed) in [(0.05, 0.9983), (0.5, 0.8430), (0.84, 0.6300), (1.0, 0.5283), (1.1, 0.4684)] {

@@ -57,7 +57,8 @@ impl Layer {
 
     fn pressure_pa(&self, altitude_m: f64) -> f64 {
         let above_base_m = altitude_m - self.base_m;
-        // The logarithm of the ratio, so that the large exponent does not magnify the rounding of a base near one.
+        // The logarithm of the ratio, so that the large exponent does not magnify the rounding of a base near
+        // one.
         let log_ratio = if self.gradient_k_m == 0.0 {
             -GRAVITY_M_S2 * above_base_m / (GAS_CONSTANT * self.base_k)
         } else {
@@ -93,8 +94,8 @@ pub(crate) fn standard_altitude_m(pressure_pa: f64) -> f64 {
 
 /// Temperature of the standard atmosphere.
 ///
-/// Even changes from layer to layer: -6.5 K/km to 11 km, none to 20 km, +1 to 32 km, +2.8 to 47 km, none to 51 km,
-/// -2.8 to 71 km, -2 to 80 km, of geopotential altitude, from 288.15 K at sea level.
+/// Even changes from layer to layer: -6.5 K/km to 11 km, none to 20 km, +1 to 32 km, +2.8 to 47 km, none to 51
+/// km, -2.8 to 71 km, -2 to 80 km, of geopotential altitude, from 288.15 K at sea level.
 ///
 /// # Accuracy
 /// Rounding.
@@ -112,9 +113,9 @@ pub fn standard_temperature(altitude: PressureAltitude) -> Temperature {
 /// `p_b exp(-g (H - H_b)/(R T_b))` where the temperature does not change.
 ///
 /// # Accuracy
-/// Rounding, with the constants of the source (R = 287.05287 J/(kg K)). Its printed pressures above 20 km differ by up
-/// to 4e-6 of themselves, having been worked out from rounded ones. The U.S. Standard Atmosphere 1976, the same below 32 km
-/// in its layers, takes R = 287.05307: up to 7e-6 more pressure at 71 km.
+/// Rounding, with the constants of the source (R = 287.05287 J/(kg K)). Its printed pressures above 20 km
+/// differ by up to 4e-6 of themselves, having been worked out from rounded ones. The U.S. Standard Atmosphere
+/// 1976, the same below 32 km in its layers, takes R = 287.05307: up to 7e-6 more pressure at 71 km.
 ///
 /// # Source
 /// As [`standard_temperature`]; p0 = 101 325 Pa, g = 9.80665 m/s².

@@ -16,12 +16,12 @@ use crate::value::{IsaDeviation, PressureAltitude, StaticPressure, Temperature};
 /// altitude is a pressure altitude.
 ///
 /// # Accuracy
-/// Rounding. The ratios are to the standard atmosphere's own sea level, so that they are 1 there exactly; its density
-/// is 1.225 kg/m³ to 1.5e-8.
+/// Rounding. The ratios are to the standard atmosphere's own sea level, so that they are 1 there exactly; its
+/// density is 1.225 kg/m³ to 1.5e-8.
 ///
 /// # Source
-/// ICAO Doc 7488/3, Manual of the ICAO Standard Atmosphere, 3rd edition 1993: `density = p/(R T)`, speed of sound
-/// `sqrt(1.4 R T)`, R = 287.05287 J/(kg K).
+/// ICAO Doc 7488/3, Manual of the ICAO Standard Atmosphere, 3rd edition 1993: `density = p/(R T)`, speed of
+/// sound `sqrt(1.4 R T)`, R = 287.05287 J/(kg K).
 ///
 /// # Example
 /// ```
@@ -137,7 +137,8 @@ mod tests {
         Air::standard(PressureAltitude::new(metres(altitude_m)).unwrap())
     }
 
-    /// ICAO Doc 7488/3 Tables 1 to 3, read in a transcription; density to 4e-6 as the pressures it was printed from.
+    /// ICAO Doc 7488/3 Tables 1 to 3, read in a transcription; density to 4e-6 as the pressures it was printed
+    /// from.
     #[test]
     fn printed_densities_and_speeds_of_sound_are_reproduced() {
         for (altitude_m, density, sound_m_s) in [

@@ -5,6 +5,8 @@
 //! The C functions, the NumPy functions, their documentation and `docs/functions.md` are generated from the files
 //! of this folder; `DEVELOPERS.md` says how.
 
+mod air;
+mod airspeed;
 mod arc;
 mod course_change;
 mod earth;
@@ -13,6 +15,8 @@ mod lead;
 pub mod table;
 mod turn;
 
+pub use air::*;
+pub use airspeed::*;
 pub use arc::*;
 pub use course_change::*;
 pub use earth::*;

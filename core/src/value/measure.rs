@@ -50,6 +50,8 @@ measures! {
     ArcRadius(Length in nautical_mile);
     /// Altitude in the standard atmosphere at which the pressure is found.
     PressureAltitude(Length in foot);
+    /// Altitude of a procedure, for which the speed factor of procedure design is laid out.
+    ProcedureAltitude(Length in foot);
     /// Altitude in units of work against standard gravity: what the standard atmosphere is laid out in.
     GeopotentialAltitude(Length in foot);
     /// Altitude above mean sea level; the library takes the geoid for the ellipsoid.

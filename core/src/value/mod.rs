@@ -16,8 +16,8 @@ pub use bearing::{
 pub use measure::{
     ArcRadius, Bank, CalibratedAirspeed, ConeHalfAngle, Elevation, EquivalentAirspeed, GeopotentialAltitude,
     GroundDistance, Groundspeed, HeightAboveStation, ImpactPressure, InterceptAngle, IsaDeviation,
-    LoadFactor, Mach, PressureAltitude, RollRate, SlantRange, StaticPressure, Temperature, TrueAirspeed,
-    TrueAltitude, TurnRate, WindSpeed,
+    LoadFactor, Mach, PressureAltitude, ProcedureAltitude, RollRate, SlantRange, StaticPressure, Temperature,
+    TrueAirspeed, TrueAltitude, TurnRate, WindSpeed,
 };
 pub use position::{Latitude, Longitude, Position};
 pub use quantity::Quantity;

@@ -138,6 +138,8 @@ quantities! {
     HeadingChange = 31: "change of heading", "deg", [from -360.0 to 360.0];
     /// Time since roll-in began.
     TurnTime = 32: "time in the turn", "s", [from -1000000.0 to 1000000.0];
+    /// Altitude for which the speed factor of procedure design is laid out.
+    ProcedureAltitude = 33: "altitude of a procedure", "ft", [from -2000.0 to 50000.0];
 }
 
 impl Quantity {

@@ -1,0 +1,624 @@
+//! Plain functions of the airspeeds of [`crate::air`].
+
+use super::any_nan;
+use crate::Error;
+use crate::air::{self, Air};
+use crate::value::units::{hectopascal, knot, ratio};
+use crate::value::{
+    CalibratedAirspeed, EquivalentAirspeed, ImpactPressure, IsaDeviation, Mach, PressureAltitude,
+    ProcedureAltitude, TrueAirspeed,
+};
+
+/// The air at a pressure altitude under the names that every function here gives its arguments.
+fn air(pressure_altitude_ft: f64, isa_deviation_k: f64) -> Result<Air, Error> {
+    Ok(Air::new(
+        PressureAltitude::named("pressure_altitude_ft", pressure_altitude_ft)?,
+        IsaDeviation::named("isa_deviation_k", isa_deviation_k)?,
+    ))
+}
+
+/// The air where the temperature plays no part.
+fn standard_air(pressure_altitude_ft: f64) -> Result<Air, Error> {
+    Ok(Air::standard(PressureAltitude::named("pressure_altitude_ft", pressure_altitude_ft)?))
+}
+
+/// True airspeed from calibrated airspeed, compressible.
+///
+/// The impact pressure `q` of the calibrated airspeed at standard sea level, over the static pressure `p`,
+/// gives the Mach number by `q/p = (1 + 0.2 M^2)^3.5 - 1`, above Mach 1 by Rayleigh's pitot formula; times the
+/// speed of sound.
+///
+/// # Arguments
+/// - `cas_kt`: calibrated airspeed, 0 to 5000
+/// - `pressure_altitude_ft`: pressure altitude, -16 420 to 262 467.2
+/// - `isa_deviation_k`: warmer than standard by this, -150 to 150 (default 0.0)
+///
+/// # Accuracy
+/// Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
+///
+/// # Degenerate cases
+/// Zero gives zero.
+///
+/// # Errors
+/// A value outside its range, or a result beyond 5000 kt or Mach 10.
+///
+/// # Source
+/// The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA Report 1135 (1953)
+/// for the pitot pressure above Mach 1.
+///
+/// # Example
+/// ```
+/// # use lubberline::plain::tas_from_cas_kt;
+/// assert_eq!(format!("{:.2}", tas_from_cas_kt(280.0, 35_000.0, 0.0)?), "473.44");
+/// assert_eq!(format!("{:.2}", tas_from_cas_kt(250.0, 10_000.0, 15.0)?), "296.66");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
+pub fn tas_from_cas_kt(cas_kt: f64, pressure_altitude_ft: f64, isa_deviation_k: f64) -> Result<f64, Error> {
+    if any_nan(&[cas_kt, pressure_altitude_ft, isa_deviation_k]) {
+        return Ok(f64::NAN);
+    }
+    let given = CalibratedAirspeed::named("cas_kt", cas_kt)?;
+    Ok(air(pressure_altitude_ft, isa_deviation_k)?.true_from_calibrated(given)?.value().get::<knot>())
+}
+
+/// Calibrated airspeed from true airspeed, compressible: the inverse of [`tas_from_cas_kt`].
+///
+/// The impact pressure at Mach `V/a` is what the calibrated airspeed is read from, as if at standard sea level.
+///
+/// # Arguments
+/// - `tas_kt`: true airspeed, 0 to 5000
+/// - `pressure_altitude_ft`: pressure altitude, -16 420 to 262 467.2
+/// - `isa_deviation_k`: warmer than standard by this, -150 to 150 (default 0.0)
+///
+/// # Accuracy
+/// Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
+///
+/// # Degenerate cases
+/// Zero gives zero.
+///
+/// # Errors
+/// A value outside its range, or a result beyond 5000 kt or Mach 10.
+///
+/// # Source
+/// The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA Report 1135 (1953)
+/// for the pitot pressure above Mach 1.
+///
+/// # Example
+/// ```
+/// # use lubberline::plain::cas_from_tas_kt;
+/// assert_eq!(format!("{:.2}", cas_from_tas_kt(450.0, 35_000.0, 0.0)?), "264.68");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
+pub fn cas_from_tas_kt(tas_kt: f64, pressure_altitude_ft: f64, isa_deviation_k: f64) -> Result<f64, Error> {
+    if any_nan(&[tas_kt, pressure_altitude_ft, isa_deviation_k]) {
+        return Ok(f64::NAN);
+    }
+    let given = TrueAirspeed::or_rest("tas_kt", tas_kt)?;
+    Ok(air(pressure_altitude_ft, isa_deviation_k)?.calibrated_from_true(given)?.value().get::<knot>())
+}
+
+/// Mach number from calibrated airspeed; the temperature plays no part.
+///
+/// `M = sqrt(5 ((q/p + 1)^(2/7) - 1))` with `q = p0 ((1 + 0.2 (Vc/a0)^2)^3.5 - 1)`; each side above its Mach 1
+/// by Rayleigh's pitot formula.
+///
+/// # Arguments
+/// - `cas_kt`: calibrated airspeed, 0 to 5000
+/// - `pressure_altitude_ft`: pressure altitude, -16 420 to 262 467.2
+///
+/// # Accuracy
+/// Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
+///
+/// # Degenerate cases
+/// Zero gives zero.
+///
+/// # Errors
+/// A value outside its range, or a result beyond Mach 10.
+///
+/// # Source
+/// The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA Report 1135 (1953)
+/// for the pitot pressure above Mach 1.
+///
+/// # Example
+/// ```
+/// # use lubberline::plain::mach_from_cas;
+/// assert_eq!(format!("{:.4}", mach_from_cas(280.0, 35_000.0)?), "0.8213");
+/// assert_eq!(format!("{:.4}", mach_from_cas(600.0, 60_000.0)?), "2.8525");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
+pub fn mach_from_cas(cas_kt: f64, pressure_altitude_ft: f64) -> Result<f64, Error> {
+    if any_nan(&[cas_kt, pressure_altitude_ft]) {
+        return Ok(f64::NAN);
+    }
+    let given = CalibratedAirspeed::named("cas_kt", cas_kt)?;
+    Ok(standard_air(pressure_altitude_ft)?.mach_from_calibrated(given)?.value().get::<ratio>())
+}
+
+/// Calibrated airspeed from Mach number: the inverse of [`mach_from_cas`].
+///
+/// The impact pressure at that Mach number, read as if at standard sea level.
+///
+/// # Arguments
+/// - `mach`: Mach number, 0 to 10
+/// - `pressure_altitude_ft`: pressure altitude, -16 420 to 262 467.2
+///
+/// # Accuracy
+/// Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
+///
+/// # Degenerate cases
+/// Zero gives zero.
+///
+/// # Errors
+/// A value outside its range, or a result beyond 5000 kt or Mach 10.
+///
+/// # Source
+/// The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA Report 1135 (1953)
+/// for the pitot pressure above Mach 1.
+///
+/// # Example
+/// ```
+/// # use lubberline::plain::cas_from_mach_kt;
+/// assert_eq!(format!("{:.2}", cas_from_mach_kt(0.78, 35_000.0)?), "264.42");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
+pub fn cas_from_mach_kt(mach: f64, pressure_altitude_ft: f64) -> Result<f64, Error> {
+    if any_nan(&[mach, pressure_altitude_ft]) {
+        return Ok(f64::NAN);
+    }
+    let given = Mach::named("mach", mach)?;
+    Ok(standard_air(pressure_altitude_ft)?.calibrated_from_mach(given)?.value().get::<knot>())
+}
+
+/// True airspeed from Mach number.
+///
+/// `V = M a`, with the speed of sound `a = sqrt(1.4 R T)`.
+///
+/// # Arguments
+/// - `mach`: Mach number, 0 to 10
+/// - `pressure_altitude_ft`: pressure altitude, -16 420 to 262 467.2
+/// - `isa_deviation_k`: warmer than standard by this, -150 to 150 (default 0.0)
+///
+/// # Accuracy
+/// Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
+///
+/// # Degenerate cases
+/// Zero gives zero.
+///
+/// # Errors
+/// A value outside its range, or a result beyond 5000 kt or Mach 10.
+///
+/// # Source
+/// The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA Report 1135 (1953)
+/// for the pitot pressure above Mach 1.
+///
+/// # Example
+/// ```
+/// # use lubberline::plain::tas_from_mach_kt;
+/// assert_eq!(format!("{:.2}", tas_from_mach_kt(0.78, 35_000.0, 0.0)?), "449.61");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
+pub fn tas_from_mach_kt(mach: f64, pressure_altitude_ft: f64, isa_deviation_k: f64) -> Result<f64, Error> {
+    if any_nan(&[mach, pressure_altitude_ft, isa_deviation_k]) {
+        return Ok(f64::NAN);
+    }
+    let given = Mach::named("mach", mach)?;
+    Ok(air(pressure_altitude_ft, isa_deviation_k)?.true_from_mach(given)?.value().get::<knot>())
+}
+
+/// Mach number from true airspeed.
+///
+/// `M = V/a`, with the speed of sound `a = sqrt(1.4 R T)`.
+///
+/// # Arguments
+/// - `tas_kt`: true airspeed, 0 to 5000
+/// - `pressure_altitude_ft`: pressure altitude, -16 420 to 262 467.2
+/// - `isa_deviation_k`: warmer than standard by this, -150 to 150 (default 0.0)
+///
+/// # Accuracy
+/// Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
+///
+/// # Degenerate cases
+/// Zero gives zero.
+///
+/// # Errors
+/// A value outside its range, or a result beyond Mach 10.
+///
+/// # Source
+/// The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA Report 1135 (1953)
+/// for the pitot pressure above Mach 1.
+///
+/// # Example
+/// ```
+/// # use lubberline::plain::mach_from_tas;
+/// assert_eq!(format!("{:.4}", mach_from_tas(450.0, 35_000.0, 0.0)?), "0.7807");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
+pub fn mach_from_tas(tas_kt: f64, pressure_altitude_ft: f64, isa_deviation_k: f64) -> Result<f64, Error> {
+    if any_nan(&[tas_kt, pressure_altitude_ft, isa_deviation_k]) {
+        return Ok(f64::NAN);
+    }
+    let given = TrueAirspeed::or_rest("tas_kt", tas_kt)?;
+    Ok(air(pressure_altitude_ft, isa_deviation_k)?.mach_from_true(given)?.value().get::<ratio>())
+}
+
+/// Equivalent airspeed from true airspeed.
+///
+/// `Ve = V sqrt(density/density at standard sea level)`.
+///
+/// # Arguments
+/// - `tas_kt`: true airspeed, 0 to 5000
+/// - `pressure_altitude_ft`: pressure altitude, -16 420 to 262 467.2
+/// - `isa_deviation_k`: warmer than standard by this, -150 to 150 (default 0.0)
+///
+/// # Accuracy
+/// Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
+///
+/// # Degenerate cases
+/// Zero gives zero.
+///
+/// # Errors
+/// A value outside its range, or a result beyond 5000 kt or Mach 10.
+///
+/// # Source
+/// The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA Report 1135 (1953)
+/// for the pitot pressure above Mach 1.
+///
+/// # Example
+/// ```
+/// # use lubberline::plain::eas_from_tas_kt;
+/// assert_eq!(format!("{:.2}", eas_from_tas_kt(450.0, 35_000.0, 0.0)?), "250.50");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
+pub fn eas_from_tas_kt(tas_kt: f64, pressure_altitude_ft: f64, isa_deviation_k: f64) -> Result<f64, Error> {
+    if any_nan(&[tas_kt, pressure_altitude_ft, isa_deviation_k]) {
+        return Ok(f64::NAN);
+    }
+    let given = TrueAirspeed::or_rest("tas_kt", tas_kt)?;
+    Ok(air(pressure_altitude_ft, isa_deviation_k)?.equivalent_from_true(given)?.value().get::<knot>())
+}
+
+/// True airspeed from equivalent airspeed: the inverse of [`eas_from_tas_kt`].
+///
+/// `V = Ve sqrt(density at standard sea level/density)`.
+///
+/// # Arguments
+/// - `eas_kt`: equivalent airspeed, 0 to 5000
+/// - `pressure_altitude_ft`: pressure altitude, -16 420 to 262 467.2
+/// - `isa_deviation_k`: warmer than standard by this, -150 to 150 (default 0.0)
+///
+/// # Accuracy
+/// Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
+///
+/// # Degenerate cases
+/// Zero gives zero.
+///
+/// # Errors
+/// A value outside its range, or a result beyond 5000 kt or Mach 10.
+///
+/// # Source
+/// The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA Report 1135 (1953)
+/// for the pitot pressure above Mach 1.
+///
+/// # Example
+/// ```
+/// # use lubberline::plain::tas_from_eas_kt;
+/// assert_eq!(format!("{:.2}", tas_from_eas_kt(250.0, 35_000.0, 0.0)?), "449.10");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
+pub fn tas_from_eas_kt(eas_kt: f64, pressure_altitude_ft: f64, isa_deviation_k: f64) -> Result<f64, Error> {
+    if any_nan(&[eas_kt, pressure_altitude_ft, isa_deviation_k]) {
+        return Ok(f64::NAN);
+    }
+    let given = EquivalentAirspeed::named("eas_kt", eas_kt)?;
+    Ok(air(pressure_altitude_ft, isa_deviation_k)?.true_from_equivalent(given)?.value().get::<knot>())
+}
+
+/// Equivalent airspeed from calibrated airspeed: less by the effect of compressibility.
+///
+/// `Ve = M a0 sqrt(p/p0)` with the Mach number of [`mach_from_cas`]; the temperature plays no part.
+///
+/// # Arguments
+/// - `cas_kt`: calibrated airspeed, 0 to 5000
+/// - `pressure_altitude_ft`: pressure altitude, -16 420 to 262 467.2
+///
+/// # Accuracy
+/// Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
+///
+/// # Degenerate cases
+/// Zero gives zero.
+///
+/// # Errors
+/// A value outside its range, or a result beyond 5000 kt or Mach 10.
+///
+/// # Source
+/// The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA Report 1135 (1953)
+/// for the pitot pressure above Mach 1.
+///
+/// # Example
+/// ```
+/// # use lubberline::plain::eas_from_cas_kt;
+/// assert_eq!(format!("{:.2}", eas_from_cas_kt(280.0, 35_000.0)?), "263.55");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
+pub fn eas_from_cas_kt(cas_kt: f64, pressure_altitude_ft: f64) -> Result<f64, Error> {
+    if any_nan(&[cas_kt, pressure_altitude_ft]) {
+        return Ok(f64::NAN);
+    }
+    let given = CalibratedAirspeed::named("cas_kt", cas_kt)?;
+    Ok(standard_air(pressure_altitude_ft)?.equivalent_from_calibrated(given)?.value().get::<knot>())
+}
+
+/// Calibrated airspeed from equivalent airspeed: the inverse of [`eas_from_cas_kt`].
+///
+/// `M = Ve/(a0 sqrt(p/p0))`, and the calibrated airspeed of that Mach number.
+///
+/// # Arguments
+/// - `eas_kt`: equivalent airspeed, 0 to 5000
+/// - `pressure_altitude_ft`: pressure altitude, -16 420 to 262 467.2
+///
+/// # Accuracy
+/// Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
+///
+/// # Degenerate cases
+/// Zero gives zero.
+///
+/// # Errors
+/// A value outside its range, or a result beyond 5000 kt or Mach 10.
+///
+/// # Source
+/// The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA Report 1135 (1953)
+/// for the pitot pressure above Mach 1.
+///
+/// # Example
+/// ```
+/// # use lubberline::plain::cas_from_eas_kt;
+/// assert_eq!(format!("{:.2}", cas_from_eas_kt(250.0, 35_000.0)?), "264.09");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
+pub fn cas_from_eas_kt(eas_kt: f64, pressure_altitude_ft: f64) -> Result<f64, Error> {
+    if any_nan(&[eas_kt, pressure_altitude_ft]) {
+        return Ok(f64::NAN);
+    }
+    let given = EquivalentAirspeed::named("eas_kt", eas_kt)?;
+    Ok(standard_air(pressure_altitude_ft)?.calibrated_from_equivalent(given)?.value().get::<knot>())
+}
+
+/// Equivalent airspeed from Mach number.
+///
+/// `Ve = M a0 sqrt(p/p0)`.
+///
+/// # Arguments
+/// - `mach`: Mach number, 0 to 10
+/// - `pressure_altitude_ft`: pressure altitude, -16 420 to 262 467.2
+///
+/// # Accuracy
+/// Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
+///
+/// # Degenerate cases
+/// Zero gives zero.
+///
+/// # Errors
+/// A value outside its range, or a result beyond 5000 kt or Mach 10.
+///
+/// # Source
+/// The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA Report 1135 (1953)
+/// for the pitot pressure above Mach 1.
+///
+/// # Example
+/// ```
+/// # use lubberline::plain::eas_from_mach_kt;
+/// assert_eq!(format!("{:.2}", eas_from_mach_kt(0.78, 35_000.0)?), "250.28");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
+pub fn eas_from_mach_kt(mach: f64, pressure_altitude_ft: f64) -> Result<f64, Error> {
+    if any_nan(&[mach, pressure_altitude_ft]) {
+        return Ok(f64::NAN);
+    }
+    let given = Mach::named("mach", mach)?;
+    Ok(standard_air(pressure_altitude_ft)?.equivalent_from_mach(given)?.value().get::<knot>())
+}
+
+/// Mach number from equivalent airspeed.
+///
+/// `M = Ve/(a0 sqrt(p/p0))`.
+///
+/// # Arguments
+/// - `eas_kt`: equivalent airspeed, 0 to 5000
+/// - `pressure_altitude_ft`: pressure altitude, -16 420 to 262 467.2
+///
+/// # Accuracy
+/// Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
+///
+/// # Degenerate cases
+/// Zero gives zero.
+///
+/// # Errors
+/// A value outside its range, or a result beyond Mach 10.
+///
+/// # Source
+/// The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA Report 1135 (1953)
+/// for the pitot pressure above Mach 1.
+///
+/// # Example
+/// ```
+/// # use lubberline::plain::mach_from_eas;
+/// assert_eq!(format!("{:.4}", mach_from_eas(250.0, 35_000.0)?), "0.7791");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
+pub fn mach_from_eas(eas_kt: f64, pressure_altitude_ft: f64) -> Result<f64, Error> {
+    if any_nan(&[eas_kt, pressure_altitude_ft]) {
+        return Ok(f64::NAN);
+    }
+    let given = EquivalentAirspeed::named("eas_kt", eas_kt)?;
+    Ok(standard_air(pressure_altitude_ft)?.mach_from_equivalent(given)?.value().get::<ratio>())
+}
+
+/// Static over total pressure of a flow brought to rest without loss.
+///
+/// `(1 + 0.2 M^2)^-3.5`. Above Mach 1 a pitot tube feels less than this total pressure: see
+/// [`pitot_pressure_ratio`].
+///
+/// # Arguments
+/// - `mach`: Mach number, 0 to 10
+///
+/// # Accuracy
+/// Rounding, for air of constant heat ratio: good to about Mach 5.
+///
+/// # Degenerate cases
+/// At rest the ratio is 1.
+///
+/// # Errors
+/// A value outside its range.
+///
+/// # Source
+/// NACA Report 1135 (1953), equation 44 (number from memory), for a ratio of specific heats of 1.4.
+///
+/// # Example
+/// ```
+/// # use lubberline::plain::isentropic_pressure_ratio;
+/// assert_eq!(format!("{:.4}", isentropic_pressure_ratio(0.84)?), "0.6300");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
+pub fn isentropic_pressure_ratio(mach: f64) -> Result<f64, Error> {
+    if any_nan(&[mach]) {
+        return Ok(f64::NAN);
+    }
+    Ok(air::isentropic_pressure_ratio(Mach::named("mach", mach)?).get::<ratio>())
+}
+
+/// Pitot over static pressure, behind a normal shock above Mach 1.
+///
+/// `(1 + 0.2 M^2)^3.5`, above Mach 1 Rayleigh's `(1.2 M^2)^3.5 (6/(7 M^2 - 1))^2.5`.
+///
+/// # Arguments
+/// - `mach`: Mach number, 0 to 10
+///
+/// # Accuracy
+/// Rounding, for air of constant heat ratio: good to about Mach 5.
+///
+/// # Degenerate cases
+/// At rest the ratio is 1. The two forms meet at Mach 1 in value and slope.
+///
+/// # Errors
+/// A value outside its range.
+///
+/// # Source
+/// NACA Report 1135 (1953), equations 44 and 100 (numbers from memory), for a ratio of specific heats of 1.4.
+///
+/// # Example
+/// ```
+/// # use lubberline::plain::pitot_pressure_ratio;
+/// assert_eq!(format!("{:.3}", pitot_pressure_ratio(1.0)?), "1.893");
+/// assert_eq!(format!("{:.3}", pitot_pressure_ratio(2.0)?), "5.640");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
+pub fn pitot_pressure_ratio(mach: f64) -> Result<f64, Error> {
+    if any_nan(&[mach]) {
+        return Ok(f64::NAN);
+    }
+    Ok(air::pitot_pressure_ratio(Mach::named("mach", mach)?).get::<ratio>())
+}
+
+/// Impact pressure that a calibrated airspeed stands for, the same at every altitude.
+///
+/// `p0 ((1 + 0.2 (Vc/a0)^2)^3.5 - 1)`, above the speed of sound at sea level by Rayleigh's pitot formula.
+///
+/// # Arguments
+/// - `cas_kt`: calibrated airspeed, 0 to 5000
+///
+/// # Accuracy
+/// Rounding.
+///
+/// # Degenerate cases
+/// Zero gives zero.
+///
+/// # Errors
+/// A value outside its range.
+///
+/// # Source
+/// The definition of calibrated airspeed, with the sea level of ICAO Doc 7488/3 (3rd edition 1993).
+///
+/// # Example
+/// ```
+/// # use lubberline::plain::impact_pressure_hpa;
+/// assert_eq!(format!("{:.2}", impact_pressure_hpa(280.0)?), "132.88");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
+pub fn impact_pressure_hpa(cas_kt: f64) -> Result<f64, Error> {
+    if any_nan(&[cas_kt]) {
+        return Ok(f64::NAN);
+    }
+    let airspeed = CalibratedAirspeed::named("cas_kt", cas_kt)?;
+    Ok(air::impact_from_calibrated(airspeed).value().get::<hectopascal>())
+}
+
+/// Calibrated airspeed of an impact pressure: the inverse of [`impact_pressure_hpa`].
+///
+/// `a0 sqrt(5 ((q/p0 + 1)^(2/7) - 1))`, above the speed of sound at sea level by Rayleigh's pitot formula.
+///
+/// # Arguments
+/// - `impact_pressure_hpa`: pitot less static pressure, 0 to 80 000
+///
+/// # Accuracy
+/// Rounding.
+///
+/// # Degenerate cases
+/// Zero gives zero.
+///
+/// # Errors
+/// A value outside its range, or a result beyond 5000 kt.
+///
+/// # Source
+/// The definition of calibrated airspeed, with the sea level of ICAO Doc 7488/3 (3rd edition 1993).
+///
+/// # Example
+/// ```
+/// # use lubberline::plain::cas_from_impact_pressure_kt;
+/// assert_eq!(format!("{:.2}", cas_from_impact_pressure_kt(100.0)?), "244.19");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
+pub fn cas_from_impact_pressure_kt(impact_pressure_hpa: f64) -> Result<f64, Error> {
+    if any_nan(&[impact_pressure_hpa]) {
+        return Ok(f64::NAN);
+    }
+    let impact = ImpactPressure::named("impact_pressure_hpa", impact_pressure_hpa)?;
+    Ok(air::calibrated_from_impact(impact)?.value().get::<knot>())
+}
+
+/// The factor from indicated to true airspeed of procedure design, which leaves compressibility out.
+///
+/// `171233 sqrt(288 + D - 0.00198 H) / (288 - 0.00198 H)^2.628` with altitude `H` in feet and ISA deviation
+/// `D`. With a deviation of 15 it is also the form of the FAA's procedure design. [`tas_from_cas_kt`] is exact.
+///
+/// # Arguments
+/// - `altitude_ft`: altitude of the procedure, -2000 to 50 000
+/// - `isa_deviation_k`: warmer than standard by this, -150 to 150 (default 15.0)
+///
+/// # Accuracy
+/// As published. Against the exact conversion it overstates the true airspeed: by 0.8 percent for 250 kt at 10
+/// 000 ft and ISA + 15, more with speed and altitude; above the tropopause it does not hold.
+///
+/// # Degenerate cases
+/// None in the range.
+///
+/// # Errors
+/// A value outside its range.
+///
+/// # Source
+/// ICAO Doc 8168 (PANS-OPS) volume II, 5th edition 2006, Part I Section 4 Chapter 3 Appendix C; constants
+/// read in a quotation.
+///
+/// # Example
+/// ```
+/// # use lubberline::plain::procedure_tas_factor;
+/// assert_eq!(format!("{:.4}", procedure_tas_factor(6_000.0, 15.0)?), "1.1231");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
+pub fn procedure_tas_factor(altitude_ft: f64, isa_deviation_k: f64) -> Result<f64, Error> {
+    if any_nan(&[altitude_ft, isa_deviation_k]) {
+        return Ok(f64::NAN);
+    }
+    let altitude = ProcedureAltitude::named("altitude_ft", altitude_ft)?;
+    let deviation = IsaDeviation::named("isa_deviation_k", isa_deviation_k)?;
+    Ok(air::procedure_tas_factor(altitude, deviation).get::<ratio>())
+}
