@@ -14,6 +14,7 @@ mod lead;
 #[rustfmt::skip]
 pub mod table;
 mod turn;
+mod wind;
 
 pub use air::*;
 pub use airspeed::*;
@@ -22,6 +23,7 @@ pub use course_change::*;
 pub use earth::*;
 pub use lead::*;
 pub use turn::*;
+pub use wind::*;
 
 /// Whether a number was given that is not one; the answer is then NaN too, in silence.
 fn any_nan(given: &[f64]) -> bool {

@@ -70,6 +70,8 @@ measures! {
     Groundspeed(Velocity in knot);
     /// Speed of the wind, without its direction.
     WindSpeed(Velocity in knot);
+    /// Part of a wind along or across a direction, positive from ahead and from the right.
+    WindComponent(Velocity in knot);
     /// Speed over speed of sound.
     Mach(Ratio in ratio);
     /// Ratio of lift to weight in a level turn.

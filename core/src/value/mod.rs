@@ -17,7 +17,7 @@ pub use measure::{
     ArcRadius, Bank, CalibratedAirspeed, ConeHalfAngle, Elevation, EquivalentAirspeed, GeopotentialAltitude,
     GroundDistance, Groundspeed, HeightAboveStation, ImpactPressure, InterceptAngle, IsaDeviation,
     LoadFactor, Mach, PressureAltitude, ProcedureAltitude, RollRate, SlantRange, StaticPressure, Temperature,
-    TrueAirspeed, TrueAltitude, TurnRate, WindSpeed,
+    TrueAirspeed, TrueAltitude, TurnRate, WindComponent, WindSpeed,
 };
 pub use position::{Latitude, Longitude, Position};
 pub use quantity::Quantity;

@@ -140,6 +140,8 @@ quantities! {
     TurnTime = 32: "time in the turn", "s", [from -1000000.0 to 1000000.0];
     /// Altitude for which the speed factor of procedure design is laid out.
     ProcedureAltitude = 33: "altitude of a procedure", "ft", [from -2000.0 to 50000.0];
+    /// Part of a wind along or across a direction, positive from ahead and from the right.
+    WindComponent = 34: "wind component", "kt", [from -1000.0 to 1000.0];
 }
 
 impl Quantity {

@@ -1,5 +1,11 @@
 //! The wind and what it does to a heading, a track and a speed.
 
+mod components;
+mod schedule;
+mod track;
 mod triangle;
 
+pub use components::WindComponents;
+pub use schedule::{Scheduled, make_groundspeed};
+pub use track::{MadeGood, make_good, wind_from_track};
 pub use triangle::{Crabbed, Wind, hold_course};
