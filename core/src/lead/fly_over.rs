@@ -1,15 +1,11 @@
 //! What flying over the fix before turning would cost.
 
 use super::CourseChange;
-use crate::numeric::root_between;
+use super::recapture::Recapture;
 use crate::plane::Plane;
 use crate::turn::RolledTurn;
-use crate::value::units::{Angle, Length, Time, degrees, metres, radian, seconds};
-use crate::value::{Bearing, InterceptAngle, North};
-use crate::wind::{Crabbed, hold_course};
-
-/// The smallest intercept angle that is tried, in degrees: at less, the way back is beyond any use.
-const LEAST_INTERCEPT_DEG: f64 = 1e-3;
+use crate::value::units::{Angle, Length, Time, degree, degrees, meter, metres, radian, seconds};
+use crate::value::{InterceptAngle, North};
 
 /// The cost of turning only over the fix, and coming back to the outbound course at an intercept angle.
 ///
@@ -30,13 +26,18 @@ pub struct FlyOver {
     pub extra_time: Time,
 }
 
-/// One way of returning to the outbound course.
-struct Return {
-    /// Straight distance along the intercept course between the turns; negative if there is no room for it.
-    straight_m: f64,
-    duration_s: f64,
-    length_m: f64,
-    established_m: f64,
+impl FlyOver {
+    /// Where no way back exists: in a wind in which no course near the outbound one can be held.
+    fn unknown() -> Self {
+        let length = metres(f64::NAN);
+        Self {
+            intercept_angle: degrees(f64::NAN),
+            greatest_overshoot: length,
+            established_past_fix: length,
+            extra_distance: length,
+            extra_time: seconds(f64::NAN),
+        }
+    }
 }
 
 impl<N: North> CourseChange<N> {
@@ -51,7 +52,7 @@ impl<N: North> CourseChange<N> {
     /// Derived; the sequence of turns is that of the fly-over waypoint of ICAO Doc 8168 Vol II (5th ed. 2006), Part III
     /// Section 2 Chapter 1 (from memory), here with wind and roll.
     pub fn fly_over(&self, intercept: InterceptAngle) -> FlyOver {
-        let wanted_deg = degrees_of(intercept.value());
+        let wanted_deg = intercept.value().get::<degree>();
         if self.change_deg == 0.0 {
             return FlyOver {
                 intercept_angle: degrees(wanted_deg),
@@ -61,79 +62,39 @@ impl<N: North> CourseChange<N> {
                 extra_time: seconds(0.0),
             };
         }
-        let room_m = |angle_deg: f64| self.return_at(angle_deg).map_or(-1.0, |flown| flown.straight_m);
-        let angle_deg = if room_m(wanted_deg) >= 0.0 {
-            wanted_deg
-        } else {
-            root_between(LEAST_INTERCEPT_DEG, wanted_deg, room_m)
+        let way = Recapture {
+            from_crab: self.before,
+            onto: self.outbound,
+            onto_crab: self.after,
+            change_deg: self.change_deg,
+            side: self.change_deg.signum(),
+            place_m: Plane::ZERO,
+            true_airspeed: self.true_airspeed,
+            wind: self.wind,
+            limits: &self.limits,
         };
-        let flown = self.return_at(angle_deg).unwrap_or(Return {
-            straight_m: f64::NAN,
-            duration_s: f64::NAN,
-            length_m: f64::NAN,
-            established_m: f64::NAN,
-        });
+        let Some(flown) = way.solve(wanted_deg) else { return FlyOver::unknown() };
 
         let beyond_m = flown.established_m - self.past_fix_m;
         let fly_by_s = self.turn.duration_s() + beyond_m / self.groundspeed_after_m_s();
-        let fly_by_m = self.turn_length().value + beyond_m;
+        let fly_by_m = self.turn_length().get::<meter>() + beyond_m;
         FlyOver {
-            intercept_angle: degrees(angle_deg),
-            greatest_overshoot: metres(self.greatest_overshoot_m(angle_deg)),
+            intercept_angle: degrees(flown.angle_deg),
+            greatest_overshoot: metres(self.greatest_overshoot_m(&flown.first)),
             established_past_fix: metres(flown.established_m),
             extra_distance: metres(self.lead_m + flown.length_m - fly_by_m),
             extra_time: seconds(self.lead_m / self.groundspeed_before_m_s() + flown.duration_s - fly_by_s),
         }
     }
 
-    /// The intercept course beyond the outbound one, how to hold it, and the turn onto it from over the fix.
-    fn over_turn(&self, angle_deg: f64) -> Option<(Bearing<N>, Crabbed<N>, RolledTurn)> {
-        let signed_deg = angle_deg.copysign(self.change_deg);
-        let course = Bearing::from_degrees(self.outbound.degrees() + signed_deg);
-        let crabbed = hold_course(course, self.true_airspeed, self.wind).ok()?;
-        let change =
-            degrees(self.change_deg + signed_deg) + crabbed.wind_correction - self.before.wind_correction;
-        Some((course, crabbed, RolledTurn::new(self.true_airspeed, &self.limits, change)))
-    }
-
-    fn return_at(&self, angle_deg: f64) -> Option<Return> {
-        let (course, crabbed, over) = self.over_turn(angle_deg)?;
-        let back_change = degrees(-angle_deg.copysign(self.change_deg)) + self.after.wind_correction
-            - crabbed.wind_correction;
-        let back = RolledTurn::new(self.true_airspeed, &self.limits, back_change);
-
-        let wind_m_s = self.wind.velocity_m_s();
-        let over_m = over.displacement_m(self.before.heading.radians()) + wind_m_s * over.duration_s();
-        let back_m = back.displacement_m(crabbed.heading.radians()) + wind_m_s * back.duration_s();
-        let (toward, onward) = (Plane::along(course.radians()), Plane::along(self.outbound.radians()));
-        // The straight part takes away what the two turns leave across the outbound course.
-        let across_m = onward.cross(over_m + back_m);
-        let straight_m = -across_m / onward.cross(toward);
-        let groundspeed_m_s = crabbed.groundspeed.value().value;
-        let total_m = over_m + back_m + toward * straight_m;
-        Some(Return {
-            straight_m,
-            duration_s: over.duration_s() + back.duration_s() + straight_m / groundspeed_m_s,
-            length_m: over.ground_length_m(self.before.heading.radians(), wind_m_s)
-                + straight_m
-                + back.ground_length_m(crabbed.heading.radians(), wind_m_s),
-            established_m: total_m.dot(onward),
-        })
-    }
-
     /// The aircraft is farthest out where its track is parallel to the outbound course: on the heading that holds it.
-    fn greatest_overshoot_m(&self, angle_deg: f64) -> f64 {
-        let Some((_, _, over)) = self.over_turn(angle_deg) else { return f64::NAN };
+    fn greatest_overshoot_m(&self, over: &RolledTurn) -> f64 {
         let time_s = over.time_at_s(self.turn.heading_change().get::<radian>().abs());
         let place_m = over.displacement_after_m(time_s, self.before.heading.radians())
             + self.wind.velocity_m_s() * time_s;
         let right_m = Plane::along(self.outbound.radians()).cross(place_m);
         if self.change_deg < 0.0 { right_m } else { -right_m }
     }
-}
-
-fn degrees_of(angle: Angle) -> f64 {
-    angle.get::<crate::value::units::degree>()
 }
 
 #[cfg(test)]

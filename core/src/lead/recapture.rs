@@ -1,0 +1,99 @@
+//! Coming onto a course from beside it: turn toward it, fly straight, lead the turn onto it.
+
+use crate::numeric::root_between;
+use crate::plane::Plane;
+use crate::turn::{RolledTurn, TurnLimits};
+use crate::value::units::{degrees, meter_per_second};
+use crate::value::{Bearing, North, TrueAirspeed};
+use crate::wind::{Crabbed, Wind, hold_course};
+
+/// The smallest angle of interception that is tried, in degrees: at less, the way is longer than any use.
+const LEAST_ANGLE_DEG: f64 = 1e-3;
+
+/// An aircraft on one course that is to come onto another, whose line passes near it.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct Recapture<'a, N: North> {
+    /// How the aircraft flies now.
+    pub from_crab: Crabbed<N>,
+    /// The course to come onto, and how it is held.
+    pub onto: Bearing<N>,
+    pub onto_crab: Crabbed<N>,
+    /// Signed change of course to the direction of the line, in degrees, the way the first turn goes.
+    pub change_deg: f64,
+    /// On which side of the line's direction the intercept course lies: 1 right, -1 left.
+    pub side: f64,
+    /// The aircraft's place relative to a point of the line, in metres.
+    pub place_m: Plane,
+    pub true_airspeed: TrueAirspeed,
+    pub wind: Wind<N>,
+    pub limits: &'a TurnLimits,
+}
+
+/// One way onto the line.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct Recaptured<N: North> {
+    /// The angle at which the line is intercepted.
+    pub angle_deg: f64,
+    /// The course flown between the turns, and how it is held.
+    pub between: Bearing<N>,
+    pub between_crab: Crabbed<N>,
+    pub first: RolledTurn,
+    /// Straight distance between the turns; negative if there is no room for it.
+    pub straight_m: f64,
+    pub second: RolledTurn,
+    /// From the first roll to wings level on the line.
+    pub duration_s: f64,
+    /// Distance over the ground.
+    pub length_m: f64,
+    /// Where on the line it ends, from the line's point along its direction.
+    pub established_m: f64,
+}
+
+impl<N: North> Recapture<'_, N> {
+    /// The way at the wanted angle, or at the largest smaller one for which there is room; none if no course can be held.
+    pub fn solve(&self, wanted_deg: f64) -> Option<Recaptured<N>> {
+        let room_m = |angle_deg: f64| self.at(angle_deg).map_or(-1.0, |flown| flown.straight_m);
+        let wanted = self.at(wanted_deg).filter(|flown| flown.straight_m >= 0.0);
+        wanted.or_else(|| self.at(root_between(LEAST_ANGLE_DEG, wanted_deg, room_m)))
+    }
+
+    /// The first turn, from the course flown now to the intercept course.
+    pub fn first_turn(&self, angle_deg: f64) -> Option<(Bearing<N>, Crabbed<N>, RolledTurn)> {
+        let signed_deg = angle_deg * self.side;
+        let between = Bearing::from_degrees(self.onto.degrees() + signed_deg);
+        let crab = hold_course(between, self.true_airspeed, self.wind).ok()?;
+        let change =
+            degrees(self.change_deg + signed_deg) + crab.wind_correction - self.from_crab.wind_correction;
+        Some((between, crab, RolledTurn::new(self.true_airspeed, self.limits, change)))
+    }
+
+    fn at(&self, angle_deg: f64) -> Option<Recaptured<N>> {
+        let (between, between_crab, first) = self.first_turn(angle_deg)?;
+        let back =
+            degrees(-angle_deg * self.side) + self.onto_crab.wind_correction - between_crab.wind_correction;
+        let second = RolledTurn::new(self.true_airspeed, self.limits, back);
+
+        let wind_m_s = self.wind.velocity_m_s();
+        let (first_rad, second_rad) = (self.from_crab.heading.radians(), between_crab.heading.radians());
+        let first_m = first.displacement_m(first_rad) + wind_m_s * first.duration_s();
+        let second_m = second.displacement_m(second_rad) + wind_m_s * second.duration_s();
+        let (toward, along) = (Plane::along(between.radians()), Plane::along(self.onto.radians()));
+        // The straight part takes away what the two turns leave across the line.
+        let turned_m = self.place_m + first_m + second_m;
+        let straight_m = -along.cross(turned_m) / along.cross(toward);
+        let groundspeed_m_s = between_crab.groundspeed.value().get::<meter_per_second>();
+        Some(Recaptured {
+            angle_deg,
+            between,
+            between_crab,
+            first,
+            straight_m,
+            second,
+            duration_s: first.duration_s() + second.duration_s() + straight_m / groundspeed_m_s,
+            length_m: first.ground_length_m(first_rad, wind_m_s)
+                + straight_m
+                + second.ground_length_m(second_rad, wind_m_s),
+            established_m: (turned_m + toward * straight_m).dot(along),
+        })
+    }
+}
