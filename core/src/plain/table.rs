@@ -1,1 +1,672 @@
-//! (generated)
+// Generated from core/src/plain; do not edit. To renew: cargo run -p lubberline-generate
+
+//! Every plain function as data, for what treats them alike: the bindings and the tests.
+
+use crate::Error;
+
+/// A plain function as data: its name, the names of its arguments and outputs, and itself.
+#[derive(Debug, Clone, Copy)]
+pub struct Function {
+    /// Its name.
+    pub name: &'static str,
+    /// The names of its arguments, which end in their units.
+    pub inputs: &'static [&'static str],
+    /// The names of its outputs, which end in their units.
+    pub outputs: &'static [&'static str],
+    /// Computes one point: arguments in, outputs out, in the order of their names. Choices are given by their codes. On an
+    /// error every output is NaN. Slices of another length give NaN too.
+    pub run: fn(&[f64], &mut [f64]) -> Result<(), Error>,
+}
+
+impl Function {
+    /// The function of a name.
+    pub fn named(name: &str) -> Option<&'static Self> {
+        FUNCTIONS.iter().find(|function| function.name == name)
+    }
+}
+
+/// Every plain function, in the order of `docs/functions.md`.
+pub const FUNCTIONS: &[Function] = &[
+    Function {
+        name: "standard_atmosphere",
+        inputs: &["pressure_altitude_ft", "isa_deviation_k"],
+        outputs: &["temperature_degc", "pressure_hpa", "density_kg_per_m3", "speed_of_sound_kt"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[pressure_altitude_ft, isa_deviation_k], [output_1, output_2, output_3, output_4]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::standard_atmosphere(pressure_altitude_ft, isa_deviation_k)?;
+            [*output_1, *output_2, *output_3, *output_4] = [answer.temperature_degc, answer.pressure_hpa, answer.density_kg_per_m3, answer.speed_of_sound_kt];
+            Ok(())
+        },
+    },
+    Function {
+        name: "pressure_ratio",
+        inputs: &["pressure_altitude_ft"],
+        outputs: &["pressure_ratio"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[pressure_altitude_ft], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::pressure_ratio(pressure_altitude_ft)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
+        name: "density_ratio",
+        inputs: &["pressure_altitude_ft", "isa_deviation_k"],
+        outputs: &["density_ratio"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[pressure_altitude_ft, isa_deviation_k], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::density_ratio(pressure_altitude_ft, isa_deviation_k)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
+        name: "temperature_ratio",
+        inputs: &["pressure_altitude_ft", "isa_deviation_k"],
+        outputs: &["temperature_ratio"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[pressure_altitude_ft, isa_deviation_k], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::temperature_ratio(pressure_altitude_ft, isa_deviation_k)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
+        name: "isa_deviation_k",
+        inputs: &["temperature_degc", "pressure_altitude_ft"],
+        outputs: &["isa_deviation_k"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[temperature_degc, pressure_altitude_ft], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::isa_deviation_k(temperature_degc, pressure_altitude_ft)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
+        name: "speed_of_sound_kt",
+        inputs: &["temperature_degc"],
+        outputs: &["speed_of_sound_kt"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[temperature_degc], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::speed_of_sound_kt(temperature_degc)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
+        name: "pressure_altitude_from_pressure_ft",
+        inputs: &["pressure_hpa"],
+        outputs: &["pressure_altitude_from_pressure_ft"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[pressure_hpa], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::pressure_altitude_from_pressure_ft(pressure_hpa)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
+        name: "geopotential_altitude_ft",
+        inputs: &["geometric_altitude_ft"],
+        outputs: &["geopotential_altitude_ft"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[geometric_altitude_ft], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::geopotential_altitude_ft(geometric_altitude_ft)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
+        name: "geometric_altitude_ft",
+        inputs: &["geopotential_altitude_ft"],
+        outputs: &["geometric_altitude_ft"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[geopotential_altitude_ft], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::geometric_altitude_ft(geopotential_altitude_ft)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
+        name: "tas_from_cas_kt",
+        inputs: &["cas_kt", "pressure_altitude_ft", "isa_deviation_k"],
+        outputs: &["tas_from_cas_kt"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[cas_kt, pressure_altitude_ft, isa_deviation_k], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::tas_from_cas_kt(cas_kt, pressure_altitude_ft, isa_deviation_k)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
+        name: "cas_from_tas_kt",
+        inputs: &["tas_kt", "pressure_altitude_ft", "isa_deviation_k"],
+        outputs: &["cas_from_tas_kt"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[tas_kt, pressure_altitude_ft, isa_deviation_k], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::cas_from_tas_kt(tas_kt, pressure_altitude_ft, isa_deviation_k)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
+        name: "mach_from_cas",
+        inputs: &["cas_kt", "pressure_altitude_ft"],
+        outputs: &["mach_from_cas"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[cas_kt, pressure_altitude_ft], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::mach_from_cas(cas_kt, pressure_altitude_ft)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
+        name: "cas_from_mach_kt",
+        inputs: &["mach", "pressure_altitude_ft"],
+        outputs: &["cas_from_mach_kt"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[mach, pressure_altitude_ft], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::cas_from_mach_kt(mach, pressure_altitude_ft)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
+        name: "tas_from_mach_kt",
+        inputs: &["mach", "pressure_altitude_ft", "isa_deviation_k"],
+        outputs: &["tas_from_mach_kt"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[mach, pressure_altitude_ft, isa_deviation_k], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::tas_from_mach_kt(mach, pressure_altitude_ft, isa_deviation_k)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
+        name: "mach_from_tas",
+        inputs: &["tas_kt", "pressure_altitude_ft", "isa_deviation_k"],
+        outputs: &["mach_from_tas"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[tas_kt, pressure_altitude_ft, isa_deviation_k], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::mach_from_tas(tas_kt, pressure_altitude_ft, isa_deviation_k)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
+        name: "eas_from_tas_kt",
+        inputs: &["tas_kt", "pressure_altitude_ft", "isa_deviation_k"],
+        outputs: &["eas_from_tas_kt"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[tas_kt, pressure_altitude_ft, isa_deviation_k], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::eas_from_tas_kt(tas_kt, pressure_altitude_ft, isa_deviation_k)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
+        name: "tas_from_eas_kt",
+        inputs: &["eas_kt", "pressure_altitude_ft", "isa_deviation_k"],
+        outputs: &["tas_from_eas_kt"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[eas_kt, pressure_altitude_ft, isa_deviation_k], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::tas_from_eas_kt(eas_kt, pressure_altitude_ft, isa_deviation_k)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
+        name: "eas_from_cas_kt",
+        inputs: &["cas_kt", "pressure_altitude_ft"],
+        outputs: &["eas_from_cas_kt"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[cas_kt, pressure_altitude_ft], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::eas_from_cas_kt(cas_kt, pressure_altitude_ft)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
+        name: "cas_from_eas_kt",
+        inputs: &["eas_kt", "pressure_altitude_ft"],
+        outputs: &["cas_from_eas_kt"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[eas_kt, pressure_altitude_ft], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::cas_from_eas_kt(eas_kt, pressure_altitude_ft)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
+        name: "eas_from_mach_kt",
+        inputs: &["mach", "pressure_altitude_ft"],
+        outputs: &["eas_from_mach_kt"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[mach, pressure_altitude_ft], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::eas_from_mach_kt(mach, pressure_altitude_ft)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
+        name: "mach_from_eas",
+        inputs: &["eas_kt", "pressure_altitude_ft"],
+        outputs: &["mach_from_eas"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[eas_kt, pressure_altitude_ft], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::mach_from_eas(eas_kt, pressure_altitude_ft)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
+        name: "isentropic_pressure_ratio",
+        inputs: &["mach"],
+        outputs: &["isentropic_pressure_ratio"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[mach], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::isentropic_pressure_ratio(mach)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
+        name: "pitot_pressure_ratio",
+        inputs: &["mach"],
+        outputs: &["pitot_pressure_ratio"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[mach], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::pitot_pressure_ratio(mach)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
+        name: "impact_pressure_hpa",
+        inputs: &["cas_kt"],
+        outputs: &["impact_pressure_hpa"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[cas_kt], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::impact_pressure_hpa(cas_kt)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
+        name: "cas_from_impact_pressure_kt",
+        inputs: &["impact_pressure_hpa"],
+        outputs: &["cas_from_impact_pressure_kt"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[impact_pressure_hpa], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::cas_from_impact_pressure_kt(impact_pressure_hpa)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
+        name: "procedure_tas_factor",
+        inputs: &["altitude_ft", "isa_deviation_k"],
+        outputs: &["procedure_tas_factor"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[altitude_ft, isa_deviation_k], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::procedure_tas_factor(altitude_ft, isa_deviation_k)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
+        name: "arc_entry",
+        inputs: &["radial_deg", "flown", "arc_radius_nm", "sense", "true_airspeed_kt", "wind_from_deg", "wind_speed_kt", "bank_limit_deg", "turn_rate_limit_deg_per_s", "roll_rate_deg_per_s"],
+        outputs: &["radial_at_roll_in_deg", "distance_at_roll_in_nm", "radial_at_roll_out_deg", "distance_at_roll_out_nm", "angle_at_station_deg", "heading_change_deg", "duration_s"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[radial_deg, flown, arc_radius_nm, sense, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s], [output_1, output_2, output_3, output_4, output_5, output_6, output_7]) = (inputs, outputs) else { return Ok(()) };
+            if inputs.iter().any(|value| value.is_nan()) {
+                return Ok(());
+            }
+            let answer = super::arc_entry(radial_deg, crate::lead::RadialFlown::from_code("flown", flown)?, arc_radius_nm, crate::lead::ArcSense::from_code("sense", sense)?, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s)?;
+            [*output_1, *output_2, *output_3, *output_4, *output_5, *output_6, *output_7] = [answer.radial_at_roll_in_deg, answer.distance_at_roll_in_nm, answer.radial_at_roll_out_deg, answer.distance_at_roll_out_nm, answer.angle_at_station_deg, answer.heading_change_deg, answer.duration_s];
+            Ok(())
+        },
+    },
+    Function {
+        name: "arc_exit",
+        inputs: &["radial_deg", "flown", "arc_radius_nm", "sense", "true_airspeed_kt", "wind_from_deg", "wind_speed_kt", "bank_limit_deg", "turn_rate_limit_deg_per_s", "roll_rate_deg_per_s"],
+        outputs: &["radial_at_roll_in_deg", "distance_at_roll_in_nm", "radial_at_roll_out_deg", "distance_at_roll_out_nm", "angle_at_station_deg", "heading_change_deg", "duration_s"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[radial_deg, flown, arc_radius_nm, sense, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s], [output_1, output_2, output_3, output_4, output_5, output_6, output_7]) = (inputs, outputs) else { return Ok(()) };
+            if inputs.iter().any(|value| value.is_nan()) {
+                return Ok(());
+            }
+            let answer = super::arc_exit(radial_deg, crate::lead::RadialFlown::from_code("flown", flown)?, arc_radius_nm, crate::lead::ArcSense::from_code("sense", sense)?, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s)?;
+            [*output_1, *output_2, *output_3, *output_4, *output_5, *output_6, *output_7] = [answer.radial_at_roll_in_deg, answer.distance_at_roll_in_nm, answer.radial_at_roll_out_deg, answer.distance_at_roll_out_nm, answer.angle_at_station_deg, answer.heading_change_deg, answer.duration_s];
+            Ok(())
+        },
+    },
+    Function {
+        name: "geodesic_inverse",
+        inputs: &["lat1_deg", "lon1_deg", "lat2_deg", "lon2_deg"],
+        outputs: &["distance_nm", "initial_bearing_deg", "final_bearing_deg"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[lat1_deg, lon1_deg, lat2_deg, lon2_deg], [output_1, output_2, output_3]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::geodesic_inverse(lat1_deg, lon1_deg, lat2_deg, lon2_deg)?;
+            [*output_1, *output_2, *output_3] = [answer.distance_nm, answer.initial_bearing_deg, answer.final_bearing_deg];
+            Ok(())
+        },
+    },
+    Function {
+        name: "slant_range_nm",
+        inputs: &["ground_distance_nm", "height_ft"],
+        outputs: &["slant_range_nm"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[ground_distance_nm, height_ft], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::slant_range_nm(ground_distance_nm, height_ft)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
+        name: "lead_nm",
+        inputs: &["inbound_course_deg", "outbound_course_deg", "true_airspeed_kt", "wind_from_deg", "wind_speed_kt", "bank_limit_deg", "turn_rate_limit_deg_per_s", "roll_rate_deg_per_s"],
+        outputs: &["lead_nm"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[inbound_course_deg, outbound_course_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::lead_nm(inbound_course_deg, outbound_course_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
+        name: "dme_at_roll_in_nm",
+        inputs: &["inbound_course_deg", "outbound_course_deg", "true_airspeed_kt", "wind_from_deg", "wind_speed_kt", "bank_limit_deg", "turn_rate_limit_deg_per_s", "roll_rate_deg_per_s", "height_above_station_ft"],
+        outputs: &["dme_at_roll_in_nm"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[inbound_course_deg, outbound_course_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, height_above_station_ft], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::dme_at_roll_in_nm(inbound_course_deg, outbound_course_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, height_above_station_ft)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
+        name: "turn_anticipation_nm",
+        inputs: &["turn_radius_nm", "course_change_deg"],
+        outputs: &["turn_anticipation_nm"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[turn_radius_nm, course_change_deg], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::turn_anticipation_nm(turn_radius_nm, course_change_deg)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
+        name: "arc_entry_inbound_nm",
+        inputs: &["arc_radius_nm", "turn_radius_nm"],
+        outputs: &["arc_entry_inbound_nm"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[arc_radius_nm, turn_radius_nm], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::arc_entry_inbound_nm(arc_radius_nm, turn_radius_nm)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
+        name: "arc_entry_outbound_nm",
+        inputs: &["arc_radius_nm", "turn_radius_nm"],
+        outputs: &["arc_entry_outbound_nm"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[arc_radius_nm, turn_radius_nm], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::arc_entry_outbound_nm(arc_radius_nm, turn_radius_nm)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
+        name: "lead_radial_inbound_deg",
+        inputs: &["arc_radius_nm", "turn_radius_nm"],
+        outputs: &["lead_radial_inbound_deg"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[arc_radius_nm, turn_radius_nm], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::lead_radial_inbound_deg(arc_radius_nm, turn_radius_nm)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
+        name: "lead_radial_outbound_deg",
+        inputs: &["arc_radius_nm", "turn_radius_nm"],
+        outputs: &["lead_radial_outbound_deg"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[arc_radius_nm, turn_radius_nm], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::lead_radial_outbound_deg(arc_radius_nm, turn_radius_nm)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
+        name: "turn_radius_nm",
+        inputs: &["true_airspeed_kt", "bank_deg"],
+        outputs: &["turn_radius_nm"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[true_airspeed_kt, bank_deg], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::turn_radius_nm(true_airspeed_kt, bank_deg)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
+        name: "turn_rate_deg_per_s",
+        inputs: &["true_airspeed_kt", "bank_deg"],
+        outputs: &["turn_rate_deg_per_s"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[true_airspeed_kt, bank_deg], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::turn_rate_deg_per_s(true_airspeed_kt, bank_deg)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
+        name: "bank_for_rate_deg",
+        inputs: &["true_airspeed_kt", "turn_rate_deg_per_s"],
+        outputs: &["bank_for_rate_deg"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[true_airspeed_kt, turn_rate_deg_per_s], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::bank_for_rate_deg(true_airspeed_kt, turn_rate_deg_per_s)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
+        name: "bank_for_radius_deg",
+        inputs: &["true_airspeed_kt", "turn_radius_nm"],
+        outputs: &["bank_for_radius_deg"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[true_airspeed_kt, turn_radius_nm], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::bank_for_radius_deg(true_airspeed_kt, turn_radius_nm)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
+        name: "radius_at_rate_nm",
+        inputs: &["true_airspeed_kt", "turn_rate_deg_per_s"],
+        outputs: &["radius_at_rate_nm"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[true_airspeed_kt, turn_rate_deg_per_s], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::radius_at_rate_nm(true_airspeed_kt, turn_rate_deg_per_s)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
+        name: "load_factor",
+        inputs: &["bank_deg"],
+        outputs: &["load_factor"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[bank_deg], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::load_factor(bank_deg)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
+        name: "bank_for_load_factor_deg",
+        inputs: &["load_factor"],
+        outputs: &["bank_for_load_factor_deg"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[load_factor], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::bank_for_load_factor_deg(load_factor)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
+        name: "limited_turn",
+        inputs: &["true_airspeed_kt", "bank_limit_deg", "turn_rate_limit_deg_per_s"],
+        outputs: &["bank_deg", "turn_rate_deg_per_s", "radius_nm", "governed_by"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[true_airspeed_kt, bank_limit_deg, turn_rate_limit_deg_per_s], [output_1, output_2, output_3, output_4]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::limited_turn(true_airspeed_kt, bank_limit_deg, turn_rate_limit_deg_per_s)?;
+            [*output_1, *output_2, *output_3, *output_4] = [answer.bank_deg, answer.turn_rate_deg_per_s, answer.radius_nm, answer.governed_by];
+            Ok(())
+        },
+    },
+    Function {
+        name: "rolled_turn",
+        inputs: &["true_airspeed_kt", "heading_change_deg", "bank_limit_deg", "turn_rate_limit_deg_per_s", "roll_rate_deg_per_s"],
+        outputs: &["bank_deg", "duration_s", "roll_duration_s", "advance_nm", "transfer_nm", "governed_by"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[true_airspeed_kt, heading_change_deg, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s], [output_1, output_2, output_3, output_4, output_5, output_6]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::rolled_turn(true_airspeed_kt, heading_change_deg, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s)?;
+            [*output_1, *output_2, *output_3, *output_4, *output_5, *output_6] = [answer.bank_deg, answer.duration_s, answer.roll_duration_s, answer.advance_nm, answer.transfer_nm, answer.governed_by];
+            Ok(())
+        },
+    },
+    Function {
+        name: "wind_triangle",
+        inputs: &["course_deg", "true_airspeed_kt", "wind_from_deg", "wind_speed_kt"],
+        outputs: &["heading_deg", "groundspeed_kt"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[course_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt], [output_1, output_2]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::wind_triangle(course_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt)?;
+            [*output_1, *output_2] = [answer.heading_deg, answer.groundspeed_kt];
+            Ok(())
+        },
+    },
+    Function {
+        name: "wind_correction_deg",
+        inputs: &["course_deg", "true_airspeed_kt", "wind_from_deg", "wind_speed_kt"],
+        outputs: &["wind_correction_deg"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[course_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::wind_correction_deg(course_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
+        name: "track_and_groundspeed",
+        inputs: &["heading_deg", "true_airspeed_kt", "wind_from_deg", "wind_speed_kt"],
+        outputs: &["track_deg", "groundspeed_kt", "drift_deg"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[heading_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt], [output_1, output_2, output_3]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::track_and_groundspeed(heading_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt)?;
+            [*output_1, *output_2, *output_3] = [answer.track_deg, answer.groundspeed_kt, answer.drift_deg];
+            Ok(())
+        },
+    },
+    Function {
+        name: "wind_from_track",
+        inputs: &["heading_deg", "true_airspeed_kt", "track_deg", "groundspeed_kt"],
+        outputs: &["wind_from_deg", "wind_speed_kt"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[heading_deg, true_airspeed_kt, track_deg, groundspeed_kt], [output_1, output_2]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::wind_from_track(heading_deg, true_airspeed_kt, track_deg, groundspeed_kt)?;
+            [*output_1, *output_2] = [answer.wind_from_deg, answer.wind_speed_kt];
+            Ok(())
+        },
+    },
+    Function {
+        name: "wind_components",
+        inputs: &["course_deg", "wind_from_deg", "wind_speed_kt"],
+        outputs: &["headwind_kt", "crosswind_kt"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[course_deg, wind_from_deg, wind_speed_kt], [output_1, output_2]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::wind_components(course_deg, wind_from_deg, wind_speed_kt)?;
+            [*output_1, *output_2] = [answer.headwind_kt, answer.crosswind_kt];
+            Ok(())
+        },
+    },
+    Function {
+        name: "wind_from_components",
+        inputs: &["course_deg", "headwind_kt", "crosswind_kt"],
+        outputs: &["wind_from_deg", "wind_speed_kt"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[course_deg, headwind_kt, crosswind_kt], [output_1, output_2]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::wind_from_components(course_deg, headwind_kt, crosswind_kt)?;
+            [*output_1, *output_2] = [answer.wind_from_deg, answer.wind_speed_kt];
+            Ok(())
+        },
+    },
+    Function {
+        name: "airspeed_for_groundspeed",
+        inputs: &["course_deg", "groundspeed_kt", "wind_from_deg", "wind_speed_kt"],
+        outputs: &["heading_deg", "true_airspeed_kt"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[course_deg, groundspeed_kt, wind_from_deg, wind_speed_kt], [output_1, output_2]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::airspeed_for_groundspeed(course_deg, groundspeed_kt, wind_from_deg, wind_speed_kt)?;
+            [*output_1, *output_2] = [answer.heading_deg, answer.true_airspeed_kt];
+            Ok(())
+        },
+    },
+];

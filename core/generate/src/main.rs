@@ -1,0 +1,52 @@
+//! Writes every generated file of the project, or with `--check` says which is not what it would write.
+
+mod docs;
+mod model;
+mod parse;
+mod table;
+
+use std::path::{Path, PathBuf};
+use std::process::ExitCode;
+use std::{env, fs};
+
+use anyhow::{Context, Result, bail};
+
+/// The line every generated file begins with.
+const BANNER: &str = "Generated from core/src/plain; do not edit. To renew: cargo run -p lubberline-generate";
+
+fn main() -> ExitCode {
+    match run() {
+        Ok(()) => ExitCode::SUCCESS,
+        Err(error) => {
+            eprintln!("generate: {error:#}");
+            ExitCode::FAILURE
+        }
+    }
+}
+
+fn run() -> Result<()> {
+    let check = match env::args().skip(1).collect::<Vec<_>>().as_slice() {
+        [] => false,
+        [flag] if flag == "--check" => true,
+        _ => bail!("usage: lubberline-generate [--check]"),
+    };
+    let root = Path::new(env!("CARGO_MANIFEST_DIR")).join("../..").canonicalize()?;
+    let model = parse::model(&root)?;
+    let files: Vec<(PathBuf, String)> = vec![
+        ("core/src/plain/table.rs".into(), table::emit(&model, BANNER)),
+        ("docs/functions.md".into(), docs::emit(&model, BANNER)),
+    ];
+    for (name, text) in files {
+        let path = root.join(&name);
+        let present = fs::read_to_string(&path).unwrap_or_default();
+        if present == text {
+            continue;
+        }
+        if check {
+            bail!("{} is stale; run: cargo run -p lubberline-generate", name.display());
+        }
+        fs::write(&path, text).with_context(|| path.display().to_string())?;
+        println!("wrote {}", name.display());
+    }
+    Ok(())
+}

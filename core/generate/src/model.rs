@@ -1,0 +1,96 @@
+//! What the generator knows of the plain layer.
+
+/// The whole plain layer, in the order of its files and functions.
+pub struct Model {
+    pub functions: Vec<Function>,
+    pub choices: Vec<Choice>,
+}
+
+/// A function that takes numbers and choices and gives numbers.
+pub struct Function {
+    /// The file it stands in: `earth`, `air`, ...
+    pub module: String,
+    pub name: String,
+    pub parameters: Vec<Parameter>,
+    pub outputs: Vec<Output>,
+    /// The struct of the result, if it has several outputs.
+    pub result: Option<ResultStruct>,
+    pub doc: Doc,
+}
+
+pub struct ResultStruct {
+    pub name: String,
+    pub doc: String,
+}
+
+pub struct Parameter {
+    pub name: String,
+    pub kind: Kind,
+    /// Meaning and range, in words.
+    pub doc: String,
+    /// The default of Python's keyword, as it is written in both languages.
+    pub default: Option<String>,
+}
+
+#[derive(Clone, PartialEq)]
+pub enum Kind {
+    Number,
+    /// The name of a [`Choice`].
+    Choice(String),
+}
+
+pub struct Output {
+    pub name: String,
+    pub doc: String,
+}
+
+/// A `choice!` of the typed layer that plain functions take.
+pub struct Choice {
+    pub name: String,
+    /// The public module it is reached by: `lead`.
+    pub module: String,
+    pub doc: String,
+    pub alternatives: Vec<Alternative>,
+}
+
+pub struct Alternative {
+    pub variant: String,
+    pub code: i32,
+    pub word: String,
+    pub doc: String,
+}
+
+/// The documentation of a function, by its sections.
+pub struct Doc {
+    pub summary: String,
+    /// What it computes, with the formula.
+    pub text: String,
+    pub accuracy: String,
+    pub degenerate: String,
+    pub errors: String,
+    pub source: String,
+    pub examples: Vec<Example>,
+}
+
+/// One line of a documentation example: a call, the output looked at, and what it prints.
+pub struct Example {
+    /// Arguments as they are written in Rust.
+    pub arguments: Vec<String>,
+    /// The output, for a function with several.
+    pub output: Option<String>,
+    pub decimals: usize,
+    pub printed: String,
+}
+
+impl Function {
+    /// The name of the one-output function for an output: the function's own, or with the output's after it.
+    pub fn output_name(&self, output: &Output) -> String {
+        if self.result.is_some() { format!("{}_{}", self.name, output.name) } else { self.name.clone() }
+    }
+}
+
+impl Model {
+    pub fn choice(&self, name: &str) -> Option<&Choice> {
+        self.choices.iter().find(|choice| choice.name == name)
+    }
+}
