@@ -94,6 +94,36 @@ pub enum Error {
         /// The codes and their meaning.
         allowed: &'static str,
     },
+    /// The levels of a wind profile do not ascend.
+    #[error("a level at {upper_ft} ft follows one at {lower_ft} ft; allowed: levels that ascend")]
+    LevelsNotAscending {
+        /// The altitude of a level.
+        lower_ft: f64,
+        /// The altitude of the level given after it.
+        upper_ft: f64,
+    },
+    /// No altitude makes the two speeds one.
+    #[error(
+        "a calibrated airspeed of {calibrated_airspeed_kt} kt is Mach {mach} at no pressure altitude; \
+         allowed: speeds that meet between -16420 and 262467 ft"
+    )]
+    NoCrossover {
+        /// The calibrated airspeed.
+        calibrated_airspeed_kt: f64,
+        /// The Mach number.
+        mach: f64,
+    },
+    /// Two bearings to a station that do not meet ahead.
+    #[error(
+        "a station {angle_off_bow_deg} deg off the bow cannot draw aft by {bearing_change_deg} deg; \
+         allowed: a sum of the two below 180 deg"
+    )]
+    BearingsDiverge {
+        /// The angle between the track and the first bearing.
+        angle_off_bow_deg: f64,
+        /// The change of the bearing.
+        bearing_change_deg: f64,
+    },
 }
 
 /// Every failure that is not a value out of range: its code and the text the C interface shows for it.
@@ -104,6 +134,9 @@ pub(crate) const RELATION_FAILURES: &[(i32, &str)] = &[
     (-104, "the slant range is shorter than the height above the station"),
     (-105, "the turn would begin or end impossibly far from the fix"),
     (-106, "a choice is none of its alternatives"),
+    (-107, "the levels of a wind profile do not ascend"),
+    (-108, "the calibrated airspeed is that Mach number at no pressure altitude"),
+    (-109, "the two bearings to the station do not meet"),
 ];
 
 impl Error {
@@ -117,6 +150,9 @@ impl Error {
             Self::SlantRangeBelowHeight { .. } => -104,
             Self::LeadTooLong { .. } => -105,
             Self::UnknownChoice { .. } => -106,
+            Self::LevelsNotAscending { .. } => -107,
+            Self::NoCrossover { .. } => -108,
+            Self::BearingsDiverge { .. } => -109,
         }
     }
 

@@ -50,6 +50,16 @@ measures! {
     ArcRadius(Length in nautical_mile);
     /// Altitude in the standard atmosphere at which the pressure is found.
     PressureAltitude(Length in foot);
+    /// Altitude that a perfect altimeter shows with its setting.
+    IndicatedAltitude(Length in foot);
+    /// Altitude in the standard atmosphere at which the density is found.
+    DensityAltitude(Length in foot);
+    /// Height above the place that gives the altimeter setting.
+    HeightAboveSource(Length in foot);
+    /// Least height that a transition layer must have.
+    TransitionLayer(Length in foot);
+    /// Steps in which flight levels are available.
+    LevelStep(Length in foot);
     /// Altitude of a procedure, for which the speed factor of procedure design is laid out.
     ProcedureAltitude(Length in foot);
     /// Altitude in units of work against standard gravity: what the standard atmosphere is laid out in.
@@ -68,6 +78,8 @@ measures! {
     TrueAirspeed(Velocity in knot);
     /// Speed over the ground.
     Groundspeed(Velocity in knot);
+    /// Speed over the ground of something that must move.
+    GroundspeedMadeGood(Velocity in knot);
     /// Speed of the wind, without its direction.
     WindSpeed(Velocity in knot);
     /// Part of a wind along or across a direction, positive from ahead and from the right.
@@ -80,10 +92,22 @@ measures! {
     IsaDeviation(TemperatureInterval in kelvin_interval);
     /// Pressure of the undisturbed air.
     StaticPressure(Pressure in hectopascal);
+    /// What an altimeter's subscale is set to: QNH or QFE.
+    AltimeterSetting(Pressure in hectopascal);
     /// Pressure above static that a pitot tube feels.
     ImpactPressure(Pressure in hectopascal);
     /// Temperature of the air.
     Temperature(ThermodynamicTemperature in degree_celsius);
+    /// Temperature of air brought to rest, as a probe in the stream feels it.
+    TotalTemperature(ThermodynamicTemperature in degree_celsius);
+    /// Share of the heat of compression that a probe feels.
+    RecoveryFactor(Ratio in ratio);
+    /// Time between two observations.
+    ElapsedTime(Time in second);
+    /// Change of the bearing to a station, without its side.
+    BearingDrift(Angle in degree);
+    /// Angle between the track and the bearing to a station, without its side.
+    AngleOffBow(Angle in degree);
     /// Angle of bank, without its side.
     Bank(Angle in degree);
     /// Rate of change of heading, without its side.
@@ -119,5 +143,19 @@ impl IsaDeviation {
     /// The temperature of the standard atmosphere.
     pub fn none() -> Self {
         Self(kelvins(0.0))
+    }
+}
+
+impl AltimeterSetting {
+    /// The standard setting, 1013.25 hPa, at which an altimeter shows pressure altitude.
+    pub fn standard() -> Self {
+        Self(hectopascals(1_013.25))
+    }
+}
+
+impl RecoveryFactor {
+    /// A probe that feels the whole heat of compression.
+    pub fn full() -> Self {
+        Self(Ratio::new::<ratio>(1.0))
     }
 }

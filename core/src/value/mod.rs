@@ -14,10 +14,12 @@ pub use bearing::{
     StationNorth, TrueBearing, TrueNorth,
 };
 pub use measure::{
-    ArcRadius, Bank, CalibratedAirspeed, ConeHalfAngle, Elevation, EquivalentAirspeed, GeopotentialAltitude,
-    GroundDistance, Groundspeed, HeightAboveStation, ImpactPressure, InterceptAngle, IsaDeviation,
-    LoadFactor, Mach, PressureAltitude, ProcedureAltitude, RollRate, SlantRange, StaticPressure, Temperature,
-    TrueAirspeed, TrueAltitude, TurnRate, WindComponent, WindSpeed,
+    AltimeterSetting, AngleOffBow, ArcRadius, Bank, BearingDrift, CalibratedAirspeed, ConeHalfAngle,
+    DensityAltitude, ElapsedTime, Elevation, EquivalentAirspeed, GeopotentialAltitude, GroundDistance,
+    Groundspeed, GroundspeedMadeGood, HeightAboveSource, HeightAboveStation, ImpactPressure,
+    IndicatedAltitude, InterceptAngle, IsaDeviation, LevelStep, LoadFactor, Mach, PressureAltitude,
+    ProcedureAltitude, RecoveryFactor, RollRate, SlantRange, StaticPressure, Temperature, TotalTemperature,
+    TransitionLayer, TrueAirspeed, TrueAltitude, TurnRate, WindComponent, WindSpeed,
 };
 pub use position::{Latitude, Longitude, Position};
 pub use quantity::Quantity;

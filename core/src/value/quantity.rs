@@ -142,6 +142,30 @@ quantities! {
     ProcedureAltitude = 33: "altitude of a procedure", "ft", [from -2000.0 to 50000.0];
     /// Part of a wind along or across a direction, positive from ahead and from the right.
     WindComponent = 34: "wind component", "kt", [from -1000.0 to 1000.0];
+    /// What an altimeter's subscale is set to.
+    AltimeterSetting = 35: "altimeter setting", "hPa", [from 400.0 to 1200.0];
+    /// Altitude that a perfect altimeter shows with its setting.
+    IndicatedAltitude = 36: "indicated altitude", "ft", [from -50000.0 to 300000.0];
+    /// Altitude in the standard atmosphere at which the density is found.
+    DensityAltitude = 37: "density altitude", "ft", [from -16420.0 to 262467.2];
+    /// Height above the place that gives the altimeter setting.
+    HeightAboveSource = 38: "height above the altimeter setting source", "ft", [from 0.0 to 20000.0];
+    /// Steps in which flight levels are available.
+    LevelStep = 39: "step of flight levels", "ft", [from 100.0 to 10000.0];
+    /// Least height that a transition layer must have.
+    TransitionLayer = 40: "height of the transition layer", "ft", [from 0.0 to 10000.0];
+    /// Temperature of air brought to rest.
+    TotalTemperature = 41: "total temperature", "degC", [from -270.0 to 10000.0];
+    /// Share of the heat of compression that a probe feels.
+    RecoveryFactor = 42: "recovery factor", "", [from 0.0 to 1.0];
+    /// Time between two observations.
+    ElapsedTime = 43: "elapsed time", "s", [above 0.0 to 1000000.0];
+    /// Speed over the ground of something that must move.
+    GroundspeedMadeGood = 44: "groundspeed", "kt", [above 0.0 to 10000.0];
+    /// Change of the bearing to a station, without its side.
+    BearingDrift = 45: "change of the bearing", "deg", [above 0.0 below 180.0];
+    /// Angle between the track and the bearing to a station, without its side.
+    AngleOffBow = 46: "angle off the bow", "deg", [above 0.0 below 180.0];
 }
 
 impl Quantity {
