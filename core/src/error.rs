@@ -126,17 +126,17 @@ pub enum Error {
     },
 }
 
-/// Every failure that is not a value out of range: its code and the text the C interface shows for it.
-pub(crate) const RELATION_FAILURES: &[(i32, &str)] = &[
-    (-101, "the course change is a reversal and has no lead"),
-    (-102, "the airspeed cannot hold the course against the wind"),
-    (-103, "the turn does not fit between the radial and the arc"),
-    (-104, "the slant range is shorter than the height above the station"),
-    (-105, "the turn would begin or end impossibly far from the fix"),
-    (-106, "a choice is none of its alternatives"),
-    (-107, "the levels of a wind profile do not ascend"),
-    (-108, "the calibrated airspeed is that Mach number at no pressure altitude"),
-    (-109, "the two bearings to the station do not meet"),
+/// Every failure that is not a value out of range: its code, its name in the C interface, and the text shown for it.
+pub(crate) const RELATION_FAILURES: &[(i32, &str, &str)] = &[
+    (-101, "course_reversal", "the course change is a reversal and has no lead"),
+    (-102, "wind_too_strong", "the airspeed cannot hold the course against the wind"),
+    (-103, "arc_too_tight", "the turn does not fit between the radial and the arc"),
+    (-104, "slant_range_below_height", "the slant range is shorter than the height above the station"),
+    (-105, "lead_too_long", "the turn would begin or end impossibly far from the fix"),
+    (-106, "unknown_choice", "a choice is none of its alternatives"),
+    (-107, "levels_not_ascending", "the levels of a wind profile do not ascend"),
+    (-108, "no_crossover", "the calibrated airspeed is that Mach number at no pressure altitude"),
+    (-109, "bearings_do_not_meet", "the two bearings to the station do not meet"),
 ];
 
 impl Error {
@@ -175,7 +175,7 @@ pub fn status_text(code: i32) -> Option<&'static str> {
     if code == 0 {
         return Some("ok");
     }
-    let relation = RELATION_FAILURES.iter().find(|(known, _)| *known == code).map(|(_, text)| *text);
+    let relation = RELATION_FAILURES.iter().find(|(known, ..)| *known == code).map(|(.., text)| *text);
     relation.or_else(|| {
         Quantity::ALL.iter().find(|quantity| quantity.code() == code).map(|quantity| quantity.status_text())
     })
