@@ -26,8 +26,7 @@ const RADIUS_M: f64 = 6_356_766.0;
 /// # Ok::<(), lubberline::Error>(())
 /// ```
 pub fn geopotential_altitude(altitude: TrueAltitude) -> GeopotentialAltitude {
-    let altitude_m = altitude.value().get::<meter>();
-    GeopotentialAltitude::derived(metres(RADIUS_M * altitude_m / (RADIUS_M + altitude_m)))
+    GeopotentialAltitude::derived(metres(geopotential_m(altitude.value().get::<meter>())))
 }
 
 /// Geometric altitude of a geopotential one: `r H / (r - H)`, the inverse of [`geopotential_altitude`].
@@ -35,8 +34,7 @@ pub fn geopotential_altitude(altitude: TrueAltitude) -> GeopotentialAltitude {
 /// # Accuracy
 /// As [`geopotential_altitude`].
 pub fn geometric_altitude(altitude: GeopotentialAltitude) -> TrueAltitude {
-    let altitude_m = altitude.value().get::<meter>();
-    TrueAltitude::derived(metres(RADIUS_M * altitude_m / (RADIUS_M - altitude_m)))
+    TrueAltitude::derived(metres(geometric_m(altitude.value().get::<meter>())))
 }
 
 /// Pressure altitude at a geometric altitude in the standard atmosphere itself, where it is the geopotential
@@ -48,6 +46,14 @@ pub fn geometric_altitude(altitude: GeopotentialAltitude) -> TrueAltitude {
 /// [`Error::OutOfRange`] outside -5 to 80 km.
 pub fn standard_pressure_altitude(altitude: TrueAltitude) -> Result<PressureAltitude, Error> {
     PressureAltitude::new(geopotential_altitude(altitude).value())
+}
+
+pub(super) fn geopotential_m(geometric_m: f64) -> f64 {
+    RADIUS_M * geometric_m / (RADIUS_M + geometric_m)
+}
+
+pub(super) fn geometric_m(geopotential_m: f64) -> f64 {
+    RADIUS_M * geopotential_m / (RADIUS_M - geopotential_m)
 }
 
 #[cfg(test)]

@@ -1,12 +1,30 @@
-//! The air: the standard atmosphere, and what it does to the readings of an airspeed indicator.
+//! The air: the standard atmosphere, what it does to the readings of an airspeed indicator and of an altimeter.
 
 mod airspeed;
+mod altimeter;
+mod cold;
+mod column;
+mod crossover;
+mod density_altitude;
 mod geopotential;
 mod pitot;
 mod procedure_factor;
 mod standard;
 mod state;
+mod total_temperature;
+mod transition;
 
+pub use altimeter::{
+    altimeter_setting, altimeter_setting_smithsonian, indicated_altitude, pressure_altitude_by_rule,
+    pressure_altitude_from_indicated, station_pressure,
+};
+pub use cold::{
+    cold_temperature_correction, cold_temperature_correction_by_rule, cold_temperature_correction_exact,
+    cold_temperature_correction_tabulated,
+};
+pub use column::{height_above_station, pressure_altitude_at, true_altitude};
+pub use crossover::crossover_altitude;
+pub use density_altitude::density_altitude_by_rule;
 pub use geopotential::{geometric_altitude, geopotential_altitude, standard_pressure_altitude};
 pub use pitot::{
     calibrated_from_impact, impact_from_calibrated, isentropic_pressure_ratio, pitot_pressure_ratio,
@@ -14,3 +32,5 @@ pub use pitot::{
 pub use procedure_factor::procedure_tas_factor;
 pub use standard::{pressure_altitude, standard_pressure, standard_temperature};
 pub use state::{Air, isa_deviation, speed_of_sound};
+pub use total_temperature::{static_temperature, total_temperature};
+pub use transition::transition_level;

@@ -51,6 +51,11 @@ impl Layer {
         ABOVE.iter().rev().find(|layer| pressure_pa <= layer.base_pa).unwrap_or(&TROPOSPHERE)
     }
 
+    fn at_density(pressure_per_kelvin: f64) -> &'static Self {
+        let below = |layer: &&Self| pressure_per_kelvin <= layer.base_pa / layer.base_k;
+        ABOVE.iter().rev().find(below).unwrap_or(&TROPOSPHERE)
+    }
+
     fn temperature_k(&self, altitude_m: f64) -> f64 {
         self.base_k + self.gradient_k_m * (altitude_m - self.base_m)
     }
@@ -78,6 +83,23 @@ impl Layer {
         };
         self.base_m + above_base_m
     }
+
+    /// Density goes with the power of the temperature ratio that is one below that of the pressure.
+    fn altitude_of_density_m(&self, pressure_per_kelvin: f64) -> f64 {
+        let log_ratio = (pressure_per_kelvin * self.base_k / self.base_pa).ln();
+        let above_base_m = if self.gradient_k_m == 0.0 {
+            -log_ratio * GAS_CONSTANT * self.base_k / GRAVITY_M_S2
+        } else {
+            let power = -GRAVITY_M_S2 / (self.gradient_k_m * GAS_CONSTANT) - 1.0;
+            (log_ratio / power).exp_m1() * self.base_k / self.gradient_k_m
+        };
+        self.base_m + above_base_m
+    }
+}
+
+/// The altitude at which the standard atmosphere has a density, which goes with pressure over temperature.
+pub(crate) fn standard_altitude_of_density_m(pressure_per_kelvin: f64) -> f64 {
+    Layer::at_density(pressure_per_kelvin).altitude_of_density_m(pressure_per_kelvin)
 }
 
 pub(crate) fn standard_temperature_k(altitude_m: f64) -> f64 {

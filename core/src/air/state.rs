@@ -88,6 +88,10 @@ impl Air {
         Ratio::new::<ratio>(self.delta() * SEA_LEVEL_K / self.temperature_k)
     }
 
+    pub(super) fn pressure_per_kelvin(self) -> f64 {
+        self.pressure_pa / self.temperature_k
+    }
+
     pub(super) fn sound_m_s(self) -> f64 {
         sound_m_s(self.temperature_k)
     }

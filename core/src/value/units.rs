@@ -9,7 +9,7 @@ pub use uom::si::{
     angular_velocity::{degree_per_second, radian_per_second},
     length::{foot, meter, nautical_mile},
     mass_density::kilogram_per_cubic_meter,
-    pressure::{hectopascal, pascal},
+    pressure::{hectopascal, inch_of_mercury, pascal},
     ratio::ratio,
     temperature_interval::kelvin as kelvin_interval,
     thermodynamic_temperature::{degree_celsius, kelvin},
