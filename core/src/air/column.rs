@@ -70,7 +70,7 @@ fn foot_m(setting: AltimeterSetting, elevation: Elevation) -> (f64, f64) {
 ///     Elevation::new(feet(0.0))?,
 ///     IsaDeviation::new(kelvins(-20.0))?,
 /// );
-/// assert_eq!(format!("{:.0}", altitude.value().get::<foot>()), "9286");
+/// assert_eq!(format!("{:.0}", altitude.value().get::<foot>()), "9285");
 /// # Ok::<(), lubberline::Error>(())
 /// ```
 pub fn true_altitude(

@@ -7,6 +7,7 @@
 
 mod air;
 mod airspeed;
+mod altimetry;
 mod arc;
 mod course_change;
 mod earth;
@@ -18,6 +19,7 @@ mod wind;
 
 pub use air::*;
 pub use airspeed::*;
+pub use altimetry::*;
 pub use arc::*;
 pub use course_change::*;
 pub use earth::*;
