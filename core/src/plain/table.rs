@@ -340,6 +340,198 @@ pub const FUNCTIONS: &[Function] = &[
         },
     },
     Function {
+        name: "indicated_altitude_ft",
+        inputs: &["pressure_altitude_ft", "altimeter_setting_hpa"],
+        outputs: &["indicated_altitude_ft"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[pressure_altitude_ft, altimeter_setting_hpa], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::indicated_altitude_ft(pressure_altitude_ft, altimeter_setting_hpa)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
+        name: "pressure_altitude_ft",
+        inputs: &["indicated_altitude_ft", "altimeter_setting_hpa"],
+        outputs: &["pressure_altitude_ft"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[indicated_altitude_ft, altimeter_setting_hpa], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::pressure_altitude_ft(indicated_altitude_ft, altimeter_setting_hpa)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
+        name: "pressure_altitude_rule_ft",
+        inputs: &["indicated_altitude_ft", "altimeter_setting_hpa"],
+        outputs: &["pressure_altitude_rule_ft"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[indicated_altitude_ft, altimeter_setting_hpa], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::pressure_altitude_rule_ft(indicated_altitude_ft, altimeter_setting_hpa)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
+        name: "altimeter_setting_hpa",
+        inputs: &["station_pressure_hpa", "elevation_ft"],
+        outputs: &["altimeter_setting_hpa"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[station_pressure_hpa, elevation_ft], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::altimeter_setting_hpa(station_pressure_hpa, elevation_ft)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
+        name: "altimeter_setting_smithsonian_hpa",
+        inputs: &["station_pressure_hpa", "elevation_ft"],
+        outputs: &["altimeter_setting_smithsonian_hpa"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[station_pressure_hpa, elevation_ft], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::altimeter_setting_smithsonian_hpa(station_pressure_hpa, elevation_ft)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
+        name: "station_pressure_hpa",
+        inputs: &["altimeter_setting_hpa", "elevation_ft"],
+        outputs: &["station_pressure_hpa"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[altimeter_setting_hpa, elevation_ft], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::station_pressure_hpa(altimeter_setting_hpa, elevation_ft)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
+        name: "density_altitude_ft",
+        inputs: &["pressure_altitude_ft", "temperature_degc"],
+        outputs: &["density_altitude_ft"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[pressure_altitude_ft, temperature_degc], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::density_altitude_ft(pressure_altitude_ft, temperature_degc)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
+        name: "density_altitude_rule_ft",
+        inputs: &["pressure_altitude_ft", "temperature_degc"],
+        outputs: &["density_altitude_rule_ft"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[pressure_altitude_ft, temperature_degc], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::density_altitude_rule_ft(pressure_altitude_ft, temperature_degc)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
+        name: "true_altitude_ft",
+        inputs: &["pressure_altitude_ft", "altimeter_setting_hpa", "elevation_ft", "isa_deviation_k"],
+        outputs: &["true_altitude_ft"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[pressure_altitude_ft, altimeter_setting_hpa, elevation_ft, isa_deviation_k], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::true_altitude_ft(pressure_altitude_ft, altimeter_setting_hpa, elevation_ft, isa_deviation_k)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
+        name: "height_above_station_ft",
+        inputs: &["pressure_altitude_ft", "altimeter_setting_hpa", "elevation_ft", "isa_deviation_k"],
+        outputs: &["height_above_station_ft"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[pressure_altitude_ft, altimeter_setting_hpa, elevation_ft, isa_deviation_k], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::height_above_station_ft(pressure_altitude_ft, altimeter_setting_hpa, elevation_ft, isa_deviation_k)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
+        name: "pressure_altitude_at_true_altitude_ft",
+        inputs: &["true_altitude_ft", "altimeter_setting_hpa", "elevation_ft", "isa_deviation_k"],
+        outputs: &["pressure_altitude_at_true_altitude_ft"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[true_altitude_ft, altimeter_setting_hpa, elevation_ft, isa_deviation_k], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::pressure_altitude_at_true_altitude_ft(true_altitude_ft, altimeter_setting_hpa, elevation_ft, isa_deviation_k)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
+        name: "transition_level_ft",
+        inputs: &["transition_altitude_ft", "altimeter_setting_hpa", "least_layer_ft", "step_ft"],
+        outputs: &["transition_level_ft"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[transition_altitude_ft, altimeter_setting_hpa, least_layer_ft, step_ft], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::transition_level_ft(transition_altitude_ft, altimeter_setting_hpa, least_layer_ft, step_ft)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
+        name: "cold_temperature_correction_ft",
+        inputs: &["height_ft", "temperature_degc", "elevation_ft"],
+        outputs: &["cold_temperature_correction_ft"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[height_ft, temperature_degc, elevation_ft], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::cold_temperature_correction_ft(height_ft, temperature_degc, elevation_ft)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
+        name: "cold_temperature_correction_tabulated_ft",
+        inputs: &["height_ft", "temperature_degc"],
+        outputs: &["cold_temperature_correction_tabulated_ft"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[height_ft, temperature_degc], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::cold_temperature_correction_tabulated_ft(height_ft, temperature_degc)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
+        name: "cold_temperature_correction_rule_ft",
+        inputs: &["height_ft", "temperature_degc", "elevation_ft"],
+        outputs: &["cold_temperature_correction_rule_ft"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[height_ft, temperature_degc, elevation_ft], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::cold_temperature_correction_rule_ft(height_ft, temperature_degc, elevation_ft)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
+        name: "cold_temperature_correction_exact_ft",
+        inputs: &["height_ft", "temperature_degc", "elevation_ft"],
+        outputs: &["cold_temperature_correction_exact_ft"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[height_ft, temperature_degc, elevation_ft], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::cold_temperature_correction_exact_ft(height_ft, temperature_degc, elevation_ft)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
         name: "arc_entry",
         inputs: &["radial_deg", "flown", "arc_radius_nm", "sense", "true_airspeed_kt", "wind_from_deg", "wind_speed_kt", "bank_limit_deg", "turn_rate_limit_deg_per_s", "roll_rate_deg_per_s"],
         outputs: &["radial_at_roll_in_deg", "distance_at_roll_in_nm", "radial_at_roll_out_deg", "distance_at_roll_out_nm", "angle_at_station_deg", "heading_change_deg", "duration_s"],
