@@ -1,8 +1,10 @@
 //! Writes every generated file of the project, or with `--check` says which is not what it would write.
 
+mod c;
 mod docs;
 mod model;
 mod parse;
+mod statuses;
 mod table;
 
 use std::path::{Path, PathBuf};
@@ -32,7 +34,13 @@ fn run() -> Result<()> {
     };
     let root = Path::new(env!("CARGO_MANIFEST_DIR")).join("../..").canonicalize()?;
     let model = parse::model(&root)?;
+    let statuses = statuses::read(&root)?;
+    let c_source = c::rust(&model, &statuses, BANNER);
     let files: Vec<(PathBuf, String)> = vec![
+        ("ffi/include/lubberline.h".into(), c::header(&root, &c_source)?),
+        ("ffi/src/generated.rs".into(), c_source),
+        ("tests/c/generated_examples.c".into(), c::examples(&model, BANNER)),
+        ("tests/c/generated_dispatch.h".into(), c::dispatch(&model, BANNER)),
         ("core/src/plain/table.rs".into(), table::emit(&model, BANNER)),
         ("docs/functions.md".into(), docs::emit(&model, BANNER)),
     ];

@@ -114,3 +114,64 @@ pub fn slant_range_nm(ground_distance_nm: f64, height_ft: f64) -> Result<f64, Er
     let height = HeightAboveStation::named("height_ft", height_ft)?;
     Ok(earth::slant_range(ground, height).value().get::<nautical_mile>())
 }
+
+outputs! {
+    /// Where a geodesic leads: what [`geodesic_direct`] gives.
+    GeodesicDirect {
+        /// Latitude of the point reached, -90 to 90.
+        latitude_deg,
+        /// Longitude of the point reached, -180 to 180.
+        longitude_deg,
+        /// True bearing of the line there, onward, 0 to 360.
+        final_bearing_deg,
+    }
+}
+
+/// The point reached along a geodesic of the WGS-84 ellipsoid.
+///
+/// Karney's solution of the direct geodesic problem.
+///
+/// # Arguments
+/// - `lat_deg`: latitude of the start, -90 to 90
+/// - `lon_deg`: longitude of the start, any finite number
+/// - `bearing_deg`: true bearing at the start, any finite number
+/// - `distance_nm`: length of the line, 0 to 10 900
+///
+/// # Accuracy
+/// 15 nanometres.
+///
+/// # Degenerate cases
+/// From a pole the bearing is taken against the meridian of the longitude given there.
+///
+/// # Errors
+/// A value outside its range.
+///
+/// # Source
+/// C. F. F. Karney, Algorithms for geodesics, Journal of Geodesy 87 (2013) 43-55, doi 10.1007/s00190-012-0578-z.
+///
+/// # Example
+/// ```
+/// # use lubberline::plain::geodesic_direct;
+/// assert_eq!(format!("{:.4}", geodesic_direct(0.0, 0.0, 90.0, 60.0)?.longitude_deg), "0.9982");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
+pub fn geodesic_direct(
+    lat_deg: f64,
+    lon_deg: f64,
+    bearing_deg: f64,
+    distance_nm: f64,
+) -> Result<GeodesicDirect, Error> {
+    if any_nan(&[lat_deg, lon_deg, bearing_deg, distance_nm]) {
+        return Ok(GeodesicDirect::NAN);
+    }
+    let (point, bearing) = earth::direct(
+        position("lat_deg", lat_deg, "lon_deg", lon_deg)?,
+        Bearing::named("bearing_deg", bearing_deg)?,
+        GroundDistance::named("distance_nm", distance_nm)?,
+    );
+    Ok(GeodesicDirect {
+        latitude_deg: point.latitude().angle().get::<degree>(),
+        longitude_deg: point.longitude().angle().get::<degree>(),
+        final_bearing_deg: bearing.angle().get::<degree>(),
+    })
+}

@@ -586,6 +586,18 @@ pub const FUNCTIONS: &[Function] = &[
         },
     },
     Function {
+        name: "geodesic_direct",
+        inputs: &["lat_deg", "lon_deg", "bearing_deg", "distance_nm"],
+        outputs: &["latitude_deg", "longitude_deg", "final_bearing_deg"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[lat_deg, lon_deg, bearing_deg, distance_nm], [output_1, output_2, output_3]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::geodesic_direct(lat_deg, lon_deg, bearing_deg, distance_nm)?;
+            [*output_1, *output_2, *output_3] = [answer.latitude_deg, answer.longitude_deg, answer.final_bearing_deg];
+            Ok(())
+        },
+    },
+    Function {
         name: "lead_nm",
         inputs: &["inbound_course_deg", "outbound_course_deg", "true_airspeed_kt", "wind_from_deg", "wind_speed_kt", "bank_limit_deg", "turn_rate_limit_deg_per_s", "roll_rate_deg_per_s"],
         outputs: &["lead_nm"],

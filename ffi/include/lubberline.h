@@ -1,0 +1,2768 @@
+/* Generated from ffi/src by cbindgen; do not edit. To renew: cargo run -p lubberline-generate */
+
+/**
+ * @file lubberline.h
+ * @brief lubberline: radio-navigation mathematics; above all, where to begin the turn at a station.
+ *
+ * CAUTION. This is arithmetic, not certified avionics. Follow charts, clearances, the flight manual and the local
+ * authority; leave decisions to licensed crews; do not use it for real navigation unless your own approval process
+ * covers it.
+ *
+ * Units end the names: _deg degree, _nm nautical mile (1852 m), _ft foot, _kt knot, _fpm foot per minute, _s second,
+ * _deg_per_s degree per second, _hpa hectopascal, _degc degree Celsius, _k kelvin (a difference), _kg_per_m3 kilogram per
+ * cubic metre; none for a ratio or a code. Right, east and north are positive. A wind is named by where it blows from.
+ *
+ * Status. Every function gives LUBBER_OK (0) or a negative status; lubber_status_text puts it in words. On a failure every
+ * output is NaN, so that ignoring the status is safe. A NaN that is given comes back as NaN with LUBBER_OK.
+ *
+ * Arrays. Each function has a twin that ends in _n: a count, then for each operand a pointer and the distance from one value
+ * to the next in bytes (sizeof(double) for a plain array, 0 for one value for all, negative to go backwards). An output may
+ * be an input.
+ *
+ * Threads. Every function is re-entrant: there is no global state, and nothing is allocated or freed.
+ */
+
+#ifndef LUBBERLINE_H
+#define LUBBERLINE_H
+
+#include <stddef.h>
+#include <stdint.h>
+
+/**
+ * Success.
+ */
+#define LUBBER_OK 0
+
+/**
+ * A failure inside the library that none should meet; the outputs are NaN.
+ */
+#define LUBBER_ERROR_INTERNAL -1000
+
+/**
+ * A pointer to a structure is null, or its `struct_size` is not one this library knows.
+ */
+#define LUBBER_ERROR_STRUCT -1001
+
+/**
+ * Latitude out of range; allowed: from -90.0 to 90.0 deg.
+ */
+#define LUBBER_ERROR_LATITUDE -1
+
+/**
+ * Longitude out of range; allowed: any finite number of deg.
+ */
+#define LUBBER_ERROR_LONGITUDE -2
+
+/**
+ * Bearing out of range; allowed: any finite number of deg.
+ */
+#define LUBBER_ERROR_BEARING -3
+
+/**
+ * Change of direction out of range; allowed: any finite number of deg.
+ */
+#define LUBBER_ERROR_DIRECTION_CHANGE -4
+
+/**
+ * Declination out of range; allowed: from -180.0 to 180.0 deg.
+ */
+#define LUBBER_ERROR_DECLINATION -5
+
+/**
+ * Bank out of range; allowed: above 0.0 below 90.0 deg.
+ */
+#define LUBBER_ERROR_BANK -6
+
+/**
+ * Turn rate out of range; allowed: above 0 deg/s, or infinite.
+ */
+#define LUBBER_ERROR_TURN_RATE -7
+
+/**
+ * Roll rate out of range; allowed: above 0 deg/s, or infinite.
+ */
+#define LUBBER_ERROR_ROLL_RATE -8
+
+/**
+ * Ground distance out of range; allowed: from 0.0 to 10900.0 NM.
+ */
+#define LUBBER_ERROR_GROUND_DISTANCE -9
+
+/**
+ * Slant range out of range; allowed: from 0.0 to 10900.0 NM.
+ */
+#define LUBBER_ERROR_SLANT_RANGE -10
+
+/**
+ * Pressure altitude out of range; allowed: from -16420.0 to 262467.2 ft.
+ */
+#define LUBBER_ERROR_PRESSURE_ALTITUDE -11
+
+/**
+ * True altitude out of range; allowed: from -16500.0 to 400000.0 ft.
+ */
+#define LUBBER_ERROR_TRUE_ALTITUDE -12
+
+/**
+ * Height above the station out of range; allowed: from -60000.0 to 400000.0 ft.
+ */
+#define LUBBER_ERROR_HEIGHT_ABOVE_STATION -13
+
+/**
+ * Elevation out of range; allowed: from -16500.0 to 60000.0 ft.
+ */
+#define LUBBER_ERROR_ELEVATION -14
+
+/**
+ * Calibrated airspeed out of range; allowed: from 0.0 to 5000.0 kt.
+ */
+#define LUBBER_ERROR_CALIBRATED_AIRSPEED -15
+
+/**
+ * Equivalent airspeed out of range; allowed: from 0.0 to 5000.0 kt.
+ */
+#define LUBBER_ERROR_EQUIVALENT_AIRSPEED -16
+
+/**
+ * True airspeed out of range; allowed: above 0.0 to 5000.0 kt.
+ */
+#define LUBBER_ERROR_TRUE_AIRSPEED -17
+
+/**
+ * Groundspeed out of range; allowed: from 0.0 to 10000.0 kt.
+ */
+#define LUBBER_ERROR_GROUNDSPEED -18
+
+/**
+ * Wind speed out of range; allowed: from 0.0 to 1000.0 kt.
+ */
+#define LUBBER_ERROR_WIND_SPEED -19
+
+/**
+ * Mach number out of range; allowed: from 0.0 to 10.0 .
+ */
+#define LUBBER_ERROR_MACH -20
+
+/**
+ * ISA deviation out of range; allowed: from -150.0 to 150.0 K.
+ */
+#define LUBBER_ERROR_ISA_DEVIATION -21
+
+/**
+ * Temperature out of range; allowed: from -200.0 to 200.0 degC.
+ */
+#define LUBBER_ERROR_TEMPERATURE -22
+
+/**
+ * Static pressure out of range; allowed: above 0.0 to 2000.0 hPa.
+ */
+#define LUBBER_ERROR_STATIC_PRESSURE -23
+
+/**
+ * Cone half-angle out of range; allowed: above 0.0 below 90.0 deg.
+ */
+#define LUBBER_ERROR_CONE_HALF_ANGLE -24
+
+/**
+ * Radius out of range; allowed: above 0.0 to 1000.0 NM.
+ */
+#define LUBBER_ERROR_ARC_RADIUS -25
+
+/**
+ * Intercept angle out of range; allowed: above 0.0 to 90.0 deg.
+ */
+#define LUBBER_ERROR_INTERCEPT_ANGLE -26
+
+/**
+ * Load factor out of range; allowed: above 1.0 to 100.0 .
+ */
+#define LUBBER_ERROR_LOAD_FACTOR -27
+
+/**
+ * Geopotential altitude out of range; allowed: from -16513.1 to 392472.6 ft.
+ */
+#define LUBBER_ERROR_GEOPOTENTIAL_ALTITUDE -28
+
+/**
+ * Impact pressure out of range; allowed: from 0.0 to 80000.0 hPa.
+ */
+#define LUBBER_ERROR_IMPACT_PRESSURE -29
+
+/**
+ * True airspeed out of range; allowed: from 0.0 to 5000.0 kt.
+ */
+#define LUBBER_ERROR_AIRSPEED_OR_REST -30
+
+/**
+ * Change of heading out of range; allowed: from -360.0 to 360.0 deg.
+ */
+#define LUBBER_ERROR_HEADING_CHANGE -31
+
+/**
+ * Time in the turn out of range; allowed: from -1000000.0 to 1000000.0 s.
+ */
+#define LUBBER_ERROR_TURN_TIME -32
+
+/**
+ * Altitude of a procedure out of range; allowed: from -2000.0 to 50000.0 ft.
+ */
+#define LUBBER_ERROR_PROCEDURE_ALTITUDE -33
+
+/**
+ * Wind component out of range; allowed: from -1000.0 to 1000.0 kt.
+ */
+#define LUBBER_ERROR_WIND_COMPONENT -34
+
+/**
+ * Altimeter setting out of range; allowed: from 400.0 to 1200.0 hPa.
+ */
+#define LUBBER_ERROR_ALTIMETER_SETTING -35
+
+/**
+ * Indicated altitude out of range; allowed: from -50000.0 to 300000.0 ft.
+ */
+#define LUBBER_ERROR_INDICATED_ALTITUDE -36
+
+/**
+ * Density altitude out of range; allowed: from -16420.0 to 262467.2 ft.
+ */
+#define LUBBER_ERROR_DENSITY_ALTITUDE -37
+
+/**
+ * Height above the altimeter setting source out of range; allowed: from 0.0 to 20000.0 ft.
+ */
+#define LUBBER_ERROR_HEIGHT_ABOVE_SOURCE -38
+
+/**
+ * Step of flight levels out of range; allowed: from 100.0 to 10000.0 ft.
+ */
+#define LUBBER_ERROR_LEVEL_STEP -39
+
+/**
+ * Height of the transition layer out of range; allowed: from 0.0 to 10000.0 ft.
+ */
+#define LUBBER_ERROR_TRANSITION_LAYER -40
+
+/**
+ * Total temperature out of range; allowed: from -270.0 to 10000.0 degC.
+ */
+#define LUBBER_ERROR_TOTAL_TEMPERATURE -41
+
+/**
+ * Recovery factor out of range; allowed: from 0.0 to 1.0 .
+ */
+#define LUBBER_ERROR_RECOVERY_FACTOR -42
+
+/**
+ * Elapsed time out of range; allowed: above 0.0 to 1000000.0 s.
+ */
+#define LUBBER_ERROR_ELAPSED_TIME -43
+
+/**
+ * Groundspeed out of range; allowed: above 0.0 to 10000.0 kt.
+ */
+#define LUBBER_ERROR_GROUNDSPEED_MADE_GOOD -44
+
+/**
+ * Change of the bearing out of range; allowed: above 0.0 below 180.0 deg.
+ */
+#define LUBBER_ERROR_BEARING_DRIFT -45
+
+/**
+ * Angle off the bow out of range; allowed: above 0.0 below 180.0 deg.
+ */
+#define LUBBER_ERROR_ANGLE_OFF_BOW -46
+
+/**
+ * The course change is a reversal and has no lead.
+ */
+#define LUBBER_ERROR_COURSE_REVERSAL -101
+
+/**
+ * The airspeed cannot hold the course against the wind.
+ */
+#define LUBBER_ERROR_WIND_TOO_STRONG -102
+
+/**
+ * The turn does not fit between the radial and the arc.
+ */
+#define LUBBER_ERROR_ARC_TOO_TIGHT -103
+
+/**
+ * The slant range is shorter than the height above the station.
+ */
+#define LUBBER_ERROR_SLANT_RANGE_BELOW_HEIGHT -104
+
+/**
+ * The turn would begin or end impossibly far from the fix.
+ */
+#define LUBBER_ERROR_LEAD_TOO_LONG -105
+
+/**
+ * A choice is none of its alternatives.
+ */
+#define LUBBER_ERROR_UNKNOWN_CHOICE -106
+
+/**
+ * The levels of a wind profile do not ascend.
+ */
+#define LUBBER_ERROR_LEVELS_NOT_ASCENDING -107
+
+/**
+ * The calibrated airspeed is that Mach number at no pressure altitude.
+ */
+#define LUBBER_ERROR_NO_CROSSOVER -108
+
+/**
+ * The two bearings to the station do not meet.
+ */
+#define LUBBER_ERROR_BEARINGS_DO_NOT_MEET -109
+
+/**
+ * With the station on the right.
+ */
+#define LUBBER_ARC_SENSE_CLOCKWISE 1
+
+/**
+ * With the station on the left.
+ */
+#define LUBBER_ARC_SENSE_COUNTERCLOCKWISE -1
+
+/**
+ * Toward the station.
+ */
+#define LUBBER_RADIAL_FLOWN_INBOUND 0
+
+/**
+ * Away from it.
+ */
+#define LUBBER_RADIAL_FLOWN_OUTBOUND 1
+
+/**
+ * Major version of the header.
+ */
+#define LUBBER_VERSION_MAJOR 0
+
+/**
+ * Minor version of the header.
+ */
+#define LUBBER_VERSION_MINOR 1
+
+/**
+ * Patch version of the header.
+ */
+#define LUBBER_VERSION_PATCH 0
+
+/**
+ * A course change at a station. Directions share one north, which may be the station's.
+ *
+ * Set it with lubber_course_change_input_init, then change what differs.
+ */
+typedef struct lubber_course_change_input {
+  /**
+   * sizeof(lubber_course_change_input), so that the structure can grow.
+   */
+  size_t struct_size;
+  /**
+   * Course flown to the station, any finite number.
+   */
+  double inbound_course_deg;
+  /**
+   * Course flown from it: the outbound radial, if the north is the station's.
+   */
+  double outbound_course_deg;
+  /**
+   * True airspeed, above 0 to 5000.
+   */
+  double true_airspeed_kt;
+  /**
+   * Where the wind blows from; 0 at first.
+   */
+  double wind_from_deg;
+  /**
+   * Speed of the wind, 0 to 1000; 0 at first.
+   */
+  double wind_speed_kt;
+  /**
+   * Greatest bank, above 0 below 90; 25 at first.
+   */
+  double bank_limit_deg;
+  /**
+   * Greatest rate of turn, above 0; 3 at first.
+   */
+  double turn_rate_limit_deg_per_s;
+  /**
+   * Rate of roll, above 0, INFINITY for an instant roll; 5 at first.
+   */
+  double roll_rate_deg_per_s;
+  /**
+   * Height above the station's antenna; 0 at first.
+   */
+  double height_above_station_ft;
+  /**
+   * Angle at which the outbound course would be intercepted after flying over, above 0 to 90; 30 at first.
+   */
+  double intercept_angle_deg;
+  /**
+   * Half-angle of the cone of confusion from the vertical, above 0 below 90; 50 at first.
+   */
+  double cone_half_angle_deg;
+  /**
+   * Which way to turn: -1 left, 0 the short way, 1 right; 0 at first.
+   */
+  int32_t turn;
+} lubber_course_change_input;
+
+/**
+ * Where to begin the turn, and what it does.
+ */
+typedef struct lubber_course_change_result {
+  /**
+   * sizeof(lubber_course_change_result), set by the caller, so that the structure can grow.
+   */
+  size_t struct_size;
+  /**
+   * Distance before the station at which roll-in begins; negative past it.
+   */
+  double lead_nm;
+  /**
+   * The DME reading there.
+   */
+  double dme_at_roll_in_nm;
+  /**
+   * The bearing from the station there: the radial, in the station's north.
+   */
+  double radial_at_roll_in_deg;
+  /**
+   * Distance past the station, along the outbound course, at which the wings are level again.
+   */
+  double past_fix_at_roll_out_nm;
+  /**
+   * The DME reading there.
+   */
+  double dme_at_roll_out_nm;
+  /**
+   * The bearing from the station there.
+   */
+  double radial_at_roll_out_deg;
+  /**
+   * From roll-in to roll-out.
+   */
+  double duration_s;
+  /**
+   * Distance over the ground from roll-in to roll-out.
+   */
+  double turn_length_nm;
+  /**
+   * The greatest bank.
+   */
+  double bank_deg;
+  /**
+   * Radius through the air at that bank; infinite if there is no turn.
+   */
+  double radius_nm;
+  /**
+   * Heading that holds the inbound course.
+   */
+  double heading_before_deg;
+  /**
+   * Heading that holds the outbound course.
+   */
+  double heading_after_deg;
+  /**
+   * Heading to turn through, right positive.
+   */
+  double heading_change_deg;
+  /**
+   * Groundspeed on the inbound course.
+   */
+  double groundspeed_before_kt;
+  /**
+   * Groundspeed on the outbound course.
+   */
+  double groundspeed_after_kt;
+  /**
+   * Heading less course on the inbound course, right positive.
+   */
+  double wind_correction_before_deg;
+  /**
+   * Heading less course on the outbound course, right positive.
+   */
+  double wind_correction_after_deg;
+  /**
+   * Least distance from the station over the ground.
+   */
+  double closest_approach_nm;
+  /**
+   * Radius of the cone of confusion at the height.
+   */
+  double cone_radius_nm;
+  /**
+   * Flying over first: the intercept angle flown, the chosen one or the largest for which there is room.
+   */
+  double fly_over_intercept_angle_deg;
+  /**
+   * Flying over first: greatest distance from the outbound course on its outer side.
+   */
+  double fly_over_greatest_overshoot_nm;
+  /**
+   * Flying over first: distance past the station at which the outbound course is held.
+   */
+  double fly_over_established_past_fix_nm;
+  /**
+   * Flying over first: distance flown in addition.
+   */
+  double fly_over_extra_distance_nm;
+  /**
+   * Flying over first: time flown in addition.
+   */
+  double fly_over_extra_time_s;
+  /**
+   * What governs the bank: 0 the bank limit, 1 the limit of the rate of turn, 2 the roll, 3 no turn.
+   */
+  int32_t governed_by;
+  /**
+   * 1 if the aircraft enters the cone of confusion, else 0.
+   */
+  int32_t enters_cone;
+} lubber_course_change_result;
+
+#ifdef __cplusplus
+extern "C" {
+#endif // __cplusplus
+
+/**
+ * What a status means: a text that lives forever; for a number that is no status, a text that says so. Never null.
+ */
+const char *lubber_status_text(int32_t status);
+
+/**
+ * The ICAO standard atmosphere at a pressure altitude, with an ISA deviation of the temperature.
+ *
+ * Layers of even temperature change from 15 degC at sea level: -6.5 K/km to 11 km, none to 20 km, +1 to 32 km,
+ * +2.8 to 47 km, none to 51 km, -2.8 to 71 km, -2 to 80 km, geopotential. Pressure by hydrostatic balance;
+ * density `p/(R T)`, speed of sound `sqrt(1.4 R T)`, R = 287.05287 J/(kg K). The deviation moves temperature,
+ * density and speed of sound and leaves the pressure. For a geometric altitude in the standard atmosphere give
+ * [`geopotential_altitude_ft`] of it.
+ *
+ * @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
+ * @param isa_deviation_k warmer than standard by this, -150 to 150
+ * @param[out] temperature_degc Static temperature.; may be NULL
+ * @param[out] pressure_hpa Static pressure.; may be NULL
+ * @param[out] density_kg_per_m3 Density.; may be NULL
+ * @param[out] speed_of_sound_kt Speed of sound.; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding. The pressures printed in the source above 20 km differ by up to 4e-6 of themselves, having been
+ * worked out from rounded ones.
+ * Degenerate cases: None in the range.
+ * Errors: A value outside its range.
+ * Source: ICAO Doc 7488/3, Manual of the ICAO Standard Atmosphere, 3rd edition 1993.
+ *
+ * Example: lubber_standard_atmosphere(35000.0, 0.0, &value, NULL, NULL, NULL) gives -54.3
+ */
+int32_t lubber_standard_atmosphere(double pressure_altitude_ft,
+                                   double isa_deviation_k,
+                                   double *temperature_degc,
+                                   double *pressure_hpa,
+                                   double *density_kg_per_m3,
+                                   double *speed_of_sound_kt);
+
+/**
+ * `lubber_standard_atmosphere` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_standard_atmosphere_n(size_t count,
+                                    const double *pressure_altitude_ft,
+                                    ptrdiff_t pressure_altitude_ft_stride,
+                                    const double *isa_deviation_k,
+                                    ptrdiff_t isa_deviation_k_stride,
+                                    double *temperature_degc,
+                                    ptrdiff_t temperature_degc_stride,
+                                    double *pressure_hpa,
+                                    ptrdiff_t pressure_hpa_stride,
+                                    double *density_kg_per_m3,
+                                    ptrdiff_t density_kg_per_m3_stride,
+                                    double *speed_of_sound_kt,
+                                    ptrdiff_t speed_of_sound_kt_stride,
+                                    int32_t *status);
+
+/**
+ * Pressure over standard sea-level pressure, the ratio called delta.
+ *
+ * The pressure of [`standard_atmosphere`] over 1013.25 hPa.
+ *
+ * @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
+ * @param[out] pressure_ratio the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding.
+ * Degenerate cases: 1 at zero altitude, exactly.
+ * Errors: A value outside its range.
+ * Source: ICAO Doc 7488/3, Manual of the ICAO Standard Atmosphere, 3rd edition 1993.
+ *
+ * Example: lubber_pressure_ratio(35000.0, &value) gives 0.2353
+ */
+int32_t lubber_pressure_ratio(double pressure_altitude_ft, double *pressure_ratio);
+
+/**
+ * `lubber_pressure_ratio` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_pressure_ratio_n(size_t count,
+                               const double *pressure_altitude_ft,
+                               ptrdiff_t pressure_altitude_ft_stride,
+                               double *pressure_ratio,
+                               ptrdiff_t pressure_ratio_stride,
+                               int32_t *status);
+
+/**
+ * Density over standard sea-level density, the ratio called sigma.
+ *
+ * Pressure ratio over temperature ratio.
+ *
+ * @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
+ * @param isa_deviation_k warmer than standard by this, -150 to 150
+ * @param[out] density_ratio the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding. The sea-level density meant is `p0/(R T0)`, which is 1.225 kg/m3 to 1.5e-8.
+ * Degenerate cases: 1 at zero altitude and deviation, exactly.
+ * Errors: A value outside its range.
+ * Source: ICAO Doc 7488/3, Manual of the ICAO Standard Atmosphere, 3rd edition 1993.
+ *
+ * Example: lubber_density_ratio(35000.0, 0.0, &value) gives 0.3099
+ */
+int32_t lubber_density_ratio(double pressure_altitude_ft, double isa_deviation_k, double *density_ratio);
+
+/**
+ * `lubber_density_ratio` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_density_ratio_n(size_t count,
+                              const double *pressure_altitude_ft,
+                              ptrdiff_t pressure_altitude_ft_stride,
+                              const double *isa_deviation_k,
+                              ptrdiff_t isa_deviation_k_stride,
+                              double *density_ratio,
+                              ptrdiff_t density_ratio_stride,
+                              int32_t *status);
+
+/**
+ * Temperature over standard sea-level temperature, in kelvins, the ratio called theta.
+ *
+ * The temperature of [`standard_atmosphere`] over 288.15 K.
+ *
+ * @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
+ * @param isa_deviation_k warmer than standard by this, -150 to 150
+ * @param[out] temperature_ratio the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding.
+ * Degenerate cases: 1 at zero altitude and deviation, exactly.
+ * Errors: A value outside its range.
+ * Source: ICAO Doc 7488/3, Manual of the ICAO Standard Atmosphere, 3rd edition 1993.
+ *
+ * Example: lubber_temperature_ratio(35000.0, 0.0, &value) gives 0.7594
+ */
+int32_t lubber_temperature_ratio(double pressure_altitude_ft, double isa_deviation_k, double *temperature_ratio);
+
+/**
+ * `lubber_temperature_ratio` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_temperature_ratio_n(size_t count,
+                                  const double *pressure_altitude_ft,
+                                  ptrdiff_t pressure_altitude_ft_stride,
+                                  const double *isa_deviation_k,
+                                  ptrdiff_t isa_deviation_k_stride,
+                                  double *temperature_ratio,
+                                  ptrdiff_t temperature_ratio_stride,
+                                  int32_t *status);
+
+/**
+ * How much warmer than the standard atmosphere the air is: the ISA deviation of a temperature.
+ *
+ * The temperature less the standard one at that pressure altitude.
+ *
+ * @param temperature_degc static air temperature, -200 to 200
+ * @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
+ * @param[out] isa_deviation_k the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding.
+ * Degenerate cases: None in the range.
+ * Errors: A value outside its range, or a deviation beyond 150 K.
+ * Source: ICAO Doc 7488/3, Manual of the ICAO Standard Atmosphere, 3rd edition 1993.
+ *
+ * Example: lubber_isa_deviation_k(-45.0, 35000.0, &value) gives 9.34
+ */
+int32_t lubber_isa_deviation_k(double temperature_degc, double pressure_altitude_ft, double *isa_deviation_k);
+
+/**
+ * `lubber_isa_deviation_k` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_isa_deviation_k_n(size_t count,
+                                const double *temperature_degc,
+                                ptrdiff_t temperature_degc_stride,
+                                const double *pressure_altitude_ft,
+                                ptrdiff_t pressure_altitude_ft_stride,
+                                double *isa_deviation_k,
+                                ptrdiff_t isa_deviation_k_stride,
+                                int32_t *status);
+
+/**
+ * The speed of sound in air of a temperature.
+ *
+ * `sqrt(1.4 R T)` with R = 287.05287 J/(kg K).
+ *
+ * @param temperature_degc static air temperature, -200 to 200
+ * @param[out] speed_of_sound_kt the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding, for a gas of constant heat ratio: real air at 50 degC differs by less than 0.1 percent.
+ * Degenerate cases: None in the range.
+ * Errors: A value outside its range.
+ * Source: ICAO Doc 7488/3, Manual of the ICAO Standard Atmosphere, 3rd edition 1993.
+ *
+ * Example: lubber_speed_of_sound_kt(15.0, &value) gives 661.48
+ */
+int32_t lubber_speed_of_sound_kt(double temperature_degc, double *speed_of_sound_kt);
+
+/**
+ * `lubber_speed_of_sound_kt` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_speed_of_sound_kt_n(size_t count,
+                                  const double *temperature_degc,
+                                  ptrdiff_t temperature_degc_stride,
+                                  double *speed_of_sound_kt,
+                                  ptrdiff_t speed_of_sound_kt_stride,
+                                  int32_t *status);
+
+/**
+ * Pressure altitude from static pressure: where the standard atmosphere has that pressure.
+ *
+ * The inverse of the pressure of [`standard_atmosphere`].
+ *
+ * @param pressure_hpa static pressure, above 0 to 2000
+ * @param[out] pressure_altitude_from_pressure_ft the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding (1e-9 ft).
+ * Degenerate cases: None in the range.
+ * Errors: A value outside its range, or a pressure above that of -5 km (1777 hPa) or below that of 80 km (0.00886
+ * hPa).
+ * Source: ICAO Doc 7488/3, Manual of the ICAO Standard Atmosphere, 3rd edition 1993.
+ *
+ * Example: lubber_pressure_altitude_from_pressure_ft(500.0, &value) gives 18288.8
+ */
+int32_t lubber_pressure_altitude_from_pressure_ft(double pressure_hpa, double *pressure_altitude_from_pressure_ft);
+
+/**
+ * `lubber_pressure_altitude_from_pressure_ft` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_pressure_altitude_from_pressure_ft_n(size_t count,
+                                                   const double *pressure_hpa,
+                                                   ptrdiff_t pressure_hpa_stride,
+                                                   double *pressure_altitude_from_pressure_ft,
+                                                   ptrdiff_t pressure_altitude_from_pressure_ft_stride,
+                                                   int32_t *status);
+
+/**
+ * Geopotential altitude, in which the standard atmosphere is laid out, from geometric altitude.
+ *
+ * `r h/(r + h)` with r = 6 356 766 m.
+ *
+ * @param geometric_altitude_ft height above mean sea level as a length, -16 500 to 400 000
+ * @param[out] geopotential_altitude_ft the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding, in the gravity of the standard atmosphere; real gravity changes with latitude by up to 0.3
+ * percent.
+ * Degenerate cases: Zero gives zero.
+ * Errors: A value outside its range.
+ * Source: ICAO Doc 7488/3, Manual of the ICAO Standard Atmosphere, 3rd edition 1993.
+ *
+ * Example: lubber_geopotential_altitude_ft(60000.0, &value) gives 59827.9
+ */
+int32_t lubber_geopotential_altitude_ft(double geometric_altitude_ft, double *geopotential_altitude_ft);
+
+/**
+ * `lubber_geopotential_altitude_ft` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_geopotential_altitude_ft_n(size_t count,
+                                         const double *geometric_altitude_ft,
+                                         ptrdiff_t geometric_altitude_ft_stride,
+                                         double *geopotential_altitude_ft,
+                                         ptrdiff_t geopotential_altitude_ft_stride,
+                                         int32_t *status);
+
+/**
+ * Geometric altitude from geopotential altitude: the inverse of [`geopotential_altitude_ft`].
+ *
+ * `r H/(r - H)` with r = 6 356 766 m.
+ *
+ * @param geopotential_altitude_ft altitude in units of work against standard gravity, -16 513.1 to 392 472.6
+ * @param[out] geometric_altitude_ft the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding, in the gravity of the standard atmosphere; real gravity changes with latitude by up to 0.3
+ * percent.
+ * Degenerate cases: Zero gives zero.
+ * Errors: A value outside its range.
+ * Source: ICAO Doc 7488/3, Manual of the ICAO Standard Atmosphere, 3rd edition 1993.
+ *
+ * Example: lubber_geometric_altitude_ft(60000.0, &value) gives 60173.1
+ */
+int32_t lubber_geometric_altitude_ft(double geopotential_altitude_ft, double *geometric_altitude_ft);
+
+/**
+ * `lubber_geometric_altitude_ft` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_geometric_altitude_ft_n(size_t count,
+                                      const double *geopotential_altitude_ft,
+                                      ptrdiff_t geopotential_altitude_ft_stride,
+                                      double *geometric_altitude_ft,
+                                      ptrdiff_t geometric_altitude_ft_stride,
+                                      int32_t *status);
+
+/**
+ * True airspeed from calibrated airspeed, compressible.
+ *
+ * The impact pressure `q` of the calibrated airspeed at standard sea level, over the static pressure `p`,
+ * gives the Mach number by `q/p = (1 + 0.2 M^2)^3.5 - 1`, above Mach 1 by Rayleigh's pitot formula; times the
+ * speed of sound.
+ *
+ * @param cas_kt calibrated airspeed, 0 to 5000
+ * @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
+ * @param isa_deviation_k warmer than standard by this, -150 to 150
+ * @param[out] tas_from_cas_kt the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
+ * Degenerate cases: Zero gives zero.
+ * Errors: A value outside its range, or a result beyond 5000 kt or Mach 10.
+ * Source: The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA Report 1135 (1953)
+ * for the pitot pressure above Mach 1.
+ *
+ * Example: lubber_tas_from_cas_kt(280.0, 35000.0, 0.0, &value) gives 473.44
+ */
+int32_t lubber_tas_from_cas_kt(double cas_kt,
+                               double pressure_altitude_ft,
+                               double isa_deviation_k,
+                               double *tas_from_cas_kt);
+
+/**
+ * `lubber_tas_from_cas_kt` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_tas_from_cas_kt_n(size_t count,
+                                const double *cas_kt,
+                                ptrdiff_t cas_kt_stride,
+                                const double *pressure_altitude_ft,
+                                ptrdiff_t pressure_altitude_ft_stride,
+                                const double *isa_deviation_k,
+                                ptrdiff_t isa_deviation_k_stride,
+                                double *tas_from_cas_kt,
+                                ptrdiff_t tas_from_cas_kt_stride,
+                                int32_t *status);
+
+/**
+ * Calibrated airspeed from true airspeed, compressible: the inverse of [`tas_from_cas_kt`].
+ *
+ * The impact pressure at Mach `V/a` is what the calibrated airspeed is read from, as if at standard sea level.
+ *
+ * @param tas_kt true airspeed, 0 to 5000
+ * @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
+ * @param isa_deviation_k warmer than standard by this, -150 to 150
+ * @param[out] cas_from_tas_kt the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
+ * Degenerate cases: Zero gives zero.
+ * Errors: A value outside its range, or a result beyond 5000 kt or Mach 10.
+ * Source: The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA Report 1135 (1953)
+ * for the pitot pressure above Mach 1.
+ *
+ * Example: lubber_cas_from_tas_kt(450.0, 35000.0, 0.0, &value) gives 264.68
+ */
+int32_t lubber_cas_from_tas_kt(double tas_kt,
+                               double pressure_altitude_ft,
+                               double isa_deviation_k,
+                               double *cas_from_tas_kt);
+
+/**
+ * `lubber_cas_from_tas_kt` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_cas_from_tas_kt_n(size_t count,
+                                const double *tas_kt,
+                                ptrdiff_t tas_kt_stride,
+                                const double *pressure_altitude_ft,
+                                ptrdiff_t pressure_altitude_ft_stride,
+                                const double *isa_deviation_k,
+                                ptrdiff_t isa_deviation_k_stride,
+                                double *cas_from_tas_kt,
+                                ptrdiff_t cas_from_tas_kt_stride,
+                                int32_t *status);
+
+/**
+ * Mach number from calibrated airspeed; the temperature plays no part.
+ *
+ * `M = sqrt(5 ((q/p + 1)^(2/7) - 1))` with `q = p0 ((1 + 0.2 (Vc/a0)^2)^3.5 - 1)`; each side above its Mach 1
+ * by Rayleigh's pitot formula.
+ *
+ * @param cas_kt calibrated airspeed, 0 to 5000
+ * @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
+ * @param[out] mach_from_cas the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
+ * Degenerate cases: Zero gives zero.
+ * Errors: A value outside its range, or a result beyond Mach 10.
+ * Source: The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA Report 1135 (1953)
+ * for the pitot pressure above Mach 1.
+ *
+ * Example: lubber_mach_from_cas(280.0, 35000.0, &value) gives 0.8213
+ */
+int32_t lubber_mach_from_cas(double cas_kt, double pressure_altitude_ft, double *mach_from_cas);
+
+/**
+ * `lubber_mach_from_cas` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_mach_from_cas_n(size_t count,
+                              const double *cas_kt,
+                              ptrdiff_t cas_kt_stride,
+                              const double *pressure_altitude_ft,
+                              ptrdiff_t pressure_altitude_ft_stride,
+                              double *mach_from_cas,
+                              ptrdiff_t mach_from_cas_stride,
+                              int32_t *status);
+
+/**
+ * Calibrated airspeed from Mach number: the inverse of [`mach_from_cas`].
+ *
+ * The impact pressure at that Mach number, read as if at standard sea level.
+ *
+ * @param mach Mach number, 0 to 10
+ * @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
+ * @param[out] cas_from_mach_kt the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
+ * Degenerate cases: Zero gives zero.
+ * Errors: A value outside its range, or a result beyond 5000 kt or Mach 10.
+ * Source: The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA Report 1135 (1953)
+ * for the pitot pressure above Mach 1.
+ *
+ * Example: lubber_cas_from_mach_kt(0.78, 35000.0, &value) gives 264.42
+ */
+int32_t lubber_cas_from_mach_kt(double mach, double pressure_altitude_ft, double *cas_from_mach_kt);
+
+/**
+ * `lubber_cas_from_mach_kt` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_cas_from_mach_kt_n(size_t count,
+                                 const double *mach,
+                                 ptrdiff_t mach_stride,
+                                 const double *pressure_altitude_ft,
+                                 ptrdiff_t pressure_altitude_ft_stride,
+                                 double *cas_from_mach_kt,
+                                 ptrdiff_t cas_from_mach_kt_stride,
+                                 int32_t *status);
+
+/**
+ * True airspeed from Mach number.
+ *
+ * `V = M a`, with the speed of sound `a = sqrt(1.4 R T)`.
+ *
+ * @param mach Mach number, 0 to 10
+ * @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
+ * @param isa_deviation_k warmer than standard by this, -150 to 150
+ * @param[out] tas_from_mach_kt the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
+ * Degenerate cases: Zero gives zero.
+ * Errors: A value outside its range, or a result beyond 5000 kt or Mach 10.
+ * Source: The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA Report 1135 (1953)
+ * for the pitot pressure above Mach 1.
+ *
+ * Example: lubber_tas_from_mach_kt(0.78, 35000.0, 0.0, &value) gives 449.61
+ */
+int32_t lubber_tas_from_mach_kt(double mach,
+                                double pressure_altitude_ft,
+                                double isa_deviation_k,
+                                double *tas_from_mach_kt);
+
+/**
+ * `lubber_tas_from_mach_kt` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_tas_from_mach_kt_n(size_t count,
+                                 const double *mach,
+                                 ptrdiff_t mach_stride,
+                                 const double *pressure_altitude_ft,
+                                 ptrdiff_t pressure_altitude_ft_stride,
+                                 const double *isa_deviation_k,
+                                 ptrdiff_t isa_deviation_k_stride,
+                                 double *tas_from_mach_kt,
+                                 ptrdiff_t tas_from_mach_kt_stride,
+                                 int32_t *status);
+
+/**
+ * Mach number from true airspeed.
+ *
+ * `M = V/a`, with the speed of sound `a = sqrt(1.4 R T)`.
+ *
+ * @param tas_kt true airspeed, 0 to 5000
+ * @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
+ * @param isa_deviation_k warmer than standard by this, -150 to 150
+ * @param[out] mach_from_tas the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
+ * Degenerate cases: Zero gives zero.
+ * Errors: A value outside its range, or a result beyond Mach 10.
+ * Source: The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA Report 1135 (1953)
+ * for the pitot pressure above Mach 1.
+ *
+ * Example: lubber_mach_from_tas(450.0, 35000.0, 0.0, &value) gives 0.7807
+ */
+int32_t lubber_mach_from_tas(double tas_kt, double pressure_altitude_ft, double isa_deviation_k, double *mach_from_tas);
+
+/**
+ * `lubber_mach_from_tas` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_mach_from_tas_n(size_t count,
+                              const double *tas_kt,
+                              ptrdiff_t tas_kt_stride,
+                              const double *pressure_altitude_ft,
+                              ptrdiff_t pressure_altitude_ft_stride,
+                              const double *isa_deviation_k,
+                              ptrdiff_t isa_deviation_k_stride,
+                              double *mach_from_tas,
+                              ptrdiff_t mach_from_tas_stride,
+                              int32_t *status);
+
+/**
+ * Equivalent airspeed from true airspeed.
+ *
+ * `Ve = V sqrt(density/density at standard sea level)`.
+ *
+ * @param tas_kt true airspeed, 0 to 5000
+ * @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
+ * @param isa_deviation_k warmer than standard by this, -150 to 150
+ * @param[out] eas_from_tas_kt the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
+ * Degenerate cases: Zero gives zero.
+ * Errors: A value outside its range, or a result beyond 5000 kt or Mach 10.
+ * Source: The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA Report 1135 (1953)
+ * for the pitot pressure above Mach 1.
+ *
+ * Example: lubber_eas_from_tas_kt(450.0, 35000.0, 0.0, &value) gives 250.50
+ */
+int32_t lubber_eas_from_tas_kt(double tas_kt,
+                               double pressure_altitude_ft,
+                               double isa_deviation_k,
+                               double *eas_from_tas_kt);
+
+/**
+ * `lubber_eas_from_tas_kt` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_eas_from_tas_kt_n(size_t count,
+                                const double *tas_kt,
+                                ptrdiff_t tas_kt_stride,
+                                const double *pressure_altitude_ft,
+                                ptrdiff_t pressure_altitude_ft_stride,
+                                const double *isa_deviation_k,
+                                ptrdiff_t isa_deviation_k_stride,
+                                double *eas_from_tas_kt,
+                                ptrdiff_t eas_from_tas_kt_stride,
+                                int32_t *status);
+
+/**
+ * True airspeed from equivalent airspeed: the inverse of [`eas_from_tas_kt`].
+ *
+ * `V = Ve sqrt(density at standard sea level/density)`.
+ *
+ * @param eas_kt equivalent airspeed, 0 to 5000
+ * @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
+ * @param isa_deviation_k warmer than standard by this, -150 to 150
+ * @param[out] tas_from_eas_kt the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
+ * Degenerate cases: Zero gives zero.
+ * Errors: A value outside its range, or a result beyond 5000 kt or Mach 10.
+ * Source: The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA Report 1135 (1953)
+ * for the pitot pressure above Mach 1.
+ *
+ * Example: lubber_tas_from_eas_kt(250.0, 35000.0, 0.0, &value) gives 449.10
+ */
+int32_t lubber_tas_from_eas_kt(double eas_kt,
+                               double pressure_altitude_ft,
+                               double isa_deviation_k,
+                               double *tas_from_eas_kt);
+
+/**
+ * `lubber_tas_from_eas_kt` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_tas_from_eas_kt_n(size_t count,
+                                const double *eas_kt,
+                                ptrdiff_t eas_kt_stride,
+                                const double *pressure_altitude_ft,
+                                ptrdiff_t pressure_altitude_ft_stride,
+                                const double *isa_deviation_k,
+                                ptrdiff_t isa_deviation_k_stride,
+                                double *tas_from_eas_kt,
+                                ptrdiff_t tas_from_eas_kt_stride,
+                                int32_t *status);
+
+/**
+ * Equivalent airspeed from calibrated airspeed: less by the effect of compressibility.
+ *
+ * `Ve = M a0 sqrt(p/p0)` with the Mach number of [`mach_from_cas`]; the temperature plays no part.
+ *
+ * @param cas_kt calibrated airspeed, 0 to 5000
+ * @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
+ * @param[out] eas_from_cas_kt the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
+ * Degenerate cases: Zero gives zero.
+ * Errors: A value outside its range, or a result beyond 5000 kt or Mach 10.
+ * Source: The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA Report 1135 (1953)
+ * for the pitot pressure above Mach 1.
+ *
+ * Example: lubber_eas_from_cas_kt(280.0, 35000.0, &value) gives 263.55
+ */
+int32_t lubber_eas_from_cas_kt(double cas_kt, double pressure_altitude_ft, double *eas_from_cas_kt);
+
+/**
+ * `lubber_eas_from_cas_kt` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_eas_from_cas_kt_n(size_t count,
+                                const double *cas_kt,
+                                ptrdiff_t cas_kt_stride,
+                                const double *pressure_altitude_ft,
+                                ptrdiff_t pressure_altitude_ft_stride,
+                                double *eas_from_cas_kt,
+                                ptrdiff_t eas_from_cas_kt_stride,
+                                int32_t *status);
+
+/**
+ * Calibrated airspeed from equivalent airspeed: the inverse of [`eas_from_cas_kt`].
+ *
+ * `M = Ve/(a0 sqrt(p/p0))`, and the calibrated airspeed of that Mach number.
+ *
+ * @param eas_kt equivalent airspeed, 0 to 5000
+ * @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
+ * @param[out] cas_from_eas_kt the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
+ * Degenerate cases: Zero gives zero.
+ * Errors: A value outside its range, or a result beyond 5000 kt or Mach 10.
+ * Source: The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA Report 1135 (1953)
+ * for the pitot pressure above Mach 1.
+ *
+ * Example: lubber_cas_from_eas_kt(250.0, 35000.0, &value) gives 264.09
+ */
+int32_t lubber_cas_from_eas_kt(double eas_kt, double pressure_altitude_ft, double *cas_from_eas_kt);
+
+/**
+ * `lubber_cas_from_eas_kt` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_cas_from_eas_kt_n(size_t count,
+                                const double *eas_kt,
+                                ptrdiff_t eas_kt_stride,
+                                const double *pressure_altitude_ft,
+                                ptrdiff_t pressure_altitude_ft_stride,
+                                double *cas_from_eas_kt,
+                                ptrdiff_t cas_from_eas_kt_stride,
+                                int32_t *status);
+
+/**
+ * Equivalent airspeed from Mach number.
+ *
+ * `Ve = M a0 sqrt(p/p0)`.
+ *
+ * @param mach Mach number, 0 to 10
+ * @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
+ * @param[out] eas_from_mach_kt the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
+ * Degenerate cases: Zero gives zero.
+ * Errors: A value outside its range, or a result beyond 5000 kt or Mach 10.
+ * Source: The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA Report 1135 (1953)
+ * for the pitot pressure above Mach 1.
+ *
+ * Example: lubber_eas_from_mach_kt(0.78, 35000.0, &value) gives 250.28
+ */
+int32_t lubber_eas_from_mach_kt(double mach, double pressure_altitude_ft, double *eas_from_mach_kt);
+
+/**
+ * `lubber_eas_from_mach_kt` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_eas_from_mach_kt_n(size_t count,
+                                 const double *mach,
+                                 ptrdiff_t mach_stride,
+                                 const double *pressure_altitude_ft,
+                                 ptrdiff_t pressure_altitude_ft_stride,
+                                 double *eas_from_mach_kt,
+                                 ptrdiff_t eas_from_mach_kt_stride,
+                                 int32_t *status);
+
+/**
+ * Mach number from equivalent airspeed.
+ *
+ * `M = Ve/(a0 sqrt(p/p0))`.
+ *
+ * @param eas_kt equivalent airspeed, 0 to 5000
+ * @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
+ * @param[out] mach_from_eas the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
+ * Degenerate cases: Zero gives zero.
+ * Errors: A value outside its range, or a result beyond Mach 10.
+ * Source: The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA Report 1135 (1953)
+ * for the pitot pressure above Mach 1.
+ *
+ * Example: lubber_mach_from_eas(250.0, 35000.0, &value) gives 0.7791
+ */
+int32_t lubber_mach_from_eas(double eas_kt, double pressure_altitude_ft, double *mach_from_eas);
+
+/**
+ * `lubber_mach_from_eas` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_mach_from_eas_n(size_t count,
+                              const double *eas_kt,
+                              ptrdiff_t eas_kt_stride,
+                              const double *pressure_altitude_ft,
+                              ptrdiff_t pressure_altitude_ft_stride,
+                              double *mach_from_eas,
+                              ptrdiff_t mach_from_eas_stride,
+                              int32_t *status);
+
+/**
+ * Static over total pressure of a flow brought to rest without loss.
+ *
+ * `(1 + 0.2 M^2)^-3.5`. Above Mach 1 a pitot tube feels less than this total pressure: see
+ * [`pitot_pressure_ratio`].
+ *
+ * @param mach Mach number, 0 to 10
+ * @param[out] isentropic_pressure_ratio the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding, for air of constant heat ratio: good to about Mach 5.
+ * Degenerate cases: At rest the ratio is 1.
+ * Errors: A value outside its range.
+ * Source: NACA Report 1135 (1953), equation 44 (number from memory), for a ratio of specific heats of 1.4.
+ *
+ * Example: lubber_isentropic_pressure_ratio(0.84, &value) gives 0.6300
+ */
+int32_t lubber_isentropic_pressure_ratio(double mach, double *isentropic_pressure_ratio);
+
+/**
+ * `lubber_isentropic_pressure_ratio` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_isentropic_pressure_ratio_n(size_t count,
+                                          const double *mach,
+                                          ptrdiff_t mach_stride,
+                                          double *isentropic_pressure_ratio,
+                                          ptrdiff_t isentropic_pressure_ratio_stride,
+                                          int32_t *status);
+
+/**
+ * Pitot over static pressure, behind a normal shock above Mach 1.
+ *
+ * `(1 + 0.2 M^2)^3.5`, above Mach 1 Rayleigh's `(1.2 M^2)^3.5 (6/(7 M^2 - 1))^2.5`.
+ *
+ * @param mach Mach number, 0 to 10
+ * @param[out] pitot_pressure_ratio the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding, for air of constant heat ratio: good to about Mach 5.
+ * Degenerate cases: At rest the ratio is 1. The two forms meet at Mach 1 in value and slope.
+ * Errors: A value outside its range.
+ * Source: NACA Report 1135 (1953), equations 44 and 100 (numbers from memory), for a ratio of specific heats of 1.4.
+ *
+ * Example: lubber_pitot_pressure_ratio(1.0, &value) gives 1.893
+ */
+int32_t lubber_pitot_pressure_ratio(double mach, double *pitot_pressure_ratio);
+
+/**
+ * `lubber_pitot_pressure_ratio` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_pitot_pressure_ratio_n(size_t count,
+                                     const double *mach,
+                                     ptrdiff_t mach_stride,
+                                     double *pitot_pressure_ratio,
+                                     ptrdiff_t pitot_pressure_ratio_stride,
+                                     int32_t *status);
+
+/**
+ * Impact pressure that a calibrated airspeed stands for, the same at every altitude.
+ *
+ * `p0 ((1 + 0.2 (Vc/a0)^2)^3.5 - 1)`, above the speed of sound at sea level by Rayleigh's pitot formula.
+ *
+ * @param cas_kt calibrated airspeed, 0 to 5000
+ * @param[out] impact_pressure_hpa the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding.
+ * Degenerate cases: Zero gives zero.
+ * Errors: A value outside its range.
+ * Source: The definition of calibrated airspeed, with the sea level of ICAO Doc 7488/3 (3rd edition 1993).
+ *
+ * Example: lubber_impact_pressure_hpa(280.0, &value) gives 132.88
+ */
+int32_t lubber_impact_pressure_hpa(double cas_kt, double *impact_pressure_hpa);
+
+/**
+ * `lubber_impact_pressure_hpa` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_impact_pressure_hpa_n(size_t count,
+                                    const double *cas_kt,
+                                    ptrdiff_t cas_kt_stride,
+                                    double *impact_pressure_hpa,
+                                    ptrdiff_t impact_pressure_hpa_stride,
+                                    int32_t *status);
+
+/**
+ * Calibrated airspeed of an impact pressure: the inverse of [`impact_pressure_hpa`].
+ *
+ * `a0 sqrt(5 ((q/p0 + 1)^(2/7) - 1))`, above the speed of sound at sea level by Rayleigh's pitot formula.
+ *
+ * @param impact_pressure_hpa pitot less static pressure, 0 to 80 000
+ * @param[out] cas_from_impact_pressure_kt the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding.
+ * Degenerate cases: Zero gives zero.
+ * Errors: A value outside its range, or a result beyond 5000 kt.
+ * Source: The definition of calibrated airspeed, with the sea level of ICAO Doc 7488/3 (3rd edition 1993).
+ *
+ * Example: lubber_cas_from_impact_pressure_kt(100.0, &value) gives 244.19
+ */
+int32_t lubber_cas_from_impact_pressure_kt(double impact_pressure_hpa, double *cas_from_impact_pressure_kt);
+
+/**
+ * `lubber_cas_from_impact_pressure_kt` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_cas_from_impact_pressure_kt_n(size_t count,
+                                            const double *impact_pressure_hpa,
+                                            ptrdiff_t impact_pressure_hpa_stride,
+                                            double *cas_from_impact_pressure_kt,
+                                            ptrdiff_t cas_from_impact_pressure_kt_stride,
+                                            int32_t *status);
+
+/**
+ * The factor from indicated to true airspeed of procedure design, which leaves compressibility out.
+ *
+ * `171233 sqrt(288 + D - 0.00198 H) / (288 - 0.00198 H)^2.628` with altitude `H` in feet and ISA deviation
+ * `D`. With a deviation of 15 it is also the form of the FAA's procedure design. [`tas_from_cas_kt`] is exact.
+ *
+ * @param altitude_ft altitude of the procedure, -2000 to 50 000
+ * @param isa_deviation_k warmer than standard by this, -150 to 150
+ * @param[out] procedure_tas_factor the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: As published. Against the exact conversion it overstates the true airspeed: by 0.8 percent for 250 kt at 10
+ * 000 ft and ISA + 15, more with speed and altitude; above the tropopause it does not hold.
+ * Degenerate cases: None in the range.
+ * Errors: A value outside its range.
+ * Source: ICAO Doc 8168 (PANS-OPS) volume II, 5th edition 2006, Part I Section 4 Chapter 3 Appendix C; constants
+ * read in a quotation.
+ *
+ * Example: lubber_procedure_tas_factor(6000.0, 15.0, &value) gives 1.1231
+ */
+int32_t lubber_procedure_tas_factor(double altitude_ft, double isa_deviation_k, double *procedure_tas_factor);
+
+/**
+ * `lubber_procedure_tas_factor` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_procedure_tas_factor_n(size_t count,
+                                     const double *altitude_ft,
+                                     ptrdiff_t altitude_ft_stride,
+                                     const double *isa_deviation_k,
+                                     ptrdiff_t isa_deviation_k_stride,
+                                     double *procedure_tas_factor,
+                                     ptrdiff_t procedure_tas_factor_stride,
+                                     int32_t *status);
+
+/**
+ * Where on a radial to begin the turn onto a DME arc, in wind and with roll.
+ *
+ * The end of the turn lies on the arc with the track along it; the bearing of the end is the one for which the beginning lies on the
+ * radial. In still air with an instant roll the distance is `sqrt(D^2 + 2 D r)` inbound and `sqrt(D^2 - 2 D r)` outbound.
+ *
+ * @param radial_deg the radial, any finite number
+ * @param flown whether the radial is flown inbound or outbound: LUBBER_RADIAL_FLOWN_INBOUND, LUBBER_RADIAL_FLOWN_OUTBOUND
+ * @param arc_radius_nm ground distance of the arc from the station, above 0 to 1000
+ * @param sense which way round the station the arc is flown: LUBBER_ARC_SENSE_CLOCKWISE, LUBBER_ARC_SENSE_COUNTERCLOCKWISE
+ * @param true_airspeed_kt true airspeed, above 0 to 5000
+ * @param wind_from_deg where the wind blows from, against the radial's north
+ * @param wind_speed_kt speed of the wind, 0 to 1000
+ * @param bank_limit_deg greatest bank, above 0 below 90
+ * @param turn_rate_limit_deg_per_s greatest rate of turn, above 0
+ * @param roll_rate_deg_per_s rate of roll, above 0, infinite for an instant roll
+ * @param[out] radial_at_roll_in_deg Radial at which roll-in begins.; may be NULL
+ * @param[out] distance_at_roll_in_nm Ground distance from the station at which roll-in begins.; may be NULL
+ * @param[out] radial_at_roll_out_deg Radial at which the wings are level again.; may be NULL
+ * @param[out] distance_at_roll_out_nm Ground distance from the station at which the wings are level again.; may be NULL
+ * @param[out] angle_at_station_deg Angle at the station between the two, positive in the sense of the arc: the lead radials when leaving the arc.; may be NULL
+ * @param[out] heading_change_deg Change of heading, right positive.; may be NULL
+ * @param[out] duration_s From roll-in to wings level.; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding error in the plane; 1e-4 NM on the ellipsoid within 20 NM of the station.
+ * Degenerate cases: An arc counts along the ground; `ground_distance_nm` turns the DME reading that is flown into it.
+ * Errors: A value outside its range, a turn that does not fit (outbound in still air: an arc below twice the turn radius), a wind that the airspeed cannot hold.
+ * Source: Derived from the geometry of tangent curves and the equilibrium of a coordinated turn.
+ *
+ * Example: lubber_arc_entry(300.0, LUBBER_RADIAL_FLOWN_INBOUND, 12.0, LUBBER_ARC_SENSE_CLOCKWISE, 210.0, 250.0, 40.0, 25.0, 3.0, 5.0, NULL, &value, NULL, NULL, NULL, NULL, NULL) gives 13.92
+ */
+int32_t lubber_arc_entry(double radial_deg,
+                         int32_t flown,
+                         double arc_radius_nm,
+                         int32_t sense,
+                         double true_airspeed_kt,
+                         double wind_from_deg,
+                         double wind_speed_kt,
+                         double bank_limit_deg,
+                         double turn_rate_limit_deg_per_s,
+                         double roll_rate_deg_per_s,
+                         double *radial_at_roll_in_deg,
+                         double *distance_at_roll_in_nm,
+                         double *radial_at_roll_out_deg,
+                         double *distance_at_roll_out_nm,
+                         double *angle_at_station_deg,
+                         double *heading_change_deg,
+                         double *duration_s);
+
+/**
+ * `lubber_arc_entry` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * `flown` is one code for all points: whether the radial is flown inbound or outbound: LUBBER_RADIAL_FLOWN_INBOUND, LUBBER_RADIAL_FLOWN_OUTBOUND
+ *
+ * `sense` is one code for all points: which way round the station the arc is flown: LUBBER_ARC_SENSE_CLOCKWISE, LUBBER_ARC_SENSE_COUNTERCLOCKWISE
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_arc_entry_n(size_t count,
+                          const double *radial_deg,
+                          ptrdiff_t radial_deg_stride,
+                          int32_t flown,
+                          const double *arc_radius_nm,
+                          ptrdiff_t arc_radius_nm_stride,
+                          int32_t sense,
+                          const double *true_airspeed_kt,
+                          ptrdiff_t true_airspeed_kt_stride,
+                          const double *wind_from_deg,
+                          ptrdiff_t wind_from_deg_stride,
+                          const double *wind_speed_kt,
+                          ptrdiff_t wind_speed_kt_stride,
+                          const double *bank_limit_deg,
+                          ptrdiff_t bank_limit_deg_stride,
+                          const double *turn_rate_limit_deg_per_s,
+                          ptrdiff_t turn_rate_limit_deg_per_s_stride,
+                          const double *roll_rate_deg_per_s,
+                          ptrdiff_t roll_rate_deg_per_s_stride,
+                          double *radial_at_roll_in_deg,
+                          ptrdiff_t radial_at_roll_in_deg_stride,
+                          double *distance_at_roll_in_nm,
+                          ptrdiff_t distance_at_roll_in_nm_stride,
+                          double *radial_at_roll_out_deg,
+                          ptrdiff_t radial_at_roll_out_deg_stride,
+                          double *distance_at_roll_out_nm,
+                          ptrdiff_t distance_at_roll_out_nm_stride,
+                          double *angle_at_station_deg,
+                          ptrdiff_t angle_at_station_deg_stride,
+                          double *heading_change_deg,
+                          ptrdiff_t heading_change_deg_stride,
+                          double *duration_s,
+                          ptrdiff_t duration_s_stride,
+                          int32_t *status);
+
+/**
+ * Where on a DME arc to begin the turn onto a radial, in wind and with roll: the lead radial.
+ *
+ * The turn begins on the arc along it and ends on the radial. In still air with an instant roll the lead is
+ * `asin(r / (D - r))` toward the station and `asin(r / (D + r))` away from it.
+ *
+ * @param radial_deg the radial, any finite number
+ * @param flown whether the radial is flown inbound or outbound: LUBBER_RADIAL_FLOWN_INBOUND, LUBBER_RADIAL_FLOWN_OUTBOUND
+ * @param arc_radius_nm ground distance of the arc from the station, above 0 to 1000
+ * @param sense which way round the station the arc is flown: LUBBER_ARC_SENSE_CLOCKWISE, LUBBER_ARC_SENSE_COUNTERCLOCKWISE
+ * @param true_airspeed_kt true airspeed, above 0 to 5000
+ * @param wind_from_deg where the wind blows from, against the radial's north
+ * @param wind_speed_kt speed of the wind, 0 to 1000
+ * @param bank_limit_deg greatest bank, above 0 below 90
+ * @param turn_rate_limit_deg_per_s greatest rate of turn, above 0
+ * @param roll_rate_deg_per_s rate of roll, above 0, infinite for an instant roll
+ * @param[out] radial_at_roll_in_deg Radial at which roll-in begins.; may be NULL
+ * @param[out] distance_at_roll_in_nm Ground distance from the station at which roll-in begins.; may be NULL
+ * @param[out] radial_at_roll_out_deg Radial at which the wings are level again.; may be NULL
+ * @param[out] distance_at_roll_out_nm Ground distance from the station at which the wings are level again.; may be NULL
+ * @param[out] angle_at_station_deg Angle at the station between the two, positive in the sense of the arc: the lead radials when leaving the arc.; may be NULL
+ * @param[out] heading_change_deg Change of heading, right positive.; may be NULL
+ * @param[out] duration_s From roll-in to wings level.; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding error in the plane; 1e-4 NM on the ellipsoid within 20 NM of the station.
+ * Degenerate cases: An arc counts along the ground; `ground_distance_nm` turns the DME reading that is flown into it.
+ * Errors: A value outside its range, a turn that does not fit (toward the station in still air: an arc below twice the turn radius), a wind that the airspeed cannot hold.
+ * Source: Derived from the geometry of tangent curves and the equilibrium of a coordinated turn.
+ *
+ * Example: lubber_arc_exit(300.0, LUBBER_RADIAL_FLOWN_INBOUND, 12.0, LUBBER_ARC_SENSE_CLOCKWISE, 210.0, 250.0, 40.0, 25.0, 3.0, 5.0, NULL, NULL, NULL, NULL, &value, NULL, NULL) gives 11.65
+ */
+int32_t lubber_arc_exit(double radial_deg,
+                        int32_t flown,
+                        double arc_radius_nm,
+                        int32_t sense,
+                        double true_airspeed_kt,
+                        double wind_from_deg,
+                        double wind_speed_kt,
+                        double bank_limit_deg,
+                        double turn_rate_limit_deg_per_s,
+                        double roll_rate_deg_per_s,
+                        double *radial_at_roll_in_deg,
+                        double *distance_at_roll_in_nm,
+                        double *radial_at_roll_out_deg,
+                        double *distance_at_roll_out_nm,
+                        double *angle_at_station_deg,
+                        double *heading_change_deg,
+                        double *duration_s);
+
+/**
+ * `lubber_arc_exit` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * `flown` is one code for all points: whether the radial is flown inbound or outbound: LUBBER_RADIAL_FLOWN_INBOUND, LUBBER_RADIAL_FLOWN_OUTBOUND
+ *
+ * `sense` is one code for all points: which way round the station the arc is flown: LUBBER_ARC_SENSE_CLOCKWISE, LUBBER_ARC_SENSE_COUNTERCLOCKWISE
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_arc_exit_n(size_t count,
+                         const double *radial_deg,
+                         ptrdiff_t radial_deg_stride,
+                         int32_t flown,
+                         const double *arc_radius_nm,
+                         ptrdiff_t arc_radius_nm_stride,
+                         int32_t sense,
+                         const double *true_airspeed_kt,
+                         ptrdiff_t true_airspeed_kt_stride,
+                         const double *wind_from_deg,
+                         ptrdiff_t wind_from_deg_stride,
+                         const double *wind_speed_kt,
+                         ptrdiff_t wind_speed_kt_stride,
+                         const double *bank_limit_deg,
+                         ptrdiff_t bank_limit_deg_stride,
+                         const double *turn_rate_limit_deg_per_s,
+                         ptrdiff_t turn_rate_limit_deg_per_s_stride,
+                         const double *roll_rate_deg_per_s,
+                         ptrdiff_t roll_rate_deg_per_s_stride,
+                         double *radial_at_roll_in_deg,
+                         ptrdiff_t radial_at_roll_in_deg_stride,
+                         double *distance_at_roll_in_nm,
+                         ptrdiff_t distance_at_roll_in_nm_stride,
+                         double *radial_at_roll_out_deg,
+                         ptrdiff_t radial_at_roll_out_deg_stride,
+                         double *distance_at_roll_out_nm,
+                         ptrdiff_t distance_at_roll_out_nm_stride,
+                         double *angle_at_station_deg,
+                         ptrdiff_t angle_at_station_deg_stride,
+                         double *heading_change_deg,
+                         ptrdiff_t heading_change_deg_stride,
+                         double *duration_s,
+                         ptrdiff_t duration_s_stride,
+                         int32_t *status);
+
+/**
+ * The shortest line between two points on the WGS-84 ellipsoid: its length and its bearings.
+ *
+ * Karney's solution of the inverse geodesic problem.
+ *
+ * @param lat1_deg latitude of the first point, -90 to 90
+ * @param lon1_deg longitude of the first point, any finite number
+ * @param lat2_deg latitude of the second point, -90 to 90
+ * @param lon2_deg longitude of the second point, any finite number
+ * @param[out] distance_nm Length along the surface.; may be NULL
+ * @param[out] initial_bearing_deg True bearing at the first point, 0 to 360; NaN between coincident points.; may be NULL
+ * @param[out] final_bearing_deg True bearing at the second point, onward, 0 to 360; NaN between coincident points.; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: 15 nanometres for any two points.
+ * Degenerate cases: Coincident points have no bearing (NaN). Between antipodal points one of the shortest lines is given.
+ * Errors: A latitude beyond a pole, or an infinite number.
+ * Source: C. F. F. Karney, Algorithms for geodesics, Journal of Geodesy 87 (2013) 43-55, doi 10.1007/s00190-012-0578-z.
+ *
+ * Example: lubber_geodesic_inverse(51.0, 0.0, 52.0, 1.0, &value, NULL, NULL) gives 70.814
+ */
+int32_t lubber_geodesic_inverse(double lat1_deg,
+                                double lon1_deg,
+                                double lat2_deg,
+                                double lon2_deg,
+                                double *distance_nm,
+                                double *initial_bearing_deg,
+                                double *final_bearing_deg);
+
+/**
+ * `lubber_geodesic_inverse` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_geodesic_inverse_n(size_t count,
+                                 const double *lat1_deg,
+                                 ptrdiff_t lat1_deg_stride,
+                                 const double *lon1_deg,
+                                 ptrdiff_t lon1_deg_stride,
+                                 const double *lat2_deg,
+                                 ptrdiff_t lat2_deg_stride,
+                                 const double *lon2_deg,
+                                 ptrdiff_t lon2_deg_stride,
+                                 double *distance_nm,
+                                 ptrdiff_t distance_nm_stride,
+                                 double *initial_bearing_deg,
+                                 ptrdiff_t initial_bearing_deg_stride,
+                                 double *final_bearing_deg,
+                                 ptrdiff_t final_bearing_deg_stride,
+                                 int32_t *status);
+
+/**
+ * Slant range, which DME shows, from ground distance and height above the station.
+ *
+ * `sqrt(h^2 + 4 R (R + h) sin^2(d / 2R))`: the straight line over a sphere of the mean radius of WGS-84,
+ * never the sum of distance and height.
+ *
+ * @param ground_distance_nm along the surface from the station, 0 to 10 900
+ * @param height_ft above the station's antenna, -60 000 to 400 000
+ * @param[out] slant_range_nm the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Within 1 m of the ellipsoid to 100 NM and 45 000 ft.
+ * Degenerate cases: Overhead the answer is the height.
+ * Errors: A value outside its range.
+ * Source: The law of cosines between the radii R and R + h.
+ *
+ * Example: lubber_slant_range_nm(10.0, 30000.0, &value) gives 11.159
+ */
+int32_t lubber_slant_range_nm(double ground_distance_nm, double height_ft, double *slant_range_nm);
+
+/**
+ * `lubber_slant_range_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_slant_range_nm_n(size_t count,
+                               const double *ground_distance_nm,
+                               ptrdiff_t ground_distance_nm_stride,
+                               const double *height_ft,
+                               ptrdiff_t height_ft_stride,
+                               double *slant_range_nm,
+                               ptrdiff_t slant_range_nm_stride,
+                               int32_t *status);
+
+/**
+ * The point reached along a geodesic of the WGS-84 ellipsoid.
+ *
+ * Karney's solution of the direct geodesic problem.
+ *
+ * @param lat_deg latitude of the start, -90 to 90
+ * @param lon_deg longitude of the start, any finite number
+ * @param bearing_deg true bearing at the start, any finite number
+ * @param distance_nm length of the line, 0 to 10 900
+ * @param[out] latitude_deg Latitude of the point reached, -90 to 90.; may be NULL
+ * @param[out] longitude_deg Longitude of the point reached, -180 to 180.; may be NULL
+ * @param[out] final_bearing_deg True bearing of the line there, onward, 0 to 360.; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: 15 nanometres.
+ * Degenerate cases: From a pole the bearing is taken against the meridian of the longitude given there.
+ * Errors: A value outside its range.
+ * Source: C. F. F. Karney, Algorithms for geodesics, Journal of Geodesy 87 (2013) 43-55, doi 10.1007/s00190-012-0578-z.
+ *
+ * Example: lubber_geodesic_direct(0.0, 0.0, 90.0, 60.0, NULL, &value, NULL) gives 0.9982
+ */
+int32_t lubber_geodesic_direct(double lat_deg,
+                               double lon_deg,
+                               double bearing_deg,
+                               double distance_nm,
+                               double *latitude_deg,
+                               double *longitude_deg,
+                               double *final_bearing_deg);
+
+/**
+ * `lubber_geodesic_direct` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_geodesic_direct_n(size_t count,
+                                const double *lat_deg,
+                                ptrdiff_t lat_deg_stride,
+                                const double *lon_deg,
+                                ptrdiff_t lon_deg_stride,
+                                const double *bearing_deg,
+                                ptrdiff_t bearing_deg_stride,
+                                const double *distance_nm,
+                                ptrdiff_t distance_nm_stride,
+                                double *latitude_deg,
+                                ptrdiff_t latitude_deg_stride,
+                                double *longitude_deg,
+                                ptrdiff_t longitude_deg_stride,
+                                double *final_bearing_deg,
+                                ptrdiff_t final_bearing_deg_stride,
+                                int32_t *status);
+
+/**
+ * Distance before a fix at which to begin the turn, so as to roll out on the outbound course.
+ *
+ * The displacement of the turn through the air (roll in at the roll rate, hold the bank, roll out wings level) plus wind times
+ * duration is a vector D; with u and v the unit vectors of the inbound and outbound course the lead is `(D x v) / (u x v)`.
+ * In still air with an instant roll that is `radius tan(change / 2)`.
+ *
+ * @param inbound_course_deg course flown to the fix, any finite number
+ * @param outbound_course_deg course flown from it, against the same north
+ * @param true_airspeed_kt true airspeed, above 0 to 5000
+ * @param wind_from_deg where the wind blows from, against the same north
+ * @param wind_speed_kt speed of the wind, 0 to 1000
+ * @param bank_limit_deg greatest bank, above 0 below 90
+ * @param turn_rate_limit_deg_per_s greatest rate of turn, above 0
+ * @param roll_rate_deg_per_s rate of roll, above 0, infinite for an instant roll
+ * @param[out] lead_nm the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: 1e-5 NM against a fine integration over the ellipsoid for leads to 10 NM, 1e-4 NM to 20 NM.
+ * Degenerate cases: No change of course has a lead of zero. The turn goes the short way.
+ * Errors: A value outside its range, a reversal, a wind that the airspeed cannot hold.
+ * Source: Derived from the equilibrium of a coordinated turn; in still air the distance of turn anticipation of ICAO Doc 8168 Vol II
+ * (5th ed. 2006), Part III Section 3 Chapter 8, 8.1.5.1.1.
+ *
+ * Example: lubber_lead_nm(40.0, 110.0, 430.0, 270.0, 60.0, 25.0, 3.0, 5.0, &value) gives 5.41
+ */
+int32_t lubber_lead_nm(double inbound_course_deg,
+                       double outbound_course_deg,
+                       double true_airspeed_kt,
+                       double wind_from_deg,
+                       double wind_speed_kt,
+                       double bank_limit_deg,
+                       double turn_rate_limit_deg_per_s,
+                       double roll_rate_deg_per_s,
+                       double *lead_nm);
+
+/**
+ * `lubber_lead_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_lead_nm_n(size_t count,
+                        const double *inbound_course_deg,
+                        ptrdiff_t inbound_course_deg_stride,
+                        const double *outbound_course_deg,
+                        ptrdiff_t outbound_course_deg_stride,
+                        const double *true_airspeed_kt,
+                        ptrdiff_t true_airspeed_kt_stride,
+                        const double *wind_from_deg,
+                        ptrdiff_t wind_from_deg_stride,
+                        const double *wind_speed_kt,
+                        ptrdiff_t wind_speed_kt_stride,
+                        const double *bank_limit_deg,
+                        ptrdiff_t bank_limit_deg_stride,
+                        const double *turn_rate_limit_deg_per_s,
+                        ptrdiff_t turn_rate_limit_deg_per_s_stride,
+                        const double *roll_rate_deg_per_s,
+                        ptrdiff_t roll_rate_deg_per_s_stride,
+                        double *lead_nm,
+                        ptrdiff_t lead_nm_stride,
+                        int32_t *status);
+
+/**
+ * The DME reading at which to begin the turn at a station, so as to roll out on the outbound radial.
+ *
+ * The slant range from the station to the point at the lead before it: `sqrt(h^2 + 4 R (R + h) sin^2(lead / 2R))`, with the
+ * lead as [`lead_nm`] gives it.
+ *
+ * @param inbound_course_deg course flown to the fix, any finite number
+ * @param outbound_course_deg course flown from it, against the same north
+ * @param true_airspeed_kt true airspeed, above 0 to 5000
+ * @param wind_from_deg where the wind blows from, against the same north
+ * @param wind_speed_kt speed of the wind, 0 to 1000
+ * @param bank_limit_deg greatest bank, above 0 below 90
+ * @param turn_rate_limit_deg_per_s greatest rate of turn, above 0
+ * @param roll_rate_deg_per_s rate of roll, above 0, infinite for an instant roll
+ * @param height_above_station_ft height above the station's antenna, -60 000 to 400 000
+ * @param[out] dme_at_roll_in_nm the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: That of [`lead_nm`], and within 1 m for the slant.
+ * Degenerate cases: No change of course reads the height: it begins overhead.
+ * Errors: As [`lead_nm`].
+ * Source: As [`lead_nm`], and the law of cosines between the radii of the earth and of the flight.
+ *
+ * Example: lubber_dme_at_roll_in_nm(40.0, 110.0, 430.0, 270.0, 60.0, 25.0, 3.0, 5.0, 33000.0, &value) gives 7.67
+ */
+int32_t lubber_dme_at_roll_in_nm(double inbound_course_deg,
+                                 double outbound_course_deg,
+                                 double true_airspeed_kt,
+                                 double wind_from_deg,
+                                 double wind_speed_kt,
+                                 double bank_limit_deg,
+                                 double turn_rate_limit_deg_per_s,
+                                 double roll_rate_deg_per_s,
+                                 double height_above_station_ft,
+                                 double *dme_at_roll_in_nm);
+
+/**
+ * `lubber_dme_at_roll_in_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_dme_at_roll_in_nm_n(size_t count,
+                                  const double *inbound_course_deg,
+                                  ptrdiff_t inbound_course_deg_stride,
+                                  const double *outbound_course_deg,
+                                  ptrdiff_t outbound_course_deg_stride,
+                                  const double *true_airspeed_kt,
+                                  ptrdiff_t true_airspeed_kt_stride,
+                                  const double *wind_from_deg,
+                                  ptrdiff_t wind_from_deg_stride,
+                                  const double *wind_speed_kt,
+                                  ptrdiff_t wind_speed_kt_stride,
+                                  const double *bank_limit_deg,
+                                  ptrdiff_t bank_limit_deg_stride,
+                                  const double *turn_rate_limit_deg_per_s,
+                                  ptrdiff_t turn_rate_limit_deg_per_s_stride,
+                                  const double *roll_rate_deg_per_s,
+                                  ptrdiff_t roll_rate_deg_per_s_stride,
+                                  const double *height_above_station_ft,
+                                  ptrdiff_t height_above_station_ft_stride,
+                                  double *dme_at_roll_in_nm,
+                                  ptrdiff_t dme_at_roll_in_nm_stride,
+                                  int32_t *status);
+
+/**
+ * Distance of turn anticipation in still air with an instant roll.
+ *
+ * `r tan(change / 2)`.
+ *
+ * @param turn_radius_nm radius of the turn, above 0 to 1000
+ * @param course_change_deg change of course, either way, reduced to half a circle
+ * @param[out] turn_anticipation_nm the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding error.
+ * Degenerate cases: It grows without bound toward a reversal.
+ * Errors: A value outside its range, or a reversal.
+ * Source: ICAO Doc 8168 Vol II (5th ed. 2006), Part III Section 3 Chapter 8, 8.1.5.1.1.
+ *
+ * Example: lubber_turn_anticipation_nm(6.33, 90.0, &value) gives 6.330
+ */
+int32_t lubber_turn_anticipation_nm(double turn_radius_nm, double course_change_deg, double *turn_anticipation_nm);
+
+/**
+ * `lubber_turn_anticipation_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_turn_anticipation_nm_n(size_t count,
+                                     const double *turn_radius_nm,
+                                     ptrdiff_t turn_radius_nm_stride,
+                                     const double *course_change_deg,
+                                     ptrdiff_t course_change_deg_stride,
+                                     double *turn_anticipation_nm,
+                                     ptrdiff_t turn_anticipation_nm_stride,
+                                     int32_t *status);
+
+/**
+ * Distance from the station at which a radial flown inbound is left for an arc.
+ *
+ * `sqrt(D^2 + 2 D r)` with D the radius of the arc and r that of the turn, in still air with an instant roll.
+ *
+ * @param arc_radius_nm ground distance of the arc from the station, above 0 to 1000
+ * @param turn_radius_nm radius of the turn, above 0 to 1000
+ * @param[out] arc_entry_inbound_nm the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Exact in the plane.
+ * Degenerate cases: None in the range.
+ * Errors: A value outside its range, or a turn that does not fit.
+ * Source: Derived: the turn is a circle tangent to the radial and to the arc.
+ *
+ * Example: lubber_arc_entry_inbound_nm(10.0, 2.5, &value) gives 12.25
+ */
+int32_t lubber_arc_entry_inbound_nm(double arc_radius_nm, double turn_radius_nm, double *arc_entry_inbound_nm);
+
+/**
+ * `lubber_arc_entry_inbound_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_arc_entry_inbound_nm_n(size_t count,
+                                     const double *arc_radius_nm,
+                                     ptrdiff_t arc_radius_nm_stride,
+                                     const double *turn_radius_nm,
+                                     ptrdiff_t turn_radius_nm_stride,
+                                     double *arc_entry_inbound_nm,
+                                     ptrdiff_t arc_entry_inbound_nm_stride,
+                                     int32_t *status);
+
+/**
+ * Distance from the station at which a radial flown outbound is left for an arc.
+ *
+ * `sqrt(D^2 - 2 D r)` with D the radius of the arc and r that of the turn, in still air with an instant roll.
+ *
+ * @param arc_radius_nm ground distance of the arc from the station, above 0 to 1000
+ * @param turn_radius_nm radius of the turn, above 0 to 1000
+ * @param[out] arc_entry_outbound_nm the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Exact in the plane.
+ * Degenerate cases: For an arc of twice the turn radius the turn begins over the station.
+ * Errors: A value outside its range, or a turn that does not fit.
+ * Source: Derived: the turn is a circle tangent to the radial and to the arc.
+ *
+ * Example: lubber_arc_entry_outbound_nm(10.0, 2.5, &value) gives 7.07
+ */
+int32_t lubber_arc_entry_outbound_nm(double arc_radius_nm, double turn_radius_nm, double *arc_entry_outbound_nm);
+
+/**
+ * `lubber_arc_entry_outbound_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_arc_entry_outbound_nm_n(size_t count,
+                                      const double *arc_radius_nm,
+                                      ptrdiff_t arc_radius_nm_stride,
+                                      const double *turn_radius_nm,
+                                      ptrdiff_t turn_radius_nm_stride,
+                                      double *arc_entry_outbound_nm,
+                                      ptrdiff_t arc_entry_outbound_nm_stride,
+                                      int32_t *status);
+
+/**
+ * Angle at the station by which the turn off an arc begins before a radial to be flown inbound.
+ *
+ * `asin(r / (D - r))` with D the radius of the arc and r that of the turn, in still air with an instant roll.
+ *
+ * @param arc_radius_nm ground distance of the arc from the station, above 0 to 1000
+ * @param turn_radius_nm radius of the turn, above 0 to 1000
+ * @param[out] lead_radial_inbound_deg the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Exact in the plane.
+ * Degenerate cases: For an arc of twice the turn radius it is 90 degrees.
+ * Errors: A value outside its range, or a turn that does not fit.
+ * Source: Derived: the turn is a circle tangent to the radial and to the arc.
+ *
+ * Example: lubber_lead_radial_inbound_deg(12.0, 0.6, &value) gives 3.02
+ */
+int32_t lubber_lead_radial_inbound_deg(double arc_radius_nm, double turn_radius_nm, double *lead_radial_inbound_deg);
+
+/**
+ * `lubber_lead_radial_inbound_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_lead_radial_inbound_deg_n(size_t count,
+                                        const double *arc_radius_nm,
+                                        ptrdiff_t arc_radius_nm_stride,
+                                        const double *turn_radius_nm,
+                                        ptrdiff_t turn_radius_nm_stride,
+                                        double *lead_radial_inbound_deg,
+                                        ptrdiff_t lead_radial_inbound_deg_stride,
+                                        int32_t *status);
+
+/**
+ * Angle at the station by which the turn off an arc begins before a radial to be flown outbound.
+ *
+ * `asin(r / (D + r))` with D the radius of the arc and r that of the turn, in still air with an instant roll.
+ *
+ * @param arc_radius_nm ground distance of the arc from the station, above 0 to 1000
+ * @param turn_radius_nm radius of the turn, above 0 to 1000
+ * @param[out] lead_radial_outbound_deg the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Exact in the plane.
+ * Degenerate cases: None in the range.
+ * Errors: A value outside its range, or a turn that does not fit.
+ * Source: Derived: the turn is a circle tangent to the radial and to the arc.
+ *
+ * Example: lubber_lead_radial_outbound_deg(12.0, 0.6, &value) gives 2.73
+ */
+int32_t lubber_lead_radial_outbound_deg(double arc_radius_nm, double turn_radius_nm, double *lead_radial_outbound_deg);
+
+/**
+ * `lubber_lead_radial_outbound_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_lead_radial_outbound_deg_n(size_t count,
+                                         const double *arc_radius_nm,
+                                         ptrdiff_t arc_radius_nm_stride,
+                                         const double *turn_radius_nm,
+                                         ptrdiff_t turn_radius_nm_stride,
+                                         double *lead_radial_outbound_deg,
+                                         ptrdiff_t lead_radial_outbound_deg_stride,
+                                         int32_t *status);
+
+/**
+ * Radius of a level turn in still air.
+ *
+ * `V^2 / (g tan(bank))` with standard gravity.
+ *
+ * @param true_airspeed_kt true airspeed, above 0 to 5000
+ * @param bank_deg angle of bank, above 0 below 90
+ * @param[out] turn_radius_nm the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding error; standard gravity stands for the local one, which differs by up to 0.3 percent at the surface.
+ * Degenerate cases: None in the range.
+ * Errors: A value outside its range.
+ * Source: Equilibrium in a coordinated turn; ICAO Doc 8168 Vol II (5th ed. 2006), Part I Section 2 Chapter 3.
+ *
+ * Example: lubber_turn_radius_nm(450.0, 25.0, &value) gives 6.33
+ */
+int32_t lubber_turn_radius_nm(double true_airspeed_kt,
+                              double bank_deg,
+                              double *turn_radius_nm);
+
+/**
+ * `lubber_turn_radius_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_turn_radius_nm_n(size_t count,
+                               const double *true_airspeed_kt,
+                               ptrdiff_t true_airspeed_kt_stride,
+                               const double *bank_deg,
+                               ptrdiff_t bank_deg_stride,
+                               double *turn_radius_nm,
+                               ptrdiff_t turn_radius_nm_stride,
+                               int32_t *status);
+
+/**
+ * Rate of a level turn.
+ *
+ * `g tan(bank) / V` with standard gravity.
+ *
+ * @param true_airspeed_kt true airspeed, above 0 to 5000
+ * @param bank_deg angle of bank, above 0 below 90
+ * @param[out] turn_rate_deg_per_s the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding error.
+ * Degenerate cases: None in the range.
+ * Errors: A value outside its range.
+ * Source: Equilibrium in a coordinated turn; ICAO Doc 8168 Vol II (5th ed. 2006), Part I Section 2 Chapter 3.
+ *
+ * Example: lubber_turn_rate_deg_per_s(120.0, 30.0, &value) gives 5.25
+ */
+int32_t lubber_turn_rate_deg_per_s(double true_airspeed_kt, double bank_deg, double *turn_rate_deg_per_s);
+
+/**
+ * `lubber_turn_rate_deg_per_s` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_turn_rate_deg_per_s_n(size_t count,
+                                    const double *true_airspeed_kt,
+                                    ptrdiff_t true_airspeed_kt_stride,
+                                    const double *bank_deg,
+                                    ptrdiff_t bank_deg_stride,
+                                    double *turn_rate_deg_per_s,
+                                    ptrdiff_t turn_rate_deg_per_s_stride,
+                                    int32_t *status);
+
+/**
+ * The bank that turns at a rate.
+ *
+ * `atan(rate V / g)` with standard gravity.
+ *
+ * @param true_airspeed_kt true airspeed, above 0 to 5000
+ * @param turn_rate_deg_per_s rate of turn, above 0
+ * @param[out] bank_for_rate_deg the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding error.
+ * Degenerate cases: A rate that needs a bank of 90 degrees is refused.
+ * Errors: A value outside its range, or a bank of 90 degrees.
+ * Source: Equilibrium in a coordinated turn; ICAO Doc 8168 Vol II (5th ed. 2006), Part I Section 2 Chapter 3.
+ *
+ * Example: lubber_bank_for_rate_deg(180.0, 3.0, &value) gives 26.31
+ */
+int32_t lubber_bank_for_rate_deg(double true_airspeed_kt, double turn_rate_deg_per_s, double *bank_for_rate_deg);
+
+/**
+ * `lubber_bank_for_rate_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_bank_for_rate_deg_n(size_t count,
+                                  const double *true_airspeed_kt,
+                                  ptrdiff_t true_airspeed_kt_stride,
+                                  const double *turn_rate_deg_per_s,
+                                  ptrdiff_t turn_rate_deg_per_s_stride,
+                                  double *bank_for_rate_deg,
+                                  ptrdiff_t bank_for_rate_deg_stride,
+                                  int32_t *status);
+
+/**
+ * The bank that turns on a radius in still air.
+ *
+ * `atan(V^2 / (g r))` with standard gravity.
+ *
+ * @param true_airspeed_kt true airspeed, above 0 to 5000
+ * @param turn_radius_nm radius of the turn, above 0 to 1000
+ * @param[out] bank_for_radius_deg the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding error.
+ * Degenerate cases: A radius that needs a bank of 90 degrees to rounding is refused.
+ * Errors: A value outside its range.
+ * Source: Equilibrium in a coordinated turn; ICAO Doc 8168 Vol II (5th ed. 2006), Part I Section 2 Chapter 3.
+ *
+ * Example: lubber_bank_for_radius_deg(450.0, 6.33, &value) gives 25.0
+ */
+int32_t lubber_bank_for_radius_deg(double true_airspeed_kt, double turn_radius_nm, double *bank_for_radius_deg);
+
+/**
+ * `lubber_bank_for_radius_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_bank_for_radius_deg_n(size_t count,
+                                    const double *true_airspeed_kt,
+                                    ptrdiff_t true_airspeed_kt_stride,
+                                    const double *turn_radius_nm,
+                                    ptrdiff_t turn_radius_nm_stride,
+                                    double *bank_for_radius_deg,
+                                    ptrdiff_t bank_for_radius_deg_stride,
+                                    int32_t *status);
+
+/**
+ * Radius of a turn at a rate in still air, whatever bank it takes.
+ *
+ * `V / rate`; at standard rate `V / (60 pi)` nautical miles with V in knots.
+ *
+ * @param true_airspeed_kt true airspeed, above 0 to 5000
+ * @param turn_rate_deg_per_s rate of turn, above 0
+ * @param[out] radius_at_rate_nm the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding error.
+ * Degenerate cases: An infinite rate gives a radius of zero.
+ * Errors: A value outside its range.
+ * Source: The definition of angular velocity.
+ *
+ * Example: lubber_radius_at_rate_nm(180.0, 3.0, &value) gives 0.955
+ */
+int32_t lubber_radius_at_rate_nm(double true_airspeed_kt, double turn_rate_deg_per_s, double *radius_at_rate_nm);
+
+/**
+ * `lubber_radius_at_rate_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_radius_at_rate_nm_n(size_t count,
+                                  const double *true_airspeed_kt,
+                                  ptrdiff_t true_airspeed_kt_stride,
+                                  const double *turn_rate_deg_per_s,
+                                  ptrdiff_t turn_rate_deg_per_s_stride,
+                                  double *radius_at_rate_nm,
+                                  ptrdiff_t radius_at_rate_nm_stride,
+                                  int32_t *status);
+
+/**
+ * Load factor of a level turn.
+ *
+ * `1 / cos(bank)`.
+ *
+ * @param bank_deg angle of bank, above 0 below 90
+ * @param[out] load_factor the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding error.
+ * Degenerate cases: None in the range.
+ * Errors: A value outside its range.
+ * Source: Equilibrium of lift and weight.
+ *
+ * Example: lubber_load_factor(60.0, &value) gives 2.000
+ */
+int32_t lubber_load_factor(double bank_deg, double *load_factor);
+
+/**
+ * `lubber_load_factor` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_load_factor_n(size_t count,
+                            const double *bank_deg,
+                            ptrdiff_t bank_deg_stride,
+                            double *load_factor,
+                            ptrdiff_t load_factor_stride,
+                            int32_t *status);
+
+/**
+ * The bank of a level turn at a load factor.
+ *
+ * `acos(1 / n)`.
+ *
+ * @param load_factor lift over weight, above 1 to 100
+ * @param[out] bank_for_load_factor_deg the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding error, near a load factor of 1 too.
+ * Degenerate cases: None in the range.
+ * Errors: A value outside its range.
+ * Source: Equilibrium of lift and weight.
+ *
+ * Example: lubber_bank_for_load_factor_deg(1.3, &value) gives 39.72
+ */
+int32_t lubber_bank_for_load_factor_deg(double load_factor, double *bank_for_load_factor_deg);
+
+/**
+ * `lubber_bank_for_load_factor_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_bank_for_load_factor_deg_n(size_t count,
+                                         const double *load_factor,
+                                         ptrdiff_t load_factor_stride,
+                                         double *bank_for_load_factor_deg,
+                                         ptrdiff_t bank_for_load_factor_deg_stride,
+                                         int32_t *status);
+
+/**
+ * The steady turn an aircraft makes within a bank limit and a limit of its rate of turn, and which of them governs.
+ *
+ * The bank is the lesser of the limit and `atan(rate V / g)`: rate-limited at low speed, bank-limited above
+ * `g tan(bank) / rate`.
+ *
+ * @param true_airspeed_kt true airspeed, above 0 to 5000
+ * @param bank_limit_deg greatest bank, above 0 below 90
+ * @param turn_rate_limit_deg_per_s greatest rate of turn, above 0
+ * @param[out] bank_deg The bank that is flown.; may be NULL
+ * @param[out] turn_rate_deg_per_s The rate of turn at it.; may be NULL
+ * @param[out] radius_nm The radius in still air.; may be NULL
+ * @param[out] governed_by What governs the bank: 0 the bank limit, 1 the limit of the rate of turn.; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding error.
+ * Degenerate cases: Where both limits ask for the same bank, the bank limit is named.
+ * Errors: A value outside its range.
+ * Source: ICAO Doc 8168 Vol II (5th ed. 2006), Part I Section 2 Chapter 3 and Table I-4-3-App C-1 (25 degrees, at most 3 deg/s).
+ *
+ * Example: lubber_limited_turn(157.23, 25.0, 3.0, NULL, NULL, &value, NULL) gives 0.83
+ */
+int32_t lubber_limited_turn(double true_airspeed_kt,
+                            double bank_limit_deg,
+                            double turn_rate_limit_deg_per_s,
+                            double *bank_deg,
+                            double *turn_rate_deg_per_s,
+                            double *radius_nm,
+                            double *governed_by);
+
+/**
+ * `lubber_limited_turn` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_limited_turn_n(size_t count,
+                             const double *true_airspeed_kt,
+                             ptrdiff_t true_airspeed_kt_stride,
+                             const double *bank_limit_deg,
+                             ptrdiff_t bank_limit_deg_stride,
+                             const double *turn_rate_limit_deg_per_s,
+                             ptrdiff_t turn_rate_limit_deg_per_s_stride,
+                             double *bank_deg,
+                             ptrdiff_t bank_deg_stride,
+                             double *turn_rate_deg_per_s,
+                             ptrdiff_t turn_rate_deg_per_s_stride,
+                             double *radius_nm,
+                             ptrdiff_t radius_nm_stride,
+                             double *governed_by,
+                             ptrdiff_t governed_by_stride,
+                             int32_t *status);
+
+/**
+ * A level turn with its roll: bank growing at the roll rate to its target, held, and taken off again.
+ *
+ * Heading turned while rolling to bank b at rate p: `-(g / (V p)) ln(cos(b))`; the path is integrated over it.
+ *
+ * @param true_airspeed_kt true airspeed, above 0 to 5000
+ * @param heading_change_deg change of heading, right positive, -360 to 360
+ * @param bank_limit_deg greatest bank, above 0 below 90
+ * @param turn_rate_limit_deg_per_s greatest rate of turn, above 0
+ * @param roll_rate_deg_per_s rate of roll, above 0, infinite for an instant roll
+ * @param[out] bank_deg The greatest bank.; may be NULL
+ * @param[out] duration_s From the first roll to wings level.; may be NULL
+ * @param[out] roll_duration_s The duration of one roll, in or out.; may be NULL
+ * @param[out] advance_nm Distance made good through the air along the first heading.; may be NULL
+ * @param[out] transfer_nm Distance made good through the air across the first heading, right positive.; may be NULL
+ * @param[out] governed_by What governs the bank: 0 the bank limit, 1 the limit of the rate of turn, 2 the roll, 3 no turn.; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: 1e-10 of the size of the turn against a fine integration in time.
+ * Degenerate cases: A change of zero takes no time and no distance.
+ * Errors: A value outside its range.
+ * Source: Equilibrium in a coordinated level turn; derived.
+ *
+ * Example: lubber_rolled_turn(450.0, 90.0, 25.0, 3.0, 5.0, NULL, &value, NULL, NULL, NULL, NULL) gives 84.7
+ */
+int32_t lubber_rolled_turn(double true_airspeed_kt,
+                           double heading_change_deg,
+                           double bank_limit_deg,
+                           double turn_rate_limit_deg_per_s,
+                           double roll_rate_deg_per_s,
+                           double *bank_deg,
+                           double *duration_s,
+                           double *roll_duration_s,
+                           double *advance_nm,
+                           double *transfer_nm,
+                           double *governed_by);
+
+/**
+ * `lubber_rolled_turn` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_rolled_turn_n(size_t count,
+                            const double *true_airspeed_kt,
+                            ptrdiff_t true_airspeed_kt_stride,
+                            const double *heading_change_deg,
+                            ptrdiff_t heading_change_deg_stride,
+                            const double *bank_limit_deg,
+                            ptrdiff_t bank_limit_deg_stride,
+                            const double *turn_rate_limit_deg_per_s,
+                            ptrdiff_t turn_rate_limit_deg_per_s_stride,
+                            const double *roll_rate_deg_per_s,
+                            ptrdiff_t roll_rate_deg_per_s_stride,
+                            double *bank_deg,
+                            ptrdiff_t bank_deg_stride,
+                            double *duration_s,
+                            ptrdiff_t duration_s_stride,
+                            double *roll_duration_s,
+                            ptrdiff_t roll_duration_s_stride,
+                            double *advance_nm,
+                            ptrdiff_t advance_nm_stride,
+                            double *transfer_nm,
+                            ptrdiff_t transfer_nm_stride,
+                            double *governed_by,
+                            ptrdiff_t governed_by_stride,
+                            int32_t *status);
+
+/**
+ * The heading that holds a course in a wind, and the groundspeed it leaves.
+ *
+ * With `w` the angle from the course to where the wind comes from: wind correction `asin(Vw sin(w)/V)`,
+ * groundspeed `V cos(correction) - Vw cos(w)`. All directions share one north.
+ *
+ * @param course_deg the course to hold, any finite number
+ * @param true_airspeed_kt true airspeed, above 0 to 5000
+ * @param wind_from_deg where the wind blows from, any finite number
+ * @param wind_speed_kt speed of the wind, 0 to 1000
+ * @param[out] heading_deg The heading to fly, 0 to 360, from the north of the course.; may be NULL
+ * @param[out] groundspeed_kt The speed made good along the course.; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding.
+ * Degenerate cases: In calm air the heading is the course. A wind faster than the aircraft leaves courses downwind that can be
+ * held; of the two headings that hold such a course the one with the higher groundspeed is given.
+ * Errors: A value outside its range, a crosswind above the airspeed, or no groundspeed left.
+ * Source: The triangle of velocities; FAA-H-8083-25, Pilot's Handbook of Aeronautical Knowledge, chapter 16 (from
+ * memory).
+ *
+ * Example: lubber_wind_triangle(90.0, 120.0, 45.0, 40.0, &value, NULL) gives 76.4
+ */
+int32_t lubber_wind_triangle(double course_deg,
+                             double true_airspeed_kt,
+                             double wind_from_deg,
+                             double wind_speed_kt,
+                             double *heading_deg,
+                             double *groundspeed_kt);
+
+/**
+ * `lubber_wind_triangle` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_wind_triangle_n(size_t count,
+                              const double *course_deg,
+                              ptrdiff_t course_deg_stride,
+                              const double *true_airspeed_kt,
+                              ptrdiff_t true_airspeed_kt_stride,
+                              const double *wind_from_deg,
+                              ptrdiff_t wind_from_deg_stride,
+                              const double *wind_speed_kt,
+                              ptrdiff_t wind_speed_kt_stride,
+                              double *heading_deg,
+                              ptrdiff_t heading_deg_stride,
+                              double *groundspeed_kt,
+                              ptrdiff_t groundspeed_kt_stride,
+                              int32_t *status);
+
+/**
+ * The wind correction that holds a course: heading less course, right positive.
+ *
+ * `asin(Vw sin(w)/V)` with `w` the angle from the course to where the wind comes from.
+ *
+ * @param course_deg the course to hold, any finite number
+ * @param true_airspeed_kt true airspeed, above 0 to 5000
+ * @param wind_from_deg where the wind blows from, any finite number
+ * @param wind_speed_kt speed of the wind, 0 to 1000
+ * @param[out] wind_correction_deg the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding.
+ * Degenerate cases: As [`wind_triangle`].
+ * Errors: As [`wind_triangle`].
+ * Source: As [`wind_triangle`].
+ *
+ * Example: lubber_wind_correction_deg(90.0, 120.0, 45.0, 40.0, &value) gives -13.6
+ */
+int32_t lubber_wind_correction_deg(double course_deg,
+                                   double true_airspeed_kt,
+                                   double wind_from_deg,
+                                   double wind_speed_kt,
+                                   double *wind_correction_deg);
+
+/**
+ * `lubber_wind_correction_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_wind_correction_deg_n(size_t count,
+                                    const double *course_deg,
+                                    ptrdiff_t course_deg_stride,
+                                    const double *true_airspeed_kt,
+                                    ptrdiff_t true_airspeed_kt_stride,
+                                    const double *wind_from_deg,
+                                    ptrdiff_t wind_from_deg_stride,
+                                    const double *wind_speed_kt,
+                                    ptrdiff_t wind_speed_kt_stride,
+                                    double *wind_correction_deg,
+                                    ptrdiff_t wind_correction_deg_stride,
+                                    int32_t *status);
+
+/**
+ * The track and groundspeed that a heading makes good in a wind.
+ *
+ * The sum of the velocity through the air and the velocity of the air. All directions share one north.
+ *
+ * @param heading_deg the heading, any finite number
+ * @param true_airspeed_kt true airspeed, 0 to 5000
+ * @param wind_from_deg where the wind blows from, any finite number
+ * @param wind_speed_kt speed of the wind, 0 to 1000
+ * @param[out] track_deg Direction of motion over the ground, 0 to 360; NaN where there is no motion.; may be NULL
+ * @param[out] groundspeed_kt Speed over the ground.; may be NULL
+ * @param[out] drift_deg Track less heading, right positive, -180 to 180; NaN where there is no motion.; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding.
+ * Degenerate cases: Where the wind cancels the airspeed there is no track and no drift (NaN). With no airspeed the track is
+ * downwind.
+ * Errors: A value outside its range.
+ * Source: The triangle of velocities.
+ *
+ * Example: lubber_track_and_groundspeed(315.0, 150.0, 45.0, 30.0, &value, NULL, NULL) gives 303.7
+ */
+int32_t lubber_track_and_groundspeed(double heading_deg,
+                                     double true_airspeed_kt,
+                                     double wind_from_deg,
+                                     double wind_speed_kt,
+                                     double *track_deg,
+                                     double *groundspeed_kt,
+                                     double *drift_deg);
+
+/**
+ * `lubber_track_and_groundspeed` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_track_and_groundspeed_n(size_t count,
+                                      const double *heading_deg,
+                                      ptrdiff_t heading_deg_stride,
+                                      const double *true_airspeed_kt,
+                                      ptrdiff_t true_airspeed_kt_stride,
+                                      const double *wind_from_deg,
+                                      ptrdiff_t wind_from_deg_stride,
+                                      const double *wind_speed_kt,
+                                      ptrdiff_t wind_speed_kt_stride,
+                                      double *track_deg,
+                                      ptrdiff_t track_deg_stride,
+                                      double *groundspeed_kt,
+                                      ptrdiff_t groundspeed_kt_stride,
+                                      double *drift_deg,
+                                      ptrdiff_t drift_deg_stride,
+                                      int32_t *status);
+
+/**
+ * The wind that an observed track and groundspeed tell, with the heading and true airspeed flown.
+ *
+ * The velocity over the ground less the velocity through the air. All directions share one north.
+ *
+ * @param heading_deg the heading, any finite number
+ * @param true_airspeed_kt true airspeed, 0 to 5000
+ * @param track_deg the track made good, any finite number
+ * @param groundspeed_kt the groundspeed, 0 to 10 000
+ * @param[out] wind_from_deg Where the wind blows from, 0 to 360; 0 in calm air.; may be NULL
+ * @param[out] wind_speed_kt Speed of the wind.; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding; what matters is the observation. One degree of drift at 450 kt is 8 kt of wind across.
+ * Degenerate cases: Calm air is 0 kt from 0 degrees, as it is reported.
+ * Errors: A value outside its range, or a wind above 1000 kt.
+ * Source: The triangle of velocities.
+ *
+ * Example: lubber_wind_from_track(104.0, 165.0, 94.0, 146.0, &value, NULL) gives 154.1
+ */
+int32_t lubber_wind_from_track(double heading_deg,
+                               double true_airspeed_kt,
+                               double track_deg,
+                               double groundspeed_kt,
+                               double *wind_from_deg,
+                               double *wind_speed_kt);
+
+/**
+ * `lubber_wind_from_track` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_wind_from_track_n(size_t count,
+                                const double *heading_deg,
+                                ptrdiff_t heading_deg_stride,
+                                const double *true_airspeed_kt,
+                                ptrdiff_t true_airspeed_kt_stride,
+                                const double *track_deg,
+                                ptrdiff_t track_deg_stride,
+                                const double *groundspeed_kt,
+                                ptrdiff_t groundspeed_kt_stride,
+                                double *wind_from_deg,
+                                ptrdiff_t wind_from_deg_stride,
+                                double *wind_speed_kt,
+                                ptrdiff_t wind_speed_kt_stride,
+                                int32_t *status);
+
+/**
+ * A wind split into its parts along and across a course, positive from ahead and from the right.
+ *
+ * `Vw cos(w)` and `Vw sin(w)` with `w` the angle from the course to where the wind comes from. A positive
+ * crosswind asks for a correction to the right.
+ *
+ * @param course_deg the course, any finite number
+ * @param wind_from_deg where the wind blows from, any finite number
+ * @param wind_speed_kt speed of the wind, 0 to 1000
+ * @param[out] headwind_kt Against the course; a tailwind is negative.; may be NULL
+ * @param[out] crosswind_kt From the right of the course; from the left is negative.; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding.
+ * Degenerate cases: Calm air has two parts of zero.
+ * Errors: A value outside its range.
+ * Source: The two projections of a vector.
+ *
+ * Example: lubber_wind_components(90.0, 120.0, 20.0, &value, NULL) gives 17.3
+ */
+int32_t lubber_wind_components(double course_deg,
+                               double wind_from_deg,
+                               double wind_speed_kt,
+                               double *headwind_kt,
+                               double *crosswind_kt);
+
+/**
+ * `lubber_wind_components` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_wind_components_n(size_t count,
+                                const double *course_deg,
+                                ptrdiff_t course_deg_stride,
+                                const double *wind_from_deg,
+                                ptrdiff_t wind_from_deg_stride,
+                                const double *wind_speed_kt,
+                                ptrdiff_t wind_speed_kt_stride,
+                                double *headwind_kt,
+                                ptrdiff_t headwind_kt_stride,
+                                double *crosswind_kt,
+                                ptrdiff_t crosswind_kt_stride,
+                                int32_t *status);
+
+/**
+ * The wind whose parts along and across a course are given: the inverse of [`wind_components`].
+ *
+ * Direction `course + atan2(crosswind, headwind)`, speed the root of the sum of the squares.
+ *
+ * @param course_deg the course, any finite number
+ * @param headwind_kt part against the course, -1000 to 1000
+ * @param crosswind_kt part from the right of the course, -1000 to 1000
+ * @param[out] wind_from_deg Where the wind blows from, 0 to 360; 0 in calm air.; may be NULL
+ * @param[out] wind_speed_kt Speed of the wind.; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding.
+ * Degenerate cases: Two parts of zero are calm air: 0 kt from 0 degrees.
+ * Errors: A value outside its range, or a wind above 1000 kt.
+ * Source: The two projections of a vector.
+ *
+ * Example: lubber_wind_from_components(90.0, 17.32, 10.0, &value, NULL) gives 120.0
+ */
+int32_t lubber_wind_from_components(double course_deg,
+                                    double headwind_kt,
+                                    double crosswind_kt,
+                                    double *wind_from_deg,
+                                    double *wind_speed_kt);
+
+/**
+ * `lubber_wind_from_components` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_wind_from_components_n(size_t count,
+                                     const double *course_deg,
+                                     ptrdiff_t course_deg_stride,
+                                     const double *headwind_kt,
+                                     ptrdiff_t headwind_kt_stride,
+                                     const double *crosswind_kt,
+                                     ptrdiff_t crosswind_kt_stride,
+                                     double *wind_from_deg,
+                                     ptrdiff_t wind_from_deg_stride,
+                                     double *wind_speed_kt,
+                                     ptrdiff_t wind_speed_kt_stride,
+                                     int32_t *status);
+
+/**
+ * The heading and true airspeed that make good a course at a wanted groundspeed.
+ *
+ * The velocity over the ground less the velocity of the air; there is always one answer.
+ *
+ * @param course_deg the course to make good, any finite number
+ * @param groundspeed_kt the groundspeed wanted, 0 to 10 000
+ * @param wind_from_deg where the wind blows from, any finite number
+ * @param wind_speed_kt speed of the wind, 0 to 1000
+ * @param[out] heading_deg The heading to fly, 0 to 360, from the north of the course.; may be NULL
+ * @param[out] true_airspeed_kt The true airspeed to fly.; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding.
+ * Degenerate cases: A groundspeed of zero holds against the wind. A tailwind faster than the groundspeed wants the aircraft to
+ * face it.
+ * Errors: A value outside its range, or a true airspeed that comes out at zero (the wind alone does it) or above 5000
+ * kt.
+ * Source: The triangle of velocities.
+ *
+ * Example: lubber_airspeed_for_groundspeed(351.0, 232.0, 33.0, 47.0, &value, NULL) gives 357.7
+ */
+int32_t lubber_airspeed_for_groundspeed(double course_deg,
+                                        double groundspeed_kt,
+                                        double wind_from_deg,
+                                        double wind_speed_kt,
+                                        double *heading_deg,
+                                        double *true_airspeed_kt);
+
+/**
+ * `lubber_airspeed_for_groundspeed` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_airspeed_for_groundspeed_n(size_t count,
+                                         const double *course_deg,
+                                         ptrdiff_t course_deg_stride,
+                                         const double *groundspeed_kt,
+                                         ptrdiff_t groundspeed_kt_stride,
+                                         const double *wind_from_deg,
+                                         ptrdiff_t wind_from_deg_stride,
+                                         const double *wind_speed_kt,
+                                         ptrdiff_t wind_speed_kt_stride,
+                                         double *heading_deg,
+                                         ptrdiff_t heading_deg_stride,
+                                         double *true_airspeed_kt,
+                                         ptrdiff_t true_airspeed_kt_stride,
+                                         int32_t *status);
+
+/**
+ * Sets the usual values: calm air, 25 degrees of bank, 3 degrees per second, a roll of 5 degrees per second, at the station's
+ * height, an intercept of 30 degrees, a cone of 50 degrees, the short way; courses and airspeed NaN, to be set.
+ */
+void lubber_course_change_input_init(struct lubber_course_change_input *input);
+
+/**
+ * Where to begin the turn at a station so as to roll out on the outbound course, and what that turn does.
+ *
+ * `input->struct_size` and `result->struct_size` must be set by the caller; a smaller structure of an older header is
+ * served with the usual values for what it lacks, and only as far as it reaches.
+ *
+ * @param input the course change
+ * @param[out] result the answer; on a failure every number is NaN
+ * @return LUBBER_OK, or a negative status
+ */
+int32_t lubber_course_change(const struct lubber_course_change_input *input,
+                             struct lubber_course_change_result *result);
+
+/**
+ * The version of the library, such as "0.1.0".
+ */
+const char *lubber_version(void);
+
+/**
+ * The version of the binary interface: programs built against another number must be built again.
+ *
+ * Before 1.0 it is the minor version of the library, later the major one; it is the number at the end of the soname.
+ */
+int32_t lubber_abi_version(void);
+
+#ifdef __cplusplus
+}  // extern "C"
+#endif  // __cplusplus
+
+#endif  /* LUBBERLINE_H */

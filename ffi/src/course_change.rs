@@ -1,0 +1,248 @@
+//! The course change in C: a structure in, a structure out, both of which can grow.
+
+use std::mem::{offset_of, size_of};
+
+use lubberline::plain::{CourseChangeInput, CourseChangeOutput, course_change};
+use lubberline::turn::Governor;
+
+use crate::call::one;
+use crate::generated::{LUBBER_ERROR_STRUCT, LUBBER_OK};
+
+/// A course change at a station. Directions share one north, which may be the station's.
+///
+/// Set it with lubber_course_change_input_init, then change what differs.
+#[repr(C)]
+#[derive(Debug, Clone, Copy)]
+#[allow(non_camel_case_types, reason = "the name is C's")]
+pub struct lubber_course_change_input {
+    /// sizeof(lubber_course_change_input), so that the structure can grow.
+    pub struct_size: usize,
+    /// Course flown to the station, any finite number.
+    pub inbound_course_deg: f64,
+    /// Course flown from it: the outbound radial, if the north is the station's.
+    pub outbound_course_deg: f64,
+    /// True airspeed, above 0 to 5000.
+    pub true_airspeed_kt: f64,
+    /// Where the wind blows from; 0 at first.
+    pub wind_from_deg: f64,
+    /// Speed of the wind, 0 to 1000; 0 at first.
+    pub wind_speed_kt: f64,
+    /// Greatest bank, above 0 below 90; 25 at first.
+    pub bank_limit_deg: f64,
+    /// Greatest rate of turn, above 0; 3 at first.
+    pub turn_rate_limit_deg_per_s: f64,
+    /// Rate of roll, above 0, INFINITY for an instant roll; 5 at first.
+    pub roll_rate_deg_per_s: f64,
+    /// Height above the station's antenna; 0 at first.
+    pub height_above_station_ft: f64,
+    /// Angle at which the outbound course would be intercepted after flying over, above 0 to 90; 30 at first.
+    pub intercept_angle_deg: f64,
+    /// Half-angle of the cone of confusion from the vertical, above 0 below 90; 50 at first.
+    pub cone_half_angle_deg: f64,
+    /// Which way to turn: -1 left, 0 the short way, 1 right; 0 at first.
+    pub turn: i32,
+}
+
+/// Where to begin the turn, and what it does.
+#[repr(C)]
+#[derive(Debug, Clone, Copy)]
+#[allow(non_camel_case_types, reason = "the name is C's")]
+pub struct lubber_course_change_result {
+    /// sizeof(lubber_course_change_result), set by the caller, so that the structure can grow.
+    pub struct_size: usize,
+    /// Distance before the station at which roll-in begins; negative past it.
+    pub lead_nm: f64,
+    /// The DME reading there.
+    pub dme_at_roll_in_nm: f64,
+    /// The bearing from the station there: the radial, in the station's north.
+    pub radial_at_roll_in_deg: f64,
+    /// Distance past the station, along the outbound course, at which the wings are level again.
+    pub past_fix_at_roll_out_nm: f64,
+    /// The DME reading there.
+    pub dme_at_roll_out_nm: f64,
+    /// The bearing from the station there.
+    pub radial_at_roll_out_deg: f64,
+    /// From roll-in to roll-out.
+    pub duration_s: f64,
+    /// Distance over the ground from roll-in to roll-out.
+    pub turn_length_nm: f64,
+    /// The greatest bank.
+    pub bank_deg: f64,
+    /// Radius through the air at that bank; infinite if there is no turn.
+    pub radius_nm: f64,
+    /// Heading that holds the inbound course.
+    pub heading_before_deg: f64,
+    /// Heading that holds the outbound course.
+    pub heading_after_deg: f64,
+    /// Heading to turn through, right positive.
+    pub heading_change_deg: f64,
+    /// Groundspeed on the inbound course.
+    pub groundspeed_before_kt: f64,
+    /// Groundspeed on the outbound course.
+    pub groundspeed_after_kt: f64,
+    /// Heading less course on the inbound course, right positive.
+    pub wind_correction_before_deg: f64,
+    /// Heading less course on the outbound course, right positive.
+    pub wind_correction_after_deg: f64,
+    /// Least distance from the station over the ground.
+    pub closest_approach_nm: f64,
+    /// Radius of the cone of confusion at the height.
+    pub cone_radius_nm: f64,
+    /// Flying over first: the intercept angle flown, the chosen one or the largest for which there is room.
+    pub fly_over_intercept_angle_deg: f64,
+    /// Flying over first: greatest distance from the outbound course on its outer side.
+    pub fly_over_greatest_overshoot_nm: f64,
+    /// Flying over first: distance past the station at which the outbound course is held.
+    pub fly_over_established_past_fix_nm: f64,
+    /// Flying over first: distance flown in addition.
+    pub fly_over_extra_distance_nm: f64,
+    /// Flying over first: time flown in addition.
+    pub fly_over_extra_time_s: f64,
+    /// What governs the bank: 0 the bank limit, 1 the limit of the rate of turn, 2 the roll, 3 no turn.
+    pub governed_by: i32,
+    /// 1 if the aircraft enters the cone of confusion, else 0.
+    pub enters_cone: i32,
+}
+
+/// Sets the usual values: calm air, 25 degrees of bank, 3 degrees per second, a roll of 5 degrees per second, at the station's
+/// height, an intercept of 30 degrees, a cone of 50 degrees, the short way; courses and airspeed NaN, to be set.
+///
+/// # Safety
+/// `input` must be null (nothing is done) or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_course_change_input_init(input: *mut lubber_course_change_input) {
+    let usual = CourseChangeInput::new(f64::NAN, f64::NAN, f64::NAN);
+    if !input.is_null() {
+        // SAFETY: the caller vouches for it.
+        unsafe { input.write(from_plain(&usual)) };
+    }
+}
+
+/// Where to begin the turn at a station so as to roll out on the outbound course, and what that turn does.
+///
+/// `input->struct_size` and `result->struct_size` must be set by the caller; a smaller structure of an older header is
+/// served with the usual values for what it lacks, and only as far as it reaches.
+///
+/// @param input the course change
+/// @param[out] result the answer; on a failure every number is NaN
+/// @return LUBBER_OK, or a negative status
+///
+/// # Safety
+/// Both must be null (a failure) or point to as many bytes as their `struct_size` says.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_course_change(
+    input: *const lubber_course_change_input,
+    result: *mut lubber_course_change_result,
+) -> i32 {
+    if result.is_null() {
+        return LUBBER_ERROR_STRUCT;
+    }
+    // SAFETY: the caller vouches for both, as far as their sizes reach.
+    unsafe {
+        let room = (&raw const (*result).struct_size).read();
+        let mut answer = to_c(room, &CourseChangeOutput::NAN);
+        if room < offset_of!(lubber_course_change_result, lead_nm)
+            || room > size_of::<lubber_course_change_result>()
+        {
+            return LUBBER_ERROR_STRUCT;
+        }
+        let mut status = LUBBER_ERROR_STRUCT;
+        if let Some(question) = read(input) {
+            let solve = || {
+                answer = to_c(room, &course_change(&question)?);
+                Ok([])
+            };
+            status = one(solve, []);
+        }
+        result.cast::<u8>().copy_from_nonoverlapping((&raw const answer).cast(), room);
+        status
+    }
+}
+
+/// Reads a question of this or an older header; none for one that is null or of an unknown size.
+///
+/// # Safety
+/// As [`lubber_course_change`].
+unsafe fn read(input: *const lubber_course_change_input) -> Option<CourseChangeInput> {
+    if input.is_null() {
+        return None;
+    }
+    // SAFETY: the caller vouches for as many bytes as the size says.
+    unsafe {
+        let size = (&raw const (*input).struct_size).read();
+        // An older header cannot have had less than the courses and the airspeed.
+        let least = offset_of!(lubber_course_change_input, wind_from_deg);
+        if size < least || size > size_of::<lubber_course_change_input>() {
+            return None;
+        }
+        let mut whole = from_plain(&CourseChangeInput::new(f64::NAN, f64::NAN, f64::NAN));
+        (&raw mut whole).cast::<u8>().copy_from_nonoverlapping(input.cast(), size);
+        Some(CourseChangeInput {
+            inbound_course_deg: whole.inbound_course_deg,
+            outbound_course_deg: whole.outbound_course_deg,
+            true_airspeed_kt: whole.true_airspeed_kt,
+            wind_from_deg: whole.wind_from_deg,
+            wind_speed_kt: whole.wind_speed_kt,
+            bank_limit_deg: whole.bank_limit_deg,
+            turn_rate_limit_deg_per_s: whole.turn_rate_limit_deg_per_s,
+            roll_rate_deg_per_s: whole.roll_rate_deg_per_s,
+            height_above_station_ft: whole.height_above_station_ft,
+            intercept_angle_deg: whole.intercept_angle_deg,
+            cone_half_angle_deg: whole.cone_half_angle_deg,
+            turn: whole.turn,
+        })
+    }
+}
+
+fn from_plain(input: &CourseChangeInput) -> lubber_course_change_input {
+    lubber_course_change_input {
+        struct_size: size_of::<lubber_course_change_input>(),
+        inbound_course_deg: input.inbound_course_deg,
+        outbound_course_deg: input.outbound_course_deg,
+        true_airspeed_kt: input.true_airspeed_kt,
+        wind_from_deg: input.wind_from_deg,
+        wind_speed_kt: input.wind_speed_kt,
+        bank_limit_deg: input.bank_limit_deg,
+        turn_rate_limit_deg_per_s: input.turn_rate_limit_deg_per_s,
+        roll_rate_deg_per_s: input.roll_rate_deg_per_s,
+        height_above_station_ft: input.height_above_station_ft,
+        intercept_angle_deg: input.intercept_angle_deg,
+        cone_half_angle_deg: input.cone_half_angle_deg,
+        turn: input.turn,
+    }
+}
+
+fn to_c(struct_size: usize, output: &CourseChangeOutput) -> lubber_course_change_result {
+    let governor: Governor = output.governed_by;
+    lubber_course_change_result {
+        struct_size,
+        lead_nm: output.lead_nm,
+        dme_at_roll_in_nm: output.dme_at_roll_in_nm,
+        radial_at_roll_in_deg: output.radial_at_roll_in_deg,
+        past_fix_at_roll_out_nm: output.past_fix_at_roll_out_nm,
+        dme_at_roll_out_nm: output.dme_at_roll_out_nm,
+        radial_at_roll_out_deg: output.radial_at_roll_out_deg,
+        duration_s: output.duration_s,
+        turn_length_nm: output.turn_length_nm,
+        bank_deg: output.bank_deg,
+        radius_nm: output.radius_nm,
+        heading_before_deg: output.heading_before_deg,
+        heading_after_deg: output.heading_after_deg,
+        heading_change_deg: output.heading_change_deg,
+        groundspeed_before_kt: output.groundspeed_before_kt,
+        groundspeed_after_kt: output.groundspeed_after_kt,
+        wind_correction_before_deg: output.wind_correction_before_deg,
+        wind_correction_after_deg: output.wind_correction_after_deg,
+        closest_approach_nm: output.closest_approach_nm,
+        cone_radius_nm: output.cone_radius_nm,
+        fly_over_intercept_angle_deg: output.fly_over.intercept_angle_deg,
+        fly_over_greatest_overshoot_nm: output.fly_over.greatest_overshoot_nm,
+        fly_over_established_past_fix_nm: output.fly_over.established_past_fix_nm,
+        fly_over_extra_distance_nm: output.fly_over.extra_distance_nm,
+        fly_over_extra_time_s: output.fly_over.extra_time_s,
+        governed_by: governor.code(),
+        enters_cone: i32::from(output.enters_cone > 0.0),
+    }
+}
+
+const _: () = assert!(LUBBER_OK == 0);

@@ -1,0 +1,3319 @@
+// Generated from core/src/plain; do not edit. To renew: cargo run -p lubberline-generate
+
+//! The C functions of the plain layer, its choices and its status codes.
+
+#![allow(clippy::too_many_arguments, reason = "the C interface takes plain numbers")]
+
+use std::ffi::c_char;
+
+use lubberline::plain;
+
+use crate::call::{Array, many, one};
+
+/// Success.
+pub const LUBBER_OK: i32 = 0;
+/// A failure inside the library that none should meet; the outputs are NaN.
+pub const LUBBER_ERROR_INTERNAL: i32 = -1000;
+/// A pointer to a structure is null, or its `struct_size` is not one this library knows.
+pub const LUBBER_ERROR_STRUCT: i32 = -1001;
+/// Latitude out of range; allowed: from -90.0 to 90.0 deg.
+pub const LUBBER_ERROR_LATITUDE: i32 = -1;
+/// Longitude out of range; allowed: any finite number of deg.
+pub const LUBBER_ERROR_LONGITUDE: i32 = -2;
+/// Bearing out of range; allowed: any finite number of deg.
+pub const LUBBER_ERROR_BEARING: i32 = -3;
+/// Change of direction out of range; allowed: any finite number of deg.
+pub const LUBBER_ERROR_DIRECTION_CHANGE: i32 = -4;
+/// Declination out of range; allowed: from -180.0 to 180.0 deg.
+pub const LUBBER_ERROR_DECLINATION: i32 = -5;
+/// Bank out of range; allowed: above 0.0 below 90.0 deg.
+pub const LUBBER_ERROR_BANK: i32 = -6;
+/// Turn rate out of range; allowed: above 0 deg/s, or infinite.
+pub const LUBBER_ERROR_TURN_RATE: i32 = -7;
+/// Roll rate out of range; allowed: above 0 deg/s, or infinite.
+pub const LUBBER_ERROR_ROLL_RATE: i32 = -8;
+/// Ground distance out of range; allowed: from 0.0 to 10900.0 NM.
+pub const LUBBER_ERROR_GROUND_DISTANCE: i32 = -9;
+/// Slant range out of range; allowed: from 0.0 to 10900.0 NM.
+pub const LUBBER_ERROR_SLANT_RANGE: i32 = -10;
+/// Pressure altitude out of range; allowed: from -16420.0 to 262467.2 ft.
+pub const LUBBER_ERROR_PRESSURE_ALTITUDE: i32 = -11;
+/// True altitude out of range; allowed: from -16500.0 to 400000.0 ft.
+pub const LUBBER_ERROR_TRUE_ALTITUDE: i32 = -12;
+/// Height above the station out of range; allowed: from -60000.0 to 400000.0 ft.
+pub const LUBBER_ERROR_HEIGHT_ABOVE_STATION: i32 = -13;
+/// Elevation out of range; allowed: from -16500.0 to 60000.0 ft.
+pub const LUBBER_ERROR_ELEVATION: i32 = -14;
+/// Calibrated airspeed out of range; allowed: from 0.0 to 5000.0 kt.
+pub const LUBBER_ERROR_CALIBRATED_AIRSPEED: i32 = -15;
+/// Equivalent airspeed out of range; allowed: from 0.0 to 5000.0 kt.
+pub const LUBBER_ERROR_EQUIVALENT_AIRSPEED: i32 = -16;
+/// True airspeed out of range; allowed: above 0.0 to 5000.0 kt.
+pub const LUBBER_ERROR_TRUE_AIRSPEED: i32 = -17;
+/// Groundspeed out of range; allowed: from 0.0 to 10000.0 kt.
+pub const LUBBER_ERROR_GROUNDSPEED: i32 = -18;
+/// Wind speed out of range; allowed: from 0.0 to 1000.0 kt.
+pub const LUBBER_ERROR_WIND_SPEED: i32 = -19;
+/// Mach number out of range; allowed: from 0.0 to 10.0 .
+pub const LUBBER_ERROR_MACH: i32 = -20;
+/// ISA deviation out of range; allowed: from -150.0 to 150.0 K.
+pub const LUBBER_ERROR_ISA_DEVIATION: i32 = -21;
+/// Temperature out of range; allowed: from -200.0 to 200.0 degC.
+pub const LUBBER_ERROR_TEMPERATURE: i32 = -22;
+/// Static pressure out of range; allowed: above 0.0 to 2000.0 hPa.
+pub const LUBBER_ERROR_STATIC_PRESSURE: i32 = -23;
+/// Cone half-angle out of range; allowed: above 0.0 below 90.0 deg.
+pub const LUBBER_ERROR_CONE_HALF_ANGLE: i32 = -24;
+/// Radius out of range; allowed: above 0.0 to 1000.0 NM.
+pub const LUBBER_ERROR_ARC_RADIUS: i32 = -25;
+/// Intercept angle out of range; allowed: above 0.0 to 90.0 deg.
+pub const LUBBER_ERROR_INTERCEPT_ANGLE: i32 = -26;
+/// Load factor out of range; allowed: above 1.0 to 100.0 .
+pub const LUBBER_ERROR_LOAD_FACTOR: i32 = -27;
+/// Geopotential altitude out of range; allowed: from -16513.1 to 392472.6 ft.
+pub const LUBBER_ERROR_GEOPOTENTIAL_ALTITUDE: i32 = -28;
+/// Impact pressure out of range; allowed: from 0.0 to 80000.0 hPa.
+pub const LUBBER_ERROR_IMPACT_PRESSURE: i32 = -29;
+/// True airspeed out of range; allowed: from 0.0 to 5000.0 kt.
+pub const LUBBER_ERROR_AIRSPEED_OR_REST: i32 = -30;
+/// Change of heading out of range; allowed: from -360.0 to 360.0 deg.
+pub const LUBBER_ERROR_HEADING_CHANGE: i32 = -31;
+/// Time in the turn out of range; allowed: from -1000000.0 to 1000000.0 s.
+pub const LUBBER_ERROR_TURN_TIME: i32 = -32;
+/// Altitude of a procedure out of range; allowed: from -2000.0 to 50000.0 ft.
+pub const LUBBER_ERROR_PROCEDURE_ALTITUDE: i32 = -33;
+/// Wind component out of range; allowed: from -1000.0 to 1000.0 kt.
+pub const LUBBER_ERROR_WIND_COMPONENT: i32 = -34;
+/// Altimeter setting out of range; allowed: from 400.0 to 1200.0 hPa.
+pub const LUBBER_ERROR_ALTIMETER_SETTING: i32 = -35;
+/// Indicated altitude out of range; allowed: from -50000.0 to 300000.0 ft.
+pub const LUBBER_ERROR_INDICATED_ALTITUDE: i32 = -36;
+/// Density altitude out of range; allowed: from -16420.0 to 262467.2 ft.
+pub const LUBBER_ERROR_DENSITY_ALTITUDE: i32 = -37;
+/// Height above the altimeter setting source out of range; allowed: from 0.0 to 20000.0 ft.
+pub const LUBBER_ERROR_HEIGHT_ABOVE_SOURCE: i32 = -38;
+/// Step of flight levels out of range; allowed: from 100.0 to 10000.0 ft.
+pub const LUBBER_ERROR_LEVEL_STEP: i32 = -39;
+/// Height of the transition layer out of range; allowed: from 0.0 to 10000.0 ft.
+pub const LUBBER_ERROR_TRANSITION_LAYER: i32 = -40;
+/// Total temperature out of range; allowed: from -270.0 to 10000.0 degC.
+pub const LUBBER_ERROR_TOTAL_TEMPERATURE: i32 = -41;
+/// Recovery factor out of range; allowed: from 0.0 to 1.0 .
+pub const LUBBER_ERROR_RECOVERY_FACTOR: i32 = -42;
+/// Elapsed time out of range; allowed: above 0.0 to 1000000.0 s.
+pub const LUBBER_ERROR_ELAPSED_TIME: i32 = -43;
+/// Groundspeed out of range; allowed: above 0.0 to 10000.0 kt.
+pub const LUBBER_ERROR_GROUNDSPEED_MADE_GOOD: i32 = -44;
+/// Change of the bearing out of range; allowed: above 0.0 below 180.0 deg.
+pub const LUBBER_ERROR_BEARING_DRIFT: i32 = -45;
+/// Angle off the bow out of range; allowed: above 0.0 below 180.0 deg.
+pub const LUBBER_ERROR_ANGLE_OFF_BOW: i32 = -46;
+/// The course change is a reversal and has no lead.
+pub const LUBBER_ERROR_COURSE_REVERSAL: i32 = -101;
+/// The airspeed cannot hold the course against the wind.
+pub const LUBBER_ERROR_WIND_TOO_STRONG: i32 = -102;
+/// The turn does not fit between the radial and the arc.
+pub const LUBBER_ERROR_ARC_TOO_TIGHT: i32 = -103;
+/// The slant range is shorter than the height above the station.
+pub const LUBBER_ERROR_SLANT_RANGE_BELOW_HEIGHT: i32 = -104;
+/// The turn would begin or end impossibly far from the fix.
+pub const LUBBER_ERROR_LEAD_TOO_LONG: i32 = -105;
+/// A choice is none of its alternatives.
+pub const LUBBER_ERROR_UNKNOWN_CHOICE: i32 = -106;
+/// The levels of a wind profile do not ascend.
+pub const LUBBER_ERROR_LEVELS_NOT_ASCENDING: i32 = -107;
+/// The calibrated airspeed is that Mach number at no pressure altitude.
+pub const LUBBER_ERROR_NO_CROSSOVER: i32 = -108;
+/// The two bearings to the station do not meet.
+pub const LUBBER_ERROR_BEARINGS_DO_NOT_MEET: i32 = -109;
+/// With the station on the right.
+pub const LUBBER_ARC_SENSE_CLOCKWISE: i32 = 1;
+/// With the station on the left.
+pub const LUBBER_ARC_SENSE_COUNTERCLOCKWISE: i32 = -1;
+/// Toward the station.
+pub const LUBBER_RADIAL_FLOWN_INBOUND: i32 = 0;
+/// Away from it.
+pub const LUBBER_RADIAL_FLOWN_OUTBOUND: i32 = 1;
+
+/// What a status means: a text that lives forever; for a number that is no status, a text that says so. Never null.
+#[unsafe(no_mangle)]
+pub extern "C" fn lubber_status_text(status: i32) -> *const c_char {
+    let text = match status {
+        LUBBER_OK => c"ok",
+        LUBBER_ERROR_INTERNAL => c"internal error",
+        LUBBER_ERROR_STRUCT => c"a pointer to a structure is null, or its struct_size is unknown",
+        -1 => c"latitude out of range; allowed: from -90.0 to 90.0 deg",
+        -2 => c"longitude out of range; allowed: any finite number of deg",
+        -3 => c"bearing out of range; allowed: any finite number of deg",
+        -4 => c"change of direction out of range; allowed: any finite number of deg",
+        -5 => c"declination out of range; allowed: from -180.0 to 180.0 deg",
+        -6 => c"bank out of range; allowed: above 0.0 below 90.0 deg",
+        -7 => c"turn rate out of range; allowed: above 0 deg/s, or infinite",
+        -8 => c"roll rate out of range; allowed: above 0 deg/s, or infinite",
+        -9 => c"ground distance out of range; allowed: from 0.0 to 10900.0 NM",
+        -10 => c"slant range out of range; allowed: from 0.0 to 10900.0 NM",
+        -11 => c"pressure altitude out of range; allowed: from -16420.0 to 262467.2 ft",
+        -12 => c"true altitude out of range; allowed: from -16500.0 to 400000.0 ft",
+        -13 => c"height above the station out of range; allowed: from -60000.0 to 400000.0 ft",
+        -14 => c"elevation out of range; allowed: from -16500.0 to 60000.0 ft",
+        -15 => c"calibrated airspeed out of range; allowed: from 0.0 to 5000.0 kt",
+        -16 => c"equivalent airspeed out of range; allowed: from 0.0 to 5000.0 kt",
+        -17 => c"true airspeed out of range; allowed: above 0.0 to 5000.0 kt",
+        -18 => c"groundspeed out of range; allowed: from 0.0 to 10000.0 kt",
+        -19 => c"wind speed out of range; allowed: from 0.0 to 1000.0 kt",
+        -20 => c"Mach number out of range; allowed: from 0.0 to 10.0 ",
+        -21 => c"ISA deviation out of range; allowed: from -150.0 to 150.0 K",
+        -22 => c"temperature out of range; allowed: from -200.0 to 200.0 degC",
+        -23 => c"static pressure out of range; allowed: above 0.0 to 2000.0 hPa",
+        -24 => c"cone half-angle out of range; allowed: above 0.0 below 90.0 deg",
+        -25 => c"radius out of range; allowed: above 0.0 to 1000.0 NM",
+        -26 => c"intercept angle out of range; allowed: above 0.0 to 90.0 deg",
+        -27 => c"load factor out of range; allowed: above 1.0 to 100.0 ",
+        -28 => c"geopotential altitude out of range; allowed: from -16513.1 to 392472.6 ft",
+        -29 => c"impact pressure out of range; allowed: from 0.0 to 80000.0 hPa",
+        -30 => c"true airspeed out of range; allowed: from 0.0 to 5000.0 kt",
+        -31 => c"change of heading out of range; allowed: from -360.0 to 360.0 deg",
+        -32 => c"time in the turn out of range; allowed: from -1000000.0 to 1000000.0 s",
+        -33 => c"altitude of a procedure out of range; allowed: from -2000.0 to 50000.0 ft",
+        -34 => c"wind component out of range; allowed: from -1000.0 to 1000.0 kt",
+        -35 => c"altimeter setting out of range; allowed: from 400.0 to 1200.0 hPa",
+        -36 => c"indicated altitude out of range; allowed: from -50000.0 to 300000.0 ft",
+        -37 => c"density altitude out of range; allowed: from -16420.0 to 262467.2 ft",
+        -38 => c"height above the altimeter setting source out of range; allowed: from 0.0 to 20000.0 ft",
+        -39 => c"step of flight levels out of range; allowed: from 100.0 to 10000.0 ft",
+        -40 => c"height of the transition layer out of range; allowed: from 0.0 to 10000.0 ft",
+        -41 => c"total temperature out of range; allowed: from -270.0 to 10000.0 degC",
+        -42 => c"recovery factor out of range; allowed: from 0.0 to 1.0 ",
+        -43 => c"elapsed time out of range; allowed: above 0.0 to 1000000.0 s",
+        -44 => c"groundspeed out of range; allowed: above 0.0 to 10000.0 kt",
+        -45 => c"change of the bearing out of range; allowed: above 0.0 below 180.0 deg",
+        -46 => c"angle off the bow out of range; allowed: above 0.0 below 180.0 deg",
+        -101 => c"the course change is a reversal and has no lead",
+        -102 => c"the airspeed cannot hold the course against the wind",
+        -103 => c"the turn does not fit between the radial and the arc",
+        -104 => c"the slant range is shorter than the height above the station",
+        -105 => c"the turn would begin or end impossibly far from the fix",
+        -106 => c"a choice is none of its alternatives",
+        -107 => c"the levels of a wind profile do not ascend",
+        -108 => c"the calibrated airspeed is that Mach number at no pressure altitude",
+        -109 => c"the two bearings to the station do not meet",
+        _ => c"unknown status",
+    };
+    text.as_ptr()
+}
+
+/// The ICAO standard atmosphere at a pressure altitude, with an ISA deviation of the temperature.
+///
+/// Layers of even temperature change from 15 degC at sea level: -6.5 K/km to 11 km, none to 20 km, +1 to 32 km,
+/// +2.8 to 47 km, none to 51 km, -2.8 to 71 km, -2 to 80 km, geopotential. Pressure by hydrostatic balance;
+/// density `p/(R T)`, speed of sound `sqrt(1.4 R T)`, R = 287.05287 J/(kg K). The deviation moves temperature,
+/// density and speed of sound and leaves the pressure. For a geometric altitude in the standard atmosphere give
+/// [`geopotential_altitude_ft`] of it.
+///
+/// @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
+/// @param isa_deviation_k warmer than standard by this, -150 to 150
+/// @param[out] temperature_degc Static temperature.; may be NULL
+/// @param[out] pressure_hpa Static pressure.; may be NULL
+/// @param[out] density_kg_per_m3 Density.; may be NULL
+/// @param[out] speed_of_sound_kt Speed of sound.; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding. The pressures printed in the source above 20 km differ by up to 4e-6 of themselves, having been
+/// worked out from rounded ones.
+/// Degenerate cases: None in the range.
+/// Errors: A value outside its range.
+/// Source: ICAO Doc 7488/3, Manual of the ICAO Standard Atmosphere, 3rd edition 1993.
+///
+/// Example: lubber_standard_atmosphere(35000.0, 0.0, &value, NULL, NULL, NULL) gives -54.3
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_standard_atmosphere(
+    pressure_altitude_ft: f64,
+    isa_deviation_k: f64,
+    temperature_degc: *mut f64,
+    pressure_hpa: *mut f64,
+    density_kg_per_m3: *mut f64,
+    speed_of_sound_kt: *mut f64,
+) -> i32 {
+    let answer = || plain::standard_atmosphere(pressure_altitude_ft, isa_deviation_k).map(|answer| [answer.temperature_degc, answer.pressure_hpa, answer.density_kg_per_m3, answer.speed_of_sound_kt]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [temperature_degc, pressure_hpa, density_kg_per_m3, speed_of_sound_kt]) }
+}
+
+/// `lubber_standard_atmosphere` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_standard_atmosphere_n(
+    count: usize,
+    pressure_altitude_ft: *const f64,
+    pressure_altitude_ft_stride: isize,
+    isa_deviation_k: *const f64,
+    isa_deviation_k_stride: isize,
+    temperature_degc: *mut f64,
+    temperature_degc_stride: isize,
+    pressure_hpa: *mut f64,
+    pressure_hpa_stride: isize,
+    density_kg_per_m3: *mut f64,
+    density_kg_per_m3_stride: isize,
+    speed_of_sound_kt: *mut f64,
+    speed_of_sound_kt_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(pressure_altitude_ft, pressure_altitude_ft_stride), Array::input(isa_deviation_k, isa_deviation_k_stride)], [Array::output(temperature_degc, temperature_degc_stride), Array::output(pressure_hpa, pressure_hpa_stride), Array::output(density_kg_per_m3, density_kg_per_m3_stride), Array::output(speed_of_sound_kt, speed_of_sound_kt_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("standard_atmosphere", count, &inputs, &outputs, status) }
+}
+
+/// Pressure over standard sea-level pressure, the ratio called delta.
+///
+/// The pressure of [`standard_atmosphere`] over 1013.25 hPa.
+///
+/// @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
+/// @param[out] pressure_ratio the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding.
+/// Degenerate cases: 1 at zero altitude, exactly.
+/// Errors: A value outside its range.
+/// Source: ICAO Doc 7488/3, Manual of the ICAO Standard Atmosphere, 3rd edition 1993.
+///
+/// Example: lubber_pressure_ratio(35000.0, &value) gives 0.2353
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_pressure_ratio(
+    pressure_altitude_ft: f64,
+    pressure_ratio: *mut f64,
+) -> i32 {
+    let answer = || plain::pressure_ratio(pressure_altitude_ft).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [pressure_ratio]) }
+}
+
+/// `lubber_pressure_ratio` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_pressure_ratio_n(
+    count: usize,
+    pressure_altitude_ft: *const f64,
+    pressure_altitude_ft_stride: isize,
+    pressure_ratio: *mut f64,
+    pressure_ratio_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(pressure_altitude_ft, pressure_altitude_ft_stride)], [Array::output(pressure_ratio, pressure_ratio_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("pressure_ratio", count, &inputs, &outputs, status) }
+}
+
+/// Density over standard sea-level density, the ratio called sigma.
+///
+/// Pressure ratio over temperature ratio.
+///
+/// @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
+/// @param isa_deviation_k warmer than standard by this, -150 to 150
+/// @param[out] density_ratio the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding. The sea-level density meant is `p0/(R T0)`, which is 1.225 kg/m3 to 1.5e-8.
+/// Degenerate cases: 1 at zero altitude and deviation, exactly.
+/// Errors: A value outside its range.
+/// Source: ICAO Doc 7488/3, Manual of the ICAO Standard Atmosphere, 3rd edition 1993.
+///
+/// Example: lubber_density_ratio(35000.0, 0.0, &value) gives 0.3099
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_density_ratio(
+    pressure_altitude_ft: f64,
+    isa_deviation_k: f64,
+    density_ratio: *mut f64,
+) -> i32 {
+    let answer = || plain::density_ratio(pressure_altitude_ft, isa_deviation_k).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [density_ratio]) }
+}
+
+/// `lubber_density_ratio` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_density_ratio_n(
+    count: usize,
+    pressure_altitude_ft: *const f64,
+    pressure_altitude_ft_stride: isize,
+    isa_deviation_k: *const f64,
+    isa_deviation_k_stride: isize,
+    density_ratio: *mut f64,
+    density_ratio_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(pressure_altitude_ft, pressure_altitude_ft_stride), Array::input(isa_deviation_k, isa_deviation_k_stride)], [Array::output(density_ratio, density_ratio_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("density_ratio", count, &inputs, &outputs, status) }
+}
+
+/// Temperature over standard sea-level temperature, in kelvins, the ratio called theta.
+///
+/// The temperature of [`standard_atmosphere`] over 288.15 K.
+///
+/// @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
+/// @param isa_deviation_k warmer than standard by this, -150 to 150
+/// @param[out] temperature_ratio the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding.
+/// Degenerate cases: 1 at zero altitude and deviation, exactly.
+/// Errors: A value outside its range.
+/// Source: ICAO Doc 7488/3, Manual of the ICAO Standard Atmosphere, 3rd edition 1993.
+///
+/// Example: lubber_temperature_ratio(35000.0, 0.0, &value) gives 0.7594
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_temperature_ratio(
+    pressure_altitude_ft: f64,
+    isa_deviation_k: f64,
+    temperature_ratio: *mut f64,
+) -> i32 {
+    let answer = || plain::temperature_ratio(pressure_altitude_ft, isa_deviation_k).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [temperature_ratio]) }
+}
+
+/// `lubber_temperature_ratio` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_temperature_ratio_n(
+    count: usize,
+    pressure_altitude_ft: *const f64,
+    pressure_altitude_ft_stride: isize,
+    isa_deviation_k: *const f64,
+    isa_deviation_k_stride: isize,
+    temperature_ratio: *mut f64,
+    temperature_ratio_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(pressure_altitude_ft, pressure_altitude_ft_stride), Array::input(isa_deviation_k, isa_deviation_k_stride)], [Array::output(temperature_ratio, temperature_ratio_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("temperature_ratio", count, &inputs, &outputs, status) }
+}
+
+/// How much warmer than the standard atmosphere the air is: the ISA deviation of a temperature.
+///
+/// The temperature less the standard one at that pressure altitude.
+///
+/// @param temperature_degc static air temperature, -200 to 200
+/// @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
+/// @param[out] isa_deviation_k the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding.
+/// Degenerate cases: None in the range.
+/// Errors: A value outside its range, or a deviation beyond 150 K.
+/// Source: ICAO Doc 7488/3, Manual of the ICAO Standard Atmosphere, 3rd edition 1993.
+///
+/// Example: lubber_isa_deviation_k(-45.0, 35000.0, &value) gives 9.34
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_isa_deviation_k(
+    temperature_degc: f64,
+    pressure_altitude_ft: f64,
+    isa_deviation_k: *mut f64,
+) -> i32 {
+    let answer = || plain::isa_deviation_k(temperature_degc, pressure_altitude_ft).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [isa_deviation_k]) }
+}
+
+/// `lubber_isa_deviation_k` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_isa_deviation_k_n(
+    count: usize,
+    temperature_degc: *const f64,
+    temperature_degc_stride: isize,
+    pressure_altitude_ft: *const f64,
+    pressure_altitude_ft_stride: isize,
+    isa_deviation_k: *mut f64,
+    isa_deviation_k_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(temperature_degc, temperature_degc_stride), Array::input(pressure_altitude_ft, pressure_altitude_ft_stride)], [Array::output(isa_deviation_k, isa_deviation_k_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("isa_deviation_k", count, &inputs, &outputs, status) }
+}
+
+/// The speed of sound in air of a temperature.
+///
+/// `sqrt(1.4 R T)` with R = 287.05287 J/(kg K).
+///
+/// @param temperature_degc static air temperature, -200 to 200
+/// @param[out] speed_of_sound_kt the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding, for a gas of constant heat ratio: real air at 50 degC differs by less than 0.1 percent.
+/// Degenerate cases: None in the range.
+/// Errors: A value outside its range.
+/// Source: ICAO Doc 7488/3, Manual of the ICAO Standard Atmosphere, 3rd edition 1993.
+///
+/// Example: lubber_speed_of_sound_kt(15.0, &value) gives 661.48
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_speed_of_sound_kt(
+    temperature_degc: f64,
+    speed_of_sound_kt: *mut f64,
+) -> i32 {
+    let answer = || plain::speed_of_sound_kt(temperature_degc).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [speed_of_sound_kt]) }
+}
+
+/// `lubber_speed_of_sound_kt` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_speed_of_sound_kt_n(
+    count: usize,
+    temperature_degc: *const f64,
+    temperature_degc_stride: isize,
+    speed_of_sound_kt: *mut f64,
+    speed_of_sound_kt_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(temperature_degc, temperature_degc_stride)], [Array::output(speed_of_sound_kt, speed_of_sound_kt_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("speed_of_sound_kt", count, &inputs, &outputs, status) }
+}
+
+/// Pressure altitude from static pressure: where the standard atmosphere has that pressure.
+///
+/// The inverse of the pressure of [`standard_atmosphere`].
+///
+/// @param pressure_hpa static pressure, above 0 to 2000
+/// @param[out] pressure_altitude_from_pressure_ft the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding (1e-9 ft).
+/// Degenerate cases: None in the range.
+/// Errors: A value outside its range, or a pressure above that of -5 km (1777 hPa) or below that of 80 km (0.00886
+/// hPa).
+/// Source: ICAO Doc 7488/3, Manual of the ICAO Standard Atmosphere, 3rd edition 1993.
+///
+/// Example: lubber_pressure_altitude_from_pressure_ft(500.0, &value) gives 18288.8
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_pressure_altitude_from_pressure_ft(
+    pressure_hpa: f64,
+    pressure_altitude_from_pressure_ft: *mut f64,
+) -> i32 {
+    let answer = || plain::pressure_altitude_from_pressure_ft(pressure_hpa).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [pressure_altitude_from_pressure_ft]) }
+}
+
+/// `lubber_pressure_altitude_from_pressure_ft` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_pressure_altitude_from_pressure_ft_n(
+    count: usize,
+    pressure_hpa: *const f64,
+    pressure_hpa_stride: isize,
+    pressure_altitude_from_pressure_ft: *mut f64,
+    pressure_altitude_from_pressure_ft_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(pressure_hpa, pressure_hpa_stride)], [Array::output(pressure_altitude_from_pressure_ft, pressure_altitude_from_pressure_ft_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("pressure_altitude_from_pressure_ft", count, &inputs, &outputs, status) }
+}
+
+/// Geopotential altitude, in which the standard atmosphere is laid out, from geometric altitude.
+///
+/// `r h/(r + h)` with r = 6 356 766 m.
+///
+/// @param geometric_altitude_ft height above mean sea level as a length, -16 500 to 400 000
+/// @param[out] geopotential_altitude_ft the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding, in the gravity of the standard atmosphere; real gravity changes with latitude by up to 0.3
+/// percent.
+/// Degenerate cases: Zero gives zero.
+/// Errors: A value outside its range.
+/// Source: ICAO Doc 7488/3, Manual of the ICAO Standard Atmosphere, 3rd edition 1993.
+///
+/// Example: lubber_geopotential_altitude_ft(60000.0, &value) gives 59827.9
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_geopotential_altitude_ft(
+    geometric_altitude_ft: f64,
+    geopotential_altitude_ft: *mut f64,
+) -> i32 {
+    let answer = || plain::geopotential_altitude_ft(geometric_altitude_ft).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [geopotential_altitude_ft]) }
+}
+
+/// `lubber_geopotential_altitude_ft` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_geopotential_altitude_ft_n(
+    count: usize,
+    geometric_altitude_ft: *const f64,
+    geometric_altitude_ft_stride: isize,
+    geopotential_altitude_ft: *mut f64,
+    geopotential_altitude_ft_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(geometric_altitude_ft, geometric_altitude_ft_stride)], [Array::output(geopotential_altitude_ft, geopotential_altitude_ft_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("geopotential_altitude_ft", count, &inputs, &outputs, status) }
+}
+
+/// Geometric altitude from geopotential altitude: the inverse of [`geopotential_altitude_ft`].
+///
+/// `r H/(r - H)` with r = 6 356 766 m.
+///
+/// @param geopotential_altitude_ft altitude in units of work against standard gravity, -16 513.1 to 392 472.6
+/// @param[out] geometric_altitude_ft the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding, in the gravity of the standard atmosphere; real gravity changes with latitude by up to 0.3
+/// percent.
+/// Degenerate cases: Zero gives zero.
+/// Errors: A value outside its range.
+/// Source: ICAO Doc 7488/3, Manual of the ICAO Standard Atmosphere, 3rd edition 1993.
+///
+/// Example: lubber_geometric_altitude_ft(60000.0, &value) gives 60173.1
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_geometric_altitude_ft(
+    geopotential_altitude_ft: f64,
+    geometric_altitude_ft: *mut f64,
+) -> i32 {
+    let answer = || plain::geometric_altitude_ft(geopotential_altitude_ft).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [geometric_altitude_ft]) }
+}
+
+/// `lubber_geometric_altitude_ft` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_geometric_altitude_ft_n(
+    count: usize,
+    geopotential_altitude_ft: *const f64,
+    geopotential_altitude_ft_stride: isize,
+    geometric_altitude_ft: *mut f64,
+    geometric_altitude_ft_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(geopotential_altitude_ft, geopotential_altitude_ft_stride)], [Array::output(geometric_altitude_ft, geometric_altitude_ft_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("geometric_altitude_ft", count, &inputs, &outputs, status) }
+}
+
+/// True airspeed from calibrated airspeed, compressible.
+///
+/// The impact pressure `q` of the calibrated airspeed at standard sea level, over the static pressure `p`,
+/// gives the Mach number by `q/p = (1 + 0.2 M^2)^3.5 - 1`, above Mach 1 by Rayleigh's pitot formula; times the
+/// speed of sound.
+///
+/// @param cas_kt calibrated airspeed, 0 to 5000
+/// @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
+/// @param isa_deviation_k warmer than standard by this, -150 to 150
+/// @param[out] tas_from_cas_kt the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
+/// Degenerate cases: Zero gives zero.
+/// Errors: A value outside its range, or a result beyond 5000 kt or Mach 10.
+/// Source: The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA Report 1135 (1953)
+/// for the pitot pressure above Mach 1.
+///
+/// Example: lubber_tas_from_cas_kt(280.0, 35000.0, 0.0, &value) gives 473.44
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_tas_from_cas_kt(
+    cas_kt: f64,
+    pressure_altitude_ft: f64,
+    isa_deviation_k: f64,
+    tas_from_cas_kt: *mut f64,
+) -> i32 {
+    let answer = || plain::tas_from_cas_kt(cas_kt, pressure_altitude_ft, isa_deviation_k).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [tas_from_cas_kt]) }
+}
+
+/// `lubber_tas_from_cas_kt` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_tas_from_cas_kt_n(
+    count: usize,
+    cas_kt: *const f64,
+    cas_kt_stride: isize,
+    pressure_altitude_ft: *const f64,
+    pressure_altitude_ft_stride: isize,
+    isa_deviation_k: *const f64,
+    isa_deviation_k_stride: isize,
+    tas_from_cas_kt: *mut f64,
+    tas_from_cas_kt_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(cas_kt, cas_kt_stride), Array::input(pressure_altitude_ft, pressure_altitude_ft_stride), Array::input(isa_deviation_k, isa_deviation_k_stride)], [Array::output(tas_from_cas_kt, tas_from_cas_kt_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("tas_from_cas_kt", count, &inputs, &outputs, status) }
+}
+
+/// Calibrated airspeed from true airspeed, compressible: the inverse of [`tas_from_cas_kt`].
+///
+/// The impact pressure at Mach `V/a` is what the calibrated airspeed is read from, as if at standard sea level.
+///
+/// @param tas_kt true airspeed, 0 to 5000
+/// @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
+/// @param isa_deviation_k warmer than standard by this, -150 to 150
+/// @param[out] cas_from_tas_kt the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
+/// Degenerate cases: Zero gives zero.
+/// Errors: A value outside its range, or a result beyond 5000 kt or Mach 10.
+/// Source: The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA Report 1135 (1953)
+/// for the pitot pressure above Mach 1.
+///
+/// Example: lubber_cas_from_tas_kt(450.0, 35000.0, 0.0, &value) gives 264.68
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_cas_from_tas_kt(
+    tas_kt: f64,
+    pressure_altitude_ft: f64,
+    isa_deviation_k: f64,
+    cas_from_tas_kt: *mut f64,
+) -> i32 {
+    let answer = || plain::cas_from_tas_kt(tas_kt, pressure_altitude_ft, isa_deviation_k).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [cas_from_tas_kt]) }
+}
+
+/// `lubber_cas_from_tas_kt` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_cas_from_tas_kt_n(
+    count: usize,
+    tas_kt: *const f64,
+    tas_kt_stride: isize,
+    pressure_altitude_ft: *const f64,
+    pressure_altitude_ft_stride: isize,
+    isa_deviation_k: *const f64,
+    isa_deviation_k_stride: isize,
+    cas_from_tas_kt: *mut f64,
+    cas_from_tas_kt_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(tas_kt, tas_kt_stride), Array::input(pressure_altitude_ft, pressure_altitude_ft_stride), Array::input(isa_deviation_k, isa_deviation_k_stride)], [Array::output(cas_from_tas_kt, cas_from_tas_kt_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("cas_from_tas_kt", count, &inputs, &outputs, status) }
+}
+
+/// Mach number from calibrated airspeed; the temperature plays no part.
+///
+/// `M = sqrt(5 ((q/p + 1)^(2/7) - 1))` with `q = p0 ((1 + 0.2 (Vc/a0)^2)^3.5 - 1)`; each side above its Mach 1
+/// by Rayleigh's pitot formula.
+///
+/// @param cas_kt calibrated airspeed, 0 to 5000
+/// @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
+/// @param[out] mach_from_cas the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
+/// Degenerate cases: Zero gives zero.
+/// Errors: A value outside its range, or a result beyond Mach 10.
+/// Source: The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA Report 1135 (1953)
+/// for the pitot pressure above Mach 1.
+///
+/// Example: lubber_mach_from_cas(280.0, 35000.0, &value) gives 0.8213
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_mach_from_cas(
+    cas_kt: f64,
+    pressure_altitude_ft: f64,
+    mach_from_cas: *mut f64,
+) -> i32 {
+    let answer = || plain::mach_from_cas(cas_kt, pressure_altitude_ft).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [mach_from_cas]) }
+}
+
+/// `lubber_mach_from_cas` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_mach_from_cas_n(
+    count: usize,
+    cas_kt: *const f64,
+    cas_kt_stride: isize,
+    pressure_altitude_ft: *const f64,
+    pressure_altitude_ft_stride: isize,
+    mach_from_cas: *mut f64,
+    mach_from_cas_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(cas_kt, cas_kt_stride), Array::input(pressure_altitude_ft, pressure_altitude_ft_stride)], [Array::output(mach_from_cas, mach_from_cas_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("mach_from_cas", count, &inputs, &outputs, status) }
+}
+
+/// Calibrated airspeed from Mach number: the inverse of [`mach_from_cas`].
+///
+/// The impact pressure at that Mach number, read as if at standard sea level.
+///
+/// @param mach Mach number, 0 to 10
+/// @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
+/// @param[out] cas_from_mach_kt the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
+/// Degenerate cases: Zero gives zero.
+/// Errors: A value outside its range, or a result beyond 5000 kt or Mach 10.
+/// Source: The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA Report 1135 (1953)
+/// for the pitot pressure above Mach 1.
+///
+/// Example: lubber_cas_from_mach_kt(0.78, 35000.0, &value) gives 264.42
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_cas_from_mach_kt(
+    mach: f64,
+    pressure_altitude_ft: f64,
+    cas_from_mach_kt: *mut f64,
+) -> i32 {
+    let answer = || plain::cas_from_mach_kt(mach, pressure_altitude_ft).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [cas_from_mach_kt]) }
+}
+
+/// `lubber_cas_from_mach_kt` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_cas_from_mach_kt_n(
+    count: usize,
+    mach: *const f64,
+    mach_stride: isize,
+    pressure_altitude_ft: *const f64,
+    pressure_altitude_ft_stride: isize,
+    cas_from_mach_kt: *mut f64,
+    cas_from_mach_kt_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(mach, mach_stride), Array::input(pressure_altitude_ft, pressure_altitude_ft_stride)], [Array::output(cas_from_mach_kt, cas_from_mach_kt_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("cas_from_mach_kt", count, &inputs, &outputs, status) }
+}
+
+/// True airspeed from Mach number.
+///
+/// `V = M a`, with the speed of sound `a = sqrt(1.4 R T)`.
+///
+/// @param mach Mach number, 0 to 10
+/// @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
+/// @param isa_deviation_k warmer than standard by this, -150 to 150
+/// @param[out] tas_from_mach_kt the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
+/// Degenerate cases: Zero gives zero.
+/// Errors: A value outside its range, or a result beyond 5000 kt or Mach 10.
+/// Source: The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA Report 1135 (1953)
+/// for the pitot pressure above Mach 1.
+///
+/// Example: lubber_tas_from_mach_kt(0.78, 35000.0, 0.0, &value) gives 449.61
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_tas_from_mach_kt(
+    mach: f64,
+    pressure_altitude_ft: f64,
+    isa_deviation_k: f64,
+    tas_from_mach_kt: *mut f64,
+) -> i32 {
+    let answer = || plain::tas_from_mach_kt(mach, pressure_altitude_ft, isa_deviation_k).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [tas_from_mach_kt]) }
+}
+
+/// `lubber_tas_from_mach_kt` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_tas_from_mach_kt_n(
+    count: usize,
+    mach: *const f64,
+    mach_stride: isize,
+    pressure_altitude_ft: *const f64,
+    pressure_altitude_ft_stride: isize,
+    isa_deviation_k: *const f64,
+    isa_deviation_k_stride: isize,
+    tas_from_mach_kt: *mut f64,
+    tas_from_mach_kt_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(mach, mach_stride), Array::input(pressure_altitude_ft, pressure_altitude_ft_stride), Array::input(isa_deviation_k, isa_deviation_k_stride)], [Array::output(tas_from_mach_kt, tas_from_mach_kt_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("tas_from_mach_kt", count, &inputs, &outputs, status) }
+}
+
+/// Mach number from true airspeed.
+///
+/// `M = V/a`, with the speed of sound `a = sqrt(1.4 R T)`.
+///
+/// @param tas_kt true airspeed, 0 to 5000
+/// @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
+/// @param isa_deviation_k warmer than standard by this, -150 to 150
+/// @param[out] mach_from_tas the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
+/// Degenerate cases: Zero gives zero.
+/// Errors: A value outside its range, or a result beyond Mach 10.
+/// Source: The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA Report 1135 (1953)
+/// for the pitot pressure above Mach 1.
+///
+/// Example: lubber_mach_from_tas(450.0, 35000.0, 0.0, &value) gives 0.7807
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_mach_from_tas(
+    tas_kt: f64,
+    pressure_altitude_ft: f64,
+    isa_deviation_k: f64,
+    mach_from_tas: *mut f64,
+) -> i32 {
+    let answer = || plain::mach_from_tas(tas_kt, pressure_altitude_ft, isa_deviation_k).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [mach_from_tas]) }
+}
+
+/// `lubber_mach_from_tas` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_mach_from_tas_n(
+    count: usize,
+    tas_kt: *const f64,
+    tas_kt_stride: isize,
+    pressure_altitude_ft: *const f64,
+    pressure_altitude_ft_stride: isize,
+    isa_deviation_k: *const f64,
+    isa_deviation_k_stride: isize,
+    mach_from_tas: *mut f64,
+    mach_from_tas_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(tas_kt, tas_kt_stride), Array::input(pressure_altitude_ft, pressure_altitude_ft_stride), Array::input(isa_deviation_k, isa_deviation_k_stride)], [Array::output(mach_from_tas, mach_from_tas_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("mach_from_tas", count, &inputs, &outputs, status) }
+}
+
+/// Equivalent airspeed from true airspeed.
+///
+/// `Ve = V sqrt(density/density at standard sea level)`.
+///
+/// @param tas_kt true airspeed, 0 to 5000
+/// @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
+/// @param isa_deviation_k warmer than standard by this, -150 to 150
+/// @param[out] eas_from_tas_kt the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
+/// Degenerate cases: Zero gives zero.
+/// Errors: A value outside its range, or a result beyond 5000 kt or Mach 10.
+/// Source: The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA Report 1135 (1953)
+/// for the pitot pressure above Mach 1.
+///
+/// Example: lubber_eas_from_tas_kt(450.0, 35000.0, 0.0, &value) gives 250.50
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_eas_from_tas_kt(
+    tas_kt: f64,
+    pressure_altitude_ft: f64,
+    isa_deviation_k: f64,
+    eas_from_tas_kt: *mut f64,
+) -> i32 {
+    let answer = || plain::eas_from_tas_kt(tas_kt, pressure_altitude_ft, isa_deviation_k).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [eas_from_tas_kt]) }
+}
+
+/// `lubber_eas_from_tas_kt` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_eas_from_tas_kt_n(
+    count: usize,
+    tas_kt: *const f64,
+    tas_kt_stride: isize,
+    pressure_altitude_ft: *const f64,
+    pressure_altitude_ft_stride: isize,
+    isa_deviation_k: *const f64,
+    isa_deviation_k_stride: isize,
+    eas_from_tas_kt: *mut f64,
+    eas_from_tas_kt_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(tas_kt, tas_kt_stride), Array::input(pressure_altitude_ft, pressure_altitude_ft_stride), Array::input(isa_deviation_k, isa_deviation_k_stride)], [Array::output(eas_from_tas_kt, eas_from_tas_kt_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("eas_from_tas_kt", count, &inputs, &outputs, status) }
+}
+
+/// True airspeed from equivalent airspeed: the inverse of [`eas_from_tas_kt`].
+///
+/// `V = Ve sqrt(density at standard sea level/density)`.
+///
+/// @param eas_kt equivalent airspeed, 0 to 5000
+/// @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
+/// @param isa_deviation_k warmer than standard by this, -150 to 150
+/// @param[out] tas_from_eas_kt the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
+/// Degenerate cases: Zero gives zero.
+/// Errors: A value outside its range, or a result beyond 5000 kt or Mach 10.
+/// Source: The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA Report 1135 (1953)
+/// for the pitot pressure above Mach 1.
+///
+/// Example: lubber_tas_from_eas_kt(250.0, 35000.0, 0.0, &value) gives 449.10
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_tas_from_eas_kt(
+    eas_kt: f64,
+    pressure_altitude_ft: f64,
+    isa_deviation_k: f64,
+    tas_from_eas_kt: *mut f64,
+) -> i32 {
+    let answer = || plain::tas_from_eas_kt(eas_kt, pressure_altitude_ft, isa_deviation_k).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [tas_from_eas_kt]) }
+}
+
+/// `lubber_tas_from_eas_kt` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_tas_from_eas_kt_n(
+    count: usize,
+    eas_kt: *const f64,
+    eas_kt_stride: isize,
+    pressure_altitude_ft: *const f64,
+    pressure_altitude_ft_stride: isize,
+    isa_deviation_k: *const f64,
+    isa_deviation_k_stride: isize,
+    tas_from_eas_kt: *mut f64,
+    tas_from_eas_kt_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(eas_kt, eas_kt_stride), Array::input(pressure_altitude_ft, pressure_altitude_ft_stride), Array::input(isa_deviation_k, isa_deviation_k_stride)], [Array::output(tas_from_eas_kt, tas_from_eas_kt_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("tas_from_eas_kt", count, &inputs, &outputs, status) }
+}
+
+/// Equivalent airspeed from calibrated airspeed: less by the effect of compressibility.
+///
+/// `Ve = M a0 sqrt(p/p0)` with the Mach number of [`mach_from_cas`]; the temperature plays no part.
+///
+/// @param cas_kt calibrated airspeed, 0 to 5000
+/// @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
+/// @param[out] eas_from_cas_kt the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
+/// Degenerate cases: Zero gives zero.
+/// Errors: A value outside its range, or a result beyond 5000 kt or Mach 10.
+/// Source: The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA Report 1135 (1953)
+/// for the pitot pressure above Mach 1.
+///
+/// Example: lubber_eas_from_cas_kt(280.0, 35000.0, &value) gives 263.55
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_eas_from_cas_kt(
+    cas_kt: f64,
+    pressure_altitude_ft: f64,
+    eas_from_cas_kt: *mut f64,
+) -> i32 {
+    let answer = || plain::eas_from_cas_kt(cas_kt, pressure_altitude_ft).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [eas_from_cas_kt]) }
+}
+
+/// `lubber_eas_from_cas_kt` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_eas_from_cas_kt_n(
+    count: usize,
+    cas_kt: *const f64,
+    cas_kt_stride: isize,
+    pressure_altitude_ft: *const f64,
+    pressure_altitude_ft_stride: isize,
+    eas_from_cas_kt: *mut f64,
+    eas_from_cas_kt_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(cas_kt, cas_kt_stride), Array::input(pressure_altitude_ft, pressure_altitude_ft_stride)], [Array::output(eas_from_cas_kt, eas_from_cas_kt_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("eas_from_cas_kt", count, &inputs, &outputs, status) }
+}
+
+/// Calibrated airspeed from equivalent airspeed: the inverse of [`eas_from_cas_kt`].
+///
+/// `M = Ve/(a0 sqrt(p/p0))`, and the calibrated airspeed of that Mach number.
+///
+/// @param eas_kt equivalent airspeed, 0 to 5000
+/// @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
+/// @param[out] cas_from_eas_kt the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
+/// Degenerate cases: Zero gives zero.
+/// Errors: A value outside its range, or a result beyond 5000 kt or Mach 10.
+/// Source: The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA Report 1135 (1953)
+/// for the pitot pressure above Mach 1.
+///
+/// Example: lubber_cas_from_eas_kt(250.0, 35000.0, &value) gives 264.09
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_cas_from_eas_kt(
+    eas_kt: f64,
+    pressure_altitude_ft: f64,
+    cas_from_eas_kt: *mut f64,
+) -> i32 {
+    let answer = || plain::cas_from_eas_kt(eas_kt, pressure_altitude_ft).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [cas_from_eas_kt]) }
+}
+
+/// `lubber_cas_from_eas_kt` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_cas_from_eas_kt_n(
+    count: usize,
+    eas_kt: *const f64,
+    eas_kt_stride: isize,
+    pressure_altitude_ft: *const f64,
+    pressure_altitude_ft_stride: isize,
+    cas_from_eas_kt: *mut f64,
+    cas_from_eas_kt_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(eas_kt, eas_kt_stride), Array::input(pressure_altitude_ft, pressure_altitude_ft_stride)], [Array::output(cas_from_eas_kt, cas_from_eas_kt_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("cas_from_eas_kt", count, &inputs, &outputs, status) }
+}
+
+/// Equivalent airspeed from Mach number.
+///
+/// `Ve = M a0 sqrt(p/p0)`.
+///
+/// @param mach Mach number, 0 to 10
+/// @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
+/// @param[out] eas_from_mach_kt the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
+/// Degenerate cases: Zero gives zero.
+/// Errors: A value outside its range, or a result beyond 5000 kt or Mach 10.
+/// Source: The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA Report 1135 (1953)
+/// for the pitot pressure above Mach 1.
+///
+/// Example: lubber_eas_from_mach_kt(0.78, 35000.0, &value) gives 250.28
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_eas_from_mach_kt(
+    mach: f64,
+    pressure_altitude_ft: f64,
+    eas_from_mach_kt: *mut f64,
+) -> i32 {
+    let answer = || plain::eas_from_mach_kt(mach, pressure_altitude_ft).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [eas_from_mach_kt]) }
+}
+
+/// `lubber_eas_from_mach_kt` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_eas_from_mach_kt_n(
+    count: usize,
+    mach: *const f64,
+    mach_stride: isize,
+    pressure_altitude_ft: *const f64,
+    pressure_altitude_ft_stride: isize,
+    eas_from_mach_kt: *mut f64,
+    eas_from_mach_kt_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(mach, mach_stride), Array::input(pressure_altitude_ft, pressure_altitude_ft_stride)], [Array::output(eas_from_mach_kt, eas_from_mach_kt_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("eas_from_mach_kt", count, &inputs, &outputs, status) }
+}
+
+/// Mach number from equivalent airspeed.
+///
+/// `M = Ve/(a0 sqrt(p/p0))`.
+///
+/// @param eas_kt equivalent airspeed, 0 to 5000
+/// @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
+/// @param[out] mach_from_eas the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
+/// Degenerate cases: Zero gives zero.
+/// Errors: A value outside its range, or a result beyond Mach 10.
+/// Source: The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA Report 1135 (1953)
+/// for the pitot pressure above Mach 1.
+///
+/// Example: lubber_mach_from_eas(250.0, 35000.0, &value) gives 0.7791
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_mach_from_eas(
+    eas_kt: f64,
+    pressure_altitude_ft: f64,
+    mach_from_eas: *mut f64,
+) -> i32 {
+    let answer = || plain::mach_from_eas(eas_kt, pressure_altitude_ft).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [mach_from_eas]) }
+}
+
+/// `lubber_mach_from_eas` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_mach_from_eas_n(
+    count: usize,
+    eas_kt: *const f64,
+    eas_kt_stride: isize,
+    pressure_altitude_ft: *const f64,
+    pressure_altitude_ft_stride: isize,
+    mach_from_eas: *mut f64,
+    mach_from_eas_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(eas_kt, eas_kt_stride), Array::input(pressure_altitude_ft, pressure_altitude_ft_stride)], [Array::output(mach_from_eas, mach_from_eas_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("mach_from_eas", count, &inputs, &outputs, status) }
+}
+
+/// Static over total pressure of a flow brought to rest without loss.
+///
+/// `(1 + 0.2 M^2)^-3.5`. Above Mach 1 a pitot tube feels less than this total pressure: see
+/// [`pitot_pressure_ratio`].
+///
+/// @param mach Mach number, 0 to 10
+/// @param[out] isentropic_pressure_ratio the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding, for air of constant heat ratio: good to about Mach 5.
+/// Degenerate cases: At rest the ratio is 1.
+/// Errors: A value outside its range.
+/// Source: NACA Report 1135 (1953), equation 44 (number from memory), for a ratio of specific heats of 1.4.
+///
+/// Example: lubber_isentropic_pressure_ratio(0.84, &value) gives 0.6300
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_isentropic_pressure_ratio(
+    mach: f64,
+    isentropic_pressure_ratio: *mut f64,
+) -> i32 {
+    let answer = || plain::isentropic_pressure_ratio(mach).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [isentropic_pressure_ratio]) }
+}
+
+/// `lubber_isentropic_pressure_ratio` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_isentropic_pressure_ratio_n(
+    count: usize,
+    mach: *const f64,
+    mach_stride: isize,
+    isentropic_pressure_ratio: *mut f64,
+    isentropic_pressure_ratio_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(mach, mach_stride)], [Array::output(isentropic_pressure_ratio, isentropic_pressure_ratio_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("isentropic_pressure_ratio", count, &inputs, &outputs, status) }
+}
+
+/// Pitot over static pressure, behind a normal shock above Mach 1.
+///
+/// `(1 + 0.2 M^2)^3.5`, above Mach 1 Rayleigh's `(1.2 M^2)^3.5 (6/(7 M^2 - 1))^2.5`.
+///
+/// @param mach Mach number, 0 to 10
+/// @param[out] pitot_pressure_ratio the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding, for air of constant heat ratio: good to about Mach 5.
+/// Degenerate cases: At rest the ratio is 1. The two forms meet at Mach 1 in value and slope.
+/// Errors: A value outside its range.
+/// Source: NACA Report 1135 (1953), equations 44 and 100 (numbers from memory), for a ratio of specific heats of 1.4.
+///
+/// Example: lubber_pitot_pressure_ratio(1.0, &value) gives 1.893
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_pitot_pressure_ratio(
+    mach: f64,
+    pitot_pressure_ratio: *mut f64,
+) -> i32 {
+    let answer = || plain::pitot_pressure_ratio(mach).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [pitot_pressure_ratio]) }
+}
+
+/// `lubber_pitot_pressure_ratio` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_pitot_pressure_ratio_n(
+    count: usize,
+    mach: *const f64,
+    mach_stride: isize,
+    pitot_pressure_ratio: *mut f64,
+    pitot_pressure_ratio_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(mach, mach_stride)], [Array::output(pitot_pressure_ratio, pitot_pressure_ratio_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("pitot_pressure_ratio", count, &inputs, &outputs, status) }
+}
+
+/// Impact pressure that a calibrated airspeed stands for, the same at every altitude.
+///
+/// `p0 ((1 + 0.2 (Vc/a0)^2)^3.5 - 1)`, above the speed of sound at sea level by Rayleigh's pitot formula.
+///
+/// @param cas_kt calibrated airspeed, 0 to 5000
+/// @param[out] impact_pressure_hpa the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding.
+/// Degenerate cases: Zero gives zero.
+/// Errors: A value outside its range.
+/// Source: The definition of calibrated airspeed, with the sea level of ICAO Doc 7488/3 (3rd edition 1993).
+///
+/// Example: lubber_impact_pressure_hpa(280.0, &value) gives 132.88
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_impact_pressure_hpa(
+    cas_kt: f64,
+    impact_pressure_hpa: *mut f64,
+) -> i32 {
+    let answer = || plain::impact_pressure_hpa(cas_kt).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [impact_pressure_hpa]) }
+}
+
+/// `lubber_impact_pressure_hpa` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_impact_pressure_hpa_n(
+    count: usize,
+    cas_kt: *const f64,
+    cas_kt_stride: isize,
+    impact_pressure_hpa: *mut f64,
+    impact_pressure_hpa_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(cas_kt, cas_kt_stride)], [Array::output(impact_pressure_hpa, impact_pressure_hpa_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("impact_pressure_hpa", count, &inputs, &outputs, status) }
+}
+
+/// Calibrated airspeed of an impact pressure: the inverse of [`impact_pressure_hpa`].
+///
+/// `a0 sqrt(5 ((q/p0 + 1)^(2/7) - 1))`, above the speed of sound at sea level by Rayleigh's pitot formula.
+///
+/// @param impact_pressure_hpa pitot less static pressure, 0 to 80 000
+/// @param[out] cas_from_impact_pressure_kt the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding.
+/// Degenerate cases: Zero gives zero.
+/// Errors: A value outside its range, or a result beyond 5000 kt.
+/// Source: The definition of calibrated airspeed, with the sea level of ICAO Doc 7488/3 (3rd edition 1993).
+///
+/// Example: lubber_cas_from_impact_pressure_kt(100.0, &value) gives 244.19
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_cas_from_impact_pressure_kt(
+    impact_pressure_hpa: f64,
+    cas_from_impact_pressure_kt: *mut f64,
+) -> i32 {
+    let answer = || plain::cas_from_impact_pressure_kt(impact_pressure_hpa).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [cas_from_impact_pressure_kt]) }
+}
+
+/// `lubber_cas_from_impact_pressure_kt` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_cas_from_impact_pressure_kt_n(
+    count: usize,
+    impact_pressure_hpa: *const f64,
+    impact_pressure_hpa_stride: isize,
+    cas_from_impact_pressure_kt: *mut f64,
+    cas_from_impact_pressure_kt_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(impact_pressure_hpa, impact_pressure_hpa_stride)], [Array::output(cas_from_impact_pressure_kt, cas_from_impact_pressure_kt_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("cas_from_impact_pressure_kt", count, &inputs, &outputs, status) }
+}
+
+/// The factor from indicated to true airspeed of procedure design, which leaves compressibility out.
+///
+/// `171233 sqrt(288 + D - 0.00198 H) / (288 - 0.00198 H)^2.628` with altitude `H` in feet and ISA deviation
+/// `D`. With a deviation of 15 it is also the form of the FAA's procedure design. [`tas_from_cas_kt`] is exact.
+///
+/// @param altitude_ft altitude of the procedure, -2000 to 50 000
+/// @param isa_deviation_k warmer than standard by this, -150 to 150
+/// @param[out] procedure_tas_factor the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: As published. Against the exact conversion it overstates the true airspeed: by 0.8 percent for 250 kt at 10
+/// 000 ft and ISA + 15, more with speed and altitude; above the tropopause it does not hold.
+/// Degenerate cases: None in the range.
+/// Errors: A value outside its range.
+/// Source: ICAO Doc 8168 (PANS-OPS) volume II, 5th edition 2006, Part I Section 4 Chapter 3 Appendix C; constants
+/// read in a quotation.
+///
+/// Example: lubber_procedure_tas_factor(6000.0, 15.0, &value) gives 1.1231
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_procedure_tas_factor(
+    altitude_ft: f64,
+    isa_deviation_k: f64,
+    procedure_tas_factor: *mut f64,
+) -> i32 {
+    let answer = || plain::procedure_tas_factor(altitude_ft, isa_deviation_k).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [procedure_tas_factor]) }
+}
+
+/// `lubber_procedure_tas_factor` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_procedure_tas_factor_n(
+    count: usize,
+    altitude_ft: *const f64,
+    altitude_ft_stride: isize,
+    isa_deviation_k: *const f64,
+    isa_deviation_k_stride: isize,
+    procedure_tas_factor: *mut f64,
+    procedure_tas_factor_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(altitude_ft, altitude_ft_stride), Array::input(isa_deviation_k, isa_deviation_k_stride)], [Array::output(procedure_tas_factor, procedure_tas_factor_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("procedure_tas_factor", count, &inputs, &outputs, status) }
+}
+
+/// Where on a radial to begin the turn onto a DME arc, in wind and with roll.
+///
+/// The end of the turn lies on the arc with the track along it; the bearing of the end is the one for which the beginning lies on the
+/// radial. In still air with an instant roll the distance is `sqrt(D^2 + 2 D r)` inbound and `sqrt(D^2 - 2 D r)` outbound.
+///
+/// @param radial_deg the radial, any finite number
+/// @param flown whether the radial is flown inbound or outbound: LUBBER_RADIAL_FLOWN_INBOUND, LUBBER_RADIAL_FLOWN_OUTBOUND
+/// @param arc_radius_nm ground distance of the arc from the station, above 0 to 1000
+/// @param sense which way round the station the arc is flown: LUBBER_ARC_SENSE_CLOCKWISE, LUBBER_ARC_SENSE_COUNTERCLOCKWISE
+/// @param true_airspeed_kt true airspeed, above 0 to 5000
+/// @param wind_from_deg where the wind blows from, against the radial's north
+/// @param wind_speed_kt speed of the wind, 0 to 1000
+/// @param bank_limit_deg greatest bank, above 0 below 90
+/// @param turn_rate_limit_deg_per_s greatest rate of turn, above 0
+/// @param roll_rate_deg_per_s rate of roll, above 0, infinite for an instant roll
+/// @param[out] radial_at_roll_in_deg Radial at which roll-in begins.; may be NULL
+/// @param[out] distance_at_roll_in_nm Ground distance from the station at which roll-in begins.; may be NULL
+/// @param[out] radial_at_roll_out_deg Radial at which the wings are level again.; may be NULL
+/// @param[out] distance_at_roll_out_nm Ground distance from the station at which the wings are level again.; may be NULL
+/// @param[out] angle_at_station_deg Angle at the station between the two, positive in the sense of the arc: the lead radials when leaving the arc.; may be NULL
+/// @param[out] heading_change_deg Change of heading, right positive.; may be NULL
+/// @param[out] duration_s From roll-in to wings level.; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding error in the plane; 1e-4 NM on the ellipsoid within 20 NM of the station.
+/// Degenerate cases: An arc counts along the ground; `ground_distance_nm` turns the DME reading that is flown into it.
+/// Errors: A value outside its range, a turn that does not fit (outbound in still air: an arc below twice the turn radius), a wind that the airspeed cannot hold.
+/// Source: Derived from the geometry of tangent curves and the equilibrium of a coordinated turn.
+///
+/// Example: lubber_arc_entry(300.0, LUBBER_RADIAL_FLOWN_INBOUND, 12.0, LUBBER_ARC_SENSE_CLOCKWISE, 210.0, 250.0, 40.0, 25.0, 3.0, 5.0, NULL, &value, NULL, NULL, NULL, NULL, NULL) gives 13.92
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_arc_entry(
+    radial_deg: f64,
+    flown: i32,
+    arc_radius_nm: f64,
+    sense: i32,
+    true_airspeed_kt: f64,
+    wind_from_deg: f64,
+    wind_speed_kt: f64,
+    bank_limit_deg: f64,
+    turn_rate_limit_deg_per_s: f64,
+    roll_rate_deg_per_s: f64,
+    radial_at_roll_in_deg: *mut f64,
+    distance_at_roll_in_nm: *mut f64,
+    radial_at_roll_out_deg: *mut f64,
+    distance_at_roll_out_nm: *mut f64,
+    angle_at_station_deg: *mut f64,
+    heading_change_deg: *mut f64,
+    duration_s: *mut f64,
+) -> i32 {
+    let answer = || plain::arc_entry(radial_deg, lubberline::lead::RadialFlown::from_code("flown", f64::from(flown))?, arc_radius_nm, lubberline::lead::ArcSense::from_code("sense", f64::from(sense))?, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s).map(|answer| [answer.radial_at_roll_in_deg, answer.distance_at_roll_in_nm, answer.radial_at_roll_out_deg, answer.distance_at_roll_out_nm, answer.angle_at_station_deg, answer.heading_change_deg, answer.duration_s]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [radial_at_roll_in_deg, distance_at_roll_in_nm, radial_at_roll_out_deg, distance_at_roll_out_nm, angle_at_station_deg, heading_change_deg, duration_s]) }
+}
+
+/// `lubber_arc_entry` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// `flown` is one code for all points: whether the radial is flown inbound or outbound: LUBBER_RADIAL_FLOWN_INBOUND, LUBBER_RADIAL_FLOWN_OUTBOUND
+///
+/// `sense` is one code for all points: which way round the station the arc is flown: LUBBER_ARC_SENSE_CLOCKWISE, LUBBER_ARC_SENSE_COUNTERCLOCKWISE
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_arc_entry_n(
+    count: usize,
+    radial_deg: *const f64,
+    radial_deg_stride: isize,
+    flown: i32,
+    arc_radius_nm: *const f64,
+    arc_radius_nm_stride: isize,
+    sense: i32,
+    true_airspeed_kt: *const f64,
+    true_airspeed_kt_stride: isize,
+    wind_from_deg: *const f64,
+    wind_from_deg_stride: isize,
+    wind_speed_kt: *const f64,
+    wind_speed_kt_stride: isize,
+    bank_limit_deg: *const f64,
+    bank_limit_deg_stride: isize,
+    turn_rate_limit_deg_per_s: *const f64,
+    turn_rate_limit_deg_per_s_stride: isize,
+    roll_rate_deg_per_s: *const f64,
+    roll_rate_deg_per_s_stride: isize,
+    radial_at_roll_in_deg: *mut f64,
+    radial_at_roll_in_deg_stride: isize,
+    distance_at_roll_in_nm: *mut f64,
+    distance_at_roll_in_nm_stride: isize,
+    radial_at_roll_out_deg: *mut f64,
+    radial_at_roll_out_deg_stride: isize,
+    distance_at_roll_out_nm: *mut f64,
+    distance_at_roll_out_nm_stride: isize,
+    angle_at_station_deg: *mut f64,
+    angle_at_station_deg_stride: isize,
+    heading_change_deg: *mut f64,
+    heading_change_deg_stride: isize,
+    duration_s: *mut f64,
+    duration_s_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let flown = f64::from(flown);
+    let sense = f64::from(sense);
+    let (inputs, outputs) = ([Array::input(radial_deg, radial_deg_stride), Array::input(&raw const flown, 0), Array::input(arc_radius_nm, arc_radius_nm_stride), Array::input(&raw const sense, 0), Array::input(true_airspeed_kt, true_airspeed_kt_stride), Array::input(wind_from_deg, wind_from_deg_stride), Array::input(wind_speed_kt, wind_speed_kt_stride), Array::input(bank_limit_deg, bank_limit_deg_stride), Array::input(turn_rate_limit_deg_per_s, turn_rate_limit_deg_per_s_stride), Array::input(roll_rate_deg_per_s, roll_rate_deg_per_s_stride)], [Array::output(radial_at_roll_in_deg, radial_at_roll_in_deg_stride), Array::output(distance_at_roll_in_nm, distance_at_roll_in_nm_stride), Array::output(radial_at_roll_out_deg, radial_at_roll_out_deg_stride), Array::output(distance_at_roll_out_nm, distance_at_roll_out_nm_stride), Array::output(angle_at_station_deg, angle_at_station_deg_stride), Array::output(heading_change_deg, heading_change_deg_stride), Array::output(duration_s, duration_s_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("arc_entry", count, &inputs, &outputs, status) }
+}
+
+/// Where on a DME arc to begin the turn onto a radial, in wind and with roll: the lead radial.
+///
+/// The turn begins on the arc along it and ends on the radial. In still air with an instant roll the lead is
+/// `asin(r / (D - r))` toward the station and `asin(r / (D + r))` away from it.
+///
+/// @param radial_deg the radial, any finite number
+/// @param flown whether the radial is flown inbound or outbound: LUBBER_RADIAL_FLOWN_INBOUND, LUBBER_RADIAL_FLOWN_OUTBOUND
+/// @param arc_radius_nm ground distance of the arc from the station, above 0 to 1000
+/// @param sense which way round the station the arc is flown: LUBBER_ARC_SENSE_CLOCKWISE, LUBBER_ARC_SENSE_COUNTERCLOCKWISE
+/// @param true_airspeed_kt true airspeed, above 0 to 5000
+/// @param wind_from_deg where the wind blows from, against the radial's north
+/// @param wind_speed_kt speed of the wind, 0 to 1000
+/// @param bank_limit_deg greatest bank, above 0 below 90
+/// @param turn_rate_limit_deg_per_s greatest rate of turn, above 0
+/// @param roll_rate_deg_per_s rate of roll, above 0, infinite for an instant roll
+/// @param[out] radial_at_roll_in_deg Radial at which roll-in begins.; may be NULL
+/// @param[out] distance_at_roll_in_nm Ground distance from the station at which roll-in begins.; may be NULL
+/// @param[out] radial_at_roll_out_deg Radial at which the wings are level again.; may be NULL
+/// @param[out] distance_at_roll_out_nm Ground distance from the station at which the wings are level again.; may be NULL
+/// @param[out] angle_at_station_deg Angle at the station between the two, positive in the sense of the arc: the lead radials when leaving the arc.; may be NULL
+/// @param[out] heading_change_deg Change of heading, right positive.; may be NULL
+/// @param[out] duration_s From roll-in to wings level.; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding error in the plane; 1e-4 NM on the ellipsoid within 20 NM of the station.
+/// Degenerate cases: An arc counts along the ground; `ground_distance_nm` turns the DME reading that is flown into it.
+/// Errors: A value outside its range, a turn that does not fit (toward the station in still air: an arc below twice the turn radius), a wind that the airspeed cannot hold.
+/// Source: Derived from the geometry of tangent curves and the equilibrium of a coordinated turn.
+///
+/// Example: lubber_arc_exit(300.0, LUBBER_RADIAL_FLOWN_INBOUND, 12.0, LUBBER_ARC_SENSE_CLOCKWISE, 210.0, 250.0, 40.0, 25.0, 3.0, 5.0, NULL, NULL, NULL, NULL, &value, NULL, NULL) gives 11.65
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_arc_exit(
+    radial_deg: f64,
+    flown: i32,
+    arc_radius_nm: f64,
+    sense: i32,
+    true_airspeed_kt: f64,
+    wind_from_deg: f64,
+    wind_speed_kt: f64,
+    bank_limit_deg: f64,
+    turn_rate_limit_deg_per_s: f64,
+    roll_rate_deg_per_s: f64,
+    radial_at_roll_in_deg: *mut f64,
+    distance_at_roll_in_nm: *mut f64,
+    radial_at_roll_out_deg: *mut f64,
+    distance_at_roll_out_nm: *mut f64,
+    angle_at_station_deg: *mut f64,
+    heading_change_deg: *mut f64,
+    duration_s: *mut f64,
+) -> i32 {
+    let answer = || plain::arc_exit(radial_deg, lubberline::lead::RadialFlown::from_code("flown", f64::from(flown))?, arc_radius_nm, lubberline::lead::ArcSense::from_code("sense", f64::from(sense))?, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s).map(|answer| [answer.radial_at_roll_in_deg, answer.distance_at_roll_in_nm, answer.radial_at_roll_out_deg, answer.distance_at_roll_out_nm, answer.angle_at_station_deg, answer.heading_change_deg, answer.duration_s]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [radial_at_roll_in_deg, distance_at_roll_in_nm, radial_at_roll_out_deg, distance_at_roll_out_nm, angle_at_station_deg, heading_change_deg, duration_s]) }
+}
+
+/// `lubber_arc_exit` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// `flown` is one code for all points: whether the radial is flown inbound or outbound: LUBBER_RADIAL_FLOWN_INBOUND, LUBBER_RADIAL_FLOWN_OUTBOUND
+///
+/// `sense` is one code for all points: which way round the station the arc is flown: LUBBER_ARC_SENSE_CLOCKWISE, LUBBER_ARC_SENSE_COUNTERCLOCKWISE
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_arc_exit_n(
+    count: usize,
+    radial_deg: *const f64,
+    radial_deg_stride: isize,
+    flown: i32,
+    arc_radius_nm: *const f64,
+    arc_radius_nm_stride: isize,
+    sense: i32,
+    true_airspeed_kt: *const f64,
+    true_airspeed_kt_stride: isize,
+    wind_from_deg: *const f64,
+    wind_from_deg_stride: isize,
+    wind_speed_kt: *const f64,
+    wind_speed_kt_stride: isize,
+    bank_limit_deg: *const f64,
+    bank_limit_deg_stride: isize,
+    turn_rate_limit_deg_per_s: *const f64,
+    turn_rate_limit_deg_per_s_stride: isize,
+    roll_rate_deg_per_s: *const f64,
+    roll_rate_deg_per_s_stride: isize,
+    radial_at_roll_in_deg: *mut f64,
+    radial_at_roll_in_deg_stride: isize,
+    distance_at_roll_in_nm: *mut f64,
+    distance_at_roll_in_nm_stride: isize,
+    radial_at_roll_out_deg: *mut f64,
+    radial_at_roll_out_deg_stride: isize,
+    distance_at_roll_out_nm: *mut f64,
+    distance_at_roll_out_nm_stride: isize,
+    angle_at_station_deg: *mut f64,
+    angle_at_station_deg_stride: isize,
+    heading_change_deg: *mut f64,
+    heading_change_deg_stride: isize,
+    duration_s: *mut f64,
+    duration_s_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let flown = f64::from(flown);
+    let sense = f64::from(sense);
+    let (inputs, outputs) = ([Array::input(radial_deg, radial_deg_stride), Array::input(&raw const flown, 0), Array::input(arc_radius_nm, arc_radius_nm_stride), Array::input(&raw const sense, 0), Array::input(true_airspeed_kt, true_airspeed_kt_stride), Array::input(wind_from_deg, wind_from_deg_stride), Array::input(wind_speed_kt, wind_speed_kt_stride), Array::input(bank_limit_deg, bank_limit_deg_stride), Array::input(turn_rate_limit_deg_per_s, turn_rate_limit_deg_per_s_stride), Array::input(roll_rate_deg_per_s, roll_rate_deg_per_s_stride)], [Array::output(radial_at_roll_in_deg, radial_at_roll_in_deg_stride), Array::output(distance_at_roll_in_nm, distance_at_roll_in_nm_stride), Array::output(radial_at_roll_out_deg, radial_at_roll_out_deg_stride), Array::output(distance_at_roll_out_nm, distance_at_roll_out_nm_stride), Array::output(angle_at_station_deg, angle_at_station_deg_stride), Array::output(heading_change_deg, heading_change_deg_stride), Array::output(duration_s, duration_s_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("arc_exit", count, &inputs, &outputs, status) }
+}
+
+/// The shortest line between two points on the WGS-84 ellipsoid: its length and its bearings.
+///
+/// Karney's solution of the inverse geodesic problem.
+///
+/// @param lat1_deg latitude of the first point, -90 to 90
+/// @param lon1_deg longitude of the first point, any finite number
+/// @param lat2_deg latitude of the second point, -90 to 90
+/// @param lon2_deg longitude of the second point, any finite number
+/// @param[out] distance_nm Length along the surface.; may be NULL
+/// @param[out] initial_bearing_deg True bearing at the first point, 0 to 360; NaN between coincident points.; may be NULL
+/// @param[out] final_bearing_deg True bearing at the second point, onward, 0 to 360; NaN between coincident points.; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: 15 nanometres for any two points.
+/// Degenerate cases: Coincident points have no bearing (NaN). Between antipodal points one of the shortest lines is given.
+/// Errors: A latitude beyond a pole, or an infinite number.
+/// Source: C. F. F. Karney, Algorithms for geodesics, Journal of Geodesy 87 (2013) 43-55, doi 10.1007/s00190-012-0578-z.
+///
+/// Example: lubber_geodesic_inverse(51.0, 0.0, 52.0, 1.0, &value, NULL, NULL) gives 70.814
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_geodesic_inverse(
+    lat1_deg: f64,
+    lon1_deg: f64,
+    lat2_deg: f64,
+    lon2_deg: f64,
+    distance_nm: *mut f64,
+    initial_bearing_deg: *mut f64,
+    final_bearing_deg: *mut f64,
+) -> i32 {
+    let answer = || plain::geodesic_inverse(lat1_deg, lon1_deg, lat2_deg, lon2_deg).map(|answer| [answer.distance_nm, answer.initial_bearing_deg, answer.final_bearing_deg]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [distance_nm, initial_bearing_deg, final_bearing_deg]) }
+}
+
+/// `lubber_geodesic_inverse` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_geodesic_inverse_n(
+    count: usize,
+    lat1_deg: *const f64,
+    lat1_deg_stride: isize,
+    lon1_deg: *const f64,
+    lon1_deg_stride: isize,
+    lat2_deg: *const f64,
+    lat2_deg_stride: isize,
+    lon2_deg: *const f64,
+    lon2_deg_stride: isize,
+    distance_nm: *mut f64,
+    distance_nm_stride: isize,
+    initial_bearing_deg: *mut f64,
+    initial_bearing_deg_stride: isize,
+    final_bearing_deg: *mut f64,
+    final_bearing_deg_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(lat1_deg, lat1_deg_stride), Array::input(lon1_deg, lon1_deg_stride), Array::input(lat2_deg, lat2_deg_stride), Array::input(lon2_deg, lon2_deg_stride)], [Array::output(distance_nm, distance_nm_stride), Array::output(initial_bearing_deg, initial_bearing_deg_stride), Array::output(final_bearing_deg, final_bearing_deg_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("geodesic_inverse", count, &inputs, &outputs, status) }
+}
+
+/// Slant range, which DME shows, from ground distance and height above the station.
+///
+/// `sqrt(h^2 + 4 R (R + h) sin^2(d / 2R))`: the straight line over a sphere of the mean radius of WGS-84,
+/// never the sum of distance and height.
+///
+/// @param ground_distance_nm along the surface from the station, 0 to 10 900
+/// @param height_ft above the station's antenna, -60 000 to 400 000
+/// @param[out] slant_range_nm the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Within 1 m of the ellipsoid to 100 NM and 45 000 ft.
+/// Degenerate cases: Overhead the answer is the height.
+/// Errors: A value outside its range.
+/// Source: The law of cosines between the radii R and R + h.
+///
+/// Example: lubber_slant_range_nm(10.0, 30000.0, &value) gives 11.159
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_slant_range_nm(
+    ground_distance_nm: f64,
+    height_ft: f64,
+    slant_range_nm: *mut f64,
+) -> i32 {
+    let answer = || plain::slant_range_nm(ground_distance_nm, height_ft).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [slant_range_nm]) }
+}
+
+/// `lubber_slant_range_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_slant_range_nm_n(
+    count: usize,
+    ground_distance_nm: *const f64,
+    ground_distance_nm_stride: isize,
+    height_ft: *const f64,
+    height_ft_stride: isize,
+    slant_range_nm: *mut f64,
+    slant_range_nm_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(ground_distance_nm, ground_distance_nm_stride), Array::input(height_ft, height_ft_stride)], [Array::output(slant_range_nm, slant_range_nm_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("slant_range_nm", count, &inputs, &outputs, status) }
+}
+
+/// The point reached along a geodesic of the WGS-84 ellipsoid.
+///
+/// Karney's solution of the direct geodesic problem.
+///
+/// @param lat_deg latitude of the start, -90 to 90
+/// @param lon_deg longitude of the start, any finite number
+/// @param bearing_deg true bearing at the start, any finite number
+/// @param distance_nm length of the line, 0 to 10 900
+/// @param[out] latitude_deg Latitude of the point reached, -90 to 90.; may be NULL
+/// @param[out] longitude_deg Longitude of the point reached, -180 to 180.; may be NULL
+/// @param[out] final_bearing_deg True bearing of the line there, onward, 0 to 360.; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: 15 nanometres.
+/// Degenerate cases: From a pole the bearing is taken against the meridian of the longitude given there.
+/// Errors: A value outside its range.
+/// Source: C. F. F. Karney, Algorithms for geodesics, Journal of Geodesy 87 (2013) 43-55, doi 10.1007/s00190-012-0578-z.
+///
+/// Example: lubber_geodesic_direct(0.0, 0.0, 90.0, 60.0, NULL, &value, NULL) gives 0.9982
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_geodesic_direct(
+    lat_deg: f64,
+    lon_deg: f64,
+    bearing_deg: f64,
+    distance_nm: f64,
+    latitude_deg: *mut f64,
+    longitude_deg: *mut f64,
+    final_bearing_deg: *mut f64,
+) -> i32 {
+    let answer = || plain::geodesic_direct(lat_deg, lon_deg, bearing_deg, distance_nm).map(|answer| [answer.latitude_deg, answer.longitude_deg, answer.final_bearing_deg]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [latitude_deg, longitude_deg, final_bearing_deg]) }
+}
+
+/// `lubber_geodesic_direct` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_geodesic_direct_n(
+    count: usize,
+    lat_deg: *const f64,
+    lat_deg_stride: isize,
+    lon_deg: *const f64,
+    lon_deg_stride: isize,
+    bearing_deg: *const f64,
+    bearing_deg_stride: isize,
+    distance_nm: *const f64,
+    distance_nm_stride: isize,
+    latitude_deg: *mut f64,
+    latitude_deg_stride: isize,
+    longitude_deg: *mut f64,
+    longitude_deg_stride: isize,
+    final_bearing_deg: *mut f64,
+    final_bearing_deg_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(lat_deg, lat_deg_stride), Array::input(lon_deg, lon_deg_stride), Array::input(bearing_deg, bearing_deg_stride), Array::input(distance_nm, distance_nm_stride)], [Array::output(latitude_deg, latitude_deg_stride), Array::output(longitude_deg, longitude_deg_stride), Array::output(final_bearing_deg, final_bearing_deg_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("geodesic_direct", count, &inputs, &outputs, status) }
+}
+
+/// Distance before a fix at which to begin the turn, so as to roll out on the outbound course.
+///
+/// The displacement of the turn through the air (roll in at the roll rate, hold the bank, roll out wings level) plus wind times
+/// duration is a vector D; with u and v the unit vectors of the inbound and outbound course the lead is `(D x v) / (u x v)`.
+/// In still air with an instant roll that is `radius tan(change / 2)`.
+///
+/// @param inbound_course_deg course flown to the fix, any finite number
+/// @param outbound_course_deg course flown from it, against the same north
+/// @param true_airspeed_kt true airspeed, above 0 to 5000
+/// @param wind_from_deg where the wind blows from, against the same north
+/// @param wind_speed_kt speed of the wind, 0 to 1000
+/// @param bank_limit_deg greatest bank, above 0 below 90
+/// @param turn_rate_limit_deg_per_s greatest rate of turn, above 0
+/// @param roll_rate_deg_per_s rate of roll, above 0, infinite for an instant roll
+/// @param[out] lead_nm the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: 1e-5 NM against a fine integration over the ellipsoid for leads to 10 NM, 1e-4 NM to 20 NM.
+/// Degenerate cases: No change of course has a lead of zero. The turn goes the short way.
+/// Errors: A value outside its range, a reversal, a wind that the airspeed cannot hold.
+/// Source: Derived from the equilibrium of a coordinated turn; in still air the distance of turn anticipation of ICAO Doc 8168 Vol II
+/// (5th ed. 2006), Part III Section 3 Chapter 8, 8.1.5.1.1.
+///
+/// Example: lubber_lead_nm(40.0, 110.0, 430.0, 270.0, 60.0, 25.0, 3.0, 5.0, &value) gives 5.41
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_lead_nm(
+    inbound_course_deg: f64,
+    outbound_course_deg: f64,
+    true_airspeed_kt: f64,
+    wind_from_deg: f64,
+    wind_speed_kt: f64,
+    bank_limit_deg: f64,
+    turn_rate_limit_deg_per_s: f64,
+    roll_rate_deg_per_s: f64,
+    lead_nm: *mut f64,
+) -> i32 {
+    let answer = || plain::lead_nm(inbound_course_deg, outbound_course_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [lead_nm]) }
+}
+
+/// `lubber_lead_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_lead_nm_n(
+    count: usize,
+    inbound_course_deg: *const f64,
+    inbound_course_deg_stride: isize,
+    outbound_course_deg: *const f64,
+    outbound_course_deg_stride: isize,
+    true_airspeed_kt: *const f64,
+    true_airspeed_kt_stride: isize,
+    wind_from_deg: *const f64,
+    wind_from_deg_stride: isize,
+    wind_speed_kt: *const f64,
+    wind_speed_kt_stride: isize,
+    bank_limit_deg: *const f64,
+    bank_limit_deg_stride: isize,
+    turn_rate_limit_deg_per_s: *const f64,
+    turn_rate_limit_deg_per_s_stride: isize,
+    roll_rate_deg_per_s: *const f64,
+    roll_rate_deg_per_s_stride: isize,
+    lead_nm: *mut f64,
+    lead_nm_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(inbound_course_deg, inbound_course_deg_stride), Array::input(outbound_course_deg, outbound_course_deg_stride), Array::input(true_airspeed_kt, true_airspeed_kt_stride), Array::input(wind_from_deg, wind_from_deg_stride), Array::input(wind_speed_kt, wind_speed_kt_stride), Array::input(bank_limit_deg, bank_limit_deg_stride), Array::input(turn_rate_limit_deg_per_s, turn_rate_limit_deg_per_s_stride), Array::input(roll_rate_deg_per_s, roll_rate_deg_per_s_stride)], [Array::output(lead_nm, lead_nm_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("lead_nm", count, &inputs, &outputs, status) }
+}
+
+/// The DME reading at which to begin the turn at a station, so as to roll out on the outbound radial.
+///
+/// The slant range from the station to the point at the lead before it: `sqrt(h^2 + 4 R (R + h) sin^2(lead / 2R))`, with the
+/// lead as [`lead_nm`] gives it.
+///
+/// @param inbound_course_deg course flown to the fix, any finite number
+/// @param outbound_course_deg course flown from it, against the same north
+/// @param true_airspeed_kt true airspeed, above 0 to 5000
+/// @param wind_from_deg where the wind blows from, against the same north
+/// @param wind_speed_kt speed of the wind, 0 to 1000
+/// @param bank_limit_deg greatest bank, above 0 below 90
+/// @param turn_rate_limit_deg_per_s greatest rate of turn, above 0
+/// @param roll_rate_deg_per_s rate of roll, above 0, infinite for an instant roll
+/// @param height_above_station_ft height above the station's antenna, -60 000 to 400 000
+/// @param[out] dme_at_roll_in_nm the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: That of [`lead_nm`], and within 1 m for the slant.
+/// Degenerate cases: No change of course reads the height: it begins overhead.
+/// Errors: As [`lead_nm`].
+/// Source: As [`lead_nm`], and the law of cosines between the radii of the earth and of the flight.
+///
+/// Example: lubber_dme_at_roll_in_nm(40.0, 110.0, 430.0, 270.0, 60.0, 25.0, 3.0, 5.0, 33000.0, &value) gives 7.67
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_dme_at_roll_in_nm(
+    inbound_course_deg: f64,
+    outbound_course_deg: f64,
+    true_airspeed_kt: f64,
+    wind_from_deg: f64,
+    wind_speed_kt: f64,
+    bank_limit_deg: f64,
+    turn_rate_limit_deg_per_s: f64,
+    roll_rate_deg_per_s: f64,
+    height_above_station_ft: f64,
+    dme_at_roll_in_nm: *mut f64,
+) -> i32 {
+    let answer = || plain::dme_at_roll_in_nm(inbound_course_deg, outbound_course_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, height_above_station_ft).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [dme_at_roll_in_nm]) }
+}
+
+/// `lubber_dme_at_roll_in_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_dme_at_roll_in_nm_n(
+    count: usize,
+    inbound_course_deg: *const f64,
+    inbound_course_deg_stride: isize,
+    outbound_course_deg: *const f64,
+    outbound_course_deg_stride: isize,
+    true_airspeed_kt: *const f64,
+    true_airspeed_kt_stride: isize,
+    wind_from_deg: *const f64,
+    wind_from_deg_stride: isize,
+    wind_speed_kt: *const f64,
+    wind_speed_kt_stride: isize,
+    bank_limit_deg: *const f64,
+    bank_limit_deg_stride: isize,
+    turn_rate_limit_deg_per_s: *const f64,
+    turn_rate_limit_deg_per_s_stride: isize,
+    roll_rate_deg_per_s: *const f64,
+    roll_rate_deg_per_s_stride: isize,
+    height_above_station_ft: *const f64,
+    height_above_station_ft_stride: isize,
+    dme_at_roll_in_nm: *mut f64,
+    dme_at_roll_in_nm_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(inbound_course_deg, inbound_course_deg_stride), Array::input(outbound_course_deg, outbound_course_deg_stride), Array::input(true_airspeed_kt, true_airspeed_kt_stride), Array::input(wind_from_deg, wind_from_deg_stride), Array::input(wind_speed_kt, wind_speed_kt_stride), Array::input(bank_limit_deg, bank_limit_deg_stride), Array::input(turn_rate_limit_deg_per_s, turn_rate_limit_deg_per_s_stride), Array::input(roll_rate_deg_per_s, roll_rate_deg_per_s_stride), Array::input(height_above_station_ft, height_above_station_ft_stride)], [Array::output(dme_at_roll_in_nm, dme_at_roll_in_nm_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("dme_at_roll_in_nm", count, &inputs, &outputs, status) }
+}
+
+/// Distance of turn anticipation in still air with an instant roll.
+///
+/// `r tan(change / 2)`.
+///
+/// @param turn_radius_nm radius of the turn, above 0 to 1000
+/// @param course_change_deg change of course, either way, reduced to half a circle
+/// @param[out] turn_anticipation_nm the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding error.
+/// Degenerate cases: It grows without bound toward a reversal.
+/// Errors: A value outside its range, or a reversal.
+/// Source: ICAO Doc 8168 Vol II (5th ed. 2006), Part III Section 3 Chapter 8, 8.1.5.1.1.
+///
+/// Example: lubber_turn_anticipation_nm(6.33, 90.0, &value) gives 6.330
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_turn_anticipation_nm(
+    turn_radius_nm: f64,
+    course_change_deg: f64,
+    turn_anticipation_nm: *mut f64,
+) -> i32 {
+    let answer = || plain::turn_anticipation_nm(turn_radius_nm, course_change_deg).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [turn_anticipation_nm]) }
+}
+
+/// `lubber_turn_anticipation_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_turn_anticipation_nm_n(
+    count: usize,
+    turn_radius_nm: *const f64,
+    turn_radius_nm_stride: isize,
+    course_change_deg: *const f64,
+    course_change_deg_stride: isize,
+    turn_anticipation_nm: *mut f64,
+    turn_anticipation_nm_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(turn_radius_nm, turn_radius_nm_stride), Array::input(course_change_deg, course_change_deg_stride)], [Array::output(turn_anticipation_nm, turn_anticipation_nm_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("turn_anticipation_nm", count, &inputs, &outputs, status) }
+}
+
+/// Distance from the station at which a radial flown inbound is left for an arc.
+///
+/// `sqrt(D^2 + 2 D r)` with D the radius of the arc and r that of the turn, in still air with an instant roll.
+///
+/// @param arc_radius_nm ground distance of the arc from the station, above 0 to 1000
+/// @param turn_radius_nm radius of the turn, above 0 to 1000
+/// @param[out] arc_entry_inbound_nm the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Exact in the plane.
+/// Degenerate cases: None in the range.
+/// Errors: A value outside its range, or a turn that does not fit.
+/// Source: Derived: the turn is a circle tangent to the radial and to the arc.
+///
+/// Example: lubber_arc_entry_inbound_nm(10.0, 2.5, &value) gives 12.25
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_arc_entry_inbound_nm(
+    arc_radius_nm: f64,
+    turn_radius_nm: f64,
+    arc_entry_inbound_nm: *mut f64,
+) -> i32 {
+    let answer = || plain::arc_entry_inbound_nm(arc_radius_nm, turn_radius_nm).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [arc_entry_inbound_nm]) }
+}
+
+/// `lubber_arc_entry_inbound_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_arc_entry_inbound_nm_n(
+    count: usize,
+    arc_radius_nm: *const f64,
+    arc_radius_nm_stride: isize,
+    turn_radius_nm: *const f64,
+    turn_radius_nm_stride: isize,
+    arc_entry_inbound_nm: *mut f64,
+    arc_entry_inbound_nm_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(arc_radius_nm, arc_radius_nm_stride), Array::input(turn_radius_nm, turn_radius_nm_stride)], [Array::output(arc_entry_inbound_nm, arc_entry_inbound_nm_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("arc_entry_inbound_nm", count, &inputs, &outputs, status) }
+}
+
+/// Distance from the station at which a radial flown outbound is left for an arc.
+///
+/// `sqrt(D^2 - 2 D r)` with D the radius of the arc and r that of the turn, in still air with an instant roll.
+///
+/// @param arc_radius_nm ground distance of the arc from the station, above 0 to 1000
+/// @param turn_radius_nm radius of the turn, above 0 to 1000
+/// @param[out] arc_entry_outbound_nm the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Exact in the plane.
+/// Degenerate cases: For an arc of twice the turn radius the turn begins over the station.
+/// Errors: A value outside its range, or a turn that does not fit.
+/// Source: Derived: the turn is a circle tangent to the radial and to the arc.
+///
+/// Example: lubber_arc_entry_outbound_nm(10.0, 2.5, &value) gives 7.07
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_arc_entry_outbound_nm(
+    arc_radius_nm: f64,
+    turn_radius_nm: f64,
+    arc_entry_outbound_nm: *mut f64,
+) -> i32 {
+    let answer = || plain::arc_entry_outbound_nm(arc_radius_nm, turn_radius_nm).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [arc_entry_outbound_nm]) }
+}
+
+/// `lubber_arc_entry_outbound_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_arc_entry_outbound_nm_n(
+    count: usize,
+    arc_radius_nm: *const f64,
+    arc_radius_nm_stride: isize,
+    turn_radius_nm: *const f64,
+    turn_radius_nm_stride: isize,
+    arc_entry_outbound_nm: *mut f64,
+    arc_entry_outbound_nm_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(arc_radius_nm, arc_radius_nm_stride), Array::input(turn_radius_nm, turn_radius_nm_stride)], [Array::output(arc_entry_outbound_nm, arc_entry_outbound_nm_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("arc_entry_outbound_nm", count, &inputs, &outputs, status) }
+}
+
+/// Angle at the station by which the turn off an arc begins before a radial to be flown inbound.
+///
+/// `asin(r / (D - r))` with D the radius of the arc and r that of the turn, in still air with an instant roll.
+///
+/// @param arc_radius_nm ground distance of the arc from the station, above 0 to 1000
+/// @param turn_radius_nm radius of the turn, above 0 to 1000
+/// @param[out] lead_radial_inbound_deg the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Exact in the plane.
+/// Degenerate cases: For an arc of twice the turn radius it is 90 degrees.
+/// Errors: A value outside its range, or a turn that does not fit.
+/// Source: Derived: the turn is a circle tangent to the radial and to the arc.
+///
+/// Example: lubber_lead_radial_inbound_deg(12.0, 0.6, &value) gives 3.02
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_lead_radial_inbound_deg(
+    arc_radius_nm: f64,
+    turn_radius_nm: f64,
+    lead_radial_inbound_deg: *mut f64,
+) -> i32 {
+    let answer = || plain::lead_radial_inbound_deg(arc_radius_nm, turn_radius_nm).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [lead_radial_inbound_deg]) }
+}
+
+/// `lubber_lead_radial_inbound_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_lead_radial_inbound_deg_n(
+    count: usize,
+    arc_radius_nm: *const f64,
+    arc_radius_nm_stride: isize,
+    turn_radius_nm: *const f64,
+    turn_radius_nm_stride: isize,
+    lead_radial_inbound_deg: *mut f64,
+    lead_radial_inbound_deg_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(arc_radius_nm, arc_radius_nm_stride), Array::input(turn_radius_nm, turn_radius_nm_stride)], [Array::output(lead_radial_inbound_deg, lead_radial_inbound_deg_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("lead_radial_inbound_deg", count, &inputs, &outputs, status) }
+}
+
+/// Angle at the station by which the turn off an arc begins before a radial to be flown outbound.
+///
+/// `asin(r / (D + r))` with D the radius of the arc and r that of the turn, in still air with an instant roll.
+///
+/// @param arc_radius_nm ground distance of the arc from the station, above 0 to 1000
+/// @param turn_radius_nm radius of the turn, above 0 to 1000
+/// @param[out] lead_radial_outbound_deg the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Exact in the plane.
+/// Degenerate cases: None in the range.
+/// Errors: A value outside its range, or a turn that does not fit.
+/// Source: Derived: the turn is a circle tangent to the radial and to the arc.
+///
+/// Example: lubber_lead_radial_outbound_deg(12.0, 0.6, &value) gives 2.73
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_lead_radial_outbound_deg(
+    arc_radius_nm: f64,
+    turn_radius_nm: f64,
+    lead_radial_outbound_deg: *mut f64,
+) -> i32 {
+    let answer = || plain::lead_radial_outbound_deg(arc_radius_nm, turn_radius_nm).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [lead_radial_outbound_deg]) }
+}
+
+/// `lubber_lead_radial_outbound_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_lead_radial_outbound_deg_n(
+    count: usize,
+    arc_radius_nm: *const f64,
+    arc_radius_nm_stride: isize,
+    turn_radius_nm: *const f64,
+    turn_radius_nm_stride: isize,
+    lead_radial_outbound_deg: *mut f64,
+    lead_radial_outbound_deg_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(arc_radius_nm, arc_radius_nm_stride), Array::input(turn_radius_nm, turn_radius_nm_stride)], [Array::output(lead_radial_outbound_deg, lead_radial_outbound_deg_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("lead_radial_outbound_deg", count, &inputs, &outputs, status) }
+}
+
+/// Radius of a level turn in still air.
+///
+/// `V^2 / (g tan(bank))` with standard gravity.
+///
+/// @param true_airspeed_kt true airspeed, above 0 to 5000
+/// @param bank_deg angle of bank, above 0 below 90
+/// @param[out] turn_radius_nm the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding error; standard gravity stands for the local one, which differs by up to 0.3 percent at the surface.
+/// Degenerate cases: None in the range.
+/// Errors: A value outside its range.
+/// Source: Equilibrium in a coordinated turn; ICAO Doc 8168 Vol II (5th ed. 2006), Part I Section 2 Chapter 3.
+///
+/// Example: lubber_turn_radius_nm(450.0, 25.0, &value) gives 6.33
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_turn_radius_nm(
+    true_airspeed_kt: f64,
+    bank_deg: f64,
+    turn_radius_nm: *mut f64,
+) -> i32 {
+    let answer = || plain::turn_radius_nm(true_airspeed_kt, bank_deg).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [turn_radius_nm]) }
+}
+
+/// `lubber_turn_radius_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_turn_radius_nm_n(
+    count: usize,
+    true_airspeed_kt: *const f64,
+    true_airspeed_kt_stride: isize,
+    bank_deg: *const f64,
+    bank_deg_stride: isize,
+    turn_radius_nm: *mut f64,
+    turn_radius_nm_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(true_airspeed_kt, true_airspeed_kt_stride), Array::input(bank_deg, bank_deg_stride)], [Array::output(turn_radius_nm, turn_radius_nm_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("turn_radius_nm", count, &inputs, &outputs, status) }
+}
+
+/// Rate of a level turn.
+///
+/// `g tan(bank) / V` with standard gravity.
+///
+/// @param true_airspeed_kt true airspeed, above 0 to 5000
+/// @param bank_deg angle of bank, above 0 below 90
+/// @param[out] turn_rate_deg_per_s the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding error.
+/// Degenerate cases: None in the range.
+/// Errors: A value outside its range.
+/// Source: Equilibrium in a coordinated turn; ICAO Doc 8168 Vol II (5th ed. 2006), Part I Section 2 Chapter 3.
+///
+/// Example: lubber_turn_rate_deg_per_s(120.0, 30.0, &value) gives 5.25
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_turn_rate_deg_per_s(
+    true_airspeed_kt: f64,
+    bank_deg: f64,
+    turn_rate_deg_per_s: *mut f64,
+) -> i32 {
+    let answer = || plain::turn_rate_deg_per_s(true_airspeed_kt, bank_deg).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [turn_rate_deg_per_s]) }
+}
+
+/// `lubber_turn_rate_deg_per_s` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_turn_rate_deg_per_s_n(
+    count: usize,
+    true_airspeed_kt: *const f64,
+    true_airspeed_kt_stride: isize,
+    bank_deg: *const f64,
+    bank_deg_stride: isize,
+    turn_rate_deg_per_s: *mut f64,
+    turn_rate_deg_per_s_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(true_airspeed_kt, true_airspeed_kt_stride), Array::input(bank_deg, bank_deg_stride)], [Array::output(turn_rate_deg_per_s, turn_rate_deg_per_s_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("turn_rate_deg_per_s", count, &inputs, &outputs, status) }
+}
+
+/// The bank that turns at a rate.
+///
+/// `atan(rate V / g)` with standard gravity.
+///
+/// @param true_airspeed_kt true airspeed, above 0 to 5000
+/// @param turn_rate_deg_per_s rate of turn, above 0
+/// @param[out] bank_for_rate_deg the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding error.
+/// Degenerate cases: A rate that needs a bank of 90 degrees is refused.
+/// Errors: A value outside its range, or a bank of 90 degrees.
+/// Source: Equilibrium in a coordinated turn; ICAO Doc 8168 Vol II (5th ed. 2006), Part I Section 2 Chapter 3.
+///
+/// Example: lubber_bank_for_rate_deg(180.0, 3.0, &value) gives 26.31
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_bank_for_rate_deg(
+    true_airspeed_kt: f64,
+    turn_rate_deg_per_s: f64,
+    bank_for_rate_deg: *mut f64,
+) -> i32 {
+    let answer = || plain::bank_for_rate_deg(true_airspeed_kt, turn_rate_deg_per_s).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [bank_for_rate_deg]) }
+}
+
+/// `lubber_bank_for_rate_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_bank_for_rate_deg_n(
+    count: usize,
+    true_airspeed_kt: *const f64,
+    true_airspeed_kt_stride: isize,
+    turn_rate_deg_per_s: *const f64,
+    turn_rate_deg_per_s_stride: isize,
+    bank_for_rate_deg: *mut f64,
+    bank_for_rate_deg_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(true_airspeed_kt, true_airspeed_kt_stride), Array::input(turn_rate_deg_per_s, turn_rate_deg_per_s_stride)], [Array::output(bank_for_rate_deg, bank_for_rate_deg_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("bank_for_rate_deg", count, &inputs, &outputs, status) }
+}
+
+/// The bank that turns on a radius in still air.
+///
+/// `atan(V^2 / (g r))` with standard gravity.
+///
+/// @param true_airspeed_kt true airspeed, above 0 to 5000
+/// @param turn_radius_nm radius of the turn, above 0 to 1000
+/// @param[out] bank_for_radius_deg the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding error.
+/// Degenerate cases: A radius that needs a bank of 90 degrees to rounding is refused.
+/// Errors: A value outside its range.
+/// Source: Equilibrium in a coordinated turn; ICAO Doc 8168 Vol II (5th ed. 2006), Part I Section 2 Chapter 3.
+///
+/// Example: lubber_bank_for_radius_deg(450.0, 6.33, &value) gives 25.0
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_bank_for_radius_deg(
+    true_airspeed_kt: f64,
+    turn_radius_nm: f64,
+    bank_for_radius_deg: *mut f64,
+) -> i32 {
+    let answer = || plain::bank_for_radius_deg(true_airspeed_kt, turn_radius_nm).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [bank_for_radius_deg]) }
+}
+
+/// `lubber_bank_for_radius_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_bank_for_radius_deg_n(
+    count: usize,
+    true_airspeed_kt: *const f64,
+    true_airspeed_kt_stride: isize,
+    turn_radius_nm: *const f64,
+    turn_radius_nm_stride: isize,
+    bank_for_radius_deg: *mut f64,
+    bank_for_radius_deg_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(true_airspeed_kt, true_airspeed_kt_stride), Array::input(turn_radius_nm, turn_radius_nm_stride)], [Array::output(bank_for_radius_deg, bank_for_radius_deg_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("bank_for_radius_deg", count, &inputs, &outputs, status) }
+}
+
+/// Radius of a turn at a rate in still air, whatever bank it takes.
+///
+/// `V / rate`; at standard rate `V / (60 pi)` nautical miles with V in knots.
+///
+/// @param true_airspeed_kt true airspeed, above 0 to 5000
+/// @param turn_rate_deg_per_s rate of turn, above 0
+/// @param[out] radius_at_rate_nm the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding error.
+/// Degenerate cases: An infinite rate gives a radius of zero.
+/// Errors: A value outside its range.
+/// Source: The definition of angular velocity.
+///
+/// Example: lubber_radius_at_rate_nm(180.0, 3.0, &value) gives 0.955
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_radius_at_rate_nm(
+    true_airspeed_kt: f64,
+    turn_rate_deg_per_s: f64,
+    radius_at_rate_nm: *mut f64,
+) -> i32 {
+    let answer = || plain::radius_at_rate_nm(true_airspeed_kt, turn_rate_deg_per_s).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [radius_at_rate_nm]) }
+}
+
+/// `lubber_radius_at_rate_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_radius_at_rate_nm_n(
+    count: usize,
+    true_airspeed_kt: *const f64,
+    true_airspeed_kt_stride: isize,
+    turn_rate_deg_per_s: *const f64,
+    turn_rate_deg_per_s_stride: isize,
+    radius_at_rate_nm: *mut f64,
+    radius_at_rate_nm_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(true_airspeed_kt, true_airspeed_kt_stride), Array::input(turn_rate_deg_per_s, turn_rate_deg_per_s_stride)], [Array::output(radius_at_rate_nm, radius_at_rate_nm_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("radius_at_rate_nm", count, &inputs, &outputs, status) }
+}
+
+/// Load factor of a level turn.
+///
+/// `1 / cos(bank)`.
+///
+/// @param bank_deg angle of bank, above 0 below 90
+/// @param[out] load_factor the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding error.
+/// Degenerate cases: None in the range.
+/// Errors: A value outside its range.
+/// Source: Equilibrium of lift and weight.
+///
+/// Example: lubber_load_factor(60.0, &value) gives 2.000
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_load_factor(
+    bank_deg: f64,
+    load_factor: *mut f64,
+) -> i32 {
+    let answer = || plain::load_factor(bank_deg).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [load_factor]) }
+}
+
+/// `lubber_load_factor` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_load_factor_n(
+    count: usize,
+    bank_deg: *const f64,
+    bank_deg_stride: isize,
+    load_factor: *mut f64,
+    load_factor_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(bank_deg, bank_deg_stride)], [Array::output(load_factor, load_factor_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("load_factor", count, &inputs, &outputs, status) }
+}
+
+/// The bank of a level turn at a load factor.
+///
+/// `acos(1 / n)`.
+///
+/// @param load_factor lift over weight, above 1 to 100
+/// @param[out] bank_for_load_factor_deg the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding error, near a load factor of 1 too.
+/// Degenerate cases: None in the range.
+/// Errors: A value outside its range.
+/// Source: Equilibrium of lift and weight.
+///
+/// Example: lubber_bank_for_load_factor_deg(1.3, &value) gives 39.72
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_bank_for_load_factor_deg(
+    load_factor: f64,
+    bank_for_load_factor_deg: *mut f64,
+) -> i32 {
+    let answer = || plain::bank_for_load_factor_deg(load_factor).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [bank_for_load_factor_deg]) }
+}
+
+/// `lubber_bank_for_load_factor_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_bank_for_load_factor_deg_n(
+    count: usize,
+    load_factor: *const f64,
+    load_factor_stride: isize,
+    bank_for_load_factor_deg: *mut f64,
+    bank_for_load_factor_deg_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(load_factor, load_factor_stride)], [Array::output(bank_for_load_factor_deg, bank_for_load_factor_deg_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("bank_for_load_factor_deg", count, &inputs, &outputs, status) }
+}
+
+/// The steady turn an aircraft makes within a bank limit and a limit of its rate of turn, and which of them governs.
+///
+/// The bank is the lesser of the limit and `atan(rate V / g)`: rate-limited at low speed, bank-limited above
+/// `g tan(bank) / rate`.
+///
+/// @param true_airspeed_kt true airspeed, above 0 to 5000
+/// @param bank_limit_deg greatest bank, above 0 below 90
+/// @param turn_rate_limit_deg_per_s greatest rate of turn, above 0
+/// @param[out] bank_deg The bank that is flown.; may be NULL
+/// @param[out] turn_rate_deg_per_s The rate of turn at it.; may be NULL
+/// @param[out] radius_nm The radius in still air.; may be NULL
+/// @param[out] governed_by What governs the bank: 0 the bank limit, 1 the limit of the rate of turn.; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding error.
+/// Degenerate cases: Where both limits ask for the same bank, the bank limit is named.
+/// Errors: A value outside its range.
+/// Source: ICAO Doc 8168 Vol II (5th ed. 2006), Part I Section 2 Chapter 3 and Table I-4-3-App C-1 (25 degrees, at most 3 deg/s).
+///
+/// Example: lubber_limited_turn(157.23, 25.0, 3.0, NULL, NULL, &value, NULL) gives 0.83
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_limited_turn(
+    true_airspeed_kt: f64,
+    bank_limit_deg: f64,
+    turn_rate_limit_deg_per_s: f64,
+    bank_deg: *mut f64,
+    turn_rate_deg_per_s: *mut f64,
+    radius_nm: *mut f64,
+    governed_by: *mut f64,
+) -> i32 {
+    let answer = || plain::limited_turn(true_airspeed_kt, bank_limit_deg, turn_rate_limit_deg_per_s).map(|answer| [answer.bank_deg, answer.turn_rate_deg_per_s, answer.radius_nm, answer.governed_by]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [bank_deg, turn_rate_deg_per_s, radius_nm, governed_by]) }
+}
+
+/// `lubber_limited_turn` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_limited_turn_n(
+    count: usize,
+    true_airspeed_kt: *const f64,
+    true_airspeed_kt_stride: isize,
+    bank_limit_deg: *const f64,
+    bank_limit_deg_stride: isize,
+    turn_rate_limit_deg_per_s: *const f64,
+    turn_rate_limit_deg_per_s_stride: isize,
+    bank_deg: *mut f64,
+    bank_deg_stride: isize,
+    turn_rate_deg_per_s: *mut f64,
+    turn_rate_deg_per_s_stride: isize,
+    radius_nm: *mut f64,
+    radius_nm_stride: isize,
+    governed_by: *mut f64,
+    governed_by_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(true_airspeed_kt, true_airspeed_kt_stride), Array::input(bank_limit_deg, bank_limit_deg_stride), Array::input(turn_rate_limit_deg_per_s, turn_rate_limit_deg_per_s_stride)], [Array::output(bank_deg, bank_deg_stride), Array::output(turn_rate_deg_per_s, turn_rate_deg_per_s_stride), Array::output(radius_nm, radius_nm_stride), Array::output(governed_by, governed_by_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("limited_turn", count, &inputs, &outputs, status) }
+}
+
+/// A level turn with its roll: bank growing at the roll rate to its target, held, and taken off again.
+///
+/// Heading turned while rolling to bank b at rate p: `-(g / (V p)) ln(cos(b))`; the path is integrated over it.
+///
+/// @param true_airspeed_kt true airspeed, above 0 to 5000
+/// @param heading_change_deg change of heading, right positive, -360 to 360
+/// @param bank_limit_deg greatest bank, above 0 below 90
+/// @param turn_rate_limit_deg_per_s greatest rate of turn, above 0
+/// @param roll_rate_deg_per_s rate of roll, above 0, infinite for an instant roll
+/// @param[out] bank_deg The greatest bank.; may be NULL
+/// @param[out] duration_s From the first roll to wings level.; may be NULL
+/// @param[out] roll_duration_s The duration of one roll, in or out.; may be NULL
+/// @param[out] advance_nm Distance made good through the air along the first heading.; may be NULL
+/// @param[out] transfer_nm Distance made good through the air across the first heading, right positive.; may be NULL
+/// @param[out] governed_by What governs the bank: 0 the bank limit, 1 the limit of the rate of turn, 2 the roll, 3 no turn.; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: 1e-10 of the size of the turn against a fine integration in time.
+/// Degenerate cases: A change of zero takes no time and no distance.
+/// Errors: A value outside its range.
+/// Source: Equilibrium in a coordinated level turn; derived.
+///
+/// Example: lubber_rolled_turn(450.0, 90.0, 25.0, 3.0, 5.0, NULL, &value, NULL, NULL, NULL, NULL) gives 84.7
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rolled_turn(
+    true_airspeed_kt: f64,
+    heading_change_deg: f64,
+    bank_limit_deg: f64,
+    turn_rate_limit_deg_per_s: f64,
+    roll_rate_deg_per_s: f64,
+    bank_deg: *mut f64,
+    duration_s: *mut f64,
+    roll_duration_s: *mut f64,
+    advance_nm: *mut f64,
+    transfer_nm: *mut f64,
+    governed_by: *mut f64,
+) -> i32 {
+    let answer = || plain::rolled_turn(true_airspeed_kt, heading_change_deg, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s).map(|answer| [answer.bank_deg, answer.duration_s, answer.roll_duration_s, answer.advance_nm, answer.transfer_nm, answer.governed_by]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [bank_deg, duration_s, roll_duration_s, advance_nm, transfer_nm, governed_by]) }
+}
+
+/// `lubber_rolled_turn` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rolled_turn_n(
+    count: usize,
+    true_airspeed_kt: *const f64,
+    true_airspeed_kt_stride: isize,
+    heading_change_deg: *const f64,
+    heading_change_deg_stride: isize,
+    bank_limit_deg: *const f64,
+    bank_limit_deg_stride: isize,
+    turn_rate_limit_deg_per_s: *const f64,
+    turn_rate_limit_deg_per_s_stride: isize,
+    roll_rate_deg_per_s: *const f64,
+    roll_rate_deg_per_s_stride: isize,
+    bank_deg: *mut f64,
+    bank_deg_stride: isize,
+    duration_s: *mut f64,
+    duration_s_stride: isize,
+    roll_duration_s: *mut f64,
+    roll_duration_s_stride: isize,
+    advance_nm: *mut f64,
+    advance_nm_stride: isize,
+    transfer_nm: *mut f64,
+    transfer_nm_stride: isize,
+    governed_by: *mut f64,
+    governed_by_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(true_airspeed_kt, true_airspeed_kt_stride), Array::input(heading_change_deg, heading_change_deg_stride), Array::input(bank_limit_deg, bank_limit_deg_stride), Array::input(turn_rate_limit_deg_per_s, turn_rate_limit_deg_per_s_stride), Array::input(roll_rate_deg_per_s, roll_rate_deg_per_s_stride)], [Array::output(bank_deg, bank_deg_stride), Array::output(duration_s, duration_s_stride), Array::output(roll_duration_s, roll_duration_s_stride), Array::output(advance_nm, advance_nm_stride), Array::output(transfer_nm, transfer_nm_stride), Array::output(governed_by, governed_by_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("rolled_turn", count, &inputs, &outputs, status) }
+}
+
+/// The heading that holds a course in a wind, and the groundspeed it leaves.
+///
+/// With `w` the angle from the course to where the wind comes from: wind correction `asin(Vw sin(w)/V)`,
+/// groundspeed `V cos(correction) - Vw cos(w)`. All directions share one north.
+///
+/// @param course_deg the course to hold, any finite number
+/// @param true_airspeed_kt true airspeed, above 0 to 5000
+/// @param wind_from_deg where the wind blows from, any finite number
+/// @param wind_speed_kt speed of the wind, 0 to 1000
+/// @param[out] heading_deg The heading to fly, 0 to 360, from the north of the course.; may be NULL
+/// @param[out] groundspeed_kt The speed made good along the course.; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding.
+/// Degenerate cases: In calm air the heading is the course. A wind faster than the aircraft leaves courses downwind that can be
+/// held; of the two headings that hold such a course the one with the higher groundspeed is given.
+/// Errors: A value outside its range, a crosswind above the airspeed, or no groundspeed left.
+/// Source: The triangle of velocities; FAA-H-8083-25, Pilot's Handbook of Aeronautical Knowledge, chapter 16 (from
+/// memory).
+///
+/// Example: lubber_wind_triangle(90.0, 120.0, 45.0, 40.0, &value, NULL) gives 76.4
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_wind_triangle(
+    course_deg: f64,
+    true_airspeed_kt: f64,
+    wind_from_deg: f64,
+    wind_speed_kt: f64,
+    heading_deg: *mut f64,
+    groundspeed_kt: *mut f64,
+) -> i32 {
+    let answer = || plain::wind_triangle(course_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt).map(|answer| [answer.heading_deg, answer.groundspeed_kt]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [heading_deg, groundspeed_kt]) }
+}
+
+/// `lubber_wind_triangle` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_wind_triangle_n(
+    count: usize,
+    course_deg: *const f64,
+    course_deg_stride: isize,
+    true_airspeed_kt: *const f64,
+    true_airspeed_kt_stride: isize,
+    wind_from_deg: *const f64,
+    wind_from_deg_stride: isize,
+    wind_speed_kt: *const f64,
+    wind_speed_kt_stride: isize,
+    heading_deg: *mut f64,
+    heading_deg_stride: isize,
+    groundspeed_kt: *mut f64,
+    groundspeed_kt_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(course_deg, course_deg_stride), Array::input(true_airspeed_kt, true_airspeed_kt_stride), Array::input(wind_from_deg, wind_from_deg_stride), Array::input(wind_speed_kt, wind_speed_kt_stride)], [Array::output(heading_deg, heading_deg_stride), Array::output(groundspeed_kt, groundspeed_kt_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("wind_triangle", count, &inputs, &outputs, status) }
+}
+
+/// The wind correction that holds a course: heading less course, right positive.
+///
+/// `asin(Vw sin(w)/V)` with `w` the angle from the course to where the wind comes from.
+///
+/// @param course_deg the course to hold, any finite number
+/// @param true_airspeed_kt true airspeed, above 0 to 5000
+/// @param wind_from_deg where the wind blows from, any finite number
+/// @param wind_speed_kt speed of the wind, 0 to 1000
+/// @param[out] wind_correction_deg the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding.
+/// Degenerate cases: As [`wind_triangle`].
+/// Errors: As [`wind_triangle`].
+/// Source: As [`wind_triangle`].
+///
+/// Example: lubber_wind_correction_deg(90.0, 120.0, 45.0, 40.0, &value) gives -13.6
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_wind_correction_deg(
+    course_deg: f64,
+    true_airspeed_kt: f64,
+    wind_from_deg: f64,
+    wind_speed_kt: f64,
+    wind_correction_deg: *mut f64,
+) -> i32 {
+    let answer = || plain::wind_correction_deg(course_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [wind_correction_deg]) }
+}
+
+/// `lubber_wind_correction_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_wind_correction_deg_n(
+    count: usize,
+    course_deg: *const f64,
+    course_deg_stride: isize,
+    true_airspeed_kt: *const f64,
+    true_airspeed_kt_stride: isize,
+    wind_from_deg: *const f64,
+    wind_from_deg_stride: isize,
+    wind_speed_kt: *const f64,
+    wind_speed_kt_stride: isize,
+    wind_correction_deg: *mut f64,
+    wind_correction_deg_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(course_deg, course_deg_stride), Array::input(true_airspeed_kt, true_airspeed_kt_stride), Array::input(wind_from_deg, wind_from_deg_stride), Array::input(wind_speed_kt, wind_speed_kt_stride)], [Array::output(wind_correction_deg, wind_correction_deg_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("wind_correction_deg", count, &inputs, &outputs, status) }
+}
+
+/// The track and groundspeed that a heading makes good in a wind.
+///
+/// The sum of the velocity through the air and the velocity of the air. All directions share one north.
+///
+/// @param heading_deg the heading, any finite number
+/// @param true_airspeed_kt true airspeed, 0 to 5000
+/// @param wind_from_deg where the wind blows from, any finite number
+/// @param wind_speed_kt speed of the wind, 0 to 1000
+/// @param[out] track_deg Direction of motion over the ground, 0 to 360; NaN where there is no motion.; may be NULL
+/// @param[out] groundspeed_kt Speed over the ground.; may be NULL
+/// @param[out] drift_deg Track less heading, right positive, -180 to 180; NaN where there is no motion.; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding.
+/// Degenerate cases: Where the wind cancels the airspeed there is no track and no drift (NaN). With no airspeed the track is
+/// downwind.
+/// Errors: A value outside its range.
+/// Source: The triangle of velocities.
+///
+/// Example: lubber_track_and_groundspeed(315.0, 150.0, 45.0, 30.0, &value, NULL, NULL) gives 303.7
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_track_and_groundspeed(
+    heading_deg: f64,
+    true_airspeed_kt: f64,
+    wind_from_deg: f64,
+    wind_speed_kt: f64,
+    track_deg: *mut f64,
+    groundspeed_kt: *mut f64,
+    drift_deg: *mut f64,
+) -> i32 {
+    let answer = || plain::track_and_groundspeed(heading_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt).map(|answer| [answer.track_deg, answer.groundspeed_kt, answer.drift_deg]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [track_deg, groundspeed_kt, drift_deg]) }
+}
+
+/// `lubber_track_and_groundspeed` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_track_and_groundspeed_n(
+    count: usize,
+    heading_deg: *const f64,
+    heading_deg_stride: isize,
+    true_airspeed_kt: *const f64,
+    true_airspeed_kt_stride: isize,
+    wind_from_deg: *const f64,
+    wind_from_deg_stride: isize,
+    wind_speed_kt: *const f64,
+    wind_speed_kt_stride: isize,
+    track_deg: *mut f64,
+    track_deg_stride: isize,
+    groundspeed_kt: *mut f64,
+    groundspeed_kt_stride: isize,
+    drift_deg: *mut f64,
+    drift_deg_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(heading_deg, heading_deg_stride), Array::input(true_airspeed_kt, true_airspeed_kt_stride), Array::input(wind_from_deg, wind_from_deg_stride), Array::input(wind_speed_kt, wind_speed_kt_stride)], [Array::output(track_deg, track_deg_stride), Array::output(groundspeed_kt, groundspeed_kt_stride), Array::output(drift_deg, drift_deg_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("track_and_groundspeed", count, &inputs, &outputs, status) }
+}
+
+/// The wind that an observed track and groundspeed tell, with the heading and true airspeed flown.
+///
+/// The velocity over the ground less the velocity through the air. All directions share one north.
+///
+/// @param heading_deg the heading, any finite number
+/// @param true_airspeed_kt true airspeed, 0 to 5000
+/// @param track_deg the track made good, any finite number
+/// @param groundspeed_kt the groundspeed, 0 to 10 000
+/// @param[out] wind_from_deg Where the wind blows from, 0 to 360; 0 in calm air.; may be NULL
+/// @param[out] wind_speed_kt Speed of the wind.; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding; what matters is the observation. One degree of drift at 450 kt is 8 kt of wind across.
+/// Degenerate cases: Calm air is 0 kt from 0 degrees, as it is reported.
+/// Errors: A value outside its range, or a wind above 1000 kt.
+/// Source: The triangle of velocities.
+///
+/// Example: lubber_wind_from_track(104.0, 165.0, 94.0, 146.0, &value, NULL) gives 154.1
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_wind_from_track(
+    heading_deg: f64,
+    true_airspeed_kt: f64,
+    track_deg: f64,
+    groundspeed_kt: f64,
+    wind_from_deg: *mut f64,
+    wind_speed_kt: *mut f64,
+) -> i32 {
+    let answer = || plain::wind_from_track(heading_deg, true_airspeed_kt, track_deg, groundspeed_kt).map(|answer| [answer.wind_from_deg, answer.wind_speed_kt]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [wind_from_deg, wind_speed_kt]) }
+}
+
+/// `lubber_wind_from_track` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_wind_from_track_n(
+    count: usize,
+    heading_deg: *const f64,
+    heading_deg_stride: isize,
+    true_airspeed_kt: *const f64,
+    true_airspeed_kt_stride: isize,
+    track_deg: *const f64,
+    track_deg_stride: isize,
+    groundspeed_kt: *const f64,
+    groundspeed_kt_stride: isize,
+    wind_from_deg: *mut f64,
+    wind_from_deg_stride: isize,
+    wind_speed_kt: *mut f64,
+    wind_speed_kt_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(heading_deg, heading_deg_stride), Array::input(true_airspeed_kt, true_airspeed_kt_stride), Array::input(track_deg, track_deg_stride), Array::input(groundspeed_kt, groundspeed_kt_stride)], [Array::output(wind_from_deg, wind_from_deg_stride), Array::output(wind_speed_kt, wind_speed_kt_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("wind_from_track", count, &inputs, &outputs, status) }
+}
+
+/// A wind split into its parts along and across a course, positive from ahead and from the right.
+///
+/// `Vw cos(w)` and `Vw sin(w)` with `w` the angle from the course to where the wind comes from. A positive
+/// crosswind asks for a correction to the right.
+///
+/// @param course_deg the course, any finite number
+/// @param wind_from_deg where the wind blows from, any finite number
+/// @param wind_speed_kt speed of the wind, 0 to 1000
+/// @param[out] headwind_kt Against the course; a tailwind is negative.; may be NULL
+/// @param[out] crosswind_kt From the right of the course; from the left is negative.; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding.
+/// Degenerate cases: Calm air has two parts of zero.
+/// Errors: A value outside its range.
+/// Source: The two projections of a vector.
+///
+/// Example: lubber_wind_components(90.0, 120.0, 20.0, &value, NULL) gives 17.3
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_wind_components(
+    course_deg: f64,
+    wind_from_deg: f64,
+    wind_speed_kt: f64,
+    headwind_kt: *mut f64,
+    crosswind_kt: *mut f64,
+) -> i32 {
+    let answer = || plain::wind_components(course_deg, wind_from_deg, wind_speed_kt).map(|answer| [answer.headwind_kt, answer.crosswind_kt]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [headwind_kt, crosswind_kt]) }
+}
+
+/// `lubber_wind_components` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_wind_components_n(
+    count: usize,
+    course_deg: *const f64,
+    course_deg_stride: isize,
+    wind_from_deg: *const f64,
+    wind_from_deg_stride: isize,
+    wind_speed_kt: *const f64,
+    wind_speed_kt_stride: isize,
+    headwind_kt: *mut f64,
+    headwind_kt_stride: isize,
+    crosswind_kt: *mut f64,
+    crosswind_kt_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(course_deg, course_deg_stride), Array::input(wind_from_deg, wind_from_deg_stride), Array::input(wind_speed_kt, wind_speed_kt_stride)], [Array::output(headwind_kt, headwind_kt_stride), Array::output(crosswind_kt, crosswind_kt_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("wind_components", count, &inputs, &outputs, status) }
+}
+
+/// The wind whose parts along and across a course are given: the inverse of [`wind_components`].
+///
+/// Direction `course + atan2(crosswind, headwind)`, speed the root of the sum of the squares.
+///
+/// @param course_deg the course, any finite number
+/// @param headwind_kt part against the course, -1000 to 1000
+/// @param crosswind_kt part from the right of the course, -1000 to 1000
+/// @param[out] wind_from_deg Where the wind blows from, 0 to 360; 0 in calm air.; may be NULL
+/// @param[out] wind_speed_kt Speed of the wind.; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding.
+/// Degenerate cases: Two parts of zero are calm air: 0 kt from 0 degrees.
+/// Errors: A value outside its range, or a wind above 1000 kt.
+/// Source: The two projections of a vector.
+///
+/// Example: lubber_wind_from_components(90.0, 17.32, 10.0, &value, NULL) gives 120.0
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_wind_from_components(
+    course_deg: f64,
+    headwind_kt: f64,
+    crosswind_kt: f64,
+    wind_from_deg: *mut f64,
+    wind_speed_kt: *mut f64,
+) -> i32 {
+    let answer = || plain::wind_from_components(course_deg, headwind_kt, crosswind_kt).map(|answer| [answer.wind_from_deg, answer.wind_speed_kt]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [wind_from_deg, wind_speed_kt]) }
+}
+
+/// `lubber_wind_from_components` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_wind_from_components_n(
+    count: usize,
+    course_deg: *const f64,
+    course_deg_stride: isize,
+    headwind_kt: *const f64,
+    headwind_kt_stride: isize,
+    crosswind_kt: *const f64,
+    crosswind_kt_stride: isize,
+    wind_from_deg: *mut f64,
+    wind_from_deg_stride: isize,
+    wind_speed_kt: *mut f64,
+    wind_speed_kt_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(course_deg, course_deg_stride), Array::input(headwind_kt, headwind_kt_stride), Array::input(crosswind_kt, crosswind_kt_stride)], [Array::output(wind_from_deg, wind_from_deg_stride), Array::output(wind_speed_kt, wind_speed_kt_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("wind_from_components", count, &inputs, &outputs, status) }
+}
+
+/// The heading and true airspeed that make good a course at a wanted groundspeed.
+///
+/// The velocity over the ground less the velocity of the air; there is always one answer.
+///
+/// @param course_deg the course to make good, any finite number
+/// @param groundspeed_kt the groundspeed wanted, 0 to 10 000
+/// @param wind_from_deg where the wind blows from, any finite number
+/// @param wind_speed_kt speed of the wind, 0 to 1000
+/// @param[out] heading_deg The heading to fly, 0 to 360, from the north of the course.; may be NULL
+/// @param[out] true_airspeed_kt The true airspeed to fly.; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding.
+/// Degenerate cases: A groundspeed of zero holds against the wind. A tailwind faster than the groundspeed wants the aircraft to
+/// face it.
+/// Errors: A value outside its range, or a true airspeed that comes out at zero (the wind alone does it) or above 5000
+/// kt.
+/// Source: The triangle of velocities.
+///
+/// Example: lubber_airspeed_for_groundspeed(351.0, 232.0, 33.0, 47.0, &value, NULL) gives 357.7
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_airspeed_for_groundspeed(
+    course_deg: f64,
+    groundspeed_kt: f64,
+    wind_from_deg: f64,
+    wind_speed_kt: f64,
+    heading_deg: *mut f64,
+    true_airspeed_kt: *mut f64,
+) -> i32 {
+    let answer = || plain::airspeed_for_groundspeed(course_deg, groundspeed_kt, wind_from_deg, wind_speed_kt).map(|answer| [answer.heading_deg, answer.true_airspeed_kt]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [heading_deg, true_airspeed_kt]) }
+}
+
+/// `lubber_airspeed_for_groundspeed` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_airspeed_for_groundspeed_n(
+    count: usize,
+    course_deg: *const f64,
+    course_deg_stride: isize,
+    groundspeed_kt: *const f64,
+    groundspeed_kt_stride: isize,
+    wind_from_deg: *const f64,
+    wind_from_deg_stride: isize,
+    wind_speed_kt: *const f64,
+    wind_speed_kt_stride: isize,
+    heading_deg: *mut f64,
+    heading_deg_stride: isize,
+    true_airspeed_kt: *mut f64,
+    true_airspeed_kt_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(course_deg, course_deg_stride), Array::input(groundspeed_kt, groundspeed_kt_stride), Array::input(wind_from_deg, wind_from_deg_stride), Array::input(wind_speed_kt, wind_speed_kt_stride)], [Array::output(heading_deg, heading_deg_stride), Array::output(true_airspeed_kt, true_airspeed_kt_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("airspeed_for_groundspeed", count, &inputs, &outputs, status) }
+}

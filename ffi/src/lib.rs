@@ -1,0 +1,7 @@
+//! The C interface of lubberline: the functions declared in `ffi/include/lubberline.h`.
+
+mod call;
+pub mod course_change;
+#[rustfmt::skip]
+pub mod generated;
+pub mod version;

@@ -1,0 +1,137 @@
+//! C and C++ programs built against the header and both kinds of library, and run.
+
+use std::path::{Path, PathBuf};
+use std::process::Command;
+use std::sync::OnceLock;
+
+fn root() -> PathBuf {
+    Path::new(env!("CARGO_MANIFEST_DIR")).join("..").canonicalize().unwrap()
+}
+
+/// The folder that holds the static and the shared library, built if need be.
+fn libraries() -> &'static Path {
+    static BUILT: OnceLock<PathBuf> = OnceLock::new();
+    BUILT.get_or_init(|| {
+        let target = root().join("target");
+        let mut cargo = Command::new(env!("CARGO"));
+        let status = cargo
+            .args(["build", "--quiet", "-p", "lubberline-ffi", "--target-dir"])
+            .arg(&target)
+            .current_dir(root());
+        assert!(status.status().unwrap().success(), "the C library must build");
+        target.join("debug")
+    })
+}
+
+fn folder(name: &str) -> PathBuf {
+    let folder = root().join("target/c-clients").join(name);
+    std::fs::create_dir_all(&folder).unwrap();
+    folder
+}
+
+fn run(command: &mut Command) -> String {
+    let output = command.output().unwrap_or_else(|error| panic!("{command:?}: {error}"));
+    let text = String::from_utf8_lossy(&output.stdout).to_string();
+    assert!(output.status.success(), "{command:?}\n{text}{}", String::from_utf8_lossy(&output.stderr));
+    text
+}
+
+fn compiler(variable: &str, usual: &str) -> Command {
+    Command::new(std::env::var(variable).unwrap_or_else(|_| usual.to_string()))
+}
+
+/// Compiles a program of tests/c, links it with the library, and runs it.
+fn client(name: &str, linked_statically: bool, arguments: &[PathBuf]) -> String {
+    let kind = if linked_statically { "static" } else { "shared" };
+    let program = folder(kind).join(name);
+    let mut compile = compiler("CC", "cc");
+    compile
+        .args(["-std=c11", "-Wall", "-Wextra", "-Wpedantic", "-Werror", "-O1", "-I"])
+        .arg(root().join("ffi/include"));
+    compile.arg(root().join("tests/c").join(format!("{name}.c"))).arg("-o").arg(&program);
+    if linked_statically {
+        compile.arg(libraries().join("liblubberline.a")).args(["-lpthread", "-ldl", "-lm"]);
+    } else {
+        // The soname is what the program will look for.
+        let soname = folder(kind).join(format!("liblubberline.so.{}", interface()));
+        if !soname.exists() {
+            let _ = std::os::unix::fs::symlink(libraries().join("liblubberline.so"), &soname);
+        }
+        compile.arg("-L").arg(libraries()).args(["-llubberline", "-lm"]);
+        compile.arg(format!("-Wl,-rpath,{}", folder(kind).display()));
+    }
+    run(&mut compile);
+    let text = run(Command::new(&program).args(arguments));
+    println!("{name} ({kind}): {text}");
+    text
+}
+
+fn interface() -> String {
+    let version: Vec<&str> = env!("CARGO_PKG_VERSION").split('.').collect();
+    if version[0] == "0" { format!("0.{}", version[1]) } else { version[0].to_string() }
+}
+
+fn both(name: &str) {
+    client(name, true, &[]);
+    client(name, false, &[]);
+}
+
+#[test]
+fn course_change() {
+    both("course_change");
+}
+
+#[test]
+fn arrays() {
+    both("arrays");
+}
+
+#[test]
+fn topics() {
+    both("topics");
+}
+
+#[test]
+fn documentation_examples() {
+    both("generated_examples");
+}
+
+#[test]
+fn bad_input() {
+    both("bad_input");
+}
+
+#[test]
+fn published_values() {
+    let folder = root().join("tests/data/published");
+    let mut files: Vec<PathBuf> =
+        std::fs::read_dir(folder).unwrap().map(|entry| entry.unwrap().path()).collect();
+    files.sort();
+    client("published", true, &files);
+}
+
+#[test]
+fn the_header_is_cpp_17_too() {
+    let source = folder("cpp").join("header.cpp");
+    std::fs::write(&source, "#include \"lubberline.h\"\nint main() { return lubber_abi_version() == 0; }\n")
+        .unwrap();
+    let mut compile = compiler("CXX", "c++");
+    compile
+        .args(["-std=c++17", "-Wall", "-Wextra", "-Wpedantic", "-Werror", "-I"])
+        .arg(root().join("ffi/include"));
+    compile.arg(&source).arg("-o").arg(folder("cpp").join("header"));
+    compile.arg(libraries().join("liblubberline.a")).args(["-lpthread", "-ldl", "-lm"]);
+    run(&mut compile);
+    run(&mut Command::new(folder("cpp").join("header")));
+}
+
+#[test]
+fn every_symbol_has_the_prefix() {
+    let symbols =
+        run(Command::new("nm").args(["-D", "--defined-only"]).arg(libraries().join("liblubberline.so")));
+    let names: Vec<&str> = symbols.lines().filter_map(|line| line.split_whitespace().last()).collect();
+    assert!(names.len() > 50, "{symbols}");
+    for name in names {
+        assert!(name.starts_with("lubber_"), "{name} is exported without the prefix");
+    }
+}

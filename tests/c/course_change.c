@@ -1,0 +1,73 @@
+/* The course change at a station: where to begin the turn, and what it does. */
+
+#include <string.h>
+
+#include "expect.h"
+
+int main(void)
+{
+    struct lubber_course_change_input input;
+    struct lubber_course_change_result result;
+
+    /* Still air and an instant roll: the lead is the radius times the tangent of half the change. */
+    lubber_course_change_input_init(&input);
+    input.inbound_course_deg = 350.0;
+    input.outbound_course_deg = 50.0;
+    input.true_airspeed_kt = 430.0;
+    input.roll_rate_deg_per_s = INFINITY;
+    input.height_above_station_ft = 33000.0;
+    result.struct_size = sizeof result;
+    EXPECT(lubber_course_change(&input, &result) == LUBBER_OK);
+    EXPECT_NEAR(result.lead_nm, result.radius_nm * tan(30.0 * acos(-1.0) / 180.0), 1e-9);
+    EXPECT_NEAR(result.past_fix_at_roll_out_nm, result.lead_nm, 1e-9);
+    EXPECT(result.governed_by == 0);
+    EXPECT_NEAR(result.radial_at_roll_in_deg, 170.0, 1e-9);
+    EXPECT(result.dme_at_roll_in_nm > result.lead_nm && result.dme_at_roll_in_nm < result.lead_nm + 33000.0 * 0.3048 / 1852.0);
+    EXPECT(result.fly_over_extra_time_s > 0.0 && result.fly_over_greatest_overshoot_nm > 0.0);
+
+    /* The generated function and the structure give the same lead. */
+    double lead_nm;
+    input.wind_from_deg = 270.0;
+    input.wind_speed_kt = 80.0;
+    input.roll_rate_deg_per_s = 4.0;
+    EXPECT(lubber_course_change(&input, &result) == LUBBER_OK);
+    EXPECT(lubber_lead_nm(350.0, 50.0, 430.0, 270.0, 80.0, 25.0, 3.0, 4.0, &lead_nm) == LUBBER_OK);
+    EXPECT(lead_nm == result.lead_nm);
+
+    /* The long way round to the left begins past the station. */
+    input.turn = -1;
+    EXPECT(lubber_course_change(&input, &result) == LUBBER_OK);
+    EXPECT(result.heading_change_deg < -180.0);
+
+    /* Failures have a status and leave NaN. */
+    input.turn = 7;
+    EXPECT(lubber_course_change(&input, &result) == LUBBER_ERROR_UNKNOWN_CHOICE);
+    EXPECT(isnan(result.lead_nm) && isnan(result.fly_over_extra_time_s));
+    input.turn = 0;
+    input.outbound_course_deg = 170.0;
+    EXPECT(lubber_course_change(&input, &result) == LUBBER_ERROR_COURSE_REVERSAL);
+    input.outbound_course_deg = NAN;
+    EXPECT(lubber_course_change(&input, &result) == LUBBER_OK);
+    EXPECT(isnan(result.lead_nm));
+    EXPECT(lubber_course_change(NULL, &result) == LUBBER_ERROR_STRUCT);
+    EXPECT(lubber_course_change(&input, NULL) == LUBBER_ERROR_STRUCT);
+    input.struct_size = 3;
+    EXPECT(lubber_course_change(&input, &result) == LUBBER_ERROR_STRUCT);
+
+    /* A caller with an older, shorter pair of structures is served as far as they reach. */
+    lubber_course_change_input_init(&input);
+    input.inbound_course_deg = 350.0;
+    input.outbound_course_deg = 50.0;
+    input.true_airspeed_kt = 430.0;
+    input.struct_size = offsetof(struct lubber_course_change_input, wind_from_deg);
+    memset(&result, 0x55, sizeof result);
+    struct lubber_course_change_result untouched = result;
+    result.struct_size = offsetof(struct lubber_course_change_result, duration_s);
+    EXPECT(lubber_course_change(&input, &result) == LUBBER_OK);
+    EXPECT(result.lead_nm > 3.0 && result.lead_nm < 5.0);
+    EXPECT(memcmp(&result.duration_s, &untouched.duration_s, sizeof result.duration_s) == 0);
+
+    EXPECT(strcmp(lubber_status_text(LUBBER_OK), "ok") == 0);
+    EXPECT(lubber_status_text(12345) != NULL);
+    return expect_close();
+}

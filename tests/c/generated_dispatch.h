@@ -1,0 +1,346 @@
+/* Generated from core/src/plain; do not edit. To renew: cargo run -p lubberline-generate */
+
+#ifndef GENERATED_DISPATCH_H
+#define GENERATED_DISPATCH_H
+
+#include "lubberline.h"
+
+/* A function of the library on arrays of its arguments and outputs; choices are given by their codes. */
+struct dispatch {
+    const char *name;
+    int inputs;
+    int outputs;
+    const char *output_names[24];
+    int32_t (*call)(const double *in, double *out);
+};
+
+static int32_t call_standard_atmosphere(const double *in, double *out)
+{
+    return lubber_standard_atmosphere(in[0], in[1], &out[0], &out[1], &out[2], &out[3]);
+}
+
+static int32_t call_pressure_ratio(const double *in, double *out)
+{
+    return lubber_pressure_ratio(in[0], &out[0]);
+}
+
+static int32_t call_density_ratio(const double *in, double *out)
+{
+    return lubber_density_ratio(in[0], in[1], &out[0]);
+}
+
+static int32_t call_temperature_ratio(const double *in, double *out)
+{
+    return lubber_temperature_ratio(in[0], in[1], &out[0]);
+}
+
+static int32_t call_isa_deviation_k(const double *in, double *out)
+{
+    return lubber_isa_deviation_k(in[0], in[1], &out[0]);
+}
+
+static int32_t call_speed_of_sound_kt(const double *in, double *out)
+{
+    return lubber_speed_of_sound_kt(in[0], &out[0]);
+}
+
+static int32_t call_pressure_altitude_from_pressure_ft(const double *in, double *out)
+{
+    return lubber_pressure_altitude_from_pressure_ft(in[0], &out[0]);
+}
+
+static int32_t call_geopotential_altitude_ft(const double *in, double *out)
+{
+    return lubber_geopotential_altitude_ft(in[0], &out[0]);
+}
+
+static int32_t call_geometric_altitude_ft(const double *in, double *out)
+{
+    return lubber_geometric_altitude_ft(in[0], &out[0]);
+}
+
+static int32_t call_tas_from_cas_kt(const double *in, double *out)
+{
+    return lubber_tas_from_cas_kt(in[0], in[1], in[2], &out[0]);
+}
+
+static int32_t call_cas_from_tas_kt(const double *in, double *out)
+{
+    return lubber_cas_from_tas_kt(in[0], in[1], in[2], &out[0]);
+}
+
+static int32_t call_mach_from_cas(const double *in, double *out)
+{
+    return lubber_mach_from_cas(in[0], in[1], &out[0]);
+}
+
+static int32_t call_cas_from_mach_kt(const double *in, double *out)
+{
+    return lubber_cas_from_mach_kt(in[0], in[1], &out[0]);
+}
+
+static int32_t call_tas_from_mach_kt(const double *in, double *out)
+{
+    return lubber_tas_from_mach_kt(in[0], in[1], in[2], &out[0]);
+}
+
+static int32_t call_mach_from_tas(const double *in, double *out)
+{
+    return lubber_mach_from_tas(in[0], in[1], in[2], &out[0]);
+}
+
+static int32_t call_eas_from_tas_kt(const double *in, double *out)
+{
+    return lubber_eas_from_tas_kt(in[0], in[1], in[2], &out[0]);
+}
+
+static int32_t call_tas_from_eas_kt(const double *in, double *out)
+{
+    return lubber_tas_from_eas_kt(in[0], in[1], in[2], &out[0]);
+}
+
+static int32_t call_eas_from_cas_kt(const double *in, double *out)
+{
+    return lubber_eas_from_cas_kt(in[0], in[1], &out[0]);
+}
+
+static int32_t call_cas_from_eas_kt(const double *in, double *out)
+{
+    return lubber_cas_from_eas_kt(in[0], in[1], &out[0]);
+}
+
+static int32_t call_eas_from_mach_kt(const double *in, double *out)
+{
+    return lubber_eas_from_mach_kt(in[0], in[1], &out[0]);
+}
+
+static int32_t call_mach_from_eas(const double *in, double *out)
+{
+    return lubber_mach_from_eas(in[0], in[1], &out[0]);
+}
+
+static int32_t call_isentropic_pressure_ratio(const double *in, double *out)
+{
+    return lubber_isentropic_pressure_ratio(in[0], &out[0]);
+}
+
+static int32_t call_pitot_pressure_ratio(const double *in, double *out)
+{
+    return lubber_pitot_pressure_ratio(in[0], &out[0]);
+}
+
+static int32_t call_impact_pressure_hpa(const double *in, double *out)
+{
+    return lubber_impact_pressure_hpa(in[0], &out[0]);
+}
+
+static int32_t call_cas_from_impact_pressure_kt(const double *in, double *out)
+{
+    return lubber_cas_from_impact_pressure_kt(in[0], &out[0]);
+}
+
+static int32_t call_procedure_tas_factor(const double *in, double *out)
+{
+    return lubber_procedure_tas_factor(in[0], in[1], &out[0]);
+}
+
+static int32_t call_arc_entry(const double *in, double *out)
+{
+    return lubber_arc_entry(in[0], (int32_t)in[1], in[2], (int32_t)in[3], in[4], in[5], in[6], in[7], in[8], in[9], &out[0], &out[1], &out[2], &out[3], &out[4], &out[5], &out[6]);
+}
+
+static int32_t call_arc_exit(const double *in, double *out)
+{
+    return lubber_arc_exit(in[0], (int32_t)in[1], in[2], (int32_t)in[3], in[4], in[5], in[6], in[7], in[8], in[9], &out[0], &out[1], &out[2], &out[3], &out[4], &out[5], &out[6]);
+}
+
+static int32_t call_geodesic_inverse(const double *in, double *out)
+{
+    return lubber_geodesic_inverse(in[0], in[1], in[2], in[3], &out[0], &out[1], &out[2]);
+}
+
+static int32_t call_slant_range_nm(const double *in, double *out)
+{
+    return lubber_slant_range_nm(in[0], in[1], &out[0]);
+}
+
+static int32_t call_geodesic_direct(const double *in, double *out)
+{
+    return lubber_geodesic_direct(in[0], in[1], in[2], in[3], &out[0], &out[1], &out[2]);
+}
+
+static int32_t call_lead_nm(const double *in, double *out)
+{
+    return lubber_lead_nm(in[0], in[1], in[2], in[3], in[4], in[5], in[6], in[7], &out[0]);
+}
+
+static int32_t call_dme_at_roll_in_nm(const double *in, double *out)
+{
+    return lubber_dme_at_roll_in_nm(in[0], in[1], in[2], in[3], in[4], in[5], in[6], in[7], in[8], &out[0]);
+}
+
+static int32_t call_turn_anticipation_nm(const double *in, double *out)
+{
+    return lubber_turn_anticipation_nm(in[0], in[1], &out[0]);
+}
+
+static int32_t call_arc_entry_inbound_nm(const double *in, double *out)
+{
+    return lubber_arc_entry_inbound_nm(in[0], in[1], &out[0]);
+}
+
+static int32_t call_arc_entry_outbound_nm(const double *in, double *out)
+{
+    return lubber_arc_entry_outbound_nm(in[0], in[1], &out[0]);
+}
+
+static int32_t call_lead_radial_inbound_deg(const double *in, double *out)
+{
+    return lubber_lead_radial_inbound_deg(in[0], in[1], &out[0]);
+}
+
+static int32_t call_lead_radial_outbound_deg(const double *in, double *out)
+{
+    return lubber_lead_radial_outbound_deg(in[0], in[1], &out[0]);
+}
+
+static int32_t call_turn_radius_nm(const double *in, double *out)
+{
+    return lubber_turn_radius_nm(in[0], in[1], &out[0]);
+}
+
+static int32_t call_turn_rate_deg_per_s(const double *in, double *out)
+{
+    return lubber_turn_rate_deg_per_s(in[0], in[1], &out[0]);
+}
+
+static int32_t call_bank_for_rate_deg(const double *in, double *out)
+{
+    return lubber_bank_for_rate_deg(in[0], in[1], &out[0]);
+}
+
+static int32_t call_bank_for_radius_deg(const double *in, double *out)
+{
+    return lubber_bank_for_radius_deg(in[0], in[1], &out[0]);
+}
+
+static int32_t call_radius_at_rate_nm(const double *in, double *out)
+{
+    return lubber_radius_at_rate_nm(in[0], in[1], &out[0]);
+}
+
+static int32_t call_load_factor(const double *in, double *out)
+{
+    return lubber_load_factor(in[0], &out[0]);
+}
+
+static int32_t call_bank_for_load_factor_deg(const double *in, double *out)
+{
+    return lubber_bank_for_load_factor_deg(in[0], &out[0]);
+}
+
+static int32_t call_limited_turn(const double *in, double *out)
+{
+    return lubber_limited_turn(in[0], in[1], in[2], &out[0], &out[1], &out[2], &out[3]);
+}
+
+static int32_t call_rolled_turn(const double *in, double *out)
+{
+    return lubber_rolled_turn(in[0], in[1], in[2], in[3], in[4], &out[0], &out[1], &out[2], &out[3], &out[4], &out[5]);
+}
+
+static int32_t call_wind_triangle(const double *in, double *out)
+{
+    return lubber_wind_triangle(in[0], in[1], in[2], in[3], &out[0], &out[1]);
+}
+
+static int32_t call_wind_correction_deg(const double *in, double *out)
+{
+    return lubber_wind_correction_deg(in[0], in[1], in[2], in[3], &out[0]);
+}
+
+static int32_t call_track_and_groundspeed(const double *in, double *out)
+{
+    return lubber_track_and_groundspeed(in[0], in[1], in[2], in[3], &out[0], &out[1], &out[2]);
+}
+
+static int32_t call_wind_from_track(const double *in, double *out)
+{
+    return lubber_wind_from_track(in[0], in[1], in[2], in[3], &out[0], &out[1]);
+}
+
+static int32_t call_wind_components(const double *in, double *out)
+{
+    return lubber_wind_components(in[0], in[1], in[2], &out[0], &out[1]);
+}
+
+static int32_t call_wind_from_components(const double *in, double *out)
+{
+    return lubber_wind_from_components(in[0], in[1], in[2], &out[0], &out[1]);
+}
+
+static int32_t call_airspeed_for_groundspeed(const double *in, double *out)
+{
+    return lubber_airspeed_for_groundspeed(in[0], in[1], in[2], in[3], &out[0], &out[1]);
+}
+
+static const struct dispatch DISPATCH[] = {
+    {"standard_atmosphere", 2, 4, {"temperature_degc", "pressure_hpa", "density_kg_per_m3", "speed_of_sound_kt"}, call_standard_atmosphere},
+    {"pressure_ratio", 1, 1, {"pressure_ratio"}, call_pressure_ratio},
+    {"density_ratio", 2, 1, {"density_ratio"}, call_density_ratio},
+    {"temperature_ratio", 2, 1, {"temperature_ratio"}, call_temperature_ratio},
+    {"isa_deviation_k", 2, 1, {"isa_deviation_k"}, call_isa_deviation_k},
+    {"speed_of_sound_kt", 1, 1, {"speed_of_sound_kt"}, call_speed_of_sound_kt},
+    {"pressure_altitude_from_pressure_ft", 1, 1, {"pressure_altitude_from_pressure_ft"}, call_pressure_altitude_from_pressure_ft},
+    {"geopotential_altitude_ft", 1, 1, {"geopotential_altitude_ft"}, call_geopotential_altitude_ft},
+    {"geometric_altitude_ft", 1, 1, {"geometric_altitude_ft"}, call_geometric_altitude_ft},
+    {"tas_from_cas_kt", 3, 1, {"tas_from_cas_kt"}, call_tas_from_cas_kt},
+    {"cas_from_tas_kt", 3, 1, {"cas_from_tas_kt"}, call_cas_from_tas_kt},
+    {"mach_from_cas", 2, 1, {"mach_from_cas"}, call_mach_from_cas},
+    {"cas_from_mach_kt", 2, 1, {"cas_from_mach_kt"}, call_cas_from_mach_kt},
+    {"tas_from_mach_kt", 3, 1, {"tas_from_mach_kt"}, call_tas_from_mach_kt},
+    {"mach_from_tas", 3, 1, {"mach_from_tas"}, call_mach_from_tas},
+    {"eas_from_tas_kt", 3, 1, {"eas_from_tas_kt"}, call_eas_from_tas_kt},
+    {"tas_from_eas_kt", 3, 1, {"tas_from_eas_kt"}, call_tas_from_eas_kt},
+    {"eas_from_cas_kt", 2, 1, {"eas_from_cas_kt"}, call_eas_from_cas_kt},
+    {"cas_from_eas_kt", 2, 1, {"cas_from_eas_kt"}, call_cas_from_eas_kt},
+    {"eas_from_mach_kt", 2, 1, {"eas_from_mach_kt"}, call_eas_from_mach_kt},
+    {"mach_from_eas", 2, 1, {"mach_from_eas"}, call_mach_from_eas},
+    {"isentropic_pressure_ratio", 1, 1, {"isentropic_pressure_ratio"}, call_isentropic_pressure_ratio},
+    {"pitot_pressure_ratio", 1, 1, {"pitot_pressure_ratio"}, call_pitot_pressure_ratio},
+    {"impact_pressure_hpa", 1, 1, {"impact_pressure_hpa"}, call_impact_pressure_hpa},
+    {"cas_from_impact_pressure_kt", 1, 1, {"cas_from_impact_pressure_kt"}, call_cas_from_impact_pressure_kt},
+    {"procedure_tas_factor", 2, 1, {"procedure_tas_factor"}, call_procedure_tas_factor},
+    {"arc_entry", 10, 7, {"radial_at_roll_in_deg", "distance_at_roll_in_nm", "radial_at_roll_out_deg", "distance_at_roll_out_nm", "angle_at_station_deg", "heading_change_deg", "duration_s"}, call_arc_entry},
+    {"arc_exit", 10, 7, {"radial_at_roll_in_deg", "distance_at_roll_in_nm", "radial_at_roll_out_deg", "distance_at_roll_out_nm", "angle_at_station_deg", "heading_change_deg", "duration_s"}, call_arc_exit},
+    {"geodesic_inverse", 4, 3, {"distance_nm", "initial_bearing_deg", "final_bearing_deg"}, call_geodesic_inverse},
+    {"slant_range_nm", 2, 1, {"slant_range_nm"}, call_slant_range_nm},
+    {"geodesic_direct", 4, 3, {"latitude_deg", "longitude_deg", "final_bearing_deg"}, call_geodesic_direct},
+    {"lead_nm", 8, 1, {"lead_nm"}, call_lead_nm},
+    {"dme_at_roll_in_nm", 9, 1, {"dme_at_roll_in_nm"}, call_dme_at_roll_in_nm},
+    {"turn_anticipation_nm", 2, 1, {"turn_anticipation_nm"}, call_turn_anticipation_nm},
+    {"arc_entry_inbound_nm", 2, 1, {"arc_entry_inbound_nm"}, call_arc_entry_inbound_nm},
+    {"arc_entry_outbound_nm", 2, 1, {"arc_entry_outbound_nm"}, call_arc_entry_outbound_nm},
+    {"lead_radial_inbound_deg", 2, 1, {"lead_radial_inbound_deg"}, call_lead_radial_inbound_deg},
+    {"lead_radial_outbound_deg", 2, 1, {"lead_radial_outbound_deg"}, call_lead_radial_outbound_deg},
+    {"turn_radius_nm", 2, 1, {"turn_radius_nm"}, call_turn_radius_nm},
+    {"turn_rate_deg_per_s", 2, 1, {"turn_rate_deg_per_s"}, call_turn_rate_deg_per_s},
+    {"bank_for_rate_deg", 2, 1, {"bank_for_rate_deg"}, call_bank_for_rate_deg},
+    {"bank_for_radius_deg", 2, 1, {"bank_for_radius_deg"}, call_bank_for_radius_deg},
+    {"radius_at_rate_nm", 2, 1, {"radius_at_rate_nm"}, call_radius_at_rate_nm},
+    {"load_factor", 1, 1, {"load_factor"}, call_load_factor},
+    {"bank_for_load_factor_deg", 1, 1, {"bank_for_load_factor_deg"}, call_bank_for_load_factor_deg},
+    {"limited_turn", 3, 4, {"bank_deg", "turn_rate_deg_per_s", "radius_nm", "governed_by"}, call_limited_turn},
+    {"rolled_turn", 5, 6, {"bank_deg", "duration_s", "roll_duration_s", "advance_nm", "transfer_nm", "governed_by"}, call_rolled_turn},
+    {"wind_triangle", 4, 2, {"heading_deg", "groundspeed_kt"}, call_wind_triangle},
+    {"wind_correction_deg", 4, 1, {"wind_correction_deg"}, call_wind_correction_deg},
+    {"track_and_groundspeed", 4, 3, {"track_deg", "groundspeed_kt", "drift_deg"}, call_track_and_groundspeed},
+    {"wind_from_track", 4, 2, {"wind_from_deg", "wind_speed_kt"}, call_wind_from_track},
+    {"wind_components", 3, 2, {"headwind_kt", "crosswind_kt"}, call_wind_components},
+    {"wind_from_components", 3, 2, {"wind_from_deg", "wind_speed_kt"}, call_wind_from_components},
+    {"airspeed_for_groundspeed", 4, 2, {"heading_deg", "true_airspeed_kt"}, call_airspeed_for_groundspeed},
+};
+
+#define DISPATCH_COUNT (sizeof DISPATCH / sizeof DISPATCH[0])
+
+#endif
