@@ -10,6 +10,7 @@ pub mod plain;
 mod plane;
 pub mod rules;
 pub mod station;
+pub mod timing;
 pub mod turn;
 pub mod value;
 pub mod wind;

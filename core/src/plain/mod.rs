@@ -14,6 +14,7 @@ mod earth;
 mod lead;
 #[rustfmt::skip]
 pub mod table;
+mod timing;
 mod turn;
 mod wind;
 
@@ -24,6 +25,7 @@ pub use arc::*;
 pub use course_change::*;
 pub use earth::*;
 pub use lead::*;
+pub use timing::*;
 pub use turn::*;
 pub use wind::*;
 

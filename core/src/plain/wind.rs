@@ -4,8 +4,10 @@ use super::lead::wind;
 use super::{any_nan, outputs};
 use crate::Error;
 use crate::value::units::{degree, knot};
-use crate::value::{Bearing, Groundspeed, TrueAirspeed, TrueNorth, WindComponent};
-use crate::wind::{self as triangle, Crabbed, Wind, WindComponents as Components};
+use crate::value::{
+    Bearing, Groundspeed, PressureAltitude, TrueAirspeed, TrueNorth, WindComponent, WindSpeed,
+};
+use crate::wind::{self as triangle, Crabbed, Wind, WindComponents as Components, WindLevel};
 
 fn crabbed(
     course_deg: f64,
@@ -414,5 +416,102 @@ pub fn airspeed_for_groundspeed(
     Ok(AirspeedForGroundspeed {
         heading_deg: fly.heading.angle().get::<degree>(),
         true_airspeed_kt: fly.airspeed.value().get::<knot>(),
+    })
+}
+
+outputs! {
+    /// A wind between two levels: what [`wind_between_levels`] gives.
+    WindBetweenLevels {
+        /// Where the wind blows from, 0 to 360; 0 in calm air.
+        wind_from_deg,
+        /// Speed of the wind.
+        wind_speed_kt,
+    }
+}
+
+/// The wind at an altitude between two levels: its components change evenly with altitude.
+///
+/// `w = w1 + (w2 - w1)(H - H1)/(H2 - H1)` for the north and for the east component.
+///
+/// # Arguments
+/// - `pressure_altitude_ft`: where the wind is wanted, -16 420 to 262 467.2
+/// - `lower_altitude_ft`: pressure altitude of the lower level, -16 420 to 262 467.2
+/// - `lower_wind_from_deg`: where its wind blows from, any finite number
+/// - `lower_wind_speed_kt`: speed of its wind, 0 to 1000
+/// - `upper_altitude_ft`: pressure altitude of the upper level, above the lower one
+/// - `upper_wind_from_deg`: where its wind blows from, any finite number
+/// - `upper_wind_speed_kt`: speed of its wind, 0 to 1000
+///
+/// # Accuracy
+/// Rounding, for winds that do change evenly.
+///
+/// # Degenerate cases
+/// Below the lower level its wind holds, and above the upper one that one's. A wind that reverses passes
+/// through a calm.
+///
+/// # Errors
+/// A value outside its range, or levels that do not ascend.
+///
+/// # Source
+/// Common practice.
+///
+/// # Example
+/// ```
+/// # use lubberline::plain::wind_between_levels;
+/// assert_eq!(format!("{:.1}", wind_between_levels(21_000.0, 18_000.0, 270.0, 40.0, 24_000.0, 300.0, 60.0)?.wind_from_deg), "288.1");
+/// assert_eq!(format!("{:.1}", wind_between_levels(21_000.0, 18_000.0, 270.0, 40.0, 24_000.0, 300.0, 60.0)?.wind_speed_kt), "48.4");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
+pub fn wind_between_levels(
+    pressure_altitude_ft: f64,
+    lower_altitude_ft: f64,
+    lower_wind_from_deg: f64,
+    lower_wind_speed_kt: f64,
+    upper_altitude_ft: f64,
+    upper_wind_from_deg: f64,
+    upper_wind_speed_kt: f64,
+) -> Result<WindBetweenLevels, Error> {
+    if any_nan(&[
+        pressure_altitude_ft,
+        lower_altitude_ft,
+        lower_wind_from_deg,
+        lower_wind_speed_kt,
+        upper_altitude_ft,
+        upper_wind_from_deg,
+        upper_wind_speed_kt,
+    ]) {
+        return Ok(WindBetweenLevels::NAN);
+    }
+    let level =
+        |altitude, altitude_ft, from, from_deg, speed, speed_kt| -> Result<WindLevel<TrueNorth>, Error> {
+            Ok(WindLevel {
+                altitude: PressureAltitude::named(altitude, altitude_ft)?,
+                wind: Wind {
+                    from: Bearing::named(from, from_deg)?,
+                    speed: WindSpeed::named(speed, speed_kt)?,
+                },
+            })
+        };
+    let lower = level(
+        "lower_altitude_ft",
+        lower_altitude_ft,
+        "lower_wind_from_deg",
+        lower_wind_from_deg,
+        "lower_wind_speed_kt",
+        lower_wind_speed_kt,
+    )?;
+    let upper = level(
+        "upper_altitude_ft",
+        upper_altitude_ft,
+        "upper_wind_from_deg",
+        upper_wind_from_deg,
+        "upper_wind_speed_kt",
+        upper_wind_speed_kt,
+    )?;
+    let altitude = PressureAltitude::named("pressure_altitude_ft", pressure_altitude_ft)?;
+    let wind = triangle::wind_between(lower, upper, altitude)?;
+    Ok(WindBetweenLevels {
+        wind_from_deg: wind.from.angle().get::<degree>(),
+        wind_speed_kt: wind.speed.value().get::<knot>(),
     })
 }

@@ -1,10 +1,12 @@
 //! The wind and what it does to a heading, a track and a speed.
 
+mod aloft;
 mod components;
 mod schedule;
 mod track;
 mod triangle;
 
+pub use aloft::{WindLevel, WindsAloft, wind_between};
 pub use components::WindComponents;
 pub use schedule::{Scheduled, make_groundspeed};
 pub use track::{MadeGood, make_good, wind_from_track};
