@@ -1555,6 +1555,1041 @@ pub unsafe extern "C" fn lubber_procedure_tas_factor_n(
     unsafe { many("procedure_tas_factor", count, &inputs, &outputs, status) }
 }
 
+/// The pressure altitude at which a calibrated airspeed and a Mach number are one speed.
+///
+/// Where the static pressure is the impact pressure of the calibrated airspeed over the impact ratio of the
+/// Mach number; the temperature plays no part.
+///
+/// @param cas_kt calibrated airspeed, 0 to 5000
+/// @param mach Mach number, 0 to 10
+/// @param[out] crossover_altitude_ft the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding.
+/// Degenerate cases: Speeds of zero cross nowhere.
+/// Errors: A value outside its range, or no crossover from -5 to 80 km.
+/// Source: The definitions of calibrated airspeed and Mach number, with ICAO Doc 7488/3 (3rd edition 1993).
+///
+/// Example: lubber_crossover_altitude_ft(300.0, 0.78, &value) gives 29314
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_crossover_altitude_ft(
+    cas_kt: f64,
+    mach: f64,
+    crossover_altitude_ft: *mut f64,
+) -> i32 {
+    let answer = || plain::crossover_altitude_ft(cas_kt, mach).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [crossover_altitude_ft]) }
+}
+
+/// `lubber_crossover_altitude_ft` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_crossover_altitude_ft_n(
+    count: usize,
+    cas_kt: *const f64,
+    cas_kt_stride: isize,
+    mach: *const f64,
+    mach_stride: isize,
+    crossover_altitude_ft: *mut f64,
+    crossover_altitude_ft_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(cas_kt, cas_kt_stride), Array::input(mach, mach_stride)], [Array::output(crossover_altitude_ft, crossover_altitude_ft_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("crossover_altitude_ft", count, &inputs, &outputs, status) }
+}
+
+/// Total air temperature, which a probe in the stream feels, from static air temperature.
+///
+/// `T (1 + 0.2 k M^2)` in kelvins, with the recovery factor `k` of the probe.
+///
+/// @param temperature_degc static air temperature, -200 to 200
+/// @param mach Mach number, 0 to 10
+/// @param recovery_factor share of the heat of compression that the probe feels, 0 to 1
+/// @param[out] total_temperature_degc the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding, for air of constant heat ratio: good to about Mach 3.
+/// Degenerate cases: At rest, or with a recovery factor of zero, the two are one.
+/// Errors: A value outside its range.
+/// Source: NACA Report 1135 (1953), equation 43 (number from memory), for a ratio of specific heats of 1.4.
+///
+/// Example: lubber_total_temperature_degc(-54.0, 0.82, 1.0, &value) gives -24.5
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_total_temperature_degc(
+    temperature_degc: f64,
+    mach: f64,
+    recovery_factor: f64,
+    total_temperature_degc: *mut f64,
+) -> i32 {
+    let answer = || plain::total_temperature_degc(temperature_degc, mach, recovery_factor).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [total_temperature_degc]) }
+}
+
+/// `lubber_total_temperature_degc` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_total_temperature_degc_n(
+    count: usize,
+    temperature_degc: *const f64,
+    temperature_degc_stride: isize,
+    mach: *const f64,
+    mach_stride: isize,
+    recovery_factor: *const f64,
+    recovery_factor_stride: isize,
+    total_temperature_degc: *mut f64,
+    total_temperature_degc_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(temperature_degc, temperature_degc_stride), Array::input(mach, mach_stride), Array::input(recovery_factor, recovery_factor_stride)], [Array::output(total_temperature_degc, total_temperature_degc_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("total_temperature_degc", count, &inputs, &outputs, status) }
+}
+
+/// Static air temperature from total air temperature: the inverse of [`total_temperature_degc`].
+///
+/// `Tt/(1 + 0.2 k M^2)` in kelvins, with the recovery factor `k` of the probe.
+///
+/// @param total_temperature_degc total air temperature, -270 to 10 000
+/// @param mach Mach number, 0 to 10
+/// @param recovery_factor share of the heat of compression that the probe feels, 0 to 1
+/// @param[out] static_temperature_degc the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding, for air of constant heat ratio: good to about Mach 3.
+/// Degenerate cases: At rest, or with a recovery factor of zero, the two are one.
+/// Errors: A value outside its range, or a static temperature outside -200 to 200 degC.
+/// Source: As [`total_temperature_degc`].
+///
+/// Example: lubber_static_temperature_degc(-24.5, 0.82, 1.0, &value) gives -54.0
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_static_temperature_degc(
+    total_temperature_degc: f64,
+    mach: f64,
+    recovery_factor: f64,
+    static_temperature_degc: *mut f64,
+) -> i32 {
+    let answer = || plain::static_temperature_degc(total_temperature_degc, mach, recovery_factor).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [static_temperature_degc]) }
+}
+
+/// `lubber_static_temperature_degc` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_static_temperature_degc_n(
+    count: usize,
+    total_temperature_degc: *const f64,
+    total_temperature_degc_stride: isize,
+    mach: *const f64,
+    mach_stride: isize,
+    recovery_factor: *const f64,
+    recovery_factor_stride: isize,
+    static_temperature_degc: *mut f64,
+    static_temperature_degc_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(total_temperature_degc, total_temperature_degc_stride), Array::input(mach, mach_stride), Array::input(recovery_factor, recovery_factor_stride)], [Array::output(static_temperature_degc, static_temperature_degc_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("static_temperature_degc", count, &inputs, &outputs, status) }
+}
+
+/// The altitude that a perfect altimeter shows with its setting.
+///
+/// Pressure altitude less the pressure altitude of the setting: the setting turns the scale of the standard
+/// atmosphere as a whole.
+///
+/// @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
+/// @param altimeter_setting_hpa what the altimeter is set to, 400 to 1200
+/// @param[out] indicated_altitude_ft the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding.
+/// Degenerate cases: With 1013.25 hPa it is the pressure altitude; with the pressure itself, zero.
+/// Errors: A value outside its range.
+/// Source: The construction of the instrument; ICAO Doc 7488/3 (3rd edition 1993) for the scale.
+///
+/// Example: lubber_indicated_altitude_ft(5000.0, 1000.0, &value) gives 4636.2
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_indicated_altitude_ft(
+    pressure_altitude_ft: f64,
+    altimeter_setting_hpa: f64,
+    indicated_altitude_ft: *mut f64,
+) -> i32 {
+    let answer = || plain::indicated_altitude_ft(pressure_altitude_ft, altimeter_setting_hpa).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [indicated_altitude_ft]) }
+}
+
+/// `lubber_indicated_altitude_ft` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_indicated_altitude_ft_n(
+    count: usize,
+    pressure_altitude_ft: *const f64,
+    pressure_altitude_ft_stride: isize,
+    altimeter_setting_hpa: *const f64,
+    altimeter_setting_hpa_stride: isize,
+    indicated_altitude_ft: *mut f64,
+    indicated_altitude_ft_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(pressure_altitude_ft, pressure_altitude_ft_stride), Array::input(altimeter_setting_hpa, altimeter_setting_hpa_stride)], [Array::output(indicated_altitude_ft, indicated_altitude_ft_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("indicated_altitude_ft", count, &inputs, &outputs, status) }
+}
+
+/// Pressure altitude from what an altimeter shows with its setting: the inverse of [`indicated_altitude_ft`].
+///
+/// Indicated altitude plus the pressure altitude of the setting.
+///
+/// @param indicated_altitude_ft altitude shown, -50 000 to 300 000
+/// @param altimeter_setting_hpa what the altimeter is set to, 400 to 1200
+/// @param[out] pressure_altitude_ft the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding.
+/// Degenerate cases: With 1013.25 hPa it is the indicated altitude.
+/// Errors: A value outside its range, or a pressure altitude outside -5 to 80 km.
+/// Source: The construction of the instrument; ICAO Doc 7488/3 (3rd edition 1993) for the scale.
+///
+/// Example: lubber_pressure_altitude_ft(5000.0, 1000.0, &value) gives 5363.8
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_pressure_altitude_ft(
+    indicated_altitude_ft: f64,
+    altimeter_setting_hpa: f64,
+    pressure_altitude_ft: *mut f64,
+) -> i32 {
+    let answer = || plain::pressure_altitude_ft(indicated_altitude_ft, altimeter_setting_hpa).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [pressure_altitude_ft]) }
+}
+
+/// `lubber_pressure_altitude_ft` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_pressure_altitude_ft_n(
+    count: usize,
+    indicated_altitude_ft: *const f64,
+    indicated_altitude_ft_stride: isize,
+    altimeter_setting_hpa: *const f64,
+    altimeter_setting_hpa_stride: isize,
+    pressure_altitude_ft: *mut f64,
+    pressure_altitude_ft_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(indicated_altitude_ft, indicated_altitude_ft_stride), Array::input(altimeter_setting_hpa, altimeter_setting_hpa_stride)], [Array::output(pressure_altitude_ft, pressure_altitude_ft_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("pressure_altitude_ft", count, &inputs, &outputs, status) }
+}
+
+/// Pressure altitude by the rule of 1000 ft for each inch of mercury below 29.92.
+///
+/// `indicated altitude + 1000 (29.92 - setting in inches)`, an inch of mercury being 33.86389 hPa.
+/// [`pressure_altitude_ft`] is exact.
+///
+/// @param indicated_altitude_ft altitude shown, -50 000 to 300 000
+/// @param altimeter_setting_hpa what the altimeter is set to, 400 to 1200
+/// @param[out] pressure_altitude_rule_ft the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: An inch is 924 ft at sea level, so the rule is 8 percent of the correction too much.
+/// Degenerate cases: None in the range.
+/// Errors: A value outside its range, or a pressure altitude outside -5 to 80 km.
+/// Source: CNATRA P-203, Student Guide for Preflight Navigation.
+///
+/// Example: lubber_pressure_altitude_rule_ft(5000.0, 1000.0, &value) gives 5390.0
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_pressure_altitude_rule_ft(
+    indicated_altitude_ft: f64,
+    altimeter_setting_hpa: f64,
+    pressure_altitude_rule_ft: *mut f64,
+) -> i32 {
+    let answer = || plain::pressure_altitude_rule_ft(indicated_altitude_ft, altimeter_setting_hpa).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [pressure_altitude_rule_ft]) }
+}
+
+/// `lubber_pressure_altitude_rule_ft` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_pressure_altitude_rule_ft_n(
+    count: usize,
+    indicated_altitude_ft: *const f64,
+    indicated_altitude_ft_stride: isize,
+    altimeter_setting_hpa: *const f64,
+    altimeter_setting_hpa_stride: isize,
+    pressure_altitude_rule_ft: *mut f64,
+    pressure_altitude_rule_ft_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(indicated_altitude_ft, indicated_altitude_ft_stride), Array::input(altimeter_setting_hpa, altimeter_setting_hpa_stride)], [Array::output(pressure_altitude_rule_ft, pressure_altitude_rule_ft_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("pressure_altitude_rule_ft", count, &inputs, &outputs, status) }
+}
+
+/// The altimeter setting of a station, QNH: with it an altimeter at the station shows the elevation.
+///
+/// The standard pressure at the station's pressure altitude less its elevation.
+///
+/// @param station_pressure_hpa pressure at the station, its QFE, above 0 to 2000
+/// @param elevation_ft elevation of the station, -16 500 to 60 000
+/// @param[out] altimeter_setting_hpa the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding. A station reports it rounded down to a whole hectopascal, which is 27 ft.
+/// Degenerate cases: At no elevation it is the pressure.
+/// Errors: A value outside its range, or a setting outside 400 to 1200 hPa.
+/// Source: The definition of QNH, ICAO Annex 3 and Doc 8896 (from memory). [`altimeter_setting_smithsonian_hpa`] is the
+/// American one.
+///
+/// Example: lubber_altimeter_setting_hpa(832.0, 5430.0, &value) gives 1016.08
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_altimeter_setting_hpa(
+    station_pressure_hpa: f64,
+    elevation_ft: f64,
+    altimeter_setting_hpa: *mut f64,
+) -> i32 {
+    let answer = || plain::altimeter_setting_hpa(station_pressure_hpa, elevation_ft).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [altimeter_setting_hpa]) }
+}
+
+/// `lubber_altimeter_setting_hpa` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_altimeter_setting_hpa_n(
+    count: usize,
+    station_pressure_hpa: *const f64,
+    station_pressure_hpa_stride: isize,
+    elevation_ft: *const f64,
+    elevation_ft_stride: isize,
+    altimeter_setting_hpa: *mut f64,
+    altimeter_setting_hpa_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(station_pressure_hpa, station_pressure_hpa_stride), Array::input(elevation_ft, elevation_ft_stride)], [Array::output(altimeter_setting_hpa, altimeter_setting_hpa_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("altimeter_setting_hpa", count, &inputs, &outputs, status) }
+}
+
+/// The altimeter setting of a station by the American formula, for a cockpit about 10 ft above it.
+///
+/// `(p - 0.3) (1 + 1013.25^n 0.0065/288 h/(p - 0.3)^n)^(1/n)` with n = 0.190284, p in hectopascals, h in
+/// metres.
+///
+/// @param station_pressure_hpa pressure at the station, its QFE, above 0 to 2000
+/// @param elevation_ft elevation of the station, -16 500 to 60 000
+/// @param[out] altimeter_setting_smithsonian_hpa the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: As published; 0.3 to 0.4 hPa less than [`altimeter_setting_hpa`], which is the height of the cockpit.
+/// Degenerate cases: None in the range.
+/// Errors: A value outside its range, or a setting outside 400 to 1200 hPa.
+/// Source: Smithsonian Meteorological Tables, 6th edition 1951, p. 269, read in a quotation.
+///
+/// Example: lubber_altimeter_setting_smithsonian_hpa(832.0, 5430.0, &value) gives 1015.81
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_altimeter_setting_smithsonian_hpa(
+    station_pressure_hpa: f64,
+    elevation_ft: f64,
+    altimeter_setting_smithsonian_hpa: *mut f64,
+) -> i32 {
+    let answer = || plain::altimeter_setting_smithsonian_hpa(station_pressure_hpa, elevation_ft).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [altimeter_setting_smithsonian_hpa]) }
+}
+
+/// `lubber_altimeter_setting_smithsonian_hpa` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_altimeter_setting_smithsonian_hpa_n(
+    count: usize,
+    station_pressure_hpa: *const f64,
+    station_pressure_hpa_stride: isize,
+    elevation_ft: *const f64,
+    elevation_ft_stride: isize,
+    altimeter_setting_smithsonian_hpa: *mut f64,
+    altimeter_setting_smithsonian_hpa_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(station_pressure_hpa, station_pressure_hpa_stride), Array::input(elevation_ft, elevation_ft_stride)], [Array::output(altimeter_setting_smithsonian_hpa, altimeter_setting_smithsonian_hpa_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("altimeter_setting_smithsonian_hpa", count, &inputs, &outputs, status) }
+}
+
+/// The pressure at a station, its QFE, from its altimeter setting: the inverse of [`altimeter_setting_hpa`].
+///
+/// The standard pressure at the elevation plus the pressure altitude of the setting.
+///
+/// @param altimeter_setting_hpa what the altimeter is set to, 400 to 1200
+/// @param elevation_ft elevation of the station, -16 500 to 60 000
+/// @param[out] station_pressure_hpa the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding.
+/// Degenerate cases: At no elevation it is the setting.
+/// Errors: A value outside its range, or a pressure outside 0 to 2000 hPa.
+/// Source: As [`altimeter_setting_hpa`].
+///
+/// Example: lubber_station_pressure_hpa(1013.25, 5430.0, &value) gives 829.59
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_station_pressure_hpa(
+    altimeter_setting_hpa: f64,
+    elevation_ft: f64,
+    station_pressure_hpa: *mut f64,
+) -> i32 {
+    let answer = || plain::station_pressure_hpa(altimeter_setting_hpa, elevation_ft).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [station_pressure_hpa]) }
+}
+
+/// `lubber_station_pressure_hpa` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_station_pressure_hpa_n(
+    count: usize,
+    altimeter_setting_hpa: *const f64,
+    altimeter_setting_hpa_stride: isize,
+    elevation_ft: *const f64,
+    elevation_ft_stride: isize,
+    station_pressure_hpa: *mut f64,
+    station_pressure_hpa_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(altimeter_setting_hpa, altimeter_setting_hpa_stride), Array::input(elevation_ft, elevation_ft_stride)], [Array::output(station_pressure_hpa, station_pressure_hpa_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("station_pressure_hpa", count, &inputs, &outputs, status) }
+}
+
+/// Density altitude: where the standard atmosphere has the density of the air.
+///
+/// In closed form within each layer, density going with `(T/T_b)^(-g/(L R) - 1)`.
+///
+/// @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
+/// @param temperature_degc static air temperature, -200 to 200
+/// @param[out] density_altitude_ft the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding, for dry air. Moisture makes air lighter: at 35 degC and saturated, 700 ft more at sea level.
+/// Degenerate cases: In standard air it is the pressure altitude.
+/// Errors: A value outside its range, a deviation beyond 150 K, or a density altitude outside -5 to 80 km.
+/// Source: ICAO Doc 7488/3, Manual of the ICAO Standard Atmosphere, 3rd edition 1993.
+///
+/// Example: lubber_density_altitude_ft(6000.0, 13.0, &value) gives 7147
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_density_altitude_ft(
+    pressure_altitude_ft: f64,
+    temperature_degc: f64,
+    density_altitude_ft: *mut f64,
+) -> i32 {
+    let answer = || plain::density_altitude_ft(pressure_altitude_ft, temperature_degc).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [density_altitude_ft]) }
+}
+
+/// `lubber_density_altitude_ft` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_density_altitude_ft_n(
+    count: usize,
+    pressure_altitude_ft: *const f64,
+    pressure_altitude_ft_stride: isize,
+    temperature_degc: *const f64,
+    temperature_degc_stride: isize,
+    density_altitude_ft: *mut f64,
+    density_altitude_ft_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(pressure_altitude_ft, pressure_altitude_ft_stride), Array::input(temperature_degc, temperature_degc_stride)], [Array::output(density_altitude_ft, density_altitude_ft_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("density_altitude_ft", count, &inputs, &outputs, status) }
+}
+
+/// Density altitude by the rule of 120 ft for each degree above standard.
+///
+/// `Hp + 120 (t - (15 - 2 Hp/1000))` with the pressure altitude `Hp`. [`density_altitude_ft`] is exact.
+///
+/// @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
+/// @param temperature_degc static air temperature, -200 to 200
+/// @param[out] density_altitude_rule_ft the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Too much by up to 65 ft within 10 K of standard, 160 ft within 20 K and 300 ft within 30 K, to 10 000 ft.
+/// Degenerate cases: None in the range.
+/// Errors: A value outside its range, or a density altitude outside -5 to 80 km.
+/// Source: Common practice.
+///
+/// Example: lubber_density_altitude_rule_ft(6000.0, 13.0, &value) gives 7200
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_density_altitude_rule_ft(
+    pressure_altitude_ft: f64,
+    temperature_degc: f64,
+    density_altitude_rule_ft: *mut f64,
+) -> i32 {
+    let answer = || plain::density_altitude_rule_ft(pressure_altitude_ft, temperature_degc).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [density_altitude_rule_ft]) }
+}
+
+/// `lubber_density_altitude_rule_ft` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_density_altitude_rule_ft_n(
+    count: usize,
+    pressure_altitude_ft: *const f64,
+    pressure_altitude_ft_stride: isize,
+    temperature_degc: *const f64,
+    temperature_degc_stride: isize,
+    density_altitude_rule_ft: *mut f64,
+    density_altitude_rule_ft_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(pressure_altitude_ft, pressure_altitude_ft_stride), Array::input(temperature_degc, temperature_degc_stride)], [Array::output(density_altitude_rule_ft, density_altitude_rule_ft_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("density_altitude_rule_ft", count, &inputs, &outputs, status) }
+}
+
+/// True altitude from pressure altitude, a station's altimeter setting and the ISA deviation.
+///
+/// From the station up the air is `Hp - Hs + D (R/g) ln(ps/p)` thick, with the ISA deviation `D` the same all
+/// the way: hydrostatic balance, exact through the layers. Geopotential is turned into geometric height.
+///
+/// @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
+/// @param altimeter_setting_hpa the station's altimeter setting, 400 to 1200
+/// @param elevation_ft elevation of the station that gives the setting, -16 500 to 60 000
+/// @param isa_deviation_k the air from the station up is warmer than standard by this, -150 to 150
+/// @param[out] true_altitude_ft the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding for such a column; 5 K of error in its mean temperature are 2 percent of the height.
+/// Degenerate cases: At the station's own pressure the answer is its elevation, whatever the temperature.
+/// Errors: A value outside its range.
+/// Source: Hydrostatic balance with the layers of ICAO Doc 7488/3 (3rd edition 1993).
+///
+/// Example: lubber_true_altitude_ft(10000.0, 1013.25, 0.0, -20.0, &value) gives 9285
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_true_altitude_ft(
+    pressure_altitude_ft: f64,
+    altimeter_setting_hpa: f64,
+    elevation_ft: f64,
+    isa_deviation_k: f64,
+    true_altitude_ft: *mut f64,
+) -> i32 {
+    let answer = || plain::true_altitude_ft(pressure_altitude_ft, altimeter_setting_hpa, elevation_ft, isa_deviation_k).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [true_altitude_ft]) }
+}
+
+/// `lubber_true_altitude_ft` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_true_altitude_ft_n(
+    count: usize,
+    pressure_altitude_ft: *const f64,
+    pressure_altitude_ft_stride: isize,
+    altimeter_setting_hpa: *const f64,
+    altimeter_setting_hpa_stride: isize,
+    elevation_ft: *const f64,
+    elevation_ft_stride: isize,
+    isa_deviation_k: *const f64,
+    isa_deviation_k_stride: isize,
+    true_altitude_ft: *mut f64,
+    true_altitude_ft_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(pressure_altitude_ft, pressure_altitude_ft_stride), Array::input(altimeter_setting_hpa, altimeter_setting_hpa_stride), Array::input(elevation_ft, elevation_ft_stride), Array::input(isa_deviation_k, isa_deviation_k_stride)], [Array::output(true_altitude_ft, true_altitude_ft_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("true_altitude_ft", count, &inputs, &outputs, status) }
+}
+
+/// Height above a station from pressure altitude, the station's altimeter setting and the ISA deviation.
+///
+/// [`true_altitude_ft`] less the elevation: the height that slant range asks for.
+///
+/// @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
+/// @param altimeter_setting_hpa the station's altimeter setting, 400 to 1200
+/// @param elevation_ft elevation of the station that gives the setting, -16 500 to 60 000
+/// @param isa_deviation_k the air from the station up is warmer than standard by this, -150 to 150
+/// @param[out] height_above_station_ft the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: As [`true_altitude_ft`].
+/// Degenerate cases: Zero at the station's own pressure.
+/// Errors: A value outside its range.
+/// Source: As [`true_altitude_ft`].
+///
+/// Example: lubber_height_above_station_ft(10000.0, 995.0, 2000.0, 15.0, &value) gives 7910
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_height_above_station_ft(
+    pressure_altitude_ft: f64,
+    altimeter_setting_hpa: f64,
+    elevation_ft: f64,
+    isa_deviation_k: f64,
+    height_above_station_ft: *mut f64,
+) -> i32 {
+    let answer = || plain::height_above_station_ft(pressure_altitude_ft, altimeter_setting_hpa, elevation_ft, isa_deviation_k).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [height_above_station_ft]) }
+}
+
+/// `lubber_height_above_station_ft` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_height_above_station_ft_n(
+    count: usize,
+    pressure_altitude_ft: *const f64,
+    pressure_altitude_ft_stride: isize,
+    altimeter_setting_hpa: *const f64,
+    altimeter_setting_hpa_stride: isize,
+    elevation_ft: *const f64,
+    elevation_ft_stride: isize,
+    isa_deviation_k: *const f64,
+    isa_deviation_k_stride: isize,
+    height_above_station_ft: *mut f64,
+    height_above_station_ft_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(pressure_altitude_ft, pressure_altitude_ft_stride), Array::input(altimeter_setting_hpa, altimeter_setting_hpa_stride), Array::input(elevation_ft, elevation_ft_stride), Array::input(isa_deviation_k, isa_deviation_k_stride)], [Array::output(height_above_station_ft, height_above_station_ft_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("height_above_station_ft", count, &inputs, &outputs, status) }
+}
+
+/// Pressure altitude at a true altitude: the inverse of [`true_altitude_ft`].
+///
+/// By Newton's method on the thickness of the column.
+///
+/// @param true_altitude_ft altitude above mean sea level, -16 500 to 400 000
+/// @param altimeter_setting_hpa the station's altimeter setting, 400 to 1200
+/// @param elevation_ft elevation of the station that gives the setting, -16 500 to 60 000
+/// @param isa_deviation_k the air from the station up is warmer than standard by this, -150 to 150
+/// @param[out] pressure_altitude_at_true_altitude_ft the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: 1e-8 ft.
+/// Degenerate cases: At the elevation it is the station's own pressure altitude, whatever the temperature.
+/// Errors: A value outside its range, or a pressure altitude outside -5 to 80 km.
+/// Source: As [`true_altitude_ft`].
+///
+/// Example: lubber_pressure_altitude_at_true_altitude_ft(10000.0, 1013.25, 0.0, -20.0, &value) gives 10772
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_pressure_altitude_at_true_altitude_ft(
+    true_altitude_ft: f64,
+    altimeter_setting_hpa: f64,
+    elevation_ft: f64,
+    isa_deviation_k: f64,
+    pressure_altitude_at_true_altitude_ft: *mut f64,
+) -> i32 {
+    let answer = || plain::pressure_altitude_at_true_altitude_ft(true_altitude_ft, altimeter_setting_hpa, elevation_ft, isa_deviation_k).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [pressure_altitude_at_true_altitude_ft]) }
+}
+
+/// `lubber_pressure_altitude_at_true_altitude_ft` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_pressure_altitude_at_true_altitude_ft_n(
+    count: usize,
+    true_altitude_ft: *const f64,
+    true_altitude_ft_stride: isize,
+    altimeter_setting_hpa: *const f64,
+    altimeter_setting_hpa_stride: isize,
+    elevation_ft: *const f64,
+    elevation_ft_stride: isize,
+    isa_deviation_k: *const f64,
+    isa_deviation_k_stride: isize,
+    pressure_altitude_at_true_altitude_ft: *mut f64,
+    pressure_altitude_at_true_altitude_ft_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(true_altitude_ft, true_altitude_ft_stride), Array::input(altimeter_setting_hpa, altimeter_setting_hpa_stride), Array::input(elevation_ft, elevation_ft_stride), Array::input(isa_deviation_k, isa_deviation_k_stride)], [Array::output(pressure_altitude_at_true_altitude_ft, pressure_altitude_at_true_altitude_ft_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("pressure_altitude_at_true_altitude_ft", count, &inputs, &outputs, status) }
+}
+
+/// The transition level as a pressure altitude: the lowest flight level far enough above the transition altitude.
+///
+/// The lowest multiple of the step at or above the transition altitude plus the least layer, both measured with
+/// the setting. The lowest usable flight levels of the United States are this from 18 000 ft: 14 CFR 91.121
+/// (2014) in steps of 500 ft, the AIM of 2023, TBL 7-2-1, in steps of 1000 ft.
+///
+/// @param transition_altitude_ft transition altitude, -50 000 to 300 000
+/// @param altimeter_setting_hpa what the altimeter is set to, 400 to 1200
+/// @param least_layer_ft least height of the transition layer, 0 to 10 000
+/// @param step_ft flight levels are multiples of this, 100 to 10 000
+/// @param[out] transition_level_ft the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Exact. A setting of 29.92 inches is 1.3 ft short of standard, which costs a level where the two should
+/// coincide: give 1013.25.
+/// Degenerate cases: None in the range.
+/// Errors: A value outside its range, or a level beyond the range of pressure altitudes.
+/// Source: ICAO Doc 8168 (PANS-OPS) volume I, Part III, and Doc 4444, from memory; states set the layer and the step.
+///
+/// Example: lubber_transition_level_ft(5000.0, 1003.0, 0.0, 500.0, &value) gives 5500
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_transition_level_ft(
+    transition_altitude_ft: f64,
+    altimeter_setting_hpa: f64,
+    least_layer_ft: f64,
+    step_ft: f64,
+    transition_level_ft: *mut f64,
+) -> i32 {
+    let answer = || plain::transition_level_ft(transition_altitude_ft, altimeter_setting_hpa, least_layer_ft, step_ft).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [transition_level_ft]) }
+}
+
+/// `lubber_transition_level_ft` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_transition_level_ft_n(
+    count: usize,
+    transition_altitude_ft: *const f64,
+    transition_altitude_ft_stride: isize,
+    altimeter_setting_hpa: *const f64,
+    altimeter_setting_hpa_stride: isize,
+    least_layer_ft: *const f64,
+    least_layer_ft_stride: isize,
+    step_ft: *const f64,
+    step_ft_stride: isize,
+    transition_level_ft: *mut f64,
+    transition_level_ft_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(transition_altitude_ft, transition_altitude_ft_stride), Array::input(altimeter_setting_hpa, altimeter_setting_hpa_stride), Array::input(least_layer_ft, least_layer_ft_stride), Array::input(step_ft, step_ft_stride)], [Array::output(transition_level_ft, transition_level_ft_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("transition_level_ft", count, &inputs, &outputs, status) }
+}
+
+/// Cold-temperature correction by ICAO's formula, to add to an altitude on the procedure.
+///
+/// `H (15 - t0)/(273 + t0 - 0.5 L (H + E))` with height `H`, elevation `E` of the source, L = 0.00198 degC/ft
+/// and `t0 = t + L E`. Offered beside it: [`cold_temperature_correction_tabulated_ft`],
+/// [`cold_temperature_correction_rule_ft`] and, exact, [`cold_temperature_correction_exact_ft`].
+///
+/// @param height_ft charted height above the altimeter setting source, 0 to 20 000
+/// @param temperature_degc temperature at the altimeter setting source, -200 to 200
+/// @param elevation_ft elevation of the altimeter setting source, -16 500 to 60 000
+/// @param[out] cold_temperature_correction_ft the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: The document gives 5 percent, for sources to 10 000 ft and heights to 5000 ft.
+/// Degenerate cases: Warmer than standard it is negative, which nobody subtracts in practice. No height, no correction.
+/// Errors: A value outside its range.
+/// Source: ICAO Doc 8168 (PANS-OPS) volume I, Part III Section 1 Chapter 4, from memory; it reproduces ICAO's table.
+///
+/// Example: lubber_cold_temperature_correction_ft(1500.0, -20.0, 0.0, &value) gives 208.7
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_cold_temperature_correction_ft(
+    height_ft: f64,
+    temperature_degc: f64,
+    elevation_ft: f64,
+    cold_temperature_correction_ft: *mut f64,
+) -> i32 {
+    let answer = || plain::cold_temperature_correction_ft(height_ft, temperature_degc, elevation_ft).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [cold_temperature_correction_ft]) }
+}
+
+/// `lubber_cold_temperature_correction_ft` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_cold_temperature_correction_ft_n(
+    count: usize,
+    height_ft: *const f64,
+    height_ft_stride: isize,
+    temperature_degc: *const f64,
+    temperature_degc_stride: isize,
+    elevation_ft: *const f64,
+    elevation_ft_stride: isize,
+    cold_temperature_correction_ft: *mut f64,
+    cold_temperature_correction_ft_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(height_ft, height_ft_stride), Array::input(temperature_degc, temperature_degc_stride), Array::input(elevation_ft, elevation_ft_stride)], [Array::output(cold_temperature_correction_ft, cold_temperature_correction_ft_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("cold_temperature_correction_ft", count, &inputs, &outputs, status) }
+}
+
+/// Cold-temperature correction as the published table has it: rounded up to the next 10 ft.
+///
+/// The formula of [`cold_temperature_correction_ft`] for a source at sea level, rounded up; between the table's
+/// own heights (200 to 5000 ft) and temperatures (10 to -50 degC) likewise.
+///
+/// @param height_ft charted height above the altimeter setting source, 0 to 20 000
+/// @param temperature_degc temperature at the altimeter setting source, -200 to 200
+/// @param[out] cold_temperature_correction_tabulated_ft the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: All 98 cells of the table.
+/// Degenerate cases: Warmer than 15 degC there is no correction, and none without height.
+/// Errors: A value outside its range.
+/// Source: FAA Aeronautical Information Manual, TBL 7-3-1, ICAO Cold Temperature Error Table, from ICAO Doc 8168 volume
+/// I, Table III-1-4-1 b).
+///
+/// Example: lubber_cold_temperature_correction_tabulated_ft(1500.0, -20.0, &value) gives 210
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_cold_temperature_correction_tabulated_ft(
+    height_ft: f64,
+    temperature_degc: f64,
+    cold_temperature_correction_tabulated_ft: *mut f64,
+) -> i32 {
+    let answer = || plain::cold_temperature_correction_tabulated_ft(height_ft, temperature_degc).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [cold_temperature_correction_tabulated_ft]) }
+}
+
+/// `lubber_cold_temperature_correction_tabulated_ft` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_cold_temperature_correction_tabulated_ft_n(
+    count: usize,
+    height_ft: *const f64,
+    height_ft_stride: isize,
+    temperature_degc: *const f64,
+    temperature_degc_stride: isize,
+    cold_temperature_correction_tabulated_ft: *mut f64,
+    cold_temperature_correction_tabulated_ft_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(height_ft, height_ft_stride), Array::input(temperature_degc, temperature_degc_stride)], [Array::output(cold_temperature_correction_tabulated_ft, cold_temperature_correction_tabulated_ft_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("cold_temperature_correction_tabulated_ft", count, &inputs, &outputs, status) }
+}
+
+/// Cold-temperature correction by the rule of 4 percent for each 10 degC below standard at the source.
+///
+/// `0.04 H (t_standard - t)/10`.
+///
+/// @param height_ft charted height above the altimeter setting source, 0 to 20 000
+/// @param temperature_degc temperature at the altimeter setting source, -200 to 200
+/// @param elevation_ft elevation of the altimeter setting source, -16 500 to 60 000
+/// @param[out] cold_temperature_correction_rule_ft the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: As published: on the safe side above -15 degC at the source.
+/// Degenerate cases: Warmer than standard it is negative.
+/// Errors: A value outside its range.
+/// Source: ICAO Doc 8168 (PANS-OPS) volume I, Part III Section 1 Chapter 4, 4.3.1, read in a quotation.
+///
+/// Example: lubber_cold_temperature_correction_rule_ft(1500.0, -10.0, 0.0, &value) gives 150.0
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_cold_temperature_correction_rule_ft(
+    height_ft: f64,
+    temperature_degc: f64,
+    elevation_ft: f64,
+    cold_temperature_correction_rule_ft: *mut f64,
+) -> i32 {
+    let answer = || plain::cold_temperature_correction_rule_ft(height_ft, temperature_degc, elevation_ft).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [cold_temperature_correction_rule_ft]) }
+}
+
+/// `lubber_cold_temperature_correction_rule_ft` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_cold_temperature_correction_rule_ft_n(
+    count: usize,
+    height_ft: *const f64,
+    height_ft_stride: isize,
+    temperature_degc: *const f64,
+    temperature_degc_stride: isize,
+    elevation_ft: *const f64,
+    elevation_ft_stride: isize,
+    cold_temperature_correction_rule_ft: *mut f64,
+    cold_temperature_correction_rule_ft_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(height_ft, height_ft_stride), Array::input(temperature_degc, temperature_degc_stride), Array::input(elevation_ft, elevation_ft_stride)], [Array::output(cold_temperature_correction_rule_ft, cold_temperature_correction_rule_ft_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("cold_temperature_correction_rule_ft", count, &inputs, &outputs, status) }
+}
+
+/// Cold-temperature correction, exact for air that is as cold against standard all the way up as at the source.
+///
+/// The indicated height at which the true height is the charted one, less that: the inverse of
+/// [`true_altitude_ft`] for a source at standard pressure.
+///
+/// @param height_ft charted height above the altimeter setting source, 0 to 20 000
+/// @param temperature_degc temperature at the altimeter setting source, -200 to 200
+/// @param elevation_ft elevation of the altimeter setting source, -16 500 to 60 000
+/// @param[out] cold_temperature_correction_exact_ft the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding for such a column.
+/// Degenerate cases: Warmer than standard it is negative. No height, no correction.
+/// Errors: A value outside its range.
+/// Source: Hydrostatic balance with the layers of ICAO Doc 7488/3 (3rd edition 1993).
+///
+/// Example: lubber_cold_temperature_correction_exact_ft(1500.0, -20.0, 0.0, &value) gives 208.8
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_cold_temperature_correction_exact_ft(
+    height_ft: f64,
+    temperature_degc: f64,
+    elevation_ft: f64,
+    cold_temperature_correction_exact_ft: *mut f64,
+) -> i32 {
+    let answer = || plain::cold_temperature_correction_exact_ft(height_ft, temperature_degc, elevation_ft).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [cold_temperature_correction_exact_ft]) }
+}
+
+/// `lubber_cold_temperature_correction_exact_ft` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_cold_temperature_correction_exact_ft_n(
+    count: usize,
+    height_ft: *const f64,
+    height_ft_stride: isize,
+    temperature_degc: *const f64,
+    temperature_degc_stride: isize,
+    elevation_ft: *const f64,
+    elevation_ft_stride: isize,
+    cold_temperature_correction_exact_ft: *mut f64,
+    cold_temperature_correction_exact_ft_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(height_ft, height_ft_stride), Array::input(temperature_degc, temperature_degc_stride), Array::input(elevation_ft, elevation_ft_stride)], [Array::output(cold_temperature_correction_exact_ft, cold_temperature_correction_exact_ft_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("cold_temperature_correction_exact_ft", count, &inputs, &outputs, status) }
+}
+
 /// Where on a radial to begin the turn onto a DME arc, in wind and with roll.
 ///
 /// The end of the turn lies on the arc with the track along it; the bearing of the end is the one for which the beginning lies on the
@@ -2376,6 +3411,343 @@ pub unsafe extern "C" fn lubber_lead_radial_outbound_deg_n(
     let (inputs, outputs) = ([Array::input(arc_radius_nm, arc_radius_nm_stride), Array::input(turn_radius_nm, turn_radius_nm_stride)], [Array::output(lead_radial_outbound_deg, lead_radial_outbound_deg_stride)]);
     // SAFETY: the caller vouches for the arrays.
     unsafe { many("lead_radial_outbound_deg", count, &inputs, &outputs, status) }
+}
+
+/// The time that a distance takes at a groundspeed.
+///
+/// `d/V`.
+///
+/// @param distance_nm distance along the surface, 0 to 10 900
+/// @param groundspeed_kt groundspeed, above 0 to 10 000
+/// @param[out] time_to_fly_s the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding.
+/// Degenerate cases: No distance takes no time.
+/// Errors: A value outside its range.
+/// Source: The definition of speed.
+///
+/// Example: lubber_time_to_fly_s(55.0, 220.0, &value) gives 900.0
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_time_to_fly_s(
+    distance_nm: f64,
+    groundspeed_kt: f64,
+    time_to_fly_s: *mut f64,
+) -> i32 {
+    let answer = || plain::time_to_fly_s(distance_nm, groundspeed_kt).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [time_to_fly_s]) }
+}
+
+/// `lubber_time_to_fly_s` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_time_to_fly_s_n(
+    count: usize,
+    distance_nm: *const f64,
+    distance_nm_stride: isize,
+    groundspeed_kt: *const f64,
+    groundspeed_kt_stride: isize,
+    time_to_fly_s: *mut f64,
+    time_to_fly_s_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(distance_nm, distance_nm_stride), Array::input(groundspeed_kt, groundspeed_kt_stride)], [Array::output(time_to_fly_s, time_to_fly_s_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("time_to_fly_s", count, &inputs, &outputs, status) }
+}
+
+/// The distance flown in a time at a groundspeed.
+///
+/// `V t`.
+///
+/// @param groundspeed_kt groundspeed, 0 to 10 000
+/// @param elapsed_s time flown, above 0 to 1 000 000
+/// @param[out] distance_flown_nm the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding.
+/// Degenerate cases: None in the range.
+/// Errors: A value outside its range, or a distance above 10 900 NM.
+/// Source: The definition of speed.
+///
+/// Example: lubber_distance_flown_nm(220.0, 900.0, &value) gives 55.0
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_distance_flown_nm(
+    groundspeed_kt: f64,
+    elapsed_s: f64,
+    distance_flown_nm: *mut f64,
+) -> i32 {
+    let answer = || plain::distance_flown_nm(groundspeed_kt, elapsed_s).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [distance_flown_nm]) }
+}
+
+/// `lubber_distance_flown_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_distance_flown_nm_n(
+    count: usize,
+    groundspeed_kt: *const f64,
+    groundspeed_kt_stride: isize,
+    elapsed_s: *const f64,
+    elapsed_s_stride: isize,
+    distance_flown_nm: *mut f64,
+    distance_flown_nm_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(groundspeed_kt, groundspeed_kt_stride), Array::input(elapsed_s, elapsed_s_stride)], [Array::output(distance_flown_nm, distance_flown_nm_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("distance_flown_nm", count, &inputs, &outputs, status) }
+}
+
+/// The groundspeed that a distance flown in a time tells.
+///
+/// `d/t`.
+///
+/// @param distance_nm distance along the surface, 0 to 10 900
+/// @param elapsed_s time flown, above 0 to 1 000 000
+/// @param[out] groundspeed_from_time_kt the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding.
+/// Degenerate cases: No distance is no speed.
+/// Errors: A value outside its range, or a groundspeed above 10 000 kt.
+/// Source: The definition of speed.
+///
+/// Example: lubber_groundspeed_from_time_kt(55.0, 900.0, &value) gives 220.0
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_groundspeed_from_time_kt(
+    distance_nm: f64,
+    elapsed_s: f64,
+    groundspeed_from_time_kt: *mut f64,
+) -> i32 {
+    let answer = || plain::groundspeed_from_time_kt(distance_nm, elapsed_s).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [groundspeed_from_time_kt]) }
+}
+
+/// `lubber_groundspeed_from_time_kt` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_groundspeed_from_time_kt_n(
+    count: usize,
+    distance_nm: *const f64,
+    distance_nm_stride: isize,
+    elapsed_s: *const f64,
+    elapsed_s_stride: isize,
+    groundspeed_from_time_kt: *mut f64,
+    groundspeed_from_time_kt_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(distance_nm, distance_nm_stride), Array::input(elapsed_s, elapsed_s_stride)], [Array::output(groundspeed_from_time_kt, groundspeed_from_time_kt_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("groundspeed_from_time_kt", count, &inputs, &outputs, status) }
+}
+
+/// The time between two fixes at a groundspeed, along the geodesic of the WGS-84 ellipsoid.
+///
+/// The distance of `geodesic_inverse` over the groundspeed.
+///
+/// @param lat1_deg latitude of the first fix, -90 to 90
+/// @param lon1_deg longitude of the first fix, any finite number
+/// @param lat2_deg latitude of the second fix, -90 to 90
+/// @param lon2_deg longitude of the second fix, any finite number
+/// @param groundspeed_kt groundspeed, above 0 to 10 000
+/// @param[out] time_between_fixes_s the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: 15 nanometres of distance.
+/// Degenerate cases: Coincident fixes take no time.
+/// Errors: A latitude beyond a pole, an infinite number, or a groundspeed outside its range.
+/// Source: C. F. F. Karney, Algorithms for geodesics, Journal of Geodesy 87 (2013) 43-55, doi
+/// 10.1007/s00190-012-0578-z.
+///
+/// Example: lubber_time_between_fixes_s(51.0, 0.0, 52.0, 1.0, 420.0, &value) gives 607.0
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_time_between_fixes_s(
+    lat1_deg: f64,
+    lon1_deg: f64,
+    lat2_deg: f64,
+    lon2_deg: f64,
+    groundspeed_kt: f64,
+    time_between_fixes_s: *mut f64,
+) -> i32 {
+    let answer = || plain::time_between_fixes_s(lat1_deg, lon1_deg, lat2_deg, lon2_deg, groundspeed_kt).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [time_between_fixes_s]) }
+}
+
+/// `lubber_time_between_fixes_s` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_time_between_fixes_s_n(
+    count: usize,
+    lat1_deg: *const f64,
+    lat1_deg_stride: isize,
+    lon1_deg: *const f64,
+    lon1_deg_stride: isize,
+    lat2_deg: *const f64,
+    lat2_deg_stride: isize,
+    lon2_deg: *const f64,
+    lon2_deg_stride: isize,
+    groundspeed_kt: *const f64,
+    groundspeed_kt_stride: isize,
+    time_between_fixes_s: *mut f64,
+    time_between_fixes_s_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(lat1_deg, lat1_deg_stride), Array::input(lon1_deg, lon1_deg_stride), Array::input(lat2_deg, lat2_deg_stride), Array::input(lon2_deg, lon2_deg_stride), Array::input(groundspeed_kt, groundspeed_kt_stride)], [Array::output(time_between_fixes_s, time_between_fixes_s_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("time_between_fixes_s", count, &inputs, &outputs, status) }
+}
+
+/// The distance and time to a station from the change of its bearing while a straight track is flown: exact.
+///
+/// With the angle off the bow `b` at the first bearing and the change `c`: `V t sin(b)/sin(c)` at the second
+/// bearing and `V t sin(b + c)/sin(c)` at the first. Where the angle off the bow doubles, the time to the
+/// station is the time flown. The rule is [`time_to_station_rule_s`].
+///
+/// @param elapsed_s time flown, above 0 to 1 000 000
+/// @param bearing_change_deg change of the bearing, without its side, above 0 below 180
+/// @param groundspeed_kt groundspeed, above 0 to 10 000
+/// @param angle_off_bow_deg between the track and the first bearing, without its side, above 0 below 180
+/// @param[out] distance_nm Distance to the station at the second bearing.; may be NULL
+/// @param[out] time_s Time to the station from there, at the same groundspeed.; may be NULL
+/// @param[out] distance_before_nm Distance to the station at the first bearing.; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding on a plane. The bearings govern: with a change of 10 degrees, half a degree of error is 5 percent.
+/// Degenerate cases: None in the range.
+/// Errors: A value outside its range, two angles that sum to 180 degrees or more, or a distance above 10 900 NM.
+/// Source: The law of sines.
+///
+/// Example: lubber_station_by_bearing_change(75.0, 10.0, 120.0, 90.0, &value, NULL, NULL) gives 14.40
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_station_by_bearing_change(
+    elapsed_s: f64,
+    bearing_change_deg: f64,
+    groundspeed_kt: f64,
+    angle_off_bow_deg: f64,
+    distance_nm: *mut f64,
+    time_s: *mut f64,
+    distance_before_nm: *mut f64,
+) -> i32 {
+    let answer = || plain::station_by_bearing_change(elapsed_s, bearing_change_deg, groundspeed_kt, angle_off_bow_deg).map(|answer| [answer.distance_nm, answer.time_s, answer.distance_before_nm]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [distance_nm, time_s, distance_before_nm]) }
+}
+
+/// `lubber_station_by_bearing_change` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_station_by_bearing_change_n(
+    count: usize,
+    elapsed_s: *const f64,
+    elapsed_s_stride: isize,
+    bearing_change_deg: *const f64,
+    bearing_change_deg_stride: isize,
+    groundspeed_kt: *const f64,
+    groundspeed_kt_stride: isize,
+    angle_off_bow_deg: *const f64,
+    angle_off_bow_deg_stride: isize,
+    distance_nm: *mut f64,
+    distance_nm_stride: isize,
+    time_s: *mut f64,
+    time_s_stride: isize,
+    distance_before_nm: *mut f64,
+    distance_before_nm_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(elapsed_s, elapsed_s_stride), Array::input(bearing_change_deg, bearing_change_deg_stride), Array::input(groundspeed_kt, groundspeed_kt_stride), Array::input(angle_off_bow_deg, angle_off_bow_deg_stride)], [Array::output(distance_nm, distance_nm_stride), Array::output(time_s, time_s_stride), Array::output(distance_before_nm, distance_before_nm_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("station_by_bearing_change", count, &inputs, &outputs, status) }
+}
+
+/// The time to a station abeam by the rule: minutes are seconds flown over degrees of change.
+///
+/// `60 t/c` with the change `c` in degrees. [`station_by_bearing_change`] is exact.
+///
+/// @param elapsed_s time flown, above 0 to 1 000 000
+/// @param bearing_change_deg change of the bearing, without its side, above 0 below 180
+/// @param[out] time_to_station_rule_s the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Too long by 4.6 percent at 5 degrees of change, 4.2 at 10 and 2.6 at 20; right at 30.
+/// Degenerate cases: None in the range.
+/// Errors: A value outside its range.
+/// Source: FAA-H-8083-15, Instrument Flying Handbook, time and distance check, read in a quotation.
+///
+/// Example: lubber_time_to_station_rule_s(75.0, 10.0, &value) gives 450.0
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_time_to_station_rule_s(
+    elapsed_s: f64,
+    bearing_change_deg: f64,
+    time_to_station_rule_s: *mut f64,
+) -> i32 {
+    let answer = || plain::time_to_station_rule_s(elapsed_s, bearing_change_deg).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [time_to_station_rule_s]) }
+}
+
+/// `lubber_time_to_station_rule_s` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_time_to_station_rule_s_n(
+    count: usize,
+    elapsed_s: *const f64,
+    elapsed_s_stride: isize,
+    bearing_change_deg: *const f64,
+    bearing_change_deg_stride: isize,
+    time_to_station_rule_s: *mut f64,
+    time_to_station_rule_s_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(elapsed_s, elapsed_s_stride), Array::input(bearing_change_deg, bearing_change_deg_stride)], [Array::output(time_to_station_rule_s, time_to_station_rule_s_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("time_to_station_rule_s", count, &inputs, &outputs, status) }
 }
 
 /// Radius of a level turn in still air.
@@ -3316,4 +4688,80 @@ pub unsafe extern "C" fn lubber_airspeed_for_groundspeed_n(
     let (inputs, outputs) = ([Array::input(course_deg, course_deg_stride), Array::input(groundspeed_kt, groundspeed_kt_stride), Array::input(wind_from_deg, wind_from_deg_stride), Array::input(wind_speed_kt, wind_speed_kt_stride)], [Array::output(heading_deg, heading_deg_stride), Array::output(true_airspeed_kt, true_airspeed_kt_stride)]);
     // SAFETY: the caller vouches for the arrays.
     unsafe { many("airspeed_for_groundspeed", count, &inputs, &outputs, status) }
+}
+
+/// The wind at an altitude between two levels: its components change evenly with altitude.
+///
+/// `w = w1 + (w2 - w1)(H - H1)/(H2 - H1)` for the north and for the east component.
+///
+/// @param pressure_altitude_ft where the wind is wanted, -16 420 to 262 467.2
+/// @param lower_altitude_ft pressure altitude of the lower level, -16 420 to 262 467.2
+/// @param lower_wind_from_deg where its wind blows from, any finite number
+/// @param lower_wind_speed_kt speed of its wind, 0 to 1000
+/// @param upper_altitude_ft pressure altitude of the upper level, above the lower one
+/// @param upper_wind_from_deg where its wind blows from, any finite number
+/// @param upper_wind_speed_kt speed of its wind, 0 to 1000
+/// @param[out] wind_from_deg Where the wind blows from, 0 to 360; 0 in calm air.; may be NULL
+/// @param[out] wind_speed_kt Speed of the wind.; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding, for winds that do change evenly.
+/// Degenerate cases: Below the lower level its wind holds, and above the upper one that one's. A wind that reverses passes
+/// through a calm.
+/// Errors: A value outside its range, or levels that do not ascend.
+/// Source: Common practice.
+///
+/// Example: lubber_wind_between_levels(21000.0, 18000.0, 270.0, 40.0, 24000.0, 300.0, 60.0, &value, NULL) gives 288.1
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_wind_between_levels(
+    pressure_altitude_ft: f64,
+    lower_altitude_ft: f64,
+    lower_wind_from_deg: f64,
+    lower_wind_speed_kt: f64,
+    upper_altitude_ft: f64,
+    upper_wind_from_deg: f64,
+    upper_wind_speed_kt: f64,
+    wind_from_deg: *mut f64,
+    wind_speed_kt: *mut f64,
+) -> i32 {
+    let answer = || plain::wind_between_levels(pressure_altitude_ft, lower_altitude_ft, lower_wind_from_deg, lower_wind_speed_kt, upper_altitude_ft, upper_wind_from_deg, upper_wind_speed_kt).map(|answer| [answer.wind_from_deg, answer.wind_speed_kt]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [wind_from_deg, wind_speed_kt]) }
+}
+
+/// `lubber_wind_between_levels` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_wind_between_levels_n(
+    count: usize,
+    pressure_altitude_ft: *const f64,
+    pressure_altitude_ft_stride: isize,
+    lower_altitude_ft: *const f64,
+    lower_altitude_ft_stride: isize,
+    lower_wind_from_deg: *const f64,
+    lower_wind_from_deg_stride: isize,
+    lower_wind_speed_kt: *const f64,
+    lower_wind_speed_kt_stride: isize,
+    upper_altitude_ft: *const f64,
+    upper_altitude_ft_stride: isize,
+    upper_wind_from_deg: *const f64,
+    upper_wind_from_deg_stride: isize,
+    upper_wind_speed_kt: *const f64,
+    upper_wind_speed_kt_stride: isize,
+    wind_from_deg: *mut f64,
+    wind_from_deg_stride: isize,
+    wind_speed_kt: *mut f64,
+    wind_speed_kt_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(pressure_altitude_ft, pressure_altitude_ft_stride), Array::input(lower_altitude_ft, lower_altitude_ft_stride), Array::input(lower_wind_from_deg, lower_wind_from_deg_stride), Array::input(lower_wind_speed_kt, lower_wind_speed_kt_stride), Array::input(upper_altitude_ft, upper_altitude_ft_stride), Array::input(upper_wind_from_deg, upper_wind_from_deg_stride), Array::input(upper_wind_speed_kt, upper_wind_speed_kt_stride)], [Array::output(wind_from_deg, wind_from_deg_stride), Array::output(wind_speed_kt, wind_speed_kt_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("wind_between_levels", count, &inputs, &outputs, status) }
 }

@@ -144,6 +144,101 @@ static int32_t call_procedure_tas_factor(const double *in, double *out)
     return lubber_procedure_tas_factor(in[0], in[1], &out[0]);
 }
 
+static int32_t call_crossover_altitude_ft(const double *in, double *out)
+{
+    return lubber_crossover_altitude_ft(in[0], in[1], &out[0]);
+}
+
+static int32_t call_total_temperature_degc(const double *in, double *out)
+{
+    return lubber_total_temperature_degc(in[0], in[1], in[2], &out[0]);
+}
+
+static int32_t call_static_temperature_degc(const double *in, double *out)
+{
+    return lubber_static_temperature_degc(in[0], in[1], in[2], &out[0]);
+}
+
+static int32_t call_indicated_altitude_ft(const double *in, double *out)
+{
+    return lubber_indicated_altitude_ft(in[0], in[1], &out[0]);
+}
+
+static int32_t call_pressure_altitude_ft(const double *in, double *out)
+{
+    return lubber_pressure_altitude_ft(in[0], in[1], &out[0]);
+}
+
+static int32_t call_pressure_altitude_rule_ft(const double *in, double *out)
+{
+    return lubber_pressure_altitude_rule_ft(in[0], in[1], &out[0]);
+}
+
+static int32_t call_altimeter_setting_hpa(const double *in, double *out)
+{
+    return lubber_altimeter_setting_hpa(in[0], in[1], &out[0]);
+}
+
+static int32_t call_altimeter_setting_smithsonian_hpa(const double *in, double *out)
+{
+    return lubber_altimeter_setting_smithsonian_hpa(in[0], in[1], &out[0]);
+}
+
+static int32_t call_station_pressure_hpa(const double *in, double *out)
+{
+    return lubber_station_pressure_hpa(in[0], in[1], &out[0]);
+}
+
+static int32_t call_density_altitude_ft(const double *in, double *out)
+{
+    return lubber_density_altitude_ft(in[0], in[1], &out[0]);
+}
+
+static int32_t call_density_altitude_rule_ft(const double *in, double *out)
+{
+    return lubber_density_altitude_rule_ft(in[0], in[1], &out[0]);
+}
+
+static int32_t call_true_altitude_ft(const double *in, double *out)
+{
+    return lubber_true_altitude_ft(in[0], in[1], in[2], in[3], &out[0]);
+}
+
+static int32_t call_height_above_station_ft(const double *in, double *out)
+{
+    return lubber_height_above_station_ft(in[0], in[1], in[2], in[3], &out[0]);
+}
+
+static int32_t call_pressure_altitude_at_true_altitude_ft(const double *in, double *out)
+{
+    return lubber_pressure_altitude_at_true_altitude_ft(in[0], in[1], in[2], in[3], &out[0]);
+}
+
+static int32_t call_transition_level_ft(const double *in, double *out)
+{
+    return lubber_transition_level_ft(in[0], in[1], in[2], in[3], &out[0]);
+}
+
+static int32_t call_cold_temperature_correction_ft(const double *in, double *out)
+{
+    return lubber_cold_temperature_correction_ft(in[0], in[1], in[2], &out[0]);
+}
+
+static int32_t call_cold_temperature_correction_tabulated_ft(const double *in, double *out)
+{
+    return lubber_cold_temperature_correction_tabulated_ft(in[0], in[1], &out[0]);
+}
+
+static int32_t call_cold_temperature_correction_rule_ft(const double *in, double *out)
+{
+    return lubber_cold_temperature_correction_rule_ft(in[0], in[1], in[2], &out[0]);
+}
+
+static int32_t call_cold_temperature_correction_exact_ft(const double *in, double *out)
+{
+    return lubber_cold_temperature_correction_exact_ft(in[0], in[1], in[2], &out[0]);
+}
+
 static int32_t call_arc_entry(const double *in, double *out)
 {
     return lubber_arc_entry(in[0], (int32_t)in[1], in[2], (int32_t)in[3], in[4], in[5], in[6], in[7], in[8], in[9], &out[0], &out[1], &out[2], &out[3], &out[4], &out[5], &out[6]);
@@ -202,6 +297,36 @@ static int32_t call_lead_radial_inbound_deg(const double *in, double *out)
 static int32_t call_lead_radial_outbound_deg(const double *in, double *out)
 {
     return lubber_lead_radial_outbound_deg(in[0], in[1], &out[0]);
+}
+
+static int32_t call_time_to_fly_s(const double *in, double *out)
+{
+    return lubber_time_to_fly_s(in[0], in[1], &out[0]);
+}
+
+static int32_t call_distance_flown_nm(const double *in, double *out)
+{
+    return lubber_distance_flown_nm(in[0], in[1], &out[0]);
+}
+
+static int32_t call_groundspeed_from_time_kt(const double *in, double *out)
+{
+    return lubber_groundspeed_from_time_kt(in[0], in[1], &out[0]);
+}
+
+static int32_t call_time_between_fixes_s(const double *in, double *out)
+{
+    return lubber_time_between_fixes_s(in[0], in[1], in[2], in[3], in[4], &out[0]);
+}
+
+static int32_t call_station_by_bearing_change(const double *in, double *out)
+{
+    return lubber_station_by_bearing_change(in[0], in[1], in[2], in[3], &out[0], &out[1], &out[2]);
+}
+
+static int32_t call_time_to_station_rule_s(const double *in, double *out)
+{
+    return lubber_time_to_station_rule_s(in[0], in[1], &out[0]);
 }
 
 static int32_t call_turn_radius_nm(const double *in, double *out)
@@ -284,6 +409,11 @@ static int32_t call_airspeed_for_groundspeed(const double *in, double *out)
     return lubber_airspeed_for_groundspeed(in[0], in[1], in[2], in[3], &out[0], &out[1]);
 }
 
+static int32_t call_wind_between_levels(const double *in, double *out)
+{
+    return lubber_wind_between_levels(in[0], in[1], in[2], in[3], in[4], in[5], in[6], &out[0], &out[1]);
+}
+
 static const struct dispatch DISPATCH[] = {
     {"standard_atmosphere", 2, 4, {"temperature_degc", "pressure_hpa", "density_kg_per_m3", "speed_of_sound_kt"}, call_standard_atmosphere},
     {"pressure_ratio", 1, 1, {"pressure_ratio"}, call_pressure_ratio},
@@ -311,6 +441,25 @@ static const struct dispatch DISPATCH[] = {
     {"impact_pressure_hpa", 1, 1, {"impact_pressure_hpa"}, call_impact_pressure_hpa},
     {"cas_from_impact_pressure_kt", 1, 1, {"cas_from_impact_pressure_kt"}, call_cas_from_impact_pressure_kt},
     {"procedure_tas_factor", 2, 1, {"procedure_tas_factor"}, call_procedure_tas_factor},
+    {"crossover_altitude_ft", 2, 1, {"crossover_altitude_ft"}, call_crossover_altitude_ft},
+    {"total_temperature_degc", 3, 1, {"total_temperature_degc"}, call_total_temperature_degc},
+    {"static_temperature_degc", 3, 1, {"static_temperature_degc"}, call_static_temperature_degc},
+    {"indicated_altitude_ft", 2, 1, {"indicated_altitude_ft"}, call_indicated_altitude_ft},
+    {"pressure_altitude_ft", 2, 1, {"pressure_altitude_ft"}, call_pressure_altitude_ft},
+    {"pressure_altitude_rule_ft", 2, 1, {"pressure_altitude_rule_ft"}, call_pressure_altitude_rule_ft},
+    {"altimeter_setting_hpa", 2, 1, {"altimeter_setting_hpa"}, call_altimeter_setting_hpa},
+    {"altimeter_setting_smithsonian_hpa", 2, 1, {"altimeter_setting_smithsonian_hpa"}, call_altimeter_setting_smithsonian_hpa},
+    {"station_pressure_hpa", 2, 1, {"station_pressure_hpa"}, call_station_pressure_hpa},
+    {"density_altitude_ft", 2, 1, {"density_altitude_ft"}, call_density_altitude_ft},
+    {"density_altitude_rule_ft", 2, 1, {"density_altitude_rule_ft"}, call_density_altitude_rule_ft},
+    {"true_altitude_ft", 4, 1, {"true_altitude_ft"}, call_true_altitude_ft},
+    {"height_above_station_ft", 4, 1, {"height_above_station_ft"}, call_height_above_station_ft},
+    {"pressure_altitude_at_true_altitude_ft", 4, 1, {"pressure_altitude_at_true_altitude_ft"}, call_pressure_altitude_at_true_altitude_ft},
+    {"transition_level_ft", 4, 1, {"transition_level_ft"}, call_transition_level_ft},
+    {"cold_temperature_correction_ft", 3, 1, {"cold_temperature_correction_ft"}, call_cold_temperature_correction_ft},
+    {"cold_temperature_correction_tabulated_ft", 2, 1, {"cold_temperature_correction_tabulated_ft"}, call_cold_temperature_correction_tabulated_ft},
+    {"cold_temperature_correction_rule_ft", 3, 1, {"cold_temperature_correction_rule_ft"}, call_cold_temperature_correction_rule_ft},
+    {"cold_temperature_correction_exact_ft", 3, 1, {"cold_temperature_correction_exact_ft"}, call_cold_temperature_correction_exact_ft},
     {"arc_entry", 10, 7, {"radial_at_roll_in_deg", "distance_at_roll_in_nm", "radial_at_roll_out_deg", "distance_at_roll_out_nm", "angle_at_station_deg", "heading_change_deg", "duration_s"}, call_arc_entry},
     {"arc_exit", 10, 7, {"radial_at_roll_in_deg", "distance_at_roll_in_nm", "radial_at_roll_out_deg", "distance_at_roll_out_nm", "angle_at_station_deg", "heading_change_deg", "duration_s"}, call_arc_exit},
     {"geodesic_inverse", 4, 3, {"distance_nm", "initial_bearing_deg", "final_bearing_deg"}, call_geodesic_inverse},
@@ -323,6 +472,12 @@ static const struct dispatch DISPATCH[] = {
     {"arc_entry_outbound_nm", 2, 1, {"arc_entry_outbound_nm"}, call_arc_entry_outbound_nm},
     {"lead_radial_inbound_deg", 2, 1, {"lead_radial_inbound_deg"}, call_lead_radial_inbound_deg},
     {"lead_radial_outbound_deg", 2, 1, {"lead_radial_outbound_deg"}, call_lead_radial_outbound_deg},
+    {"time_to_fly_s", 2, 1, {"time_to_fly_s"}, call_time_to_fly_s},
+    {"distance_flown_nm", 2, 1, {"distance_flown_nm"}, call_distance_flown_nm},
+    {"groundspeed_from_time_kt", 2, 1, {"groundspeed_from_time_kt"}, call_groundspeed_from_time_kt},
+    {"time_between_fixes_s", 5, 1, {"time_between_fixes_s"}, call_time_between_fixes_s},
+    {"station_by_bearing_change", 4, 3, {"distance_nm", "time_s", "distance_before_nm"}, call_station_by_bearing_change},
+    {"time_to_station_rule_s", 2, 1, {"time_to_station_rule_s"}, call_time_to_station_rule_s},
     {"turn_radius_nm", 2, 1, {"turn_radius_nm"}, call_turn_radius_nm},
     {"turn_rate_deg_per_s", 2, 1, {"turn_rate_deg_per_s"}, call_turn_rate_deg_per_s},
     {"bank_for_rate_deg", 2, 1, {"bank_for_rate_deg"}, call_bank_for_rate_deg},
@@ -339,6 +494,7 @@ static const struct dispatch DISPATCH[] = {
     {"wind_components", 3, 2, {"headwind_kt", "crosswind_kt"}, call_wind_components},
     {"wind_from_components", 3, 2, {"wind_from_deg", "wind_speed_kt"}, call_wind_from_components},
     {"airspeed_for_groundspeed", 4, 2, {"heading_deg", "true_airspeed_kt"}, call_airspeed_for_groundspeed},
+    {"wind_between_levels", 7, 2, {"wind_from_deg", "wind_speed_kt"}, call_wind_between_levels},
 };
 
 #define DISPATCH_COUNT (sizeof DISPATCH / sizeof DISPATCH[0])

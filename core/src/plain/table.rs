@@ -340,6 +340,42 @@ pub const FUNCTIONS: &[Function] = &[
         },
     },
     Function {
+        name: "crossover_altitude_ft",
+        inputs: &["cas_kt", "mach"],
+        outputs: &["crossover_altitude_ft"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[cas_kt, mach], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::crossover_altitude_ft(cas_kt, mach)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
+        name: "total_temperature_degc",
+        inputs: &["temperature_degc", "mach", "recovery_factor"],
+        outputs: &["total_temperature_degc"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[temperature_degc, mach, recovery_factor], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::total_temperature_degc(temperature_degc, mach, recovery_factor)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
+        name: "static_temperature_degc",
+        inputs: &["total_temperature_degc", "mach", "recovery_factor"],
+        outputs: &["static_temperature_degc"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[total_temperature_degc, mach, recovery_factor], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::static_temperature_degc(total_temperature_degc, mach, recovery_factor)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
         name: "indicated_altitude_ft",
         inputs: &["pressure_altitude_ft", "altimeter_setting_hpa"],
         outputs: &["indicated_altitude_ft"],
@@ -682,6 +718,78 @@ pub const FUNCTIONS: &[Function] = &[
         },
     },
     Function {
+        name: "time_to_fly_s",
+        inputs: &["distance_nm", "groundspeed_kt"],
+        outputs: &["time_to_fly_s"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[distance_nm, groundspeed_kt], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::time_to_fly_s(distance_nm, groundspeed_kt)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
+        name: "distance_flown_nm",
+        inputs: &["groundspeed_kt", "elapsed_s"],
+        outputs: &["distance_flown_nm"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[groundspeed_kt, elapsed_s], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::distance_flown_nm(groundspeed_kt, elapsed_s)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
+        name: "groundspeed_from_time_kt",
+        inputs: &["distance_nm", "elapsed_s"],
+        outputs: &["groundspeed_from_time_kt"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[distance_nm, elapsed_s], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::groundspeed_from_time_kt(distance_nm, elapsed_s)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
+        name: "time_between_fixes_s",
+        inputs: &["lat1_deg", "lon1_deg", "lat2_deg", "lon2_deg", "groundspeed_kt"],
+        outputs: &["time_between_fixes_s"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[lat1_deg, lon1_deg, lat2_deg, lon2_deg, groundspeed_kt], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::time_between_fixes_s(lat1_deg, lon1_deg, lat2_deg, lon2_deg, groundspeed_kt)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
+        name: "station_by_bearing_change",
+        inputs: &["elapsed_s", "bearing_change_deg", "groundspeed_kt", "angle_off_bow_deg"],
+        outputs: &["distance_nm", "time_s", "distance_before_nm"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[elapsed_s, bearing_change_deg, groundspeed_kt, angle_off_bow_deg], [output_1, output_2, output_3]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::station_by_bearing_change(elapsed_s, bearing_change_deg, groundspeed_kt, angle_off_bow_deg)?;
+            [*output_1, *output_2, *output_3] = [answer.distance_nm, answer.time_s, answer.distance_before_nm];
+            Ok(())
+        },
+    },
+    Function {
+        name: "time_to_station_rule_s",
+        inputs: &["elapsed_s", "bearing_change_deg"],
+        outputs: &["time_to_station_rule_s"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[elapsed_s, bearing_change_deg], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::time_to_station_rule_s(elapsed_s, bearing_change_deg)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
         name: "turn_radius_nm",
         inputs: &["true_airspeed_kt", "bank_deg"],
         outputs: &["turn_radius_nm"],
@@ -870,6 +978,18 @@ pub const FUNCTIONS: &[Function] = &[
             let (&[course_deg, groundspeed_kt, wind_from_deg, wind_speed_kt], [output_1, output_2]) = (inputs, outputs) else { return Ok(()) };
             let answer = super::airspeed_for_groundspeed(course_deg, groundspeed_kt, wind_from_deg, wind_speed_kt)?;
             [*output_1, *output_2] = [answer.heading_deg, answer.true_airspeed_kt];
+            Ok(())
+        },
+    },
+    Function {
+        name: "wind_between_levels",
+        inputs: &["pressure_altitude_ft", "lower_altitude_ft", "lower_wind_from_deg", "lower_wind_speed_kt", "upper_altitude_ft", "upper_wind_from_deg", "upper_wind_speed_kt"],
+        outputs: &["wind_from_deg", "wind_speed_kt"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[pressure_altitude_ft, lower_altitude_ft, lower_wind_from_deg, lower_wind_speed_kt, upper_altitude_ft, upper_wind_from_deg, upper_wind_speed_kt], [output_1, output_2]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::wind_between_levels(pressure_altitude_ft, lower_altitude_ft, lower_wind_from_deg, lower_wind_speed_kt, upper_altitude_ft, upper_wind_from_deg, upper_wind_speed_kt)?;
+            [*output_1, *output_2] = [answer.wind_from_deg, answer.wind_speed_kt];
             Ok(())
         },
     },
