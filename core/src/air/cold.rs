@@ -124,7 +124,7 @@ mod tests {
         )
     }
 
-    /// FAA AIM TBL 7-3-1, whole, as three transcriptions agree on it.
+    /// FAA AIM TBL 7-3-1, whole: 63 cells read in three transcriptions that agree, the others from memory.
     #[test]
     fn every_cell_of_the_published_table() {
         let heights_ft = [
