@@ -737,3 +737,53 @@ pub fn static_temperature_degc(
     let temperature = air::static_temperature(total, Mach::named("mach", mach)?, recovery)?;
     Ok(temperature.value().get::<degree_celsius>())
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    type Conversion = fn(f64, f64, f64) -> Result<f64, Error>;
+
+    /// Every conversion of a speed, as a function of speed, altitude and deviation.
+    const CONVERSIONS: [Conversion; 12] = [
+        tas_from_cas_kt,
+        cas_from_tas_kt,
+        tas_from_mach_kt,
+        mach_from_tas,
+        eas_from_tas_kt,
+        tas_from_eas_kt,
+        |speed, altitude, _| mach_from_cas(speed, altitude),
+        |speed, altitude, _| cas_from_mach_kt(speed, altitude),
+        |speed, altitude, _| eas_from_cas_kt(speed, altitude),
+        |speed, altitude, _| cas_from_eas_kt(speed, altitude),
+        |speed, altitude, _| eas_from_mach_kt(speed, altitude),
+        |speed, altitude, _| mach_from_eas(speed, altitude),
+    ];
+
+    #[test]
+    fn no_speed_is_no_speed() {
+        for convert in CONVERSIONS {
+            assert_eq!(convert(0.0, 35_000.0, 10.0), Ok(0.0));
+            assert_eq!(convert(0.0, -5_000.0, -10.0), Ok(0.0));
+        }
+    }
+
+    #[test]
+    fn nonsense_is_refused_and_nan_passes() {
+        for convert in CONVERSIONS {
+            assert!(convert(f64::NAN, 35_000.0, 0.0).is_ok_and(f64::is_nan));
+            assert!(convert(1.0, f64::NAN, 0.0).is_ok_and(f64::is_nan));
+            for (speed, altitude_ft) in
+                [(-1.0, 0.0), (f64::INFINITY, 0.0), (1.0, -20_000.0), (1.0, 300_000.0)]
+            {
+                assert!(convert(speed, altitude_ft, 0.0).is_err_and(|error| error.is_out_of_range()));
+            }
+        }
+    }
+
+    #[test]
+    fn the_refusal_names_the_argument_and_what_is_allowed() {
+        let refused = cas_from_tas_kt(-1.0, 0.0, 0.0).unwrap_err().to_string();
+        assert_eq!(refused, "tas_kt is -1 kt; allowed: from 0.0 to 5000.0 kt");
+    }
+}
