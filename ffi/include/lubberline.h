@@ -2780,6 +2780,108 @@ size_t lubber_lead_radial_outbound_deg_n(size_t count,
                                          int32_t *status);
 
 /**
+ * Radial, DME, ground distance and elevation angle of an aircraft from a station.
+ *
+ * The radial is the azimuth of the geodesic on WGS-84 at the station less its declination; the DME reading is the straight line
+ * between antenna and aircraft at their heights, in earth-centred coordinates.
+ *
+ * @param station_latitude_deg latitude of the antenna, -90 to 90
+ * @param station_longitude_deg longitude of the antenna, any finite number
+ * @param station_elevation_ft elevation of the antenna above mean sea level, -16 500 to 60 000
+ * @param station_declination_deg angle from true north to the station's north, positive east, -180 to 180
+ * @param latitude_deg latitude of the aircraft, -90 to 90
+ * @param longitude_deg longitude of the aircraft, any finite number
+ * @param altitude_ft altitude of the aircraft above mean sea level, -16 500 to 400 000
+ * @param[out] radial_deg Direction of the aircraft from the station, in the station's north, 0 to 360; NaN exactly overhead.; may be NULL
+ * @param[out] dme_nm Straight distance from antenna to aircraft: the DME reading.; may be NULL
+ * @param[out] ground_distance_nm Distance along the ground.; may be NULL
+ * @param[out] elevation_angle_deg Angle of the aircraft above the station's horizontal.; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: 15 nanometres along the ground, a micrometre along the slant. Mean sea level is taken for the ellipsoid.
+ * Degenerate cases: Exactly overhead the radial is NaN. Reception is not judged here.
+ * Errors: A value outside its range.
+ * Source: C. F. F. Karney, Algorithms for geodesics, Journal of Geodesy 87 (2013) 43-55; earth-centred coordinates of WGS-84
+ * (NGA.STND.0036_1.0.0_WGS84, from memory).
+ *
+ * Example: lubber_observe(61.25, -11.5, 420.0, -6.0, 61.5, -11.0, 31000.0, NULL, &value, NULL, NULL) gives 21.46
+ */
+int32_t lubber_observe(double station_latitude_deg,
+                       double station_longitude_deg,
+                       double station_elevation_ft,
+                       double station_declination_deg,
+                       double latitude_deg,
+                       double longitude_deg,
+                       double altitude_ft,
+                       double *radial_deg,
+                       double *dme_nm,
+                       double *ground_distance_nm,
+                       double *elevation_angle_deg);
+
+/**
+ * `lubber_observe` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_observe_n(size_t count,
+                        const double *station_latitude_deg,
+                        ptrdiff_t station_latitude_deg_stride,
+                        const double *station_longitude_deg,
+                        ptrdiff_t station_longitude_deg_stride,
+                        const double *station_elevation_ft,
+                        ptrdiff_t station_elevation_ft_stride,
+                        const double *station_declination_deg,
+                        ptrdiff_t station_declination_deg_stride,
+                        const double *latitude_deg,
+                        ptrdiff_t latitude_deg_stride,
+                        const double *longitude_deg,
+                        ptrdiff_t longitude_deg_stride,
+                        const double *altitude_ft,
+                        ptrdiff_t altitude_ft_stride,
+                        double *radial_deg,
+                        ptrdiff_t radial_deg_stride,
+                        double *dme_nm,
+                        ptrdiff_t dme_nm_stride,
+                        double *ground_distance_nm,
+                        ptrdiff_t ground_distance_nm_stride,
+                        double *elevation_angle_deg,
+                        ptrdiff_t elevation_angle_deg_stride,
+                        int32_t *status);
+
+/**
+ * Radius of the cone of confusion above a station.
+ *
+ * `h tan(half-angle)`.
+ *
+ * @param height_ft height above the station's antenna, -60 000 to 400 000
+ * @param cone_half_angle_deg half-angle from the vertical, above 0 below 90
+ * @param[out] cone_radius_nm the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Over a flat earth: 0.2 percent at 60 000 ft.
+ * Degenerate cases: At the station's height and below it the radius is zero.
+ * Errors: A value outside its range.
+ * Source: 50 degrees for a VOR, 40 for an NDB: ICAO Doc 8168 Vol II (5th ed. 2006), Part I Section 2 Chapter 2, 2.5.
+ *
+ * Example: lubber_cone_radius_nm(35000.0, 50.0, &value) gives 6.86
+ */
+int32_t lubber_cone_radius_nm(double height_ft, double cone_half_angle_deg, double *cone_radius_nm);
+
+/**
+ * `lubber_cone_radius_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_cone_radius_nm_n(size_t count,
+                               const double *height_ft,
+                               ptrdiff_t height_ft_stride,
+                               const double *cone_half_angle_deg,
+                               ptrdiff_t cone_half_angle_deg_stride,
+                               double *cone_radius_nm,
+                               ptrdiff_t cone_radius_nm_stride,
+                               int32_t *status);
+
+/**
  * The time that a distance takes at a groundspeed.
  *
  * `d/V`.

@@ -3413,6 +3413,142 @@ pub unsafe extern "C" fn lubber_lead_radial_outbound_deg_n(
     unsafe { many("lead_radial_outbound_deg", count, &inputs, &outputs, status) }
 }
 
+/// Radial, DME, ground distance and elevation angle of an aircraft from a station.
+///
+/// The radial is the azimuth of the geodesic on WGS-84 at the station less its declination; the DME reading is the straight line
+/// between antenna and aircraft at their heights, in earth-centred coordinates.
+///
+/// @param station_latitude_deg latitude of the antenna, -90 to 90
+/// @param station_longitude_deg longitude of the antenna, any finite number
+/// @param station_elevation_ft elevation of the antenna above mean sea level, -16 500 to 60 000
+/// @param station_declination_deg angle from true north to the station's north, positive east, -180 to 180
+/// @param latitude_deg latitude of the aircraft, -90 to 90
+/// @param longitude_deg longitude of the aircraft, any finite number
+/// @param altitude_ft altitude of the aircraft above mean sea level, -16 500 to 400 000
+/// @param[out] radial_deg Direction of the aircraft from the station, in the station's north, 0 to 360; NaN exactly overhead.; may be NULL
+/// @param[out] dme_nm Straight distance from antenna to aircraft: the DME reading.; may be NULL
+/// @param[out] ground_distance_nm Distance along the ground.; may be NULL
+/// @param[out] elevation_angle_deg Angle of the aircraft above the station's horizontal.; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: 15 nanometres along the ground, a micrometre along the slant. Mean sea level is taken for the ellipsoid.
+/// Degenerate cases: Exactly overhead the radial is NaN. Reception is not judged here.
+/// Errors: A value outside its range.
+/// Source: C. F. F. Karney, Algorithms for geodesics, Journal of Geodesy 87 (2013) 43-55; earth-centred coordinates of WGS-84
+/// (NGA.STND.0036_1.0.0_WGS84, from memory).
+///
+/// Example: lubber_observe(61.25, -11.5, 420.0, -6.0, 61.5, -11.0, 31000.0, NULL, &value, NULL, NULL) gives 21.46
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_observe(
+    station_latitude_deg: f64,
+    station_longitude_deg: f64,
+    station_elevation_ft: f64,
+    station_declination_deg: f64,
+    latitude_deg: f64,
+    longitude_deg: f64,
+    altitude_ft: f64,
+    radial_deg: *mut f64,
+    dme_nm: *mut f64,
+    ground_distance_nm: *mut f64,
+    elevation_angle_deg: *mut f64,
+) -> i32 {
+    let answer = || plain::observe(station_latitude_deg, station_longitude_deg, station_elevation_ft, station_declination_deg, latitude_deg, longitude_deg, altitude_ft).map(|answer| [answer.radial_deg, answer.dme_nm, answer.ground_distance_nm, answer.elevation_angle_deg]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [radial_deg, dme_nm, ground_distance_nm, elevation_angle_deg]) }
+}
+
+/// `lubber_observe` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_observe_n(
+    count: usize,
+    station_latitude_deg: *const f64,
+    station_latitude_deg_stride: isize,
+    station_longitude_deg: *const f64,
+    station_longitude_deg_stride: isize,
+    station_elevation_ft: *const f64,
+    station_elevation_ft_stride: isize,
+    station_declination_deg: *const f64,
+    station_declination_deg_stride: isize,
+    latitude_deg: *const f64,
+    latitude_deg_stride: isize,
+    longitude_deg: *const f64,
+    longitude_deg_stride: isize,
+    altitude_ft: *const f64,
+    altitude_ft_stride: isize,
+    radial_deg: *mut f64,
+    radial_deg_stride: isize,
+    dme_nm: *mut f64,
+    dme_nm_stride: isize,
+    ground_distance_nm: *mut f64,
+    ground_distance_nm_stride: isize,
+    elevation_angle_deg: *mut f64,
+    elevation_angle_deg_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(station_latitude_deg, station_latitude_deg_stride), Array::input(station_longitude_deg, station_longitude_deg_stride), Array::input(station_elevation_ft, station_elevation_ft_stride), Array::input(station_declination_deg, station_declination_deg_stride), Array::input(latitude_deg, latitude_deg_stride), Array::input(longitude_deg, longitude_deg_stride), Array::input(altitude_ft, altitude_ft_stride)], [Array::output(radial_deg, radial_deg_stride), Array::output(dme_nm, dme_nm_stride), Array::output(ground_distance_nm, ground_distance_nm_stride), Array::output(elevation_angle_deg, elevation_angle_deg_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("observe", count, &inputs, &outputs, status) }
+}
+
+/// Radius of the cone of confusion above a station.
+///
+/// `h tan(half-angle)`.
+///
+/// @param height_ft height above the station's antenna, -60 000 to 400 000
+/// @param cone_half_angle_deg half-angle from the vertical, above 0 below 90
+/// @param[out] cone_radius_nm the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Over a flat earth: 0.2 percent at 60 000 ft.
+/// Degenerate cases: At the station's height and below it the radius is zero.
+/// Errors: A value outside its range.
+/// Source: 50 degrees for a VOR, 40 for an NDB: ICAO Doc 8168 Vol II (5th ed. 2006), Part I Section 2 Chapter 2, 2.5.
+///
+/// Example: lubber_cone_radius_nm(35000.0, 50.0, &value) gives 6.86
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_cone_radius_nm(
+    height_ft: f64,
+    cone_half_angle_deg: f64,
+    cone_radius_nm: *mut f64,
+) -> i32 {
+    let answer = || plain::cone_radius_nm(height_ft, cone_half_angle_deg).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [cone_radius_nm]) }
+}
+
+/// `lubber_cone_radius_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_cone_radius_nm_n(
+    count: usize,
+    height_ft: *const f64,
+    height_ft_stride: isize,
+    cone_half_angle_deg: *const f64,
+    cone_half_angle_deg_stride: isize,
+    cone_radius_nm: *mut f64,
+    cone_radius_nm_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(height_ft, height_ft_stride), Array::input(cone_half_angle_deg, cone_half_angle_deg_stride)], [Array::output(cone_radius_nm, cone_radius_nm_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("cone_radius_nm", count, &inputs, &outputs, status) }
+}
+
 /// The time that a distance takes at a groundspeed.
 ///
 /// `d/V`.

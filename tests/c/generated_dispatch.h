@@ -299,6 +299,16 @@ static int32_t call_lead_radial_outbound_deg(const double *in, double *out)
     return lubber_lead_radial_outbound_deg(in[0], in[1], &out[0]);
 }
 
+static int32_t call_observe(const double *in, double *out)
+{
+    return lubber_observe(in[0], in[1], in[2], in[3], in[4], in[5], in[6], &out[0], &out[1], &out[2], &out[3]);
+}
+
+static int32_t call_cone_radius_nm(const double *in, double *out)
+{
+    return lubber_cone_radius_nm(in[0], in[1], &out[0]);
+}
+
 static int32_t call_time_to_fly_s(const double *in, double *out)
 {
     return lubber_time_to_fly_s(in[0], in[1], &out[0]);
@@ -472,6 +482,8 @@ static const struct dispatch DISPATCH[] = {
     {"arc_entry_outbound_nm", 2, 1, {"arc_entry_outbound_nm"}, call_arc_entry_outbound_nm},
     {"lead_radial_inbound_deg", 2, 1, {"lead_radial_inbound_deg"}, call_lead_radial_inbound_deg},
     {"lead_radial_outbound_deg", 2, 1, {"lead_radial_outbound_deg"}, call_lead_radial_outbound_deg},
+    {"observe", 7, 4, {"radial_deg", "dme_nm", "ground_distance_nm", "elevation_angle_deg"}, call_observe},
+    {"cone_radius_nm", 2, 1, {"cone_radius_nm"}, call_cone_radius_nm},
     {"time_to_fly_s", 2, 1, {"time_to_fly_s"}, call_time_to_fly_s},
     {"distance_flown_nm", 2, 1, {"distance_flown_nm"}, call_distance_flown_nm},
     {"groundspeed_from_time_kt", 2, 1, {"groundspeed_from_time_kt"}, call_groundspeed_from_time_kt},

@@ -230,6 +230,15 @@ int main(void)
     status = lubber_lead_radial_outbound_deg(12.0, 0.6, &value);
     expect("lubber_lead_radial_outbound_deg(12.0, 0.6, &value)", status, value, 2, "2.73");
     value = NAN;
+    status = lubber_observe(61.25, -11.5, 420.0, -6.0, 61.5, -11.0, 31000.0, NULL, &value, NULL, NULL);
+    expect("lubber_observe(61.25, -11.5, 420.0, -6.0, 61.5, -11.0, 31000.0, NULL, &value, NULL, NULL)", status, value, 2, "21.46");
+    value = NAN;
+    status = lubber_observe(61.25, -11.5, 420.0, -6.0, 61.5, -11.0, 31000.0, &value, NULL, NULL, NULL);
+    expect("lubber_observe(61.25, -11.5, 420.0, -6.0, 61.5, -11.0, 31000.0, &value, NULL, NULL, NULL)", status, value, 2, "49.60");
+    value = NAN;
+    status = lubber_cone_radius_nm(35000.0, 50.0, &value);
+    expect("lubber_cone_radius_nm(35000.0, 50.0, &value)", status, value, 2, "6.86");
+    value = NAN;
     status = lubber_time_to_fly_s(55.0, 220.0, &value);
     expect("lubber_time_to_fly_s(55.0, 220.0, &value)", status, value, 1, "900.0");
     value = NAN;

@@ -4,6 +4,7 @@ mod c;
 mod docs;
 mod model;
 mod parse;
+mod python;
 mod statuses;
 mod table;
 
@@ -42,6 +43,9 @@ fn run() -> Result<()> {
         ("tests/c/generated_examples.c".into(), c::examples(&model, BANNER)),
         ("tests/c/generated_dispatch.h".into(), c::dispatch(&model, BANNER)),
         ("core/src/plain/table.rs".into(), table::emit(&model, BANNER)),
+        ("python/package/lubberline/_functions.py".into(), python::functions(&model, BANNER)),
+        ("python/package/lubberline/_functions.pyi".into(), python::stubs(&model, BANNER)),
+        ("python/package/lubberline/ufunc.pyi".into(), python::ufunc_stubs(&model, BANNER)),
         ("docs/functions.md".into(), docs::emit(&model, BANNER)),
     ];
     for (name, text) in files {

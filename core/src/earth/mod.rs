@@ -2,6 +2,8 @@
 
 mod geodesic;
 mod slant;
+mod straight;
 
 pub use geodesic::{GeodesicLine, direct, inverse};
 pub use slant::{MEAN_RADIUS, ground_distance, slant_range};
+pub use straight::straight_line;

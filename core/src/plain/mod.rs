@@ -12,6 +12,7 @@ mod arc;
 mod course_change;
 mod earth;
 mod lead;
+mod station;
 #[rustfmt::skip]
 pub mod table;
 mod timing;
@@ -25,6 +26,7 @@ pub use arc::*;
 pub use course_change::*;
 pub use earth::*;
 pub use lead::*;
+pub use station::*;
 pub use timing::*;
 pub use turn::*;
 pub use wind::*;

@@ -718,6 +718,30 @@ pub const FUNCTIONS: &[Function] = &[
         },
     },
     Function {
+        name: "observe",
+        inputs: &["station_latitude_deg", "station_longitude_deg", "station_elevation_ft", "station_declination_deg", "latitude_deg", "longitude_deg", "altitude_ft"],
+        outputs: &["radial_deg", "dme_nm", "ground_distance_nm", "elevation_angle_deg"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[station_latitude_deg, station_longitude_deg, station_elevation_ft, station_declination_deg, latitude_deg, longitude_deg, altitude_ft], [output_1, output_2, output_3, output_4]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::observe(station_latitude_deg, station_longitude_deg, station_elevation_ft, station_declination_deg, latitude_deg, longitude_deg, altitude_ft)?;
+            [*output_1, *output_2, *output_3, *output_4] = [answer.radial_deg, answer.dme_nm, answer.ground_distance_nm, answer.elevation_angle_deg];
+            Ok(())
+        },
+    },
+    Function {
+        name: "cone_radius_nm",
+        inputs: &["height_ft", "cone_half_angle_deg"],
+        outputs: &["cone_radius_nm"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[height_ft, cone_half_angle_deg], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::cone_radius_nm(height_ft, cone_half_angle_deg)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
         name: "time_to_fly_s",
         inputs: &["distance_nm", "groundspeed_kt"],
         outputs: &["time_to_fly_s"],

@@ -170,7 +170,10 @@ quantities! {
 
 impl Quantity {
     /// `value` if it lies in the range of this quantity, else an error that names `parameter`.
-    pub(crate) fn check(self, parameter: &'static str, value: f64) -> Result<f64, Error> {
+    ///
+    /// # Errors
+    /// [`Error::OutOfRange`] outside the range, and for a value that is not a number.
+    pub fn check(self, parameter: &'static str, value: f64) -> Result<f64, Error> {
         if self.holds(value) {
             Ok(value)
         } else {

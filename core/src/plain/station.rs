@@ -1,0 +1,131 @@
+//! Plain functions of [`crate::station`].
+
+use super::earth::position;
+use super::{any_nan, outputs};
+use crate::Error;
+use crate::station::{self, Station};
+use crate::value::units::{degree, nautical_mile};
+use crate::value::{ConeHalfAngle, Declination, Elevation, HeightAboveStation, TrueAltitude};
+
+outputs! {
+    /// What an aircraft makes of a station: what [`observe`] gives.
+    Observation {
+        /// Direction of the aircraft from the station, in the station's north, 0 to 360; NaN exactly overhead.
+        radial_deg,
+        /// Straight distance from antenna to aircraft: the DME reading.
+        dme_nm,
+        /// Distance along the ground.
+        ground_distance_nm,
+        /// Angle of the aircraft above the station's horizontal.
+        elevation_angle_deg,
+    }
+}
+
+/// Radial, DME, ground distance and elevation angle of an aircraft from a station.
+///
+/// The radial is the azimuth of the geodesic on WGS-84 at the station less its declination; the DME reading is the straight line
+/// between antenna and aircraft at their heights, in earth-centred coordinates.
+///
+/// # Arguments
+/// - `station_latitude_deg`: latitude of the antenna, -90 to 90
+/// - `station_longitude_deg`: longitude of the antenna, any finite number
+/// - `station_elevation_ft`: elevation of the antenna above mean sea level, -16 500 to 60 000
+/// - `station_declination_deg`: angle from true north to the station's north, positive east, -180 to 180
+/// - `latitude_deg`: latitude of the aircraft, -90 to 90
+/// - `longitude_deg`: longitude of the aircraft, any finite number
+/// - `altitude_ft`: altitude of the aircraft above mean sea level, -16 500 to 400 000
+///
+/// # Accuracy
+/// 15 nanometres along the ground, a micrometre along the slant. Mean sea level is taken for the ellipsoid.
+///
+/// # Degenerate cases
+/// Exactly overhead the radial is NaN. Reception is not judged here.
+///
+/// # Errors
+/// A value outside its range.
+///
+/// # Source
+/// C. F. F. Karney, Algorithms for geodesics, Journal of Geodesy 87 (2013) 43-55; earth-centred coordinates of WGS-84
+/// (NGA.STND.0036_1.0.0_WGS84, from memory).
+///
+/// # Example
+/// ```
+/// # use lubberline::plain::observe;
+/// assert_eq!(format!("{:.2}", observe(61.25, -11.5, 420.0, -6.0, 61.5, -11.0, 31_000.0)?.dme_nm), "21.46");
+/// assert_eq!(format!("{:.2}", observe(61.25, -11.5, 420.0, -6.0, 61.5, -11.0, 31_000.0)?.radial_deg), "49.60");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
+pub fn observe(
+    station_latitude_deg: f64,
+    station_longitude_deg: f64,
+    station_elevation_ft: f64,
+    station_declination_deg: f64,
+    latitude_deg: f64,
+    longitude_deg: f64,
+    altitude_ft: f64,
+) -> Result<Observation, Error> {
+    if any_nan(&[
+        station_latitude_deg,
+        station_longitude_deg,
+        station_elevation_ft,
+        station_declination_deg,
+        latitude_deg,
+        longitude_deg,
+        altitude_ft,
+    ]) {
+        return Ok(Observation::NAN);
+    }
+    let station = Station {
+        position: position(
+            "station_latitude_deg",
+            station_latitude_deg,
+            "station_longitude_deg",
+            station_longitude_deg,
+        )?,
+        elevation: Elevation::named("station_elevation_ft", station_elevation_ft)?,
+        declination: Declination::named("station_declination_deg", station_declination_deg)?,
+    };
+    let aircraft = position("latitude_deg", latitude_deg, "longitude_deg", longitude_deg)?;
+    let seen = station.observe(aircraft, TrueAltitude::named("altitude_ft", altitude_ft)?);
+    Ok(Observation {
+        radial_deg: seen.radial.map_or(f64::NAN, |radial| radial.angle().get::<degree>()),
+        dme_nm: seen.dme.value().get::<nautical_mile>(),
+        ground_distance_nm: seen.ground_distance.value().get::<nautical_mile>(),
+        elevation_angle_deg: seen.elevation_angle.get::<degree>(),
+    })
+}
+
+/// Radius of the cone of confusion above a station.
+///
+/// `h tan(half-angle)`.
+///
+/// # Arguments
+/// - `height_ft`: height above the station's antenna, -60 000 to 400 000
+/// - `cone_half_angle_deg`: half-angle from the vertical, above 0 below 90 (default 50.0)
+///
+/// # Accuracy
+/// Over a flat earth: 0.2 percent at 60 000 ft.
+///
+/// # Degenerate cases
+/// At the station's height and below it the radius is zero.
+///
+/// # Errors
+/// A value outside its range.
+///
+/// # Source
+/// 50 degrees for a VOR, 40 for an NDB: ICAO Doc 8168 Vol II (5th ed. 2006), Part I Section 2 Chapter 2, 2.5.
+///
+/// # Example
+/// ```
+/// # use lubberline::plain::cone_radius_nm;
+/// assert_eq!(format!("{:.2}", cone_radius_nm(35_000.0, 50.0)?), "6.86");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
+pub fn cone_radius_nm(height_ft: f64, cone_half_angle_deg: f64) -> Result<f64, Error> {
+    if any_nan(&[height_ft, cone_half_angle_deg]) {
+        return Ok(f64::NAN);
+    }
+    let height = HeightAboveStation::named("height_ft", height_ft)?;
+    let half_angle = ConeHalfAngle::named("cone_half_angle_deg", cone_half_angle_deg)?;
+    Ok(station::cone_radius(height, half_angle).value().get::<nautical_mile>())
+}

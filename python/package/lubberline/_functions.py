@@ -1,0 +1,4597 @@
+# Generated from core/src/plain; do not edit. To renew: cargo run -p lubberline-generate
+"""The plain functions by name, for numbers and for arrays."""
+
+from typing import NamedTuple
+
+from . import ufunc
+from ._call import chosen, many, scalars
+
+__all__ = [
+    "AirspeedForGroundspeed",
+    "ArcTurn",
+    "GeodesicDirect",
+    "GeodesicInverse",
+    "LimitedTurn",
+    "Observation",
+    "RolledTurn",
+    "StandardAtmosphere",
+    "StationByBearingChange",
+    "TrackAndGroundspeed",
+    "WindBetweenLevels",
+    "WindComponents",
+    "WindFromComponents",
+    "WindFromTrack",
+    "WindTriangle",
+    "airspeed_for_groundspeed",
+    "altimeter_setting_hpa",
+    "altimeter_setting_smithsonian_hpa",
+    "arc_entry",
+    "arc_entry_inbound_nm",
+    "arc_entry_outbound_nm",
+    "arc_exit",
+    "bank_for_load_factor_deg",
+    "bank_for_radius_deg",
+    "bank_for_rate_deg",
+    "cas_from_eas_kt",
+    "cas_from_impact_pressure_kt",
+    "cas_from_mach_kt",
+    "cas_from_tas_kt",
+    "cold_temperature_correction_exact_ft",
+    "cold_temperature_correction_ft",
+    "cold_temperature_correction_rule_ft",
+    "cold_temperature_correction_tabulated_ft",
+    "cone_radius_nm",
+    "crossover_altitude_ft",
+    "density_altitude_ft",
+    "density_altitude_rule_ft",
+    "density_ratio",
+    "distance_flown_nm",
+    "dme_at_roll_in_nm",
+    "eas_from_cas_kt",
+    "eas_from_mach_kt",
+    "eas_from_tas_kt",
+    "geodesic_direct",
+    "geodesic_inverse",
+    "geometric_altitude_ft",
+    "geopotential_altitude_ft",
+    "groundspeed_from_time_kt",
+    "height_above_station_ft",
+    "impact_pressure_hpa",
+    "indicated_altitude_ft",
+    "isa_deviation_k",
+    "isentropic_pressure_ratio",
+    "lead_nm",
+    "lead_radial_inbound_deg",
+    "lead_radial_outbound_deg",
+    "limited_turn",
+    "load_factor",
+    "mach_from_cas",
+    "mach_from_eas",
+    "mach_from_tas",
+    "observe",
+    "pitot_pressure_ratio",
+    "pressure_altitude_at_true_altitude_ft",
+    "pressure_altitude_from_pressure_ft",
+    "pressure_altitude_ft",
+    "pressure_altitude_rule_ft",
+    "pressure_ratio",
+    "procedure_tas_factor",
+    "radius_at_rate_nm",
+    "rolled_turn",
+    "slant_range_nm",
+    "speed_of_sound_kt",
+    "standard_atmosphere",
+    "static_temperature_degc",
+    "station_by_bearing_change",
+    "station_pressure_hpa",
+    "tas_from_cas_kt",
+    "tas_from_eas_kt",
+    "tas_from_mach_kt",
+    "temperature_ratio",
+    "time_between_fixes_s",
+    "time_to_fly_s",
+    "time_to_station_rule_s",
+    "total_temperature_degc",
+    "track_and_groundspeed",
+    "transition_level_ft",
+    "true_altitude_ft",
+    "turn_anticipation_nm",
+    "turn_radius_nm",
+    "turn_rate_deg_per_s",
+    "wind_between_levels",
+    "wind_components",
+    "wind_correction_deg",
+    "wind_from_components",
+    "wind_from_track",
+    "wind_triangle",
+]
+
+_ARC_SENSE = {"clockwise": 1, "counterclockwise": -1}
+
+_RADIAL_FLOWN = {"inbound": 0, "outbound": 1}
+
+
+class StandardAtmosphere(NamedTuple):
+    """The air at a pressure altitude: what `standard_atmosphere` gives."""
+
+    temperature_degc: object
+    """Static temperature."""
+    pressure_hpa: object
+    """Static pressure."""
+    density_kg_per_m3: object
+    """Density."""
+    speed_of_sound_kt: object
+    """Speed of sound."""
+
+
+def standard_atmosphere(pressure_altitude_ft, isa_deviation_k=0.0, **kwargs):
+    r"""The ICAO standard atmosphere at a pressure altitude, with an ISA deviation of the temperature.
+
+    Layers of even temperature change from 15 degC at sea level: -6.5 K/km to 11 km, none to 20 km,
+    +1 to 32 km, +2.8 to 47 km, none to 51 km, -2.8 to 71 km, -2 to 80 km, geopotential. Pressure
+    by hydrostatic balance; density `p/(R T)`, speed of sound `sqrt(1.4 R T)`, R = 287.05287 J/(kg
+    K). The deviation moves temperature, density and speed of sound and leaves the pressure. For a
+    geometric altitude in the standard atmosphere give `geopotential_altitude_ft` of it.
+
+    Parameters
+    ----------
+    pressure_altitude_ft : array_like
+        pressure altitude, -16 420 to 262 467.2
+    isa_deviation_k : array_like
+        warmer than standard by this, -150 to 150 (default 0.0)
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    StandardAtmosphere
+        `temperature_degc`: Static temperature.
+        `pressure_hpa`: Static pressure.
+        `density_kg_per_m3`: Density.
+        `speed_of_sound_kt`: Speed of sound.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: Rounding. The pressures printed in the source above 20 km differ by up to 4e-6 of
+    themselves, having been worked out from rounded ones.
+    Degenerate cases: None in the range.
+    Source: ICAO Doc 7488/3, Manual of the ICAO Standard Atmosphere, 3rd edition 1993.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.standard_atmosphere(35000.0, 0.0).temperature_degc:.1f}"
+    '-54.3'
+    >>> f"{lubberline.standard_atmosphere(35000.0, 0.0).pressure_hpa:.2f}"
+    '238.42'
+    >>> f"{lubberline.standard_atmosphere(6000.0, 15.0).density_kg_per_m3:.5f}"
+    '0.97120'
+    >>> f"{lubberline.standard_atmosphere(0.0, 0.0).speed_of_sound_kt:.2f}"
+    '661.48'
+    >>> [f"{value:.1f}" for value in lubberline.standard_atmosphere([35000.0, 35000.0], 0.0).temperature_degc]
+    ['-54.3', '-54.3']
+    """
+    if not kwargs:
+        answer = _scalar_standard_atmosphere(pressure_altitude_ft, isa_deviation_k)
+        if answer is not None:
+            return StandardAtmosphere._make(answer)
+    return StandardAtmosphere._make(many("standard_atmosphere", StandardAtmosphere._fields, (pressure_altitude_ft, isa_deviation_k), kwargs))
+
+
+_scalar_standard_atmosphere = scalars["standard_atmosphere"]
+
+
+def pressure_ratio(pressure_altitude_ft, **kwargs):
+    r"""Pressure over standard sea-level pressure, the ratio called delta.
+
+    The pressure of `standard_atmosphere` over 1013.25 hPa.
+
+    Parameters
+    ----------
+    pressure_altitude_ft : array_like
+        pressure altitude, -16 420 to 262 467.2
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: Rounding.
+    Degenerate cases: 1 at zero altitude, exactly.
+    Source: ICAO Doc 7488/3, Manual of the ICAO Standard Atmosphere, 3rd edition 1993.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.pressure_ratio(35000.0):.4f}"
+    '0.2353'
+    >>> [f"{value:.4f}" for value in lubberline.pressure_ratio([35000.0, 35000.0])]
+    ['0.2353', '0.2353']
+    """
+    if not kwargs:
+        answer = _scalar_pressure_ratio(pressure_altitude_ft)
+        if answer is not None:
+            return answer
+    return ufunc.pressure_ratio(pressure_altitude_ft, **kwargs)
+
+
+_scalar_pressure_ratio = scalars["pressure_ratio"]
+
+
+def density_ratio(pressure_altitude_ft, isa_deviation_k=0.0, **kwargs):
+    r"""Density over standard sea-level density, the ratio called sigma.
+
+    Pressure ratio over temperature ratio.
+
+    Parameters
+    ----------
+    pressure_altitude_ft : array_like
+        pressure altitude, -16 420 to 262 467.2
+    isa_deviation_k : array_like
+        warmer than standard by this, -150 to 150 (default 0.0)
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: Rounding. The sea-level density meant is `p0/(R T0)`, which is 1.225 kg/m3 to 1.5e-8.
+    Degenerate cases: 1 at zero altitude and deviation, exactly.
+    Source: ICAO Doc 7488/3, Manual of the ICAO Standard Atmosphere, 3rd edition 1993.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.density_ratio(35000.0, 0.0):.4f}"
+    '0.3099'
+    >>> [f"{value:.4f}" for value in lubberline.density_ratio([35000.0, 35000.0], 0.0)]
+    ['0.3099', '0.3099']
+    """
+    if not kwargs:
+        answer = _scalar_density_ratio(pressure_altitude_ft, isa_deviation_k)
+        if answer is not None:
+            return answer
+    return ufunc.density_ratio(pressure_altitude_ft, isa_deviation_k, **kwargs)
+
+
+_scalar_density_ratio = scalars["density_ratio"]
+
+
+def temperature_ratio(pressure_altitude_ft, isa_deviation_k=0.0, **kwargs):
+    r"""Temperature over standard sea-level temperature, in kelvins, the ratio called theta.
+
+    The temperature of `standard_atmosphere` over 288.15 K.
+
+    Parameters
+    ----------
+    pressure_altitude_ft : array_like
+        pressure altitude, -16 420 to 262 467.2
+    isa_deviation_k : array_like
+        warmer than standard by this, -150 to 150 (default 0.0)
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: Rounding.
+    Degenerate cases: 1 at zero altitude and deviation, exactly.
+    Source: ICAO Doc 7488/3, Manual of the ICAO Standard Atmosphere, 3rd edition 1993.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.temperature_ratio(35000.0, 0.0):.4f}"
+    '0.7594'
+    >>> [f"{value:.4f}" for value in lubberline.temperature_ratio([35000.0, 35000.0], 0.0)]
+    ['0.7594', '0.7594']
+    """
+    if not kwargs:
+        answer = _scalar_temperature_ratio(pressure_altitude_ft, isa_deviation_k)
+        if answer is not None:
+            return answer
+    return ufunc.temperature_ratio(pressure_altitude_ft, isa_deviation_k, **kwargs)
+
+
+_scalar_temperature_ratio = scalars["temperature_ratio"]
+
+
+def isa_deviation_k(temperature_degc, pressure_altitude_ft, **kwargs):
+    r"""How much warmer than the standard atmosphere the air is: the ISA deviation of a temperature.
+
+    The temperature less the standard one at that pressure altitude.
+
+    Parameters
+    ----------
+    temperature_degc : array_like
+        static air temperature, -200 to 200
+    pressure_altitude_ft : array_like
+        pressure altitude, -16 420 to 262 467.2
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, or a deviation beyond 150 K. In arrays such a point
+        is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: Rounding.
+    Degenerate cases: None in the range.
+    Source: ICAO Doc 7488/3, Manual of the ICAO Standard Atmosphere, 3rd edition 1993.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.isa_deviation_k(-45.0, 35000.0):.2f}"
+    '9.34'
+    >>> [f"{value:.2f}" for value in lubberline.isa_deviation_k([-45.0, -45.0], 35000.0)]
+    ['9.34', '9.34']
+    """
+    if not kwargs:
+        answer = _scalar_isa_deviation_k(temperature_degc, pressure_altitude_ft)
+        if answer is not None:
+            return answer
+    return ufunc.isa_deviation_k(temperature_degc, pressure_altitude_ft, **kwargs)
+
+
+_scalar_isa_deviation_k = scalars["isa_deviation_k"]
+
+
+def speed_of_sound_kt(temperature_degc, **kwargs):
+    r"""The speed of sound in air of a temperature.
+
+    `sqrt(1.4 R T)` with R = 287.05287 J/(kg K).
+
+    Parameters
+    ----------
+    temperature_degc : array_like
+        static air temperature, -200 to 200
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: Rounding, for a gas of constant heat ratio: real air at 50 degC differs by less than
+    0.1 percent.
+    Degenerate cases: None in the range.
+    Source: ICAO Doc 7488/3, Manual of the ICAO Standard Atmosphere, 3rd edition 1993.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.speed_of_sound_kt(15.0):.2f}"
+    '661.48'
+    >>> [f"{value:.2f}" for value in lubberline.speed_of_sound_kt([15.0, 15.0])]
+    ['661.48', '661.48']
+    """
+    if not kwargs:
+        answer = _scalar_speed_of_sound_kt(temperature_degc)
+        if answer is not None:
+            return answer
+    return ufunc.speed_of_sound_kt(temperature_degc, **kwargs)
+
+
+_scalar_speed_of_sound_kt = scalars["speed_of_sound_kt"]
+
+
+def pressure_altitude_from_pressure_ft(pressure_hpa, **kwargs):
+    r"""Pressure altitude from static pressure: where the standard atmosphere has that pressure.
+
+    The inverse of the pressure of `standard_atmosphere`.
+
+    Parameters
+    ----------
+    pressure_hpa : array_like
+        static pressure, above 0 to 2000
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, or a pressure above that of -5 km (1777 hPa) or
+        below that of 80 km (0.00886 hPa). In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: Rounding (1e-9 ft).
+    Degenerate cases: None in the range.
+    Source: ICAO Doc 7488/3, Manual of the ICAO Standard Atmosphere, 3rd edition 1993.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.pressure_altitude_from_pressure_ft(500.0):.1f}"
+    '18288.8'
+    >>> f"{lubberline.pressure_altitude_from_pressure_ft(100.0):.0f}"
+    '53083'
+    >>> [f"{value:.1f}" for value in lubberline.pressure_altitude_from_pressure_ft([500.0, 500.0])]
+    ['18288.8', '18288.8']
+    """
+    if not kwargs:
+        answer = _scalar_pressure_altitude_from_pressure_ft(pressure_hpa)
+        if answer is not None:
+            return answer
+    return ufunc.pressure_altitude_from_pressure_ft(pressure_hpa, **kwargs)
+
+
+_scalar_pressure_altitude_from_pressure_ft = scalars["pressure_altitude_from_pressure_ft"]
+
+
+def geopotential_altitude_ft(geometric_altitude_ft, **kwargs):
+    r"""Geopotential altitude, in which the standard atmosphere is laid out, from geometric altitude.
+
+    `r h/(r + h)` with r = 6 356 766 m.
+
+    Parameters
+    ----------
+    geometric_altitude_ft : array_like
+        height above mean sea level as a length, -16 500 to 400 000
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: Rounding, in the gravity of the standard atmosphere; real gravity changes with
+    latitude by up to 0.3 percent.
+    Degenerate cases: Zero gives zero.
+    Source: ICAO Doc 7488/3, Manual of the ICAO Standard Atmosphere, 3rd edition 1993.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.geopotential_altitude_ft(60000.0):.1f}"
+    '59827.9'
+    >>> [f"{value:.1f}" for value in lubberline.geopotential_altitude_ft([60000.0, 60000.0])]
+    ['59827.9', '59827.9']
+    """
+    if not kwargs:
+        answer = _scalar_geopotential_altitude_ft(geometric_altitude_ft)
+        if answer is not None:
+            return answer
+    return ufunc.geopotential_altitude_ft(geometric_altitude_ft, **kwargs)
+
+
+_scalar_geopotential_altitude_ft = scalars["geopotential_altitude_ft"]
+
+
+def geometric_altitude_ft(geopotential_altitude_ft, **kwargs):
+    r"""Geometric altitude from geopotential altitude: the inverse of `geopotential_altitude_ft`.
+
+    `r H/(r - H)` with r = 6 356 766 m.
+
+    Parameters
+    ----------
+    geopotential_altitude_ft : array_like
+        altitude in units of work against standard gravity, -16 513.1 to 392 472.6
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: Rounding, in the gravity of the standard atmosphere; real gravity changes with
+    latitude by up to 0.3 percent.
+    Degenerate cases: Zero gives zero.
+    Source: ICAO Doc 7488/3, Manual of the ICAO Standard Atmosphere, 3rd edition 1993.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.geometric_altitude_ft(60000.0):.1f}"
+    '60173.1'
+    >>> [f"{value:.1f}" for value in lubberline.geometric_altitude_ft([60000.0, 60000.0])]
+    ['60173.1', '60173.1']
+    """
+    if not kwargs:
+        answer = _scalar_geometric_altitude_ft(geopotential_altitude_ft)
+        if answer is not None:
+            return answer
+    return ufunc.geometric_altitude_ft(geopotential_altitude_ft, **kwargs)
+
+
+_scalar_geometric_altitude_ft = scalars["geometric_altitude_ft"]
+
+
+def tas_from_cas_kt(cas_kt, pressure_altitude_ft, isa_deviation_k=0.0, **kwargs):
+    r"""True airspeed from calibrated airspeed, compressible.
+
+    The impact pressure `q` of the calibrated airspeed at standard sea level, over the static
+    pressure `p`, gives the Mach number by `q/p = (1 + 0.2 M^2)^3.5 - 1`, above Mach 1 by
+    Rayleigh's pitot formula; times the speed of sound.
+
+    Parameters
+    ----------
+    cas_kt : array_like
+        calibrated airspeed, 0 to 5000
+    pressure_altitude_ft : array_like
+        pressure altitude, -16 420 to 262 467.2
+    isa_deviation_k : array_like
+        warmer than standard by this, -150 to 150 (default 0.0)
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, or a result beyond 5000 kt or Mach 10. In arrays
+        such a point is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
+    Degenerate cases: Zero gives zero.
+    Source: The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA
+    Report 1135 (1953) for the pitot pressure above Mach 1.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.tas_from_cas_kt(280.0, 35000.0, 0.0):.2f}"
+    '473.44'
+    >>> f"{lubberline.tas_from_cas_kt(250.0, 10000.0, 15.0):.2f}"
+    '296.66'
+    >>> [f"{value:.2f}" for value in lubberline.tas_from_cas_kt([280.0, 280.0], 35000.0, 0.0)]
+    ['473.44', '473.44']
+    """
+    if not kwargs:
+        answer = _scalar_tas_from_cas_kt(cas_kt, pressure_altitude_ft, isa_deviation_k)
+        if answer is not None:
+            return answer
+    return ufunc.tas_from_cas_kt(cas_kt, pressure_altitude_ft, isa_deviation_k, **kwargs)
+
+
+_scalar_tas_from_cas_kt = scalars["tas_from_cas_kt"]
+
+
+def cas_from_tas_kt(tas_kt, pressure_altitude_ft, isa_deviation_k=0.0, **kwargs):
+    r"""Calibrated airspeed from true airspeed, compressible: the inverse of `tas_from_cas_kt`.
+
+    The impact pressure at Mach `V/a` is what the calibrated airspeed is read from, as if at
+    standard sea level.
+
+    Parameters
+    ----------
+    tas_kt : array_like
+        true airspeed, 0 to 5000
+    pressure_altitude_ft : array_like
+        pressure altitude, -16 420 to 262 467.2
+    isa_deviation_k : array_like
+        warmer than standard by this, -150 to 150 (default 0.0)
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, or a result beyond 5000 kt or Mach 10. In arrays
+        such a point is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
+    Degenerate cases: Zero gives zero.
+    Source: The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA
+    Report 1135 (1953) for the pitot pressure above Mach 1.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.cas_from_tas_kt(450.0, 35000.0, 0.0):.2f}"
+    '264.68'
+    >>> [f"{value:.2f}" for value in lubberline.cas_from_tas_kt([450.0, 450.0], 35000.0, 0.0)]
+    ['264.68', '264.68']
+    """
+    if not kwargs:
+        answer = _scalar_cas_from_tas_kt(tas_kt, pressure_altitude_ft, isa_deviation_k)
+        if answer is not None:
+            return answer
+    return ufunc.cas_from_tas_kt(tas_kt, pressure_altitude_ft, isa_deviation_k, **kwargs)
+
+
+_scalar_cas_from_tas_kt = scalars["cas_from_tas_kt"]
+
+
+def mach_from_cas(cas_kt, pressure_altitude_ft, **kwargs):
+    r"""Mach number from calibrated airspeed; the temperature plays no part.
+
+    `M = sqrt(5 ((q/p + 1)^(2/7) - 1))` with `q = p0 ((1 + 0.2 (Vc/a0)^2)^3.5 - 1)`; each side
+    above its Mach 1 by Rayleigh's pitot formula.
+
+    Parameters
+    ----------
+    cas_kt : array_like
+        calibrated airspeed, 0 to 5000
+    pressure_altitude_ft : array_like
+        pressure altitude, -16 420 to 262 467.2
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, or a result beyond Mach 10. In arrays such a point
+        is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
+    Degenerate cases: Zero gives zero.
+    Source: The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA
+    Report 1135 (1953) for the pitot pressure above Mach 1.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.mach_from_cas(280.0, 35000.0):.4f}"
+    '0.8213'
+    >>> f"{lubberline.mach_from_cas(600.0, 60000.0):.4f}"
+    '2.8525'
+    >>> [f"{value:.4f}" for value in lubberline.mach_from_cas([280.0, 280.0], 35000.0)]
+    ['0.8213', '0.8213']
+    """
+    if not kwargs:
+        answer = _scalar_mach_from_cas(cas_kt, pressure_altitude_ft)
+        if answer is not None:
+            return answer
+    return ufunc.mach_from_cas(cas_kt, pressure_altitude_ft, **kwargs)
+
+
+_scalar_mach_from_cas = scalars["mach_from_cas"]
+
+
+def cas_from_mach_kt(mach, pressure_altitude_ft, **kwargs):
+    r"""Calibrated airspeed from Mach number: the inverse of `mach_from_cas`.
+
+    The impact pressure at that Mach number, read as if at standard sea level.
+
+    Parameters
+    ----------
+    mach : array_like
+        Mach number, 0 to 10
+    pressure_altitude_ft : array_like
+        pressure altitude, -16 420 to 262 467.2
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, or a result beyond 5000 kt or Mach 10. In arrays
+        such a point is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
+    Degenerate cases: Zero gives zero.
+    Source: The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA
+    Report 1135 (1953) for the pitot pressure above Mach 1.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.cas_from_mach_kt(0.78, 35000.0):.2f}"
+    '264.42'
+    >>> [f"{value:.2f}" for value in lubberline.cas_from_mach_kt([0.78, 0.78], 35000.0)]
+    ['264.42', '264.42']
+    """
+    if not kwargs:
+        answer = _scalar_cas_from_mach_kt(mach, pressure_altitude_ft)
+        if answer is not None:
+            return answer
+    return ufunc.cas_from_mach_kt(mach, pressure_altitude_ft, **kwargs)
+
+
+_scalar_cas_from_mach_kt = scalars["cas_from_mach_kt"]
+
+
+def tas_from_mach_kt(mach, pressure_altitude_ft, isa_deviation_k=0.0, **kwargs):
+    r"""True airspeed from Mach number.
+
+    `V = M a`, with the speed of sound `a = sqrt(1.4 R T)`.
+
+    Parameters
+    ----------
+    mach : array_like
+        Mach number, 0 to 10
+    pressure_altitude_ft : array_like
+        pressure altitude, -16 420 to 262 467.2
+    isa_deviation_k : array_like
+        warmer than standard by this, -150 to 150 (default 0.0)
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, or a result beyond 5000 kt or Mach 10. In arrays
+        such a point is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
+    Degenerate cases: Zero gives zero.
+    Source: The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA
+    Report 1135 (1953) for the pitot pressure above Mach 1.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.tas_from_mach_kt(0.78, 35000.0, 0.0):.2f}"
+    '449.61'
+    >>> [f"{value:.2f}" for value in lubberline.tas_from_mach_kt([0.78, 0.78], 35000.0, 0.0)]
+    ['449.61', '449.61']
+    """
+    if not kwargs:
+        answer = _scalar_tas_from_mach_kt(mach, pressure_altitude_ft, isa_deviation_k)
+        if answer is not None:
+            return answer
+    return ufunc.tas_from_mach_kt(mach, pressure_altitude_ft, isa_deviation_k, **kwargs)
+
+
+_scalar_tas_from_mach_kt = scalars["tas_from_mach_kt"]
+
+
+def mach_from_tas(tas_kt, pressure_altitude_ft, isa_deviation_k=0.0, **kwargs):
+    r"""Mach number from true airspeed.
+
+    `M = V/a`, with the speed of sound `a = sqrt(1.4 R T)`.
+
+    Parameters
+    ----------
+    tas_kt : array_like
+        true airspeed, 0 to 5000
+    pressure_altitude_ft : array_like
+        pressure altitude, -16 420 to 262 467.2
+    isa_deviation_k : array_like
+        warmer than standard by this, -150 to 150 (default 0.0)
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, or a result beyond Mach 10. In arrays such a point
+        is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
+    Degenerate cases: Zero gives zero.
+    Source: The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA
+    Report 1135 (1953) for the pitot pressure above Mach 1.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.mach_from_tas(450.0, 35000.0, 0.0):.4f}"
+    '0.7807'
+    >>> [f"{value:.4f}" for value in lubberline.mach_from_tas([450.0, 450.0], 35000.0, 0.0)]
+    ['0.7807', '0.7807']
+    """
+    if not kwargs:
+        answer = _scalar_mach_from_tas(tas_kt, pressure_altitude_ft, isa_deviation_k)
+        if answer is not None:
+            return answer
+    return ufunc.mach_from_tas(tas_kt, pressure_altitude_ft, isa_deviation_k, **kwargs)
+
+
+_scalar_mach_from_tas = scalars["mach_from_tas"]
+
+
+def eas_from_tas_kt(tas_kt, pressure_altitude_ft, isa_deviation_k=0.0, **kwargs):
+    r"""Equivalent airspeed from true airspeed.
+
+    `Ve = V sqrt(density/density at standard sea level)`.
+
+    Parameters
+    ----------
+    tas_kt : array_like
+        true airspeed, 0 to 5000
+    pressure_altitude_ft : array_like
+        pressure altitude, -16 420 to 262 467.2
+    isa_deviation_k : array_like
+        warmer than standard by this, -150 to 150 (default 0.0)
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, or a result beyond 5000 kt or Mach 10. In arrays
+        such a point is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
+    Degenerate cases: Zero gives zero.
+    Source: The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA
+    Report 1135 (1953) for the pitot pressure above Mach 1.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.eas_from_tas_kt(450.0, 35000.0, 0.0):.2f}"
+    '250.50'
+    >>> [f"{value:.2f}" for value in lubberline.eas_from_tas_kt([450.0, 450.0], 35000.0, 0.0)]
+    ['250.50', '250.50']
+    """
+    if not kwargs:
+        answer = _scalar_eas_from_tas_kt(tas_kt, pressure_altitude_ft, isa_deviation_k)
+        if answer is not None:
+            return answer
+    return ufunc.eas_from_tas_kt(tas_kt, pressure_altitude_ft, isa_deviation_k, **kwargs)
+
+
+_scalar_eas_from_tas_kt = scalars["eas_from_tas_kt"]
+
+
+def tas_from_eas_kt(eas_kt, pressure_altitude_ft, isa_deviation_k=0.0, **kwargs):
+    r"""True airspeed from equivalent airspeed: the inverse of `eas_from_tas_kt`.
+
+    `V = Ve sqrt(density at standard sea level/density)`.
+
+    Parameters
+    ----------
+    eas_kt : array_like
+        equivalent airspeed, 0 to 5000
+    pressure_altitude_ft : array_like
+        pressure altitude, -16 420 to 262 467.2
+    isa_deviation_k : array_like
+        warmer than standard by this, -150 to 150 (default 0.0)
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, or a result beyond 5000 kt or Mach 10. In arrays
+        such a point is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
+    Degenerate cases: Zero gives zero.
+    Source: The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA
+    Report 1135 (1953) for the pitot pressure above Mach 1.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.tas_from_eas_kt(250.0, 35000.0, 0.0):.2f}"
+    '449.10'
+    >>> [f"{value:.2f}" for value in lubberline.tas_from_eas_kt([250.0, 250.0], 35000.0, 0.0)]
+    ['449.10', '449.10']
+    """
+    if not kwargs:
+        answer = _scalar_tas_from_eas_kt(eas_kt, pressure_altitude_ft, isa_deviation_k)
+        if answer is not None:
+            return answer
+    return ufunc.tas_from_eas_kt(eas_kt, pressure_altitude_ft, isa_deviation_k, **kwargs)
+
+
+_scalar_tas_from_eas_kt = scalars["tas_from_eas_kt"]
+
+
+def eas_from_cas_kt(cas_kt, pressure_altitude_ft, **kwargs):
+    r"""Equivalent airspeed from calibrated airspeed: less by the effect of compressibility.
+
+    `Ve = M a0 sqrt(p/p0)` with the Mach number of `mach_from_cas`; the temperature plays no part.
+
+    Parameters
+    ----------
+    cas_kt : array_like
+        calibrated airspeed, 0 to 5000
+    pressure_altitude_ft : array_like
+        pressure altitude, -16 420 to 262 467.2
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, or a result beyond 5000 kt or Mach 10. In arrays
+        such a point is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
+    Degenerate cases: Zero gives zero.
+    Source: The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA
+    Report 1135 (1953) for the pitot pressure above Mach 1.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.eas_from_cas_kt(280.0, 35000.0):.2f}"
+    '263.55'
+    >>> [f"{value:.2f}" for value in lubberline.eas_from_cas_kt([280.0, 280.0], 35000.0)]
+    ['263.55', '263.55']
+    """
+    if not kwargs:
+        answer = _scalar_eas_from_cas_kt(cas_kt, pressure_altitude_ft)
+        if answer is not None:
+            return answer
+    return ufunc.eas_from_cas_kt(cas_kt, pressure_altitude_ft, **kwargs)
+
+
+_scalar_eas_from_cas_kt = scalars["eas_from_cas_kt"]
+
+
+def cas_from_eas_kt(eas_kt, pressure_altitude_ft, **kwargs):
+    r"""Calibrated airspeed from equivalent airspeed: the inverse of `eas_from_cas_kt`.
+
+    `M = Ve/(a0 sqrt(p/p0))`, and the calibrated airspeed of that Mach number.
+
+    Parameters
+    ----------
+    eas_kt : array_like
+        equivalent airspeed, 0 to 5000
+    pressure_altitude_ft : array_like
+        pressure altitude, -16 420 to 262 467.2
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, or a result beyond 5000 kt or Mach 10. In arrays
+        such a point is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
+    Degenerate cases: Zero gives zero.
+    Source: The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA
+    Report 1135 (1953) for the pitot pressure above Mach 1.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.cas_from_eas_kt(250.0, 35000.0):.2f}"
+    '264.09'
+    >>> [f"{value:.2f}" for value in lubberline.cas_from_eas_kt([250.0, 250.0], 35000.0)]
+    ['264.09', '264.09']
+    """
+    if not kwargs:
+        answer = _scalar_cas_from_eas_kt(eas_kt, pressure_altitude_ft)
+        if answer is not None:
+            return answer
+    return ufunc.cas_from_eas_kt(eas_kt, pressure_altitude_ft, **kwargs)
+
+
+_scalar_cas_from_eas_kt = scalars["cas_from_eas_kt"]
+
+
+def eas_from_mach_kt(mach, pressure_altitude_ft, **kwargs):
+    r"""Equivalent airspeed from Mach number.
+
+    `Ve = M a0 sqrt(p/p0)`.
+
+    Parameters
+    ----------
+    mach : array_like
+        Mach number, 0 to 10
+    pressure_altitude_ft : array_like
+        pressure altitude, -16 420 to 262 467.2
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, or a result beyond 5000 kt or Mach 10. In arrays
+        such a point is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
+    Degenerate cases: Zero gives zero.
+    Source: The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA
+    Report 1135 (1953) for the pitot pressure above Mach 1.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.eas_from_mach_kt(0.78, 35000.0):.2f}"
+    '250.28'
+    >>> [f"{value:.2f}" for value in lubberline.eas_from_mach_kt([0.78, 0.78], 35000.0)]
+    ['250.28', '250.28']
+    """
+    if not kwargs:
+        answer = _scalar_eas_from_mach_kt(mach, pressure_altitude_ft)
+        if answer is not None:
+            return answer
+    return ufunc.eas_from_mach_kt(mach, pressure_altitude_ft, **kwargs)
+
+
+_scalar_eas_from_mach_kt = scalars["eas_from_mach_kt"]
+
+
+def mach_from_eas(eas_kt, pressure_altitude_ft, **kwargs):
+    r"""Mach number from equivalent airspeed.
+
+    `M = Ve/(a0 sqrt(p/p0))`.
+
+    Parameters
+    ----------
+    eas_kt : array_like
+        equivalent airspeed, 0 to 5000
+    pressure_altitude_ft : array_like
+        pressure altitude, -16 420 to 262 467.2
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, or a result beyond Mach 10. In arrays such a point
+        is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
+    Degenerate cases: Zero gives zero.
+    Source: The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA
+    Report 1135 (1953) for the pitot pressure above Mach 1.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.mach_from_eas(250.0, 35000.0):.4f}"
+    '0.7791'
+    >>> [f"{value:.4f}" for value in lubberline.mach_from_eas([250.0, 250.0], 35000.0)]
+    ['0.7791', '0.7791']
+    """
+    if not kwargs:
+        answer = _scalar_mach_from_eas(eas_kt, pressure_altitude_ft)
+        if answer is not None:
+            return answer
+    return ufunc.mach_from_eas(eas_kt, pressure_altitude_ft, **kwargs)
+
+
+_scalar_mach_from_eas = scalars["mach_from_eas"]
+
+
+def isentropic_pressure_ratio(mach, **kwargs):
+    r"""Static over total pressure of a flow brought to rest without loss.
+
+    `(1 + 0.2 M^2)^-3.5`. Above Mach 1 a pitot tube feels less than this total pressure: see
+    `pitot_pressure_ratio`.
+
+    Parameters
+    ----------
+    mach : array_like
+        Mach number, 0 to 10
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: Rounding, for air of constant heat ratio: good to about Mach 5.
+    Degenerate cases: At rest the ratio is 1.
+    Source: NACA Report 1135 (1953), equation 44 (number from memory), for a ratio of specific
+    heats of 1.4.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.isentropic_pressure_ratio(0.84):.4f}"
+    '0.6300'
+    >>> [f"{value:.4f}" for value in lubberline.isentropic_pressure_ratio([0.84, 0.84])]
+    ['0.6300', '0.6300']
+    """
+    if not kwargs:
+        answer = _scalar_isentropic_pressure_ratio(mach)
+        if answer is not None:
+            return answer
+    return ufunc.isentropic_pressure_ratio(mach, **kwargs)
+
+
+_scalar_isentropic_pressure_ratio = scalars["isentropic_pressure_ratio"]
+
+
+def pitot_pressure_ratio(mach, **kwargs):
+    r"""Pitot over static pressure, behind a normal shock above Mach 1.
+
+    `(1 + 0.2 M^2)^3.5`, above Mach 1 Rayleigh's `(1.2 M^2)^3.5 (6/(7 M^2 - 1))^2.5`.
+
+    Parameters
+    ----------
+    mach : array_like
+        Mach number, 0 to 10
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: Rounding, for air of constant heat ratio: good to about Mach 5.
+    Degenerate cases: At rest the ratio is 1. The two forms meet at Mach 1 in value and slope.
+    Source: NACA Report 1135 (1953), equations 44 and 100 (numbers from memory), for a ratio of
+    specific heats of 1.4.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.pitot_pressure_ratio(1.0):.3f}"
+    '1.893'
+    >>> f"{lubberline.pitot_pressure_ratio(2.0):.3f}"
+    '5.640'
+    >>> [f"{value:.3f}" for value in lubberline.pitot_pressure_ratio([1.0, 1.0])]
+    ['1.893', '1.893']
+    """
+    if not kwargs:
+        answer = _scalar_pitot_pressure_ratio(mach)
+        if answer is not None:
+            return answer
+    return ufunc.pitot_pressure_ratio(mach, **kwargs)
+
+
+_scalar_pitot_pressure_ratio = scalars["pitot_pressure_ratio"]
+
+
+def impact_pressure_hpa(cas_kt, **kwargs):
+    r"""Impact pressure that a calibrated airspeed stands for, the same at every altitude.
+
+    `p0 ((1 + 0.2 (Vc/a0)^2)^3.5 - 1)`, above the speed of sound at sea level by Rayleigh's pitot
+    formula.
+
+    Parameters
+    ----------
+    cas_kt : array_like
+        calibrated airspeed, 0 to 5000
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: Rounding.
+    Degenerate cases: Zero gives zero.
+    Source: The definition of calibrated airspeed, with the sea level of ICAO Doc 7488/3 (3rd
+    edition 1993).
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.impact_pressure_hpa(280.0):.2f}"
+    '132.88'
+    >>> [f"{value:.2f}" for value in lubberline.impact_pressure_hpa([280.0, 280.0])]
+    ['132.88', '132.88']
+    """
+    if not kwargs:
+        answer = _scalar_impact_pressure_hpa(cas_kt)
+        if answer is not None:
+            return answer
+    return ufunc.impact_pressure_hpa(cas_kt, **kwargs)
+
+
+_scalar_impact_pressure_hpa = scalars["impact_pressure_hpa"]
+
+
+def cas_from_impact_pressure_kt(impact_pressure_hpa, **kwargs):
+    r"""Calibrated airspeed of an impact pressure: the inverse of `impact_pressure_hpa`.
+
+    `a0 sqrt(5 ((q/p0 + 1)^(2/7) - 1))`, above the speed of sound at sea level by Rayleigh's pitot
+    formula.
+
+    Parameters
+    ----------
+    impact_pressure_hpa : array_like
+        pitot less static pressure, 0 to 80 000
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, or a result beyond 5000 kt. In arrays such a point
+        is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: Rounding.
+    Degenerate cases: Zero gives zero.
+    Source: The definition of calibrated airspeed, with the sea level of ICAO Doc 7488/3 (3rd
+    edition 1993).
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.cas_from_impact_pressure_kt(100.0):.2f}"
+    '244.19'
+    >>> [f"{value:.2f}" for value in lubberline.cas_from_impact_pressure_kt([100.0, 100.0])]
+    ['244.19', '244.19']
+    """
+    if not kwargs:
+        answer = _scalar_cas_from_impact_pressure_kt(impact_pressure_hpa)
+        if answer is not None:
+            return answer
+    return ufunc.cas_from_impact_pressure_kt(impact_pressure_hpa, **kwargs)
+
+
+_scalar_cas_from_impact_pressure_kt = scalars["cas_from_impact_pressure_kt"]
+
+
+def procedure_tas_factor(altitude_ft, isa_deviation_k=15.0, **kwargs):
+    r"""The factor from indicated to true airspeed of procedure design, which leaves compressibility out.
+
+    `171233 sqrt(288 + D - 0.00198 H) / (288 - 0.00198 H)^2.628` with altitude `H` in feet and ISA
+    deviation `D`. With a deviation of 15 it is also the form of the FAA's procedure design.
+    `tas_from_cas_kt` is exact.
+
+    Parameters
+    ----------
+    altitude_ft : array_like
+        altitude of the procedure, -2000 to 50 000
+    isa_deviation_k : array_like
+        warmer than standard by this, -150 to 150 (default 15.0)
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: As published. Against the exact conversion it overstates the true airspeed: by 0.8
+    percent for 250 kt at 10 000 ft and ISA + 15, more with speed and altitude; above the
+    tropopause it does not hold.
+    Degenerate cases: None in the range.
+    Source: ICAO Doc 8168 (PANS-OPS) volume II, 5th edition 2006, Part I Section 4 Chapter 3
+    Appendix C; constants read in a quotation.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.procedure_tas_factor(6000.0, 15.0):.4f}"
+    '1.1231'
+    >>> [f"{value:.4f}" for value in lubberline.procedure_tas_factor([6000.0, 6000.0], 15.0)]
+    ['1.1231', '1.1231']
+    """
+    if not kwargs:
+        answer = _scalar_procedure_tas_factor(altitude_ft, isa_deviation_k)
+        if answer is not None:
+            return answer
+    return ufunc.procedure_tas_factor(altitude_ft, isa_deviation_k, **kwargs)
+
+
+_scalar_procedure_tas_factor = scalars["procedure_tas_factor"]
+
+
+def crossover_altitude_ft(cas_kt, mach, **kwargs):
+    r"""The pressure altitude at which a calibrated airspeed and a Mach number are one speed.
+
+    Where the static pressure is the impact pressure of the calibrated airspeed over the impact
+    ratio of the Mach number; the temperature plays no part.
+
+    Parameters
+    ----------
+    cas_kt : array_like
+        calibrated airspeed, 0 to 5000
+    mach : array_like
+        Mach number, 0 to 10
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, or no crossover from -5 to 80 km. In arrays such a
+        point is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: Rounding.
+    Degenerate cases: Speeds of zero cross nowhere.
+    Source: The definitions of calibrated airspeed and Mach number, with ICAO Doc 7488/3 (3rd
+    edition 1993).
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.crossover_altitude_ft(300.0, 0.78):.0f}"
+    '29314'
+    >>> [f"{value:.0f}" for value in lubberline.crossover_altitude_ft([300.0, 300.0], 0.78)]
+    ['29314', '29314']
+    """
+    if not kwargs:
+        answer = _scalar_crossover_altitude_ft(cas_kt, mach)
+        if answer is not None:
+            return answer
+    return ufunc.crossover_altitude_ft(cas_kt, mach, **kwargs)
+
+
+_scalar_crossover_altitude_ft = scalars["crossover_altitude_ft"]
+
+
+def total_temperature_degc(temperature_degc, mach, recovery_factor=1.0, **kwargs):
+    r"""Total air temperature, which a probe in the stream feels, from static air temperature.
+
+    `T (1 + 0.2 k M^2)` in kelvins, with the recovery factor `k` of the probe.
+
+    Parameters
+    ----------
+    temperature_degc : array_like
+        static air temperature, -200 to 200
+    mach : array_like
+        Mach number, 0 to 10
+    recovery_factor : array_like
+        share of the heat of compression that the probe feels, 0 to 1 (default 1.0)
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: Rounding, for air of constant heat ratio: good to about Mach 3.
+    Degenerate cases: At rest, or with a recovery factor of zero, the two are one.
+    Source: NACA Report 1135 (1953), equation 43 (number from memory), for a ratio of specific
+    heats of 1.4.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.total_temperature_degc(-54.0, 0.82, 1.0):.1f}"
+    '-24.5'
+    >>> [f"{value:.1f}" for value in lubberline.total_temperature_degc([-54.0, -54.0], 0.82, 1.0)]
+    ['-24.5', '-24.5']
+    """
+    if not kwargs:
+        answer = _scalar_total_temperature_degc(temperature_degc, mach, recovery_factor)
+        if answer is not None:
+            return answer
+    return ufunc.total_temperature_degc(temperature_degc, mach, recovery_factor, **kwargs)
+
+
+_scalar_total_temperature_degc = scalars["total_temperature_degc"]
+
+
+def static_temperature_degc(total_temperature_degc, mach, recovery_factor=1.0, **kwargs):
+    r"""Static air temperature from total air temperature: the inverse of `total_temperature_degc`.
+
+    `Tt/(1 + 0.2 k M^2)` in kelvins, with the recovery factor `k` of the probe.
+
+    Parameters
+    ----------
+    total_temperature_degc : array_like
+        total air temperature, -270 to 10 000
+    mach : array_like
+        Mach number, 0 to 10
+    recovery_factor : array_like
+        share of the heat of compression that the probe feels, 0 to 1 (default 1.0)
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, or a static temperature outside -200 to 200 degC.
+        In arrays such a point is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: Rounding, for air of constant heat ratio: good to about Mach 3.
+    Degenerate cases: At rest, or with a recovery factor of zero, the two are one.
+    Source: As `total_temperature_degc`.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.static_temperature_degc(-24.5, 0.82, 1.0):.1f}"
+    '-54.0'
+    >>> [f"{value:.1f}" for value in lubberline.static_temperature_degc([-24.5, -24.5], 0.82, 1.0)]
+    ['-54.0', '-54.0']
+    """
+    if not kwargs:
+        answer = _scalar_static_temperature_degc(total_temperature_degc, mach, recovery_factor)
+        if answer is not None:
+            return answer
+    return ufunc.static_temperature_degc(total_temperature_degc, mach, recovery_factor, **kwargs)
+
+
+_scalar_static_temperature_degc = scalars["static_temperature_degc"]
+
+
+def indicated_altitude_ft(pressure_altitude_ft, altimeter_setting_hpa, **kwargs):
+    r"""The altitude that a perfect altimeter shows with its setting.
+
+    Pressure altitude less the pressure altitude of the setting: the setting turns the scale of the
+    standard atmosphere as a whole.
+
+    Parameters
+    ----------
+    pressure_altitude_ft : array_like
+        pressure altitude, -16 420 to 262 467.2
+    altimeter_setting_hpa : array_like
+        what the altimeter is set to, 400 to 1200
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: Rounding.
+    Degenerate cases: With 1013.25 hPa it is the pressure altitude; with the pressure itself, zero.
+    Source: The construction of the instrument; ICAO Doc 7488/3 (3rd edition 1993) for the scale.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.indicated_altitude_ft(5000.0, 1000.0):.1f}"
+    '4636.2'
+    >>> [f"{value:.1f}" for value in lubberline.indicated_altitude_ft([5000.0, 5000.0], 1000.0)]
+    ['4636.2', '4636.2']
+    """
+    if not kwargs:
+        answer = _scalar_indicated_altitude_ft(pressure_altitude_ft, altimeter_setting_hpa)
+        if answer is not None:
+            return answer
+    return ufunc.indicated_altitude_ft(pressure_altitude_ft, altimeter_setting_hpa, **kwargs)
+
+
+_scalar_indicated_altitude_ft = scalars["indicated_altitude_ft"]
+
+
+def pressure_altitude_ft(indicated_altitude_ft, altimeter_setting_hpa, **kwargs):
+    r"""Pressure altitude from what an altimeter shows with its setting: the inverse of `indicated_altitude_ft`.
+
+    Indicated altitude plus the pressure altitude of the setting.
+
+    Parameters
+    ----------
+    indicated_altitude_ft : array_like
+        altitude shown, -50 000 to 300 000
+    altimeter_setting_hpa : array_like
+        what the altimeter is set to, 400 to 1200
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, or a pressure altitude outside -5 to 80 km. In
+        arrays such a point is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: Rounding.
+    Degenerate cases: With 1013.25 hPa it is the indicated altitude.
+    Source: The construction of the instrument; ICAO Doc 7488/3 (3rd edition 1993) for the scale.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.pressure_altitude_ft(5000.0, 1000.0):.1f}"
+    '5363.8'
+    >>> [f"{value:.1f}" for value in lubberline.pressure_altitude_ft([5000.0, 5000.0], 1000.0)]
+    ['5363.8', '5363.8']
+    """
+    if not kwargs:
+        answer = _scalar_pressure_altitude_ft(indicated_altitude_ft, altimeter_setting_hpa)
+        if answer is not None:
+            return answer
+    return ufunc.pressure_altitude_ft(indicated_altitude_ft, altimeter_setting_hpa, **kwargs)
+
+
+_scalar_pressure_altitude_ft = scalars["pressure_altitude_ft"]
+
+
+def pressure_altitude_rule_ft(indicated_altitude_ft, altimeter_setting_hpa, **kwargs):
+    r"""Pressure altitude by the rule of 1000 ft for each inch of mercury below 29.92.
+
+    `indicated altitude + 1000 (29.92 - setting in inches)`, an inch of mercury being 33.86389 hPa.
+    `pressure_altitude_ft` is exact.
+
+    Parameters
+    ----------
+    indicated_altitude_ft : array_like
+        altitude shown, -50 000 to 300 000
+    altimeter_setting_hpa : array_like
+        what the altimeter is set to, 400 to 1200
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, or a pressure altitude outside -5 to 80 km. In
+        arrays such a point is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: An inch is 924 ft at sea level, so the rule is 8 percent of the correction too much.
+    Degenerate cases: None in the range.
+    Source: CNATRA P-203, Student Guide for Preflight Navigation.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.pressure_altitude_rule_ft(5000.0, 1000.0):.1f}"
+    '5390.0'
+    >>> [f"{value:.1f}" for value in lubberline.pressure_altitude_rule_ft([5000.0, 5000.0], 1000.0)]
+    ['5390.0', '5390.0']
+    """
+    if not kwargs:
+        answer = _scalar_pressure_altitude_rule_ft(indicated_altitude_ft, altimeter_setting_hpa)
+        if answer is not None:
+            return answer
+    return ufunc.pressure_altitude_rule_ft(indicated_altitude_ft, altimeter_setting_hpa, **kwargs)
+
+
+_scalar_pressure_altitude_rule_ft = scalars["pressure_altitude_rule_ft"]
+
+
+def altimeter_setting_hpa(station_pressure_hpa, elevation_ft, **kwargs):
+    r"""The altimeter setting of a station, QNH: with it an altimeter at the station shows the elevation.
+
+    The standard pressure at the station's pressure altitude less its elevation.
+
+    Parameters
+    ----------
+    station_pressure_hpa : array_like
+        pressure at the station, its QFE, above 0 to 2000
+    elevation_ft : array_like
+        elevation of the station, -16 500 to 60 000
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, or a setting outside 400 to 1200 hPa. In arrays
+        such a point is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: Rounding. A station reports it rounded down to a whole hectopascal, which is 27 ft.
+    Degenerate cases: At no elevation it is the pressure.
+    Source: The definition of QNH, ICAO Annex 3 and Doc 8896 (from memory).
+    `altimeter_setting_smithsonian_hpa` is the American one.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.altimeter_setting_hpa(832.0, 5430.0):.2f}"
+    '1016.08'
+    >>> [f"{value:.2f}" for value in lubberline.altimeter_setting_hpa([832.0, 832.0], 5430.0)]
+    ['1016.08', '1016.08']
+    """
+    if not kwargs:
+        answer = _scalar_altimeter_setting_hpa(station_pressure_hpa, elevation_ft)
+        if answer is not None:
+            return answer
+    return ufunc.altimeter_setting_hpa(station_pressure_hpa, elevation_ft, **kwargs)
+
+
+_scalar_altimeter_setting_hpa = scalars["altimeter_setting_hpa"]
+
+
+def altimeter_setting_smithsonian_hpa(station_pressure_hpa, elevation_ft, **kwargs):
+    r"""The altimeter setting of a station by the American formula, for a cockpit about 10 ft above it.
+
+    `(p - 0.3) (1 + 1013.25^n 0.0065/288 h/(p - 0.3)^n)^(1/n)` with n = 0.190284, p in
+    hectopascals, h in metres.
+
+    Parameters
+    ----------
+    station_pressure_hpa : array_like
+        pressure at the station, its QFE, above 0 to 2000
+    elevation_ft : array_like
+        elevation of the station, -16 500 to 60 000
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, or a setting outside 400 to 1200 hPa. In arrays
+        such a point is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: As published; 0.3 to 0.4 hPa less than `altimeter_setting_hpa`, which is the height
+    of the cockpit.
+    Degenerate cases: None in the range.
+    Source: Smithsonian Meteorological Tables, 6th edition 1951, p. 269, read in a quotation.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.altimeter_setting_smithsonian_hpa(832.0, 5430.0):.2f}"
+    '1015.81'
+    >>> [f"{value:.2f}" for value in lubberline.altimeter_setting_smithsonian_hpa([832.0, 832.0], 5430.0)]
+    ['1015.81', '1015.81']
+    """
+    if not kwargs:
+        answer = _scalar_altimeter_setting_smithsonian_hpa(station_pressure_hpa, elevation_ft)
+        if answer is not None:
+            return answer
+    return ufunc.altimeter_setting_smithsonian_hpa(station_pressure_hpa, elevation_ft, **kwargs)
+
+
+_scalar_altimeter_setting_smithsonian_hpa = scalars["altimeter_setting_smithsonian_hpa"]
+
+
+def station_pressure_hpa(altimeter_setting_hpa, elevation_ft, **kwargs):
+    r"""The pressure at a station, its QFE, from its altimeter setting: the inverse of `altimeter_setting_hpa`.
+
+    The standard pressure at the elevation plus the pressure altitude of the setting.
+
+    Parameters
+    ----------
+    altimeter_setting_hpa : array_like
+        what the altimeter is set to, 400 to 1200
+    elevation_ft : array_like
+        elevation of the station, -16 500 to 60 000
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, or a pressure outside 0 to 2000 hPa. In arrays such
+        a point is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: Rounding.
+    Degenerate cases: At no elevation it is the setting.
+    Source: As `altimeter_setting_hpa`.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.station_pressure_hpa(1013.25, 5430.0):.2f}"
+    '829.59'
+    >>> [f"{value:.2f}" for value in lubberline.station_pressure_hpa([1013.25, 1013.25], 5430.0)]
+    ['829.59', '829.59']
+    """
+    if not kwargs:
+        answer = _scalar_station_pressure_hpa(altimeter_setting_hpa, elevation_ft)
+        if answer is not None:
+            return answer
+    return ufunc.station_pressure_hpa(altimeter_setting_hpa, elevation_ft, **kwargs)
+
+
+_scalar_station_pressure_hpa = scalars["station_pressure_hpa"]
+
+
+def density_altitude_ft(pressure_altitude_ft, temperature_degc, **kwargs):
+    r"""Density altitude: where the standard atmosphere has the density of the air.
+
+    In closed form within each layer, density going with `(T/T_b)^(-g/(L R) - 1)`.
+
+    Parameters
+    ----------
+    pressure_altitude_ft : array_like
+        pressure altitude, -16 420 to 262 467.2
+    temperature_degc : array_like
+        static air temperature, -200 to 200
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, a deviation beyond 150 K, or a density altitude
+        outside -5 to 80 km. In arrays such a point is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: Rounding, for dry air. Moisture makes air lighter: at 35 degC and saturated, 700 ft
+    more at sea level.
+    Degenerate cases: In standard air it is the pressure altitude.
+    Source: ICAO Doc 7488/3, Manual of the ICAO Standard Atmosphere, 3rd edition 1993.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.density_altitude_ft(6000.0, 13.0):.0f}"
+    '7147'
+    >>> [f"{value:.0f}" for value in lubberline.density_altitude_ft([6000.0, 6000.0], 13.0)]
+    ['7147', '7147']
+    """
+    if not kwargs:
+        answer = _scalar_density_altitude_ft(pressure_altitude_ft, temperature_degc)
+        if answer is not None:
+            return answer
+    return ufunc.density_altitude_ft(pressure_altitude_ft, temperature_degc, **kwargs)
+
+
+_scalar_density_altitude_ft = scalars["density_altitude_ft"]
+
+
+def density_altitude_rule_ft(pressure_altitude_ft, temperature_degc, **kwargs):
+    r"""Density altitude by the rule of 120 ft for each degree above standard.
+
+    `Hp + 120 (t - (15 - 2 Hp/1000))` with the pressure altitude `Hp`. `density_altitude_ft` is
+    exact.
+
+    Parameters
+    ----------
+    pressure_altitude_ft : array_like
+        pressure altitude, -16 420 to 262 467.2
+    temperature_degc : array_like
+        static air temperature, -200 to 200
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, or a density altitude outside -5 to 80 km. In
+        arrays such a point is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: Too much by up to 65 ft within 10 K of standard, 160 ft within 20 K and 300 ft within
+    30 K, to 10 000 ft.
+    Degenerate cases: None in the range.
+    Source: Common practice.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.density_altitude_rule_ft(6000.0, 13.0):.0f}"
+    '7200'
+    >>> [f"{value:.0f}" for value in lubberline.density_altitude_rule_ft([6000.0, 6000.0], 13.0)]
+    ['7200', '7200']
+    """
+    if not kwargs:
+        answer = _scalar_density_altitude_rule_ft(pressure_altitude_ft, temperature_degc)
+        if answer is not None:
+            return answer
+    return ufunc.density_altitude_rule_ft(pressure_altitude_ft, temperature_degc, **kwargs)
+
+
+_scalar_density_altitude_rule_ft = scalars["density_altitude_rule_ft"]
+
+
+def true_altitude_ft(pressure_altitude_ft, altimeter_setting_hpa=1013.25, elevation_ft=0.0, isa_deviation_k=0.0, **kwargs):
+    r"""True altitude from pressure altitude, a station's altimeter setting and the ISA deviation.
+
+    From the station up the air is `Hp - Hs + D (R/g) ln(ps/p)` thick, with the ISA deviation `D`
+    the same all the way: hydrostatic balance, exact through the layers. Geopotential is turned
+    into geometric height.
+
+    Parameters
+    ----------
+    pressure_altitude_ft : array_like
+        pressure altitude, -16 420 to 262 467.2
+    altimeter_setting_hpa : array_like
+        the station's altimeter setting, 400 to 1200 (default 1013.25)
+    elevation_ft : array_like
+        elevation of the station that gives the setting, -16 500 to 60 000 (default 0.0)
+    isa_deviation_k : array_like
+        the air from the station up is warmer than standard by this, -150 to 150 (default 0.0)
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: Rounding for such a column; 5 K of error in its mean temperature are 2 percent of the
+    height.
+    Degenerate cases: At the station's own pressure the answer is its elevation, whatever the
+    temperature.
+    Source: Hydrostatic balance with the layers of ICAO Doc 7488/3 (3rd edition 1993).
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.true_altitude_ft(10000.0, 1013.25, 0.0, -20.0):.0f}"
+    '9285'
+    >>> f"{lubberline.true_altitude_ft(10000.0, 995.0, 2000.0, 15.0):.0f}"
+    '9910'
+    >>> [f"{value:.0f}" for value in lubberline.true_altitude_ft([10000.0, 10000.0], 1013.25, 0.0, -20.0)]
+    ['9285', '9285']
+    """
+    if not kwargs:
+        answer = _scalar_true_altitude_ft(pressure_altitude_ft, altimeter_setting_hpa, elevation_ft, isa_deviation_k)
+        if answer is not None:
+            return answer
+    return ufunc.true_altitude_ft(pressure_altitude_ft, altimeter_setting_hpa, elevation_ft, isa_deviation_k, **kwargs)
+
+
+_scalar_true_altitude_ft = scalars["true_altitude_ft"]
+
+
+def height_above_station_ft(pressure_altitude_ft, altimeter_setting_hpa=1013.25, elevation_ft=0.0, isa_deviation_k=0.0, **kwargs):
+    r"""Height above a station from pressure altitude, the station's altimeter setting and the ISA deviation.
+
+    `true_altitude_ft` less the elevation: the height that slant range asks for.
+
+    Parameters
+    ----------
+    pressure_altitude_ft : array_like
+        pressure altitude, -16 420 to 262 467.2
+    altimeter_setting_hpa : array_like
+        the station's altimeter setting, 400 to 1200 (default 1013.25)
+    elevation_ft : array_like
+        elevation of the station that gives the setting, -16 500 to 60 000 (default 0.0)
+    isa_deviation_k : array_like
+        the air from the station up is warmer than standard by this, -150 to 150 (default 0.0)
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: As `true_altitude_ft`.
+    Degenerate cases: Zero at the station's own pressure.
+    Source: As `true_altitude_ft`.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.height_above_station_ft(10000.0, 995.0, 2000.0, 15.0):.0f}"
+    '7910'
+    >>> [f"{value:.0f}" for value in lubberline.height_above_station_ft([10000.0, 10000.0], 995.0, 2000.0, 15.0)]
+    ['7910', '7910']
+    """
+    if not kwargs:
+        answer = _scalar_height_above_station_ft(pressure_altitude_ft, altimeter_setting_hpa, elevation_ft, isa_deviation_k)
+        if answer is not None:
+            return answer
+    return ufunc.height_above_station_ft(pressure_altitude_ft, altimeter_setting_hpa, elevation_ft, isa_deviation_k, **kwargs)
+
+
+_scalar_height_above_station_ft = scalars["height_above_station_ft"]
+
+
+def pressure_altitude_at_true_altitude_ft(true_altitude_ft, altimeter_setting_hpa=1013.25, elevation_ft=0.0, isa_deviation_k=0.0, **kwargs):
+    r"""Pressure altitude at a true altitude: the inverse of `true_altitude_ft`.
+
+    By Newton's method on the thickness of the column.
+
+    Parameters
+    ----------
+    true_altitude_ft : array_like
+        altitude above mean sea level, -16 500 to 400 000
+    altimeter_setting_hpa : array_like
+        the station's altimeter setting, 400 to 1200 (default 1013.25)
+    elevation_ft : array_like
+        elevation of the station that gives the setting, -16 500 to 60 000 (default 0.0)
+    isa_deviation_k : array_like
+        the air from the station up is warmer than standard by this, -150 to 150 (default 0.0)
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, or a pressure altitude outside -5 to 80 km. In
+        arrays such a point is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: 1e-8 ft.
+    Degenerate cases: At the elevation it is the station's own pressure altitude, whatever the
+    temperature.
+    Source: As `true_altitude_ft`.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.pressure_altitude_at_true_altitude_ft(10000.0, 1013.25, 0.0, -20.0):.0f}"
+    '10772'
+    >>> [f"{value:.0f}" for value in lubberline.pressure_altitude_at_true_altitude_ft([10000.0, 10000.0], 1013.25, 0.0, -20.0)]
+    ['10772', '10772']
+    """
+    if not kwargs:
+        answer = _scalar_pressure_altitude_at_true_altitude_ft(true_altitude_ft, altimeter_setting_hpa, elevation_ft, isa_deviation_k)
+        if answer is not None:
+            return answer
+    return ufunc.pressure_altitude_at_true_altitude_ft(true_altitude_ft, altimeter_setting_hpa, elevation_ft, isa_deviation_k, **kwargs)
+
+
+_scalar_pressure_altitude_at_true_altitude_ft = scalars["pressure_altitude_at_true_altitude_ft"]
+
+
+def transition_level_ft(transition_altitude_ft, altimeter_setting_hpa, least_layer_ft=0.0, step_ft=500.0, **kwargs):
+    r"""The transition level as a pressure altitude: the lowest flight level far enough above the transition altitude.
+
+    The lowest multiple of the step at or above the transition altitude plus the least layer, both
+    measured with the setting. The lowest usable flight levels of the United States are this from
+    18 000 ft: 14 CFR 91.121 (2014) in steps of 500 ft, the AIM of 2023, TBL 7-2-1, in steps of
+    1000 ft.
+
+    Parameters
+    ----------
+    transition_altitude_ft : array_like
+        transition altitude, -50 000 to 300 000
+    altimeter_setting_hpa : array_like
+        what the altimeter is set to, 400 to 1200
+    least_layer_ft : array_like
+        least height of the transition layer, 0 to 10 000 (default 0.0)
+    step_ft : array_like
+        flight levels are multiples of this, 100 to 10 000 (default 500.0)
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, or a level beyond the range of pressure altitudes.
+        In arrays such a point is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: Exact. A setting of 29.92 inches is 1.3 ft short of standard, which costs a level
+    where the two should coincide: give 1013.25.
+    Degenerate cases: None in the range.
+    Source: ICAO Doc 8168 (PANS-OPS) volume I, Part III, and Doc 4444, from memory; states set the
+    layer and the step.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.transition_level_ft(5000.0, 1003.0, 0.0, 500.0):.0f}"
+    '5500'
+    >>> f"{lubberline.transition_level_ft(18000.0, 998.0, 0.0, 500.0):.0f}"
+    '18500'
+    >>> [f"{value:.0f}" for value in lubberline.transition_level_ft([5000.0, 5000.0], 1003.0, 0.0, 500.0)]
+    ['5500', '5500']
+    """
+    if not kwargs:
+        answer = _scalar_transition_level_ft(transition_altitude_ft, altimeter_setting_hpa, least_layer_ft, step_ft)
+        if answer is not None:
+            return answer
+    return ufunc.transition_level_ft(transition_altitude_ft, altimeter_setting_hpa, least_layer_ft, step_ft, **kwargs)
+
+
+_scalar_transition_level_ft = scalars["transition_level_ft"]
+
+
+def cold_temperature_correction_ft(height_ft, temperature_degc, elevation_ft=0.0, **kwargs):
+    r"""Cold-temperature correction by ICAO's formula, to add to an altitude on the procedure.
+
+    `H (15 - t0)/(273 + t0 - 0.5 L (H + E))` with height `H`, elevation `E` of the source, L =
+    0.00198 degC/ft and `t0 = t + L E`. Offered beside it:
+    `cold_temperature_correction_tabulated_ft`, `cold_temperature_correction_rule_ft` and, exact,
+    `cold_temperature_correction_exact_ft`.
+
+    Parameters
+    ----------
+    height_ft : array_like
+        charted height above the altimeter setting source, 0 to 20 000
+    temperature_degc : array_like
+        temperature at the altimeter setting source, -200 to 200
+    elevation_ft : array_like
+        elevation of the altimeter setting source, -16 500 to 60 000 (default 0.0)
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: The document gives 5 percent, for sources to 10 000 ft and heights to 5000 ft.
+    Degenerate cases: Warmer than standard it is negative, which nobody subtracts in practice. No
+    height, no correction.
+    Source: ICAO Doc 8168 (PANS-OPS) volume I, Part III Section 1 Chapter 4, from memory; it
+    reproduces ICAO's table.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.cold_temperature_correction_ft(1500.0, -20.0, 0.0):.1f}"
+    '208.7'
+    >>> f"{lubberline.cold_temperature_correction_ft(1500.0, -20.0, 3000.0):.1f}"
+    '171.3'
+    >>> [f"{value:.1f}" for value in lubberline.cold_temperature_correction_ft([1500.0, 1500.0], -20.0, 0.0)]
+    ['208.7', '208.7']
+    """
+    if not kwargs:
+        answer = _scalar_cold_temperature_correction_ft(height_ft, temperature_degc, elevation_ft)
+        if answer is not None:
+            return answer
+    return ufunc.cold_temperature_correction_ft(height_ft, temperature_degc, elevation_ft, **kwargs)
+
+
+_scalar_cold_temperature_correction_ft = scalars["cold_temperature_correction_ft"]
+
+
+def cold_temperature_correction_tabulated_ft(height_ft, temperature_degc, **kwargs):
+    r"""Cold-temperature correction as the published table has it: rounded up to the next 10 ft.
+
+    The formula of `cold_temperature_correction_ft` for a source at sea level, rounded up; between
+    the table's own heights (200 to 5000 ft) and temperatures (10 to -50 degC) likewise.
+
+    Parameters
+    ----------
+    height_ft : array_like
+        charted height above the altimeter setting source, 0 to 20 000
+    temperature_degc : array_like
+        temperature at the altimeter setting source, -200 to 200
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: All 98 cells of the table.
+    Degenerate cases: Warmer than 15 degC there is no correction, and none without height.
+    Source: FAA Aeronautical Information Manual, TBL 7-3-1, ICAO Cold Temperature Error Table, from
+    ICAO Doc 8168 volume I, Table III-1-4-1 b).
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.cold_temperature_correction_tabulated_ft(1500.0, -20.0):.0f}"
+    '210'
+    >>> [f"{value:.0f}" for value in lubberline.cold_temperature_correction_tabulated_ft([1500.0, 1500.0], -20.0)]
+    ['210', '210']
+    """
+    if not kwargs:
+        answer = _scalar_cold_temperature_correction_tabulated_ft(height_ft, temperature_degc)
+        if answer is not None:
+            return answer
+    return ufunc.cold_temperature_correction_tabulated_ft(height_ft, temperature_degc, **kwargs)
+
+
+_scalar_cold_temperature_correction_tabulated_ft = scalars["cold_temperature_correction_tabulated_ft"]
+
+
+def cold_temperature_correction_rule_ft(height_ft, temperature_degc, elevation_ft=0.0, **kwargs):
+    r"""Cold-temperature correction by the rule of 4 percent for each 10 degC below standard at the source.
+
+    `0.04 H (t_standard - t)/10`.
+
+    Parameters
+    ----------
+    height_ft : array_like
+        charted height above the altimeter setting source, 0 to 20 000
+    temperature_degc : array_like
+        temperature at the altimeter setting source, -200 to 200
+    elevation_ft : array_like
+        elevation of the altimeter setting source, -16 500 to 60 000 (default 0.0)
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: As published: on the safe side above -15 degC at the source.
+    Degenerate cases: Warmer than standard it is negative.
+    Source: ICAO Doc 8168 (PANS-OPS) volume I, Part III Section 1 Chapter 4, 4.3.1, read in a
+    quotation.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.cold_temperature_correction_rule_ft(1500.0, -10.0, 0.0):.1f}"
+    '150.0'
+    >>> [f"{value:.1f}" for value in lubberline.cold_temperature_correction_rule_ft([1500.0, 1500.0], -10.0, 0.0)]
+    ['150.0', '150.0']
+    """
+    if not kwargs:
+        answer = _scalar_cold_temperature_correction_rule_ft(height_ft, temperature_degc, elevation_ft)
+        if answer is not None:
+            return answer
+    return ufunc.cold_temperature_correction_rule_ft(height_ft, temperature_degc, elevation_ft, **kwargs)
+
+
+_scalar_cold_temperature_correction_rule_ft = scalars["cold_temperature_correction_rule_ft"]
+
+
+def cold_temperature_correction_exact_ft(height_ft, temperature_degc, elevation_ft=0.0, **kwargs):
+    r"""Cold-temperature correction, exact for air that is as cold against standard all the way up as at the source.
+
+    The indicated height at which the true height is the charted one, less that: the inverse of
+    `true_altitude_ft` for a source at standard pressure.
+
+    Parameters
+    ----------
+    height_ft : array_like
+        charted height above the altimeter setting source, 0 to 20 000
+    temperature_degc : array_like
+        temperature at the altimeter setting source, -200 to 200
+    elevation_ft : array_like
+        elevation of the altimeter setting source, -16 500 to 60 000 (default 0.0)
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: Rounding for such a column.
+    Degenerate cases: Warmer than standard it is negative. No height, no correction.
+    Source: Hydrostatic balance with the layers of ICAO Doc 7488/3 (3rd edition 1993).
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.cold_temperature_correction_exact_ft(1500.0, -20.0, 0.0):.1f}"
+    '208.8'
+    >>> [f"{value:.1f}" for value in lubberline.cold_temperature_correction_exact_ft([1500.0, 1500.0], -20.0, 0.0)]
+    ['208.8', '208.8']
+    """
+    if not kwargs:
+        answer = _scalar_cold_temperature_correction_exact_ft(height_ft, temperature_degc, elevation_ft)
+        if answer is not None:
+            return answer
+    return ufunc.cold_temperature_correction_exact_ft(height_ft, temperature_degc, elevation_ft, **kwargs)
+
+
+_scalar_cold_temperature_correction_exact_ft = scalars["cold_temperature_correction_exact_ft"]
+
+
+class ArcTurn(NamedTuple):
+    """A turn between a radial and an arc: what `arc_entry` and `arc_exit` give."""
+
+    radial_at_roll_in_deg: object
+    """Radial at which roll-in begins."""
+    distance_at_roll_in_nm: object
+    """Ground distance from the station at which roll-in begins."""
+    radial_at_roll_out_deg: object
+    """Radial at which the wings are level again."""
+    distance_at_roll_out_nm: object
+    """Ground distance from the station at which the wings are level again."""
+    angle_at_station_deg: object
+    """Angle at the station between the two, positive in the sense of the arc: the lead radials when leaving the arc."""
+    heading_change_deg: object
+    """Change of heading, right positive."""
+    duration_s: object
+    """From roll-in to wings level."""
+
+
+def arc_entry(radial_deg, flown, arc_radius_nm, sense, true_airspeed_kt, wind_from_deg=0.0, wind_speed_kt=0.0, bank_limit_deg=25.0, turn_rate_limit_deg_per_s=3.0, roll_rate_deg_per_s=5.0, **kwargs):
+    r"""Where on a radial to begin the turn onto a DME arc, in wind and with roll.
+
+    The end of the turn lies on the arc with the track along it; the bearing of the end is the one
+    for which the beginning lies on the radial. In still air with an instant roll the distance is
+    `sqrt(D^2 + 2 D r)` inbound and `sqrt(D^2 - 2 D r)` outbound.
+
+    Parameters
+    ----------
+    radial_deg : array_like
+        the radial, any finite number
+    flown : {"inbound", "outbound"}
+        whether the radial is flown inbound or outbound
+    arc_radius_nm : array_like
+        ground distance of the arc from the station, above 0 to 1000
+    sense : {"clockwise", "counterclockwise"}
+        which way round the station the arc is flown
+    true_airspeed_kt : array_like
+        true airspeed, above 0 to 5000
+    wind_from_deg : array_like
+        where the wind blows from, against the radial's north (default 0.0)
+    wind_speed_kt : array_like
+        speed of the wind, 0 to 1000 (default 0.0)
+    bank_limit_deg : array_like
+        greatest bank, above 0 below 90 (default 25.0)
+    turn_rate_limit_deg_per_s : array_like
+        greatest rate of turn, above 0 (default 3.0)
+    roll_rate_deg_per_s : array_like
+        rate of roll, above 0, infinite for an instant roll (default 5.0)
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    ArcTurn
+        `radial_at_roll_in_deg`: Radial at which roll-in begins.
+        `distance_at_roll_in_nm`: Ground distance from the station at which roll-in begins.
+        `radial_at_roll_out_deg`: Radial at which the wings are level again.
+        `distance_at_roll_out_nm`: Ground distance from the station at which the wings are level
+        again.
+        `angle_at_station_deg`: Angle at the station between the two, positive in the sense of the
+        arc: the lead radials when leaving the arc.
+        `heading_change_deg`: Change of heading, right positive.
+        `duration_s`: From roll-in to wings level.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, a turn that does not fit (outbound in still air: an
+        arc below twice the turn radius), a wind that the airspeed cannot hold. In arrays such a
+        point is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: Rounding error in the plane; 1e-4 NM on the ellipsoid within 20 NM of the station.
+    Degenerate cases: An arc counts along the ground; `ground_distance_nm` turns the DME reading
+    that is flown into it.
+    Source: Derived from the geometry of tangent curves and the equilibrium of a coordinated turn.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.arc_entry(300.0, 'inbound', 12.0, 'clockwise', 210.0, 250.0, 40.0, 25.0, 3.0, 5.0).distance_at_roll_in_nm:.2f}"
+    '13.92'
+    >>> [f"{value:.2f}" for value in lubberline.arc_entry([300.0, 300.0], "inbound", 12.0, "clockwise", 210.0, 250.0, 40.0, 25.0, 3.0, 5.0).distance_at_roll_in_nm]
+    ['13.92', '13.92']
+    """
+    flown = chosen(_RADIAL_FLOWN, "flown", flown)
+    sense = chosen(_ARC_SENSE, "sense", sense)
+    if not kwargs:
+        answer = _scalar_arc_entry(radial_deg, flown, arc_radius_nm, sense, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s)
+        if answer is not None:
+            return ArcTurn._make(answer)
+    return ArcTurn._make(many("arc_entry", ArcTurn._fields, (radial_deg, flown, arc_radius_nm, sense, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s), kwargs))
+
+
+_scalar_arc_entry = scalars["arc_entry"]
+
+
+def arc_exit(radial_deg, flown, arc_radius_nm, sense, true_airspeed_kt, wind_from_deg=0.0, wind_speed_kt=0.0, bank_limit_deg=25.0, turn_rate_limit_deg_per_s=3.0, roll_rate_deg_per_s=5.0, **kwargs):
+    r"""Where on a DME arc to begin the turn onto a radial, in wind and with roll: the lead radial.
+
+    The turn begins on the arc along it and ends on the radial. In still air with an instant roll
+    the lead is `asin(r / (D - r))` toward the station and `asin(r / (D + r))` away from it.
+
+    Parameters
+    ----------
+    radial_deg : array_like
+        the radial, any finite number
+    flown : {"inbound", "outbound"}
+        whether the radial is flown inbound or outbound
+    arc_radius_nm : array_like
+        ground distance of the arc from the station, above 0 to 1000
+    sense : {"clockwise", "counterclockwise"}
+        which way round the station the arc is flown
+    true_airspeed_kt : array_like
+        true airspeed, above 0 to 5000
+    wind_from_deg : array_like
+        where the wind blows from, against the radial's north (default 0.0)
+    wind_speed_kt : array_like
+        speed of the wind, 0 to 1000 (default 0.0)
+    bank_limit_deg : array_like
+        greatest bank, above 0 below 90 (default 25.0)
+    turn_rate_limit_deg_per_s : array_like
+        greatest rate of turn, above 0 (default 3.0)
+    roll_rate_deg_per_s : array_like
+        rate of roll, above 0, infinite for an instant roll (default 5.0)
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    ArcTurn
+        `radial_at_roll_in_deg`: Radial at which roll-in begins.
+        `distance_at_roll_in_nm`: Ground distance from the station at which roll-in begins.
+        `radial_at_roll_out_deg`: Radial at which the wings are level again.
+        `distance_at_roll_out_nm`: Ground distance from the station at which the wings are level
+        again.
+        `angle_at_station_deg`: Angle at the station between the two, positive in the sense of the
+        arc: the lead radials when leaving the arc.
+        `heading_change_deg`: Change of heading, right positive.
+        `duration_s`: From roll-in to wings level.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, a turn that does not fit (toward the station in
+        still air: an arc below twice the turn radius), a wind that the airspeed cannot hold. In
+        arrays such a point is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: Rounding error in the plane; 1e-4 NM on the ellipsoid within 20 NM of the station.
+    Degenerate cases: An arc counts along the ground; `ground_distance_nm` turns the DME reading
+    that is flown into it.
+    Source: Derived from the geometry of tangent curves and the equilibrium of a coordinated turn.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.arc_exit(300.0, 'inbound', 12.0, 'clockwise', 210.0, 250.0, 40.0, 25.0, 3.0, 5.0).angle_at_station_deg:.2f}"
+    '11.65'
+    >>> [f"{value:.2f}" for value in lubberline.arc_exit([300.0, 300.0], "inbound", 12.0, "clockwise", 210.0, 250.0, 40.0, 25.0, 3.0, 5.0).angle_at_station_deg]
+    ['11.65', '11.65']
+    """
+    flown = chosen(_RADIAL_FLOWN, "flown", flown)
+    sense = chosen(_ARC_SENSE, "sense", sense)
+    if not kwargs:
+        answer = _scalar_arc_exit(radial_deg, flown, arc_radius_nm, sense, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s)
+        if answer is not None:
+            return ArcTurn._make(answer)
+    return ArcTurn._make(many("arc_exit", ArcTurn._fields, (radial_deg, flown, arc_radius_nm, sense, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s), kwargs))
+
+
+_scalar_arc_exit = scalars["arc_exit"]
+
+
+class GeodesicInverse(NamedTuple):
+    """The shortest line between two points: what `geodesic_inverse` gives."""
+
+    distance_nm: object
+    """Length along the surface."""
+    initial_bearing_deg: object
+    """True bearing at the first point, 0 to 360; NaN between coincident points."""
+    final_bearing_deg: object
+    """True bearing at the second point, onward, 0 to 360; NaN between coincident points."""
+
+
+def geodesic_inverse(lat1_deg, lon1_deg, lat2_deg, lon2_deg, **kwargs):
+    r"""The shortest line between two points on the WGS-84 ellipsoid: its length and its bearings.
+
+    Karney's solution of the inverse geodesic problem.
+
+    Parameters
+    ----------
+    lat1_deg : array_like
+        latitude of the first point, -90 to 90
+    lon1_deg : array_like
+        longitude of the first point, any finite number
+    lat2_deg : array_like
+        latitude of the second point, -90 to 90
+    lon2_deg : array_like
+        longitude of the second point, any finite number
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    GeodesicInverse
+        `distance_nm`: Length along the surface.
+        `initial_bearing_deg`: True bearing at the first point, 0 to 360; NaN between coincident
+        points.
+        `final_bearing_deg`: True bearing at the second point, onward, 0 to 360; NaN between
+        coincident points.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A latitude beyond a pole, or an infinite number. In arrays such a point is NaN
+        and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: 15 nanometres for any two points.
+    Degenerate cases: Coincident points have no bearing (NaN). Between antipodal points one of the
+    shortest lines is given.
+    Source: C. F. F. Karney, Algorithms for geodesics, Journal of Geodesy 87 (2013) 43-55, doi
+    10.1007/s00190-012-0578-z.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.geodesic_inverse(51.0, 0.0, 52.0, 1.0).distance_nm:.3f}"
+    '70.814'
+    >>> f"{lubberline.geodesic_inverse(51.0, 0.0, 52.0, 1.0).initial_bearing_deg:.2f}"
+    '31.58'
+    >>> [f"{value:.3f}" for value in lubberline.geodesic_inverse([51.0, 51.0], 0.0, 52.0, 1.0).distance_nm]
+    ['70.814', '70.814']
+    """
+    if not kwargs:
+        answer = _scalar_geodesic_inverse(lat1_deg, lon1_deg, lat2_deg, lon2_deg)
+        if answer is not None:
+            return GeodesicInverse._make(answer)
+    return GeodesicInverse._make(many("geodesic_inverse", GeodesicInverse._fields, (lat1_deg, lon1_deg, lat2_deg, lon2_deg), kwargs))
+
+
+_scalar_geodesic_inverse = scalars["geodesic_inverse"]
+
+
+def slant_range_nm(ground_distance_nm, height_ft, **kwargs):
+    r"""Slant range, which DME shows, from ground distance and height above the station.
+
+    `sqrt(h^2 + 4 R (R + h) sin^2(d / 2R))`: the straight line over a sphere of the mean radius of
+    WGS-84, never the sum of distance and height.
+
+    Parameters
+    ----------
+    ground_distance_nm : array_like
+        along the surface from the station, 0 to 10 900
+    height_ft : array_like
+        above the station's antenna, -60 000 to 400 000
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: Within 1 m of the ellipsoid to 100 NM and 45 000 ft.
+    Degenerate cases: Overhead the answer is the height.
+    Source: The law of cosines between the radii R and R + h.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.slant_range_nm(10.0, 30000.0):.3f}"
+    '11.159'
+    >>> [f"{value:.3f}" for value in lubberline.slant_range_nm([10.0, 10.0], 30000.0)]
+    ['11.159', '11.159']
+    """
+    if not kwargs:
+        answer = _scalar_slant_range_nm(ground_distance_nm, height_ft)
+        if answer is not None:
+            return answer
+    return ufunc.slant_range_nm(ground_distance_nm, height_ft, **kwargs)
+
+
+_scalar_slant_range_nm = scalars["slant_range_nm"]
+
+
+class GeodesicDirect(NamedTuple):
+    """Where a geodesic leads: what `geodesic_direct` gives."""
+
+    latitude_deg: object
+    """Latitude of the point reached, -90 to 90."""
+    longitude_deg: object
+    """Longitude of the point reached, -180 to 180."""
+    final_bearing_deg: object
+    """True bearing of the line there, onward, 0 to 360."""
+
+
+def geodesic_direct(lat_deg, lon_deg, bearing_deg, distance_nm, **kwargs):
+    r"""The point reached along a geodesic of the WGS-84 ellipsoid.
+
+    Karney's solution of the direct geodesic problem.
+
+    Parameters
+    ----------
+    lat_deg : array_like
+        latitude of the start, -90 to 90
+    lon_deg : array_like
+        longitude of the start, any finite number
+    bearing_deg : array_like
+        true bearing at the start, any finite number
+    distance_nm : array_like
+        length of the line, 0 to 10 900
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    GeodesicDirect
+        `latitude_deg`: Latitude of the point reached, -90 to 90.
+        `longitude_deg`: Longitude of the point reached, -180 to 180.
+        `final_bearing_deg`: True bearing of the line there, onward, 0 to 360.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: 15 nanometres.
+    Degenerate cases: From a pole the bearing is taken against the meridian of the longitude given
+    there.
+    Source: C. F. F. Karney, Algorithms for geodesics, Journal of Geodesy 87 (2013) 43-55, doi
+    10.1007/s00190-012-0578-z.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.geodesic_direct(0.0, 0.0, 90.0, 60.0).longitude_deg:.4f}"
+    '0.9982'
+    >>> [f"{value:.4f}" for value in lubberline.geodesic_direct([0.0, 0.0], 0.0, 90.0, 60.0).longitude_deg]
+    ['0.9982', '0.9982']
+    """
+    if not kwargs:
+        answer = _scalar_geodesic_direct(lat_deg, lon_deg, bearing_deg, distance_nm)
+        if answer is not None:
+            return GeodesicDirect._make(answer)
+    return GeodesicDirect._make(many("geodesic_direct", GeodesicDirect._fields, (lat_deg, lon_deg, bearing_deg, distance_nm), kwargs))
+
+
+_scalar_geodesic_direct = scalars["geodesic_direct"]
+
+
+def lead_nm(inbound_course_deg, outbound_course_deg, true_airspeed_kt, wind_from_deg=0.0, wind_speed_kt=0.0, bank_limit_deg=25.0, turn_rate_limit_deg_per_s=3.0, roll_rate_deg_per_s=5.0, **kwargs):
+    r"""Distance before a fix at which to begin the turn, so as to roll out on the outbound course.
+
+    The displacement of the turn through the air (roll in at the roll rate, hold the bank, roll out
+    wings level) plus wind times duration is a vector D; with u and v the unit vectors of the
+    inbound and outbound course the lead is `(D x v) / (u x v)`. In still air with an instant roll
+    that is `radius tan(change / 2)`.
+
+    Parameters
+    ----------
+    inbound_course_deg : array_like
+        course flown to the fix, any finite number
+    outbound_course_deg : array_like
+        course flown from it, against the same north
+    true_airspeed_kt : array_like
+        true airspeed, above 0 to 5000
+    wind_from_deg : array_like
+        where the wind blows from, against the same north (default 0.0)
+    wind_speed_kt : array_like
+        speed of the wind, 0 to 1000 (default 0.0)
+    bank_limit_deg : array_like
+        greatest bank, above 0 below 90 (default 25.0)
+    turn_rate_limit_deg_per_s : array_like
+        greatest rate of turn, above 0 (default 3.0)
+    roll_rate_deg_per_s : array_like
+        rate of roll, above 0, infinite for an instant roll (default 5.0)
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, a reversal, a wind that the airspeed cannot hold.
+        In arrays such a point is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: 1e-5 NM against a fine integration over the ellipsoid for leads to 10 NM, 1e-4 NM to
+    20 NM.
+    Degenerate cases: No change of course has a lead of zero. The turn goes the short way.
+    Source: Derived from the equilibrium of a coordinated turn; in still air the distance of turn
+    anticipation of ICAO Doc 8168 Vol II (5th ed. 2006), Part III Section 3 Chapter 8, 8.1.5.1.1.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.lead_nm(40.0, 110.0, 430.0, 270.0, 60.0, 25.0, 3.0, 5.0):.2f}"
+    '5.41'
+    >>> [f"{value:.2f}" for value in lubberline.lead_nm([40.0, 40.0], 110.0, 430.0, 270.0, 60.0, 25.0, 3.0, 5.0)]
+    ['5.41', '5.41']
+    """
+    if not kwargs:
+        answer = _scalar_lead_nm(inbound_course_deg, outbound_course_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s)
+        if answer is not None:
+            return answer
+    return ufunc.lead_nm(inbound_course_deg, outbound_course_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, **kwargs)
+
+
+_scalar_lead_nm = scalars["lead_nm"]
+
+
+def dme_at_roll_in_nm(inbound_course_deg, outbound_course_deg, true_airspeed_kt, wind_from_deg=0.0, wind_speed_kt=0.0, bank_limit_deg=25.0, turn_rate_limit_deg_per_s=3.0, roll_rate_deg_per_s=5.0, height_above_station_ft=0.0, **kwargs):
+    r"""The DME reading at which to begin the turn at a station, so as to roll out on the outbound radial.
+
+    The slant range from the station to the point at the lead before it: `sqrt(h^2 + 4 R (R + h)
+    sin^2(lead / 2R))`, with the lead as `lead_nm` gives it.
+
+    Parameters
+    ----------
+    inbound_course_deg : array_like
+        course flown to the fix, any finite number
+    outbound_course_deg : array_like
+        course flown from it, against the same north
+    true_airspeed_kt : array_like
+        true airspeed, above 0 to 5000
+    wind_from_deg : array_like
+        where the wind blows from, against the same north (default 0.0)
+    wind_speed_kt : array_like
+        speed of the wind, 0 to 1000 (default 0.0)
+    bank_limit_deg : array_like
+        greatest bank, above 0 below 90 (default 25.0)
+    turn_rate_limit_deg_per_s : array_like
+        greatest rate of turn, above 0 (default 3.0)
+    roll_rate_deg_per_s : array_like
+        rate of roll, above 0, infinite for an instant roll (default 5.0)
+    height_above_station_ft : array_like
+        height above the station's antenna, -60 000 to 400 000 (default 0.0)
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: As `lead_nm`. In arrays such a point is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: That of `lead_nm`, and within 1 m for the slant.
+    Degenerate cases: No change of course reads the height: it begins overhead.
+    Source: As `lead_nm`, and the law of cosines between the radii of the earth and of the flight.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.dme_at_roll_in_nm(40.0, 110.0, 430.0, 270.0, 60.0, 25.0, 3.0, 5.0, 33000.0):.2f}"
+    '7.67'
+    >>> [f"{value:.2f}" for value in lubberline.dme_at_roll_in_nm([40.0, 40.0], 110.0, 430.0, 270.0, 60.0, 25.0, 3.0, 5.0, 33000.0)]
+    ['7.67', '7.67']
+    """
+    if not kwargs:
+        answer = _scalar_dme_at_roll_in_nm(inbound_course_deg, outbound_course_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, height_above_station_ft)
+        if answer is not None:
+            return answer
+    return ufunc.dme_at_roll_in_nm(inbound_course_deg, outbound_course_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, height_above_station_ft, **kwargs)
+
+
+_scalar_dme_at_roll_in_nm = scalars["dme_at_roll_in_nm"]
+
+
+def turn_anticipation_nm(turn_radius_nm, course_change_deg, **kwargs):
+    r"""Distance of turn anticipation in still air with an instant roll.
+
+    `r tan(change / 2)`.
+
+    Parameters
+    ----------
+    turn_radius_nm : array_like
+        radius of the turn, above 0 to 1000
+    course_change_deg : array_like
+        change of course, either way, reduced to half a circle
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, or a reversal. In arrays such a point is NaN and
+        NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: Rounding error.
+    Degenerate cases: It grows without bound toward a reversal.
+    Source: ICAO Doc 8168 Vol II (5th ed. 2006), Part III Section 3 Chapter 8, 8.1.5.1.1.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.turn_anticipation_nm(6.33, 90.0):.3f}"
+    '6.330'
+    >>> [f"{value:.3f}" for value in lubberline.turn_anticipation_nm([6.33, 6.33], 90.0)]
+    ['6.330', '6.330']
+    """
+    if not kwargs:
+        answer = _scalar_turn_anticipation_nm(turn_radius_nm, course_change_deg)
+        if answer is not None:
+            return answer
+    return ufunc.turn_anticipation_nm(turn_radius_nm, course_change_deg, **kwargs)
+
+
+_scalar_turn_anticipation_nm = scalars["turn_anticipation_nm"]
+
+
+def arc_entry_inbound_nm(arc_radius_nm, turn_radius_nm, **kwargs):
+    r"""Distance from the station at which a radial flown inbound is left for an arc.
+
+    `sqrt(D^2 + 2 D r)` with D the radius of the arc and r that of the turn, in still air with an
+    instant roll.
+
+    Parameters
+    ----------
+    arc_radius_nm : array_like
+        ground distance of the arc from the station, above 0 to 1000
+    turn_radius_nm : array_like
+        radius of the turn, above 0 to 1000
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, or a turn that does not fit. In arrays such a point
+        is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: Exact in the plane.
+    Degenerate cases: None in the range.
+    Source: Derived: the turn is a circle tangent to the radial and to the arc.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.arc_entry_inbound_nm(10.0, 2.5):.2f}"
+    '12.25'
+    >>> [f"{value:.2f}" for value in lubberline.arc_entry_inbound_nm([10.0, 10.0], 2.5)]
+    ['12.25', '12.25']
+    """
+    if not kwargs:
+        answer = _scalar_arc_entry_inbound_nm(arc_radius_nm, turn_radius_nm)
+        if answer is not None:
+            return answer
+    return ufunc.arc_entry_inbound_nm(arc_radius_nm, turn_radius_nm, **kwargs)
+
+
+_scalar_arc_entry_inbound_nm = scalars["arc_entry_inbound_nm"]
+
+
+def arc_entry_outbound_nm(arc_radius_nm, turn_radius_nm, **kwargs):
+    r"""Distance from the station at which a radial flown outbound is left for an arc.
+
+    `sqrt(D^2 - 2 D r)` with D the radius of the arc and r that of the turn, in still air with an
+    instant roll.
+
+    Parameters
+    ----------
+    arc_radius_nm : array_like
+        ground distance of the arc from the station, above 0 to 1000
+    turn_radius_nm : array_like
+        radius of the turn, above 0 to 1000
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, or a turn that does not fit. In arrays such a point
+        is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: Exact in the plane.
+    Degenerate cases: For an arc of twice the turn radius the turn begins over the station.
+    Source: Derived: the turn is a circle tangent to the radial and to the arc.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.arc_entry_outbound_nm(10.0, 2.5):.2f}"
+    '7.07'
+    >>> [f"{value:.2f}" for value in lubberline.arc_entry_outbound_nm([10.0, 10.0], 2.5)]
+    ['7.07', '7.07']
+    """
+    if not kwargs:
+        answer = _scalar_arc_entry_outbound_nm(arc_radius_nm, turn_radius_nm)
+        if answer is not None:
+            return answer
+    return ufunc.arc_entry_outbound_nm(arc_radius_nm, turn_radius_nm, **kwargs)
+
+
+_scalar_arc_entry_outbound_nm = scalars["arc_entry_outbound_nm"]
+
+
+def lead_radial_inbound_deg(arc_radius_nm, turn_radius_nm, **kwargs):
+    r"""Angle at the station by which the turn off an arc begins before a radial to be flown inbound.
+
+    `asin(r / (D - r))` with D the radius of the arc and r that of the turn, in still air with an
+    instant roll.
+
+    Parameters
+    ----------
+    arc_radius_nm : array_like
+        ground distance of the arc from the station, above 0 to 1000
+    turn_radius_nm : array_like
+        radius of the turn, above 0 to 1000
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, or a turn that does not fit. In arrays such a point
+        is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: Exact in the plane.
+    Degenerate cases: For an arc of twice the turn radius it is 90 degrees.
+    Source: Derived: the turn is a circle tangent to the radial and to the arc.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.lead_radial_inbound_deg(12.0, 0.6):.2f}"
+    '3.02'
+    >>> [f"{value:.2f}" for value in lubberline.lead_radial_inbound_deg([12.0, 12.0], 0.6)]
+    ['3.02', '3.02']
+    """
+    if not kwargs:
+        answer = _scalar_lead_radial_inbound_deg(arc_radius_nm, turn_radius_nm)
+        if answer is not None:
+            return answer
+    return ufunc.lead_radial_inbound_deg(arc_radius_nm, turn_radius_nm, **kwargs)
+
+
+_scalar_lead_radial_inbound_deg = scalars["lead_radial_inbound_deg"]
+
+
+def lead_radial_outbound_deg(arc_radius_nm, turn_radius_nm, **kwargs):
+    r"""Angle at the station by which the turn off an arc begins before a radial to be flown outbound.
+
+    `asin(r / (D + r))` with D the radius of the arc and r that of the turn, in still air with an
+    instant roll.
+
+    Parameters
+    ----------
+    arc_radius_nm : array_like
+        ground distance of the arc from the station, above 0 to 1000
+    turn_radius_nm : array_like
+        radius of the turn, above 0 to 1000
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, or a turn that does not fit. In arrays such a point
+        is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: Exact in the plane.
+    Degenerate cases: None in the range.
+    Source: Derived: the turn is a circle tangent to the radial and to the arc.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.lead_radial_outbound_deg(12.0, 0.6):.2f}"
+    '2.73'
+    >>> [f"{value:.2f}" for value in lubberline.lead_radial_outbound_deg([12.0, 12.0], 0.6)]
+    ['2.73', '2.73']
+    """
+    if not kwargs:
+        answer = _scalar_lead_radial_outbound_deg(arc_radius_nm, turn_radius_nm)
+        if answer is not None:
+            return answer
+    return ufunc.lead_radial_outbound_deg(arc_radius_nm, turn_radius_nm, **kwargs)
+
+
+_scalar_lead_radial_outbound_deg = scalars["lead_radial_outbound_deg"]
+
+
+class Observation(NamedTuple):
+    """What an aircraft makes of a station: what `observe` gives."""
+
+    radial_deg: object
+    """Direction of the aircraft from the station, in the station's north, 0 to 360; NaN exactly overhead."""
+    dme_nm: object
+    """Straight distance from antenna to aircraft: the DME reading."""
+    ground_distance_nm: object
+    """Distance along the ground."""
+    elevation_angle_deg: object
+    """Angle of the aircraft above the station's horizontal."""
+
+
+def observe(station_latitude_deg, station_longitude_deg, station_elevation_ft, station_declination_deg, latitude_deg, longitude_deg, altitude_ft, **kwargs):
+    r"""Radial, DME, ground distance and elevation angle of an aircraft from a station.
+
+    The radial is the azimuth of the geodesic on WGS-84 at the station less its declination; the
+    DME reading is the straight line between antenna and aircraft at their heights, in
+    earth-centred coordinates.
+
+    Parameters
+    ----------
+    station_latitude_deg : array_like
+        latitude of the antenna, -90 to 90
+    station_longitude_deg : array_like
+        longitude of the antenna, any finite number
+    station_elevation_ft : array_like
+        elevation of the antenna above mean sea level, -16 500 to 60 000
+    station_declination_deg : array_like
+        angle from true north to the station's north, positive east, -180 to 180
+    latitude_deg : array_like
+        latitude of the aircraft, -90 to 90
+    longitude_deg : array_like
+        longitude of the aircraft, any finite number
+    altitude_ft : array_like
+        altitude of the aircraft above mean sea level, -16 500 to 400 000
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    Observation
+        `radial_deg`: Direction of the aircraft from the station, in the station's north, 0 to 360;
+        NaN exactly overhead.
+        `dme_nm`: Straight distance from antenna to aircraft: the DME reading.
+        `ground_distance_nm`: Distance along the ground.
+        `elevation_angle_deg`: Angle of the aircraft above the station's horizontal.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: 15 nanometres along the ground, a micrometre along the slant. Mean sea level is taken
+    for the ellipsoid.
+    Degenerate cases: Exactly overhead the radial is NaN. Reception is not judged here.
+    Source: C. F. F. Karney, Algorithms for geodesics, Journal of Geodesy 87 (2013) 43-55;
+    earth-centred coordinates of WGS-84 (NGA.STND.0036_1.0.0_WGS84, from memory).
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.observe(61.25, -11.5, 420.0, -6.0, 61.5, -11.0, 31000.0).dme_nm:.2f}"
+    '21.46'
+    >>> f"{lubberline.observe(61.25, -11.5, 420.0, -6.0, 61.5, -11.0, 31000.0).radial_deg:.2f}"
+    '49.60'
+    >>> [f"{value:.2f}" for value in lubberline.observe([61.25, 61.25], -11.5, 420.0, -6.0, 61.5, -11.0, 31000.0).dme_nm]
+    ['21.46', '21.46']
+    """
+    if not kwargs:
+        answer = _scalar_observe(station_latitude_deg, station_longitude_deg, station_elevation_ft, station_declination_deg, latitude_deg, longitude_deg, altitude_ft)
+        if answer is not None:
+            return Observation._make(answer)
+    return Observation._make(many("observe", Observation._fields, (station_latitude_deg, station_longitude_deg, station_elevation_ft, station_declination_deg, latitude_deg, longitude_deg, altitude_ft), kwargs))
+
+
+_scalar_observe = scalars["observe"]
+
+
+def cone_radius_nm(height_ft, cone_half_angle_deg=50.0, **kwargs):
+    r"""Radius of the cone of confusion above a station.
+
+    `h tan(half-angle)`.
+
+    Parameters
+    ----------
+    height_ft : array_like
+        height above the station's antenna, -60 000 to 400 000
+    cone_half_angle_deg : array_like
+        half-angle from the vertical, above 0 below 90 (default 50.0)
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: Over a flat earth: 0.2 percent at 60 000 ft.
+    Degenerate cases: At the station's height and below it the radius is zero.
+    Source: 50 degrees for a VOR, 40 for an NDB: ICAO Doc 8168 Vol II (5th ed. 2006), Part I
+    Section 2 Chapter 2, 2.5.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.cone_radius_nm(35000.0, 50.0):.2f}"
+    '6.86'
+    >>> [f"{value:.2f}" for value in lubberline.cone_radius_nm([35000.0, 35000.0], 50.0)]
+    ['6.86', '6.86']
+    """
+    if not kwargs:
+        answer = _scalar_cone_radius_nm(height_ft, cone_half_angle_deg)
+        if answer is not None:
+            return answer
+    return ufunc.cone_radius_nm(height_ft, cone_half_angle_deg, **kwargs)
+
+
+_scalar_cone_radius_nm = scalars["cone_radius_nm"]
+
+
+def time_to_fly_s(distance_nm, groundspeed_kt, **kwargs):
+    r"""The time that a distance takes at a groundspeed.
+
+    `d/V`.
+
+    Parameters
+    ----------
+    distance_nm : array_like
+        distance along the surface, 0 to 10 900
+    groundspeed_kt : array_like
+        groundspeed, above 0 to 10 000
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: Rounding.
+    Degenerate cases: No distance takes no time.
+    Source: The definition of speed.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.time_to_fly_s(55.0, 220.0):.1f}"
+    '900.0'
+    >>> [f"{value:.1f}" for value in lubberline.time_to_fly_s([55.0, 55.0], 220.0)]
+    ['900.0', '900.0']
+    """
+    if not kwargs:
+        answer = _scalar_time_to_fly_s(distance_nm, groundspeed_kt)
+        if answer is not None:
+            return answer
+    return ufunc.time_to_fly_s(distance_nm, groundspeed_kt, **kwargs)
+
+
+_scalar_time_to_fly_s = scalars["time_to_fly_s"]
+
+
+def distance_flown_nm(groundspeed_kt, elapsed_s, **kwargs):
+    r"""The distance flown in a time at a groundspeed.
+
+    `V t`.
+
+    Parameters
+    ----------
+    groundspeed_kt : array_like
+        groundspeed, 0 to 10 000
+    elapsed_s : array_like
+        time flown, above 0 to 1 000 000
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, or a distance above 10 900 NM. In arrays such a
+        point is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: Rounding.
+    Degenerate cases: None in the range.
+    Source: The definition of speed.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.distance_flown_nm(220.0, 900.0):.1f}"
+    '55.0'
+    >>> [f"{value:.1f}" for value in lubberline.distance_flown_nm([220.0, 220.0], 900.0)]
+    ['55.0', '55.0']
+    """
+    if not kwargs:
+        answer = _scalar_distance_flown_nm(groundspeed_kt, elapsed_s)
+        if answer is not None:
+            return answer
+    return ufunc.distance_flown_nm(groundspeed_kt, elapsed_s, **kwargs)
+
+
+_scalar_distance_flown_nm = scalars["distance_flown_nm"]
+
+
+def groundspeed_from_time_kt(distance_nm, elapsed_s, **kwargs):
+    r"""The groundspeed that a distance flown in a time tells.
+
+    `d/t`.
+
+    Parameters
+    ----------
+    distance_nm : array_like
+        distance along the surface, 0 to 10 900
+    elapsed_s : array_like
+        time flown, above 0 to 1 000 000
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, or a groundspeed above 10 000 kt. In arrays such a
+        point is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: Rounding.
+    Degenerate cases: No distance is no speed.
+    Source: The definition of speed.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.groundspeed_from_time_kt(55.0, 900.0):.1f}"
+    '220.0'
+    >>> [f"{value:.1f}" for value in lubberline.groundspeed_from_time_kt([55.0, 55.0], 900.0)]
+    ['220.0', '220.0']
+    """
+    if not kwargs:
+        answer = _scalar_groundspeed_from_time_kt(distance_nm, elapsed_s)
+        if answer is not None:
+            return answer
+    return ufunc.groundspeed_from_time_kt(distance_nm, elapsed_s, **kwargs)
+
+
+_scalar_groundspeed_from_time_kt = scalars["groundspeed_from_time_kt"]
+
+
+def time_between_fixes_s(lat1_deg, lon1_deg, lat2_deg, lon2_deg, groundspeed_kt, **kwargs):
+    r"""The time between two fixes at a groundspeed, along the geodesic of the WGS-84 ellipsoid.
+
+    The distance of `geodesic_inverse` over the groundspeed.
+
+    Parameters
+    ----------
+    lat1_deg : array_like
+        latitude of the first fix, -90 to 90
+    lon1_deg : array_like
+        longitude of the first fix, any finite number
+    lat2_deg : array_like
+        latitude of the second fix, -90 to 90
+    lon2_deg : array_like
+        longitude of the second fix, any finite number
+    groundspeed_kt : array_like
+        groundspeed, above 0 to 10 000
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A latitude beyond a pole, an infinite number, or a groundspeed outside its
+        range. In arrays such a point is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: 15 nanometres of distance.
+    Degenerate cases: Coincident fixes take no time.
+    Source: C. F. F. Karney, Algorithms for geodesics, Journal of Geodesy 87 (2013) 43-55, doi
+    10.1007/s00190-012-0578-z.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.time_between_fixes_s(51.0, 0.0, 52.0, 1.0, 420.0):.1f}"
+    '607.0'
+    >>> [f"{value:.1f}" for value in lubberline.time_between_fixes_s([51.0, 51.0], 0.0, 52.0, 1.0, 420.0)]
+    ['607.0', '607.0']
+    """
+    if not kwargs:
+        answer = _scalar_time_between_fixes_s(lat1_deg, lon1_deg, lat2_deg, lon2_deg, groundspeed_kt)
+        if answer is not None:
+            return answer
+    return ufunc.time_between_fixes_s(lat1_deg, lon1_deg, lat2_deg, lon2_deg, groundspeed_kt, **kwargs)
+
+
+_scalar_time_between_fixes_s = scalars["time_between_fixes_s"]
+
+
+class StationByBearingChange(NamedTuple):
+    """Where a station is: what `station_by_bearing_change` gives."""
+
+    distance_nm: object
+    """Distance to the station at the second bearing."""
+    time_s: object
+    """Time to the station from there, at the same groundspeed."""
+    distance_before_nm: object
+    """Distance to the station at the first bearing."""
+
+
+def station_by_bearing_change(elapsed_s, bearing_change_deg, groundspeed_kt, angle_off_bow_deg=90.0, **kwargs):
+    r"""The distance and time to a station from the change of its bearing while a straight track is flown: exact.
+
+    With the angle off the bow `b` at the first bearing and the change `c`: `V t sin(b)/sin(c)` at
+    the second bearing and `V t sin(b + c)/sin(c)` at the first. Where the angle off the bow
+    doubles, the time to the station is the time flown. The rule is `time_to_station_rule_s`.
+
+    Parameters
+    ----------
+    elapsed_s : array_like
+        time flown, above 0 to 1 000 000
+    bearing_change_deg : array_like
+        change of the bearing, without its side, above 0 below 180
+    groundspeed_kt : array_like
+        groundspeed, above 0 to 10 000
+    angle_off_bow_deg : array_like
+        between the track and the first bearing, without its side, above 0 below 180 (default 90.0)
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    StationByBearingChange
+        `distance_nm`: Distance to the station at the second bearing.
+        `time_s`: Time to the station from there, at the same groundspeed.
+        `distance_before_nm`: Distance to the station at the first bearing.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, two angles that sum to 180 degrees or more, or a
+        distance above 10 900 NM. In arrays such a point is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: Rounding on a plane. The bearings govern: with a change of 10 degrees, half a degree
+    of error is 5 percent.
+    Degenerate cases: None in the range.
+    Source: The law of sines.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.station_by_bearing_change(75.0, 10.0, 120.0, 90.0).distance_nm:.2f}"
+    '14.40'
+    >>> f"{lubberline.station_by_bearing_change(75.0, 10.0, 120.0, 90.0).time_s:.1f}"
+    '431.9'
+    >>> f"{lubberline.station_by_bearing_change(75.0, 10.0, 120.0, 90.0).distance_before_nm:.2f}"
+    '14.18'
+    >>> [f"{value:.2f}" for value in lubberline.station_by_bearing_change([75.0, 75.0], 10.0, 120.0, 90.0).distance_nm]
+    ['14.40', '14.40']
+    """
+    if not kwargs:
+        answer = _scalar_station_by_bearing_change(elapsed_s, bearing_change_deg, groundspeed_kt, angle_off_bow_deg)
+        if answer is not None:
+            return StationByBearingChange._make(answer)
+    return StationByBearingChange._make(many("station_by_bearing_change", StationByBearingChange._fields, (elapsed_s, bearing_change_deg, groundspeed_kt, angle_off_bow_deg), kwargs))
+
+
+_scalar_station_by_bearing_change = scalars["station_by_bearing_change"]
+
+
+def time_to_station_rule_s(elapsed_s, bearing_change_deg, **kwargs):
+    r"""The time to a station abeam by the rule: minutes are seconds flown over degrees of change.
+
+    `60 t/c` with the change `c` in degrees. `station_by_bearing_change` is exact.
+
+    Parameters
+    ----------
+    elapsed_s : array_like
+        time flown, above 0 to 1 000 000
+    bearing_change_deg : array_like
+        change of the bearing, without its side, above 0 below 180
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: Too long by 4.6 percent at 5 degrees of change, 4.2 at 10 and 2.6 at 20; right at 30.
+    Degenerate cases: None in the range.
+    Source: FAA-H-8083-15, Instrument Flying Handbook, time and distance check, read in a
+    quotation.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.time_to_station_rule_s(75.0, 10.0):.1f}"
+    '450.0'
+    >>> [f"{value:.1f}" for value in lubberline.time_to_station_rule_s([75.0, 75.0], 10.0)]
+    ['450.0', '450.0']
+    """
+    if not kwargs:
+        answer = _scalar_time_to_station_rule_s(elapsed_s, bearing_change_deg)
+        if answer is not None:
+            return answer
+    return ufunc.time_to_station_rule_s(elapsed_s, bearing_change_deg, **kwargs)
+
+
+_scalar_time_to_station_rule_s = scalars["time_to_station_rule_s"]
+
+
+def turn_radius_nm(true_airspeed_kt, bank_deg, **kwargs):
+    r"""Radius of a level turn in still air.
+
+    `V^2 / (g tan(bank))` with standard gravity.
+
+    Parameters
+    ----------
+    true_airspeed_kt : array_like
+        true airspeed, above 0 to 5000
+    bank_deg : array_like
+        angle of bank, above 0 below 90
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: Rounding error; standard gravity stands for the local one, which differs by up to 0.3
+    percent at the surface.
+    Degenerate cases: None in the range.
+    Source: Equilibrium in a coordinated turn; ICAO Doc 8168 Vol II (5th ed. 2006), Part I Section
+    2 Chapter 3.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.turn_radius_nm(450.0, 25.0):.2f}"
+    '6.33'
+    >>> [f"{value:.2f}" for value in lubberline.turn_radius_nm([450.0, 450.0], 25.0)]
+    ['6.33', '6.33']
+    """
+    if not kwargs:
+        answer = _scalar_turn_radius_nm(true_airspeed_kt, bank_deg)
+        if answer is not None:
+            return answer
+    return ufunc.turn_radius_nm(true_airspeed_kt, bank_deg, **kwargs)
+
+
+_scalar_turn_radius_nm = scalars["turn_radius_nm"]
+
+
+def turn_rate_deg_per_s(true_airspeed_kt, bank_deg, **kwargs):
+    r"""Rate of a level turn.
+
+    `g tan(bank) / V` with standard gravity.
+
+    Parameters
+    ----------
+    true_airspeed_kt : array_like
+        true airspeed, above 0 to 5000
+    bank_deg : array_like
+        angle of bank, above 0 below 90
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: Rounding error.
+    Degenerate cases: None in the range.
+    Source: Equilibrium in a coordinated turn; ICAO Doc 8168 Vol II (5th ed. 2006), Part I Section
+    2 Chapter 3.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.turn_rate_deg_per_s(120.0, 30.0):.2f}"
+    '5.25'
+    >>> [f"{value:.2f}" for value in lubberline.turn_rate_deg_per_s([120.0, 120.0], 30.0)]
+    ['5.25', '5.25']
+    """
+    if not kwargs:
+        answer = _scalar_turn_rate_deg_per_s(true_airspeed_kt, bank_deg)
+        if answer is not None:
+            return answer
+    return ufunc.turn_rate_deg_per_s(true_airspeed_kt, bank_deg, **kwargs)
+
+
+_scalar_turn_rate_deg_per_s = scalars["turn_rate_deg_per_s"]
+
+
+def bank_for_rate_deg(true_airspeed_kt, turn_rate_deg_per_s=3.0, **kwargs):
+    r"""The bank that turns at a rate.
+
+    `atan(rate V / g)` with standard gravity.
+
+    Parameters
+    ----------
+    true_airspeed_kt : array_like
+        true airspeed, above 0 to 5000
+    turn_rate_deg_per_s : array_like
+        rate of turn, above 0 (default 3.0)
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, or a bank of 90 degrees. In arrays such a point is
+        NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: Rounding error.
+    Degenerate cases: A rate that needs a bank of 90 degrees is refused.
+    Source: Equilibrium in a coordinated turn; ICAO Doc 8168 Vol II (5th ed. 2006), Part I Section
+    2 Chapter 3.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.bank_for_rate_deg(180.0, 3.0):.2f}"
+    '26.31'
+    >>> [f"{value:.2f}" for value in lubberline.bank_for_rate_deg([180.0, 180.0], 3.0)]
+    ['26.31', '26.31']
+    """
+    if not kwargs:
+        answer = _scalar_bank_for_rate_deg(true_airspeed_kt, turn_rate_deg_per_s)
+        if answer is not None:
+            return answer
+    return ufunc.bank_for_rate_deg(true_airspeed_kt, turn_rate_deg_per_s, **kwargs)
+
+
+_scalar_bank_for_rate_deg = scalars["bank_for_rate_deg"]
+
+
+def bank_for_radius_deg(true_airspeed_kt, turn_radius_nm, **kwargs):
+    r"""The bank that turns on a radius in still air.
+
+    `atan(V^2 / (g r))` with standard gravity.
+
+    Parameters
+    ----------
+    true_airspeed_kt : array_like
+        true airspeed, above 0 to 5000
+    turn_radius_nm : array_like
+        radius of the turn, above 0 to 1000
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: Rounding error.
+    Degenerate cases: A radius that needs a bank of 90 degrees to rounding is refused.
+    Source: Equilibrium in a coordinated turn; ICAO Doc 8168 Vol II (5th ed. 2006), Part I Section
+    2 Chapter 3.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.bank_for_radius_deg(450.0, 6.33):.1f}"
+    '25.0'
+    >>> [f"{value:.1f}" for value in lubberline.bank_for_radius_deg([450.0, 450.0], 6.33)]
+    ['25.0', '25.0']
+    """
+    if not kwargs:
+        answer = _scalar_bank_for_radius_deg(true_airspeed_kt, turn_radius_nm)
+        if answer is not None:
+            return answer
+    return ufunc.bank_for_radius_deg(true_airspeed_kt, turn_radius_nm, **kwargs)
+
+
+_scalar_bank_for_radius_deg = scalars["bank_for_radius_deg"]
+
+
+def radius_at_rate_nm(true_airspeed_kt, turn_rate_deg_per_s=3.0, **kwargs):
+    r"""Radius of a turn at a rate in still air, whatever bank it takes.
+
+    `V / rate`; at standard rate `V / (60 pi)` nautical miles with V in knots.
+
+    Parameters
+    ----------
+    true_airspeed_kt : array_like
+        true airspeed, above 0 to 5000
+    turn_rate_deg_per_s : array_like
+        rate of turn, above 0 (default 3.0)
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: Rounding error.
+    Degenerate cases: An infinite rate gives a radius of zero.
+    Source: The definition of angular velocity.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.radius_at_rate_nm(180.0, 3.0):.3f}"
+    '0.955'
+    >>> [f"{value:.3f}" for value in lubberline.radius_at_rate_nm([180.0, 180.0], 3.0)]
+    ['0.955', '0.955']
+    """
+    if not kwargs:
+        answer = _scalar_radius_at_rate_nm(true_airspeed_kt, turn_rate_deg_per_s)
+        if answer is not None:
+            return answer
+    return ufunc.radius_at_rate_nm(true_airspeed_kt, turn_rate_deg_per_s, **kwargs)
+
+
+_scalar_radius_at_rate_nm = scalars["radius_at_rate_nm"]
+
+
+def load_factor(bank_deg, **kwargs):
+    r"""Load factor of a level turn.
+
+    `1 / cos(bank)`.
+
+    Parameters
+    ----------
+    bank_deg : array_like
+        angle of bank, above 0 below 90
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: Rounding error.
+    Degenerate cases: None in the range.
+    Source: Equilibrium of lift and weight.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.load_factor(60.0):.3f}"
+    '2.000'
+    >>> [f"{value:.3f}" for value in lubberline.load_factor([60.0, 60.0])]
+    ['2.000', '2.000']
+    """
+    if not kwargs:
+        answer = _scalar_load_factor(bank_deg)
+        if answer is not None:
+            return answer
+    return ufunc.load_factor(bank_deg, **kwargs)
+
+
+_scalar_load_factor = scalars["load_factor"]
+
+
+def bank_for_load_factor_deg(load_factor, **kwargs):
+    r"""The bank of a level turn at a load factor.
+
+    `acos(1 / n)`.
+
+    Parameters
+    ----------
+    load_factor : array_like
+        lift over weight, above 1 to 100
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: Rounding error, near a load factor of 1 too.
+    Degenerate cases: None in the range.
+    Source: Equilibrium of lift and weight.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.bank_for_load_factor_deg(1.3):.2f}"
+    '39.72'
+    >>> [f"{value:.2f}" for value in lubberline.bank_for_load_factor_deg([1.3, 1.3])]
+    ['39.72', '39.72']
+    """
+    if not kwargs:
+        answer = _scalar_bank_for_load_factor_deg(load_factor)
+        if answer is not None:
+            return answer
+    return ufunc.bank_for_load_factor_deg(load_factor, **kwargs)
+
+
+_scalar_bank_for_load_factor_deg = scalars["bank_for_load_factor_deg"]
+
+
+class LimitedTurn(NamedTuple):
+    """The turn that the limits leave: what `limited_turn` gives."""
+
+    bank_deg: object
+    """The bank that is flown."""
+    turn_rate_deg_per_s: object
+    """The rate of turn at it."""
+    radius_nm: object
+    """The radius in still air."""
+    governed_by: object
+    """What governs the bank: 0 the bank limit, 1 the limit of the rate of turn."""
+
+
+def limited_turn(true_airspeed_kt, bank_limit_deg=25.0, turn_rate_limit_deg_per_s=3.0, **kwargs):
+    r"""The steady turn an aircraft makes within a bank limit and a limit of its rate of turn, and which of them governs.
+
+    The bank is the lesser of the limit and `atan(rate V / g)`: rate-limited at low speed,
+    bank-limited above `g tan(bank) / rate`.
+
+    Parameters
+    ----------
+    true_airspeed_kt : array_like
+        true airspeed, above 0 to 5000
+    bank_limit_deg : array_like
+        greatest bank, above 0 below 90 (default 25.0)
+    turn_rate_limit_deg_per_s : array_like
+        greatest rate of turn, above 0 (default 3.0)
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    LimitedTurn
+        `bank_deg`: The bank that is flown.
+        `turn_rate_deg_per_s`: The rate of turn at it.
+        `radius_nm`: The radius in still air.
+        `governed_by`: What governs the bank: 0 the bank limit, 1 the limit of the rate of turn.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: Rounding error.
+    Degenerate cases: Where both limits ask for the same bank, the bank limit is named.
+    Source: ICAO Doc 8168 Vol II (5th ed. 2006), Part I Section 2 Chapter 3 and Table I-4-3-App C-1
+    (25 degrees, at most 3 deg/s).
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.limited_turn(157.23, 25.0, 3.0).radius_nm:.2f}"
+    '0.83'
+    >>> f"{lubberline.limited_turn(450.0, 25.0, 3.0).bank_deg:.1f}"
+    '25.0'
+    >>> [f"{value:.2f}" for value in lubberline.limited_turn([157.23, 157.23], 25.0, 3.0).radius_nm]
+    ['0.83', '0.83']
+    """
+    if not kwargs:
+        answer = _scalar_limited_turn(true_airspeed_kt, bank_limit_deg, turn_rate_limit_deg_per_s)
+        if answer is not None:
+            return LimitedTurn._make(answer)
+    return LimitedTurn._make(many("limited_turn", LimitedTurn._fields, (true_airspeed_kt, bank_limit_deg, turn_rate_limit_deg_per_s), kwargs))
+
+
+_scalar_limited_turn = scalars["limited_turn"]
+
+
+class RolledTurn(NamedTuple):
+    """A turn flown with its roll: what `rolled_turn` gives."""
+
+    bank_deg: object
+    """The greatest bank."""
+    duration_s: object
+    """From the first roll to wings level."""
+    roll_duration_s: object
+    """The duration of one roll, in or out."""
+    advance_nm: object
+    """Distance made good through the air along the first heading."""
+    transfer_nm: object
+    """Distance made good through the air across the first heading, right positive."""
+    governed_by: object
+    """What governs the bank: 0 the bank limit, 1 the limit of the rate of turn, 2 the roll, 3 no turn."""
+
+
+def rolled_turn(true_airspeed_kt, heading_change_deg, bank_limit_deg=25.0, turn_rate_limit_deg_per_s=3.0, roll_rate_deg_per_s=5.0, **kwargs):
+    r"""A level turn with its roll: bank growing at the roll rate to its target, held, and taken off again.
+
+    Heading turned while rolling to bank b at rate p: `-(g / (V p)) ln(cos(b))`; the path is
+    integrated over it.
+
+    Parameters
+    ----------
+    true_airspeed_kt : array_like
+        true airspeed, above 0 to 5000
+    heading_change_deg : array_like
+        change of heading, right positive, -360 to 360
+    bank_limit_deg : array_like
+        greatest bank, above 0 below 90 (default 25.0)
+    turn_rate_limit_deg_per_s : array_like
+        greatest rate of turn, above 0 (default 3.0)
+    roll_rate_deg_per_s : array_like
+        rate of roll, above 0, infinite for an instant roll (default 5.0)
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    RolledTurn
+        `bank_deg`: The greatest bank.
+        `duration_s`: From the first roll to wings level.
+        `roll_duration_s`: The duration of one roll, in or out.
+        `advance_nm`: Distance made good through the air along the first heading.
+        `transfer_nm`: Distance made good through the air across the first heading, right positive.
+        `governed_by`: What governs the bank: 0 the bank limit, 1 the limit of the rate of turn, 2
+        the roll, 3 no turn.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: 1e-10 of the size of the turn against a fine integration in time.
+    Degenerate cases: A change of zero takes no time and no distance.
+    Source: Equilibrium in a coordinated level turn; derived.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.rolled_turn(450.0, 90.0, 25.0, 3.0, 5.0).duration_s:.1f}"
+    '84.7'
+    >>> f"{lubberline.rolled_turn(450.0, 90.0, 25.0, 3.0, float('inf')).advance_nm:.2f}"
+    '6.33'
+    >>> [f"{value:.1f}" for value in lubberline.rolled_turn([450.0, 450.0], 90.0, 25.0, 3.0, 5.0).duration_s]
+    ['84.7', '84.7']
+    """
+    if not kwargs:
+        answer = _scalar_rolled_turn(true_airspeed_kt, heading_change_deg, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s)
+        if answer is not None:
+            return RolledTurn._make(answer)
+    return RolledTurn._make(many("rolled_turn", RolledTurn._fields, (true_airspeed_kt, heading_change_deg, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s), kwargs))
+
+
+_scalar_rolled_turn = scalars["rolled_turn"]
+
+
+class WindTriangle(NamedTuple):
+    """How to hold a course: what `wind_triangle` gives."""
+
+    heading_deg: object
+    """The heading to fly, 0 to 360, from the north of the course."""
+    groundspeed_kt: object
+    """The speed made good along the course."""
+
+
+def wind_triangle(course_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, **kwargs):
+    r"""The heading that holds a course in a wind, and the groundspeed it leaves.
+
+    With `w` the angle from the course to where the wind comes from: wind correction `asin(Vw
+    sin(w)/V)`, groundspeed `V cos(correction) - Vw cos(w)`. All directions share one north.
+
+    Parameters
+    ----------
+    course_deg : array_like
+        the course to hold, any finite number
+    true_airspeed_kt : array_like
+        true airspeed, above 0 to 5000
+    wind_from_deg : array_like
+        where the wind blows from, any finite number
+    wind_speed_kt : array_like
+        speed of the wind, 0 to 1000
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    WindTriangle
+        `heading_deg`: The heading to fly, 0 to 360, from the north of the course.
+        `groundspeed_kt`: The speed made good along the course.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, a crosswind above the airspeed, or no groundspeed
+        left. In arrays such a point is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: Rounding.
+    Degenerate cases: In calm air the heading is the course. A wind faster than the aircraft leaves
+    courses downwind that can be held; of the two headings that hold such a course the one with the
+    higher groundspeed is given.
+    Source: The triangle of velocities; FAA-H-8083-25, Pilot's Handbook of Aeronautical Knowledge,
+    chapter 16 (from memory).
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.wind_triangle(90.0, 120.0, 45.0, 40.0).heading_deg:.1f}"
+    '76.4'
+    >>> f"{lubberline.wind_triangle(90.0, 120.0, 45.0, 40.0).groundspeed_kt:.1f}"
+    '88.3'
+    >>> [f"{value:.1f}" for value in lubberline.wind_triangle([90.0, 90.0], 120.0, 45.0, 40.0).heading_deg]
+    ['76.4', '76.4']
+    """
+    if not kwargs:
+        answer = _scalar_wind_triangle(course_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt)
+        if answer is not None:
+            return WindTriangle._make(answer)
+    return WindTriangle._make(many("wind_triangle", WindTriangle._fields, (course_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt), kwargs))
+
+
+_scalar_wind_triangle = scalars["wind_triangle"]
+
+
+def wind_correction_deg(course_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, **kwargs):
+    r"""The wind correction that holds a course: heading less course, right positive.
+
+    `asin(Vw sin(w)/V)` with `w` the angle from the course to where the wind comes from.
+
+    Parameters
+    ----------
+    course_deg : array_like
+        the course to hold, any finite number
+    true_airspeed_kt : array_like
+        true airspeed, above 0 to 5000
+    wind_from_deg : array_like
+        where the wind blows from, any finite number
+    wind_speed_kt : array_like
+        speed of the wind, 0 to 1000
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: As `wind_triangle`. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: Rounding.
+    Degenerate cases: As `wind_triangle`.
+    Source: As `wind_triangle`.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.wind_correction_deg(90.0, 120.0, 45.0, 40.0):.1f}"
+    '-13.6'
+    >>> [f"{value:.1f}" for value in lubberline.wind_correction_deg([90.0, 90.0], 120.0, 45.0, 40.0)]
+    ['-13.6', '-13.6']
+    """
+    if not kwargs:
+        answer = _scalar_wind_correction_deg(course_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt)
+        if answer is not None:
+            return answer
+    return ufunc.wind_correction_deg(course_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, **kwargs)
+
+
+_scalar_wind_correction_deg = scalars["wind_correction_deg"]
+
+
+class TrackAndGroundspeed(NamedTuple):
+    """What a heading makes good: what `track_and_groundspeed` gives."""
+
+    track_deg: object
+    """Direction of motion over the ground, 0 to 360; NaN where there is no motion."""
+    groundspeed_kt: object
+    """Speed over the ground."""
+    drift_deg: object
+    """Track less heading, right positive, -180 to 180; NaN where there is no motion."""
+
+
+def track_and_groundspeed(heading_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, **kwargs):
+    r"""The track and groundspeed that a heading makes good in a wind.
+
+    The sum of the velocity through the air and the velocity of the air. All directions share one
+    north.
+
+    Parameters
+    ----------
+    heading_deg : array_like
+        the heading, any finite number
+    true_airspeed_kt : array_like
+        true airspeed, 0 to 5000
+    wind_from_deg : array_like
+        where the wind blows from, any finite number
+    wind_speed_kt : array_like
+        speed of the wind, 0 to 1000
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    TrackAndGroundspeed
+        `track_deg`: Direction of motion over the ground, 0 to 360; NaN where there is no motion.
+        `groundspeed_kt`: Speed over the ground.
+        `drift_deg`: Track less heading, right positive, -180 to 180; NaN where there is no motion.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: Rounding.
+    Degenerate cases: Where the wind cancels the airspeed there is no track and no drift (NaN).
+    With no airspeed the track is downwind.
+    Source: The triangle of velocities.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.track_and_groundspeed(315.0, 150.0, 45.0, 30.0).track_deg:.1f}"
+    '303.7'
+    >>> f"{lubberline.track_and_groundspeed(315.0, 150.0, 45.0, 30.0).groundspeed_kt:.1f}"
+    '153.0'
+    >>> f"{lubberline.track_and_groundspeed(315.0, 150.0, 45.0, 30.0).drift_deg:.1f}"
+    '-11.3'
+    >>> [f"{value:.1f}" for value in lubberline.track_and_groundspeed([315.0, 315.0], 150.0, 45.0, 30.0).track_deg]
+    ['303.7', '303.7']
+    """
+    if not kwargs:
+        answer = _scalar_track_and_groundspeed(heading_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt)
+        if answer is not None:
+            return TrackAndGroundspeed._make(answer)
+    return TrackAndGroundspeed._make(many("track_and_groundspeed", TrackAndGroundspeed._fields, (heading_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt), kwargs))
+
+
+_scalar_track_and_groundspeed = scalars["track_and_groundspeed"]
+
+
+class WindFromTrack(NamedTuple):
+    """An observed wind: what `wind_from_track` gives."""
+
+    wind_from_deg: object
+    """Where the wind blows from, 0 to 360; 0 in calm air."""
+    wind_speed_kt: object
+    """Speed of the wind."""
+
+
+def wind_from_track(heading_deg, true_airspeed_kt, track_deg, groundspeed_kt, **kwargs):
+    r"""The wind that an observed track and groundspeed tell, with the heading and true airspeed flown.
+
+    The velocity over the ground less the velocity through the air. All directions share one north.
+
+    Parameters
+    ----------
+    heading_deg : array_like
+        the heading, any finite number
+    true_airspeed_kt : array_like
+        true airspeed, 0 to 5000
+    track_deg : array_like
+        the track made good, any finite number
+    groundspeed_kt : array_like
+        the groundspeed, 0 to 10 000
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    WindFromTrack
+        `wind_from_deg`: Where the wind blows from, 0 to 360; 0 in calm air.
+        `wind_speed_kt`: Speed of the wind.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, or a wind above 1000 kt. In arrays such a point is
+        NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: Rounding; what matters is the observation. One degree of drift at 450 kt is 8 kt of
+    wind across.
+    Degenerate cases: Calm air is 0 kt from 0 degrees, as it is reported.
+    Source: The triangle of velocities.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.wind_from_track(104.0, 165.0, 94.0, 146.0).wind_from_deg:.1f}"
+    '154.1'
+    >>> f"{lubberline.wind_from_track(104.0, 165.0, 94.0, 146.0).wind_speed_kt:.1f}"
+    '33.1'
+    >>> [f"{value:.1f}" for value in lubberline.wind_from_track([104.0, 104.0], 165.0, 94.0, 146.0).wind_from_deg]
+    ['154.1', '154.1']
+    """
+    if not kwargs:
+        answer = _scalar_wind_from_track(heading_deg, true_airspeed_kt, track_deg, groundspeed_kt)
+        if answer is not None:
+            return WindFromTrack._make(answer)
+    return WindFromTrack._make(many("wind_from_track", WindFromTrack._fields, (heading_deg, true_airspeed_kt, track_deg, groundspeed_kt), kwargs))
+
+
+_scalar_wind_from_track = scalars["wind_from_track"]
+
+
+class WindComponents(NamedTuple):
+    """A wind along and across a course: what `wind_components` gives."""
+
+    headwind_kt: object
+    """Against the course; a tailwind is negative."""
+    crosswind_kt: object
+    """From the right of the course; from the left is negative."""
+
+
+def wind_components(course_deg, wind_from_deg, wind_speed_kt, **kwargs):
+    r"""A wind split into its parts along and across a course, positive from ahead and from the right.
+
+    `Vw cos(w)` and `Vw sin(w)` with `w` the angle from the course to where the wind comes from. A
+    positive crosswind asks for a correction to the right.
+
+    Parameters
+    ----------
+    course_deg : array_like
+        the course, any finite number
+    wind_from_deg : array_like
+        where the wind blows from, any finite number
+    wind_speed_kt : array_like
+        speed of the wind, 0 to 1000
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    WindComponents
+        `headwind_kt`: Against the course; a tailwind is negative.
+        `crosswind_kt`: From the right of the course; from the left is negative.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: Rounding.
+    Degenerate cases: Calm air has two parts of zero.
+    Source: The two projections of a vector.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.wind_components(90.0, 120.0, 20.0).headwind_kt:.1f}"
+    '17.3'
+    >>> f"{lubberline.wind_components(90.0, 120.0, 20.0).crosswind_kt:.1f}"
+    '10.0'
+    >>> [f"{value:.1f}" for value in lubberline.wind_components([90.0, 90.0], 120.0, 20.0).headwind_kt]
+    ['17.3', '17.3']
+    """
+    if not kwargs:
+        answer = _scalar_wind_components(course_deg, wind_from_deg, wind_speed_kt)
+        if answer is not None:
+            return WindComponents._make(answer)
+    return WindComponents._make(many("wind_components", WindComponents._fields, (course_deg, wind_from_deg, wind_speed_kt), kwargs))
+
+
+_scalar_wind_components = scalars["wind_components"]
+
+
+class WindFromComponents(NamedTuple):
+    """A wind put together from its parts: what `wind_from_components` gives."""
+
+    wind_from_deg: object
+    """Where the wind blows from, 0 to 360; 0 in calm air."""
+    wind_speed_kt: object
+    """Speed of the wind."""
+
+
+def wind_from_components(course_deg, headwind_kt, crosswind_kt, **kwargs):
+    r"""The wind whose parts along and across a course are given: the inverse of `wind_components`.
+
+    Direction `course + atan2(crosswind, headwind)`, speed the root of the sum of the squares.
+
+    Parameters
+    ----------
+    course_deg : array_like
+        the course, any finite number
+    headwind_kt : array_like
+        part against the course, -1000 to 1000
+    crosswind_kt : array_like
+        part from the right of the course, -1000 to 1000
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    WindFromComponents
+        `wind_from_deg`: Where the wind blows from, 0 to 360; 0 in calm air.
+        `wind_speed_kt`: Speed of the wind.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, or a wind above 1000 kt. In arrays such a point is
+        NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: Rounding.
+    Degenerate cases: Two parts of zero are calm air: 0 kt from 0 degrees.
+    Source: The two projections of a vector.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.wind_from_components(90.0, 17.32, 10.0).wind_from_deg:.1f}"
+    '120.0'
+    >>> f"{lubberline.wind_from_components(90.0, 17.32, 10.0).wind_speed_kt:.1f}"
+    '20.0'
+    >>> [f"{value:.1f}" for value in lubberline.wind_from_components([90.0, 90.0], 17.32, 10.0).wind_from_deg]
+    ['120.0', '120.0']
+    """
+    if not kwargs:
+        answer = _scalar_wind_from_components(course_deg, headwind_kt, crosswind_kt)
+        if answer is not None:
+            return WindFromComponents._make(answer)
+    return WindFromComponents._make(many("wind_from_components", WindFromComponents._fields, (course_deg, headwind_kt, crosswind_kt), kwargs))
+
+
+_scalar_wind_from_components = scalars["wind_from_components"]
+
+
+class AirspeedForGroundspeed(NamedTuple):
+    """How to be on time: what `airspeed_for_groundspeed` gives."""
+
+    heading_deg: object
+    """The heading to fly, 0 to 360, from the north of the course."""
+    true_airspeed_kt: object
+    """The true airspeed to fly."""
+
+
+def airspeed_for_groundspeed(course_deg, groundspeed_kt, wind_from_deg, wind_speed_kt, **kwargs):
+    r"""The heading and true airspeed that make good a course at a wanted groundspeed.
+
+    The velocity over the ground less the velocity of the air; there is always one answer.
+
+    Parameters
+    ----------
+    course_deg : array_like
+        the course to make good, any finite number
+    groundspeed_kt : array_like
+        the groundspeed wanted, 0 to 10 000
+    wind_from_deg : array_like
+        where the wind blows from, any finite number
+    wind_speed_kt : array_like
+        speed of the wind, 0 to 1000
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    AirspeedForGroundspeed
+        `heading_deg`: The heading to fly, 0 to 360, from the north of the course.
+        `true_airspeed_kt`: The true airspeed to fly.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, or a true airspeed that comes out at zero (the wind
+        alone does it) or above 5000 kt. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: Rounding.
+    Degenerate cases: A groundspeed of zero holds against the wind. A tailwind faster than the
+    groundspeed wants the aircraft to face it.
+    Source: The triangle of velocities.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.airspeed_for_groundspeed(351.0, 232.0, 33.0, 47.0).heading_deg:.1f}"
+    '357.7'
+    >>> f"{lubberline.airspeed_for_groundspeed(351.0, 232.0, 33.0, 47.0).true_airspeed_kt:.1f}"
+    '268.8'
+    >>> [f"{value:.1f}" for value in lubberline.airspeed_for_groundspeed([351.0, 351.0], 232.0, 33.0, 47.0).heading_deg]
+    ['357.7', '357.7']
+    """
+    if not kwargs:
+        answer = _scalar_airspeed_for_groundspeed(course_deg, groundspeed_kt, wind_from_deg, wind_speed_kt)
+        if answer is not None:
+            return AirspeedForGroundspeed._make(answer)
+    return AirspeedForGroundspeed._make(many("airspeed_for_groundspeed", AirspeedForGroundspeed._fields, (course_deg, groundspeed_kt, wind_from_deg, wind_speed_kt), kwargs))
+
+
+_scalar_airspeed_for_groundspeed = scalars["airspeed_for_groundspeed"]
+
+
+class WindBetweenLevels(NamedTuple):
+    """A wind between two levels: what `wind_between_levels` gives."""
+
+    wind_from_deg: object
+    """Where the wind blows from, 0 to 360; 0 in calm air."""
+    wind_speed_kt: object
+    """Speed of the wind."""
+
+
+def wind_between_levels(pressure_altitude_ft, lower_altitude_ft, lower_wind_from_deg, lower_wind_speed_kt, upper_altitude_ft, upper_wind_from_deg, upper_wind_speed_kt, **kwargs):
+    r"""The wind at an altitude between two levels: its components change evenly with altitude.
+
+    `w = w1 + (w2 - w1)(H - H1)/(H2 - H1)` for the north and for the east component.
+
+    Parameters
+    ----------
+    pressure_altitude_ft : array_like
+        where the wind is wanted, -16 420 to 262 467.2
+    lower_altitude_ft : array_like
+        pressure altitude of the lower level, -16 420 to 262 467.2
+    lower_wind_from_deg : array_like
+        where its wind blows from, any finite number
+    lower_wind_speed_kt : array_like
+        speed of its wind, 0 to 1000
+    upper_altitude_ft : array_like
+        pressure altitude of the upper level, above the lower one
+    upper_wind_from_deg : array_like
+        where its wind blows from, any finite number
+    upper_wind_speed_kt : array_like
+        speed of its wind, 0 to 1000
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    WindBetweenLevels
+        `wind_from_deg`: Where the wind blows from, 0 to 360; 0 in calm air.
+        `wind_speed_kt`: Speed of the wind.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, or levels that do not ascend. In arrays such a
+        point is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: Rounding, for winds that do change evenly.
+    Degenerate cases: Below the lower level its wind holds, and above the upper one that one's. A
+    wind that reverses passes through a calm.
+    Source: Common practice.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.wind_between_levels(21000.0, 18000.0, 270.0, 40.0, 24000.0, 300.0, 60.0).wind_from_deg:.1f}"
+    '288.1'
+    >>> f"{lubberline.wind_between_levels(21000.0, 18000.0, 270.0, 40.0, 24000.0, 300.0, 60.0).wind_speed_kt:.1f}"
+    '48.4'
+    >>> [f"{value:.1f}" for value in lubberline.wind_between_levels([21000.0, 21000.0], 18000.0, 270.0, 40.0, 24000.0, 300.0, 60.0).wind_from_deg]
+    ['288.1', '288.1']
+    """
+    if not kwargs:
+        answer = _scalar_wind_between_levels(pressure_altitude_ft, lower_altitude_ft, lower_wind_from_deg, lower_wind_speed_kt, upper_altitude_ft, upper_wind_from_deg, upper_wind_speed_kt)
+        if answer is not None:
+            return WindBetweenLevels._make(answer)
+    return WindBetweenLevels._make(many("wind_between_levels", WindBetweenLevels._fields, (pressure_altitude_ft, lower_altitude_ft, lower_wind_from_deg, lower_wind_speed_kt, upper_altitude_ft, upper_wind_from_deg, upper_wind_speed_kt), kwargs))
+
+
+_scalar_wind_between_levels = scalars["wind_between_levels"]

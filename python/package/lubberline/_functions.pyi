@@ -1,0 +1,597 @@
+# Generated from core/src/plain; do not edit. To renew: cargo run -p lubberline-generate
+
+from typing import Any, Generic, Literal, NamedTuple, TypeVar, overload
+
+import numpy as np
+from numpy.typing import ArrayLike, NDArray
+
+_T = TypeVar("_T", float, NDArray[np.float64])
+
+__all__ = [
+    "AirspeedForGroundspeed",
+    "ArcTurn",
+    "GeodesicDirect",
+    "GeodesicInverse",
+    "LimitedTurn",
+    "Observation",
+    "RolledTurn",
+    "StandardAtmosphere",
+    "StationByBearingChange",
+    "TrackAndGroundspeed",
+    "WindBetweenLevels",
+    "WindComponents",
+    "WindFromComponents",
+    "WindFromTrack",
+    "WindTriangle",
+    "airspeed_for_groundspeed",
+    "altimeter_setting_hpa",
+    "altimeter_setting_smithsonian_hpa",
+    "arc_entry",
+    "arc_entry_inbound_nm",
+    "arc_entry_outbound_nm",
+    "arc_exit",
+    "bank_for_load_factor_deg",
+    "bank_for_radius_deg",
+    "bank_for_rate_deg",
+    "cas_from_eas_kt",
+    "cas_from_impact_pressure_kt",
+    "cas_from_mach_kt",
+    "cas_from_tas_kt",
+    "cold_temperature_correction_exact_ft",
+    "cold_temperature_correction_ft",
+    "cold_temperature_correction_rule_ft",
+    "cold_temperature_correction_tabulated_ft",
+    "cone_radius_nm",
+    "crossover_altitude_ft",
+    "density_altitude_ft",
+    "density_altitude_rule_ft",
+    "density_ratio",
+    "distance_flown_nm",
+    "dme_at_roll_in_nm",
+    "eas_from_cas_kt",
+    "eas_from_mach_kt",
+    "eas_from_tas_kt",
+    "geodesic_direct",
+    "geodesic_inverse",
+    "geometric_altitude_ft",
+    "geopotential_altitude_ft",
+    "groundspeed_from_time_kt",
+    "height_above_station_ft",
+    "impact_pressure_hpa",
+    "indicated_altitude_ft",
+    "isa_deviation_k",
+    "isentropic_pressure_ratio",
+    "lead_nm",
+    "lead_radial_inbound_deg",
+    "lead_radial_outbound_deg",
+    "limited_turn",
+    "load_factor",
+    "mach_from_cas",
+    "mach_from_eas",
+    "mach_from_tas",
+    "observe",
+    "pitot_pressure_ratio",
+    "pressure_altitude_at_true_altitude_ft",
+    "pressure_altitude_from_pressure_ft",
+    "pressure_altitude_ft",
+    "pressure_altitude_rule_ft",
+    "pressure_ratio",
+    "procedure_tas_factor",
+    "radius_at_rate_nm",
+    "rolled_turn",
+    "slant_range_nm",
+    "speed_of_sound_kt",
+    "standard_atmosphere",
+    "static_temperature_degc",
+    "station_by_bearing_change",
+    "station_pressure_hpa",
+    "tas_from_cas_kt",
+    "tas_from_eas_kt",
+    "tas_from_mach_kt",
+    "temperature_ratio",
+    "time_between_fixes_s",
+    "time_to_fly_s",
+    "time_to_station_rule_s",
+    "total_temperature_degc",
+    "track_and_groundspeed",
+    "transition_level_ft",
+    "true_altitude_ft",
+    "turn_anticipation_nm",
+    "turn_radius_nm",
+    "turn_rate_deg_per_s",
+    "wind_between_levels",
+    "wind_components",
+    "wind_correction_deg",
+    "wind_from_components",
+    "wind_from_track",
+    "wind_triangle",
+]
+
+class StandardAtmosphere(NamedTuple, Generic[_T]):
+    temperature_degc: _T
+    pressure_hpa: _T
+    density_kg_per_m3: _T
+    speed_of_sound_kt: _T
+
+@overload
+def standard_atmosphere(pressure_altitude_ft: float, isa_deviation_k: float = ...) -> StandardAtmosphere[float]: ...
+@overload
+def standard_atmosphere(pressure_altitude_ft: ArrayLike, isa_deviation_k: ArrayLike = ..., **kwargs: Any) -> StandardAtmosphere[NDArray[np.float64]]: ...
+
+@overload
+def pressure_ratio(pressure_altitude_ft: float) -> float: ...
+@overload
+def pressure_ratio(pressure_altitude_ft: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def density_ratio(pressure_altitude_ft: float, isa_deviation_k: float = ...) -> float: ...
+@overload
+def density_ratio(pressure_altitude_ft: ArrayLike, isa_deviation_k: ArrayLike = ..., **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def temperature_ratio(pressure_altitude_ft: float, isa_deviation_k: float = ...) -> float: ...
+@overload
+def temperature_ratio(pressure_altitude_ft: ArrayLike, isa_deviation_k: ArrayLike = ..., **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def isa_deviation_k(temperature_degc: float, pressure_altitude_ft: float) -> float: ...
+@overload
+def isa_deviation_k(temperature_degc: ArrayLike, pressure_altitude_ft: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def speed_of_sound_kt(temperature_degc: float) -> float: ...
+@overload
+def speed_of_sound_kt(temperature_degc: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def pressure_altitude_from_pressure_ft(pressure_hpa: float) -> float: ...
+@overload
+def pressure_altitude_from_pressure_ft(pressure_hpa: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def geopotential_altitude_ft(geometric_altitude_ft: float) -> float: ...
+@overload
+def geopotential_altitude_ft(geometric_altitude_ft: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def geometric_altitude_ft(geopotential_altitude_ft: float) -> float: ...
+@overload
+def geometric_altitude_ft(geopotential_altitude_ft: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def tas_from_cas_kt(cas_kt: float, pressure_altitude_ft: float, isa_deviation_k: float = ...) -> float: ...
+@overload
+def tas_from_cas_kt(cas_kt: ArrayLike, pressure_altitude_ft: ArrayLike, isa_deviation_k: ArrayLike = ..., **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def cas_from_tas_kt(tas_kt: float, pressure_altitude_ft: float, isa_deviation_k: float = ...) -> float: ...
+@overload
+def cas_from_tas_kt(tas_kt: ArrayLike, pressure_altitude_ft: ArrayLike, isa_deviation_k: ArrayLike = ..., **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def mach_from_cas(cas_kt: float, pressure_altitude_ft: float) -> float: ...
+@overload
+def mach_from_cas(cas_kt: ArrayLike, pressure_altitude_ft: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def cas_from_mach_kt(mach: float, pressure_altitude_ft: float) -> float: ...
+@overload
+def cas_from_mach_kt(mach: ArrayLike, pressure_altitude_ft: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def tas_from_mach_kt(mach: float, pressure_altitude_ft: float, isa_deviation_k: float = ...) -> float: ...
+@overload
+def tas_from_mach_kt(mach: ArrayLike, pressure_altitude_ft: ArrayLike, isa_deviation_k: ArrayLike = ..., **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def mach_from_tas(tas_kt: float, pressure_altitude_ft: float, isa_deviation_k: float = ...) -> float: ...
+@overload
+def mach_from_tas(tas_kt: ArrayLike, pressure_altitude_ft: ArrayLike, isa_deviation_k: ArrayLike = ..., **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def eas_from_tas_kt(tas_kt: float, pressure_altitude_ft: float, isa_deviation_k: float = ...) -> float: ...
+@overload
+def eas_from_tas_kt(tas_kt: ArrayLike, pressure_altitude_ft: ArrayLike, isa_deviation_k: ArrayLike = ..., **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def tas_from_eas_kt(eas_kt: float, pressure_altitude_ft: float, isa_deviation_k: float = ...) -> float: ...
+@overload
+def tas_from_eas_kt(eas_kt: ArrayLike, pressure_altitude_ft: ArrayLike, isa_deviation_k: ArrayLike = ..., **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def eas_from_cas_kt(cas_kt: float, pressure_altitude_ft: float) -> float: ...
+@overload
+def eas_from_cas_kt(cas_kt: ArrayLike, pressure_altitude_ft: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def cas_from_eas_kt(eas_kt: float, pressure_altitude_ft: float) -> float: ...
+@overload
+def cas_from_eas_kt(eas_kt: ArrayLike, pressure_altitude_ft: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def eas_from_mach_kt(mach: float, pressure_altitude_ft: float) -> float: ...
+@overload
+def eas_from_mach_kt(mach: ArrayLike, pressure_altitude_ft: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def mach_from_eas(eas_kt: float, pressure_altitude_ft: float) -> float: ...
+@overload
+def mach_from_eas(eas_kt: ArrayLike, pressure_altitude_ft: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def isentropic_pressure_ratio(mach: float) -> float: ...
+@overload
+def isentropic_pressure_ratio(mach: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def pitot_pressure_ratio(mach: float) -> float: ...
+@overload
+def pitot_pressure_ratio(mach: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def impact_pressure_hpa(cas_kt: float) -> float: ...
+@overload
+def impact_pressure_hpa(cas_kt: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def cas_from_impact_pressure_kt(impact_pressure_hpa: float) -> float: ...
+@overload
+def cas_from_impact_pressure_kt(impact_pressure_hpa: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def procedure_tas_factor(altitude_ft: float, isa_deviation_k: float = ...) -> float: ...
+@overload
+def procedure_tas_factor(altitude_ft: ArrayLike, isa_deviation_k: ArrayLike = ..., **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def crossover_altitude_ft(cas_kt: float, mach: float) -> float: ...
+@overload
+def crossover_altitude_ft(cas_kt: ArrayLike, mach: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def total_temperature_degc(temperature_degc: float, mach: float, recovery_factor: float = ...) -> float: ...
+@overload
+def total_temperature_degc(temperature_degc: ArrayLike, mach: ArrayLike, recovery_factor: ArrayLike = ..., **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def static_temperature_degc(total_temperature_degc: float, mach: float, recovery_factor: float = ...) -> float: ...
+@overload
+def static_temperature_degc(total_temperature_degc: ArrayLike, mach: ArrayLike, recovery_factor: ArrayLike = ..., **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def indicated_altitude_ft(pressure_altitude_ft: float, altimeter_setting_hpa: float) -> float: ...
+@overload
+def indicated_altitude_ft(pressure_altitude_ft: ArrayLike, altimeter_setting_hpa: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def pressure_altitude_ft(indicated_altitude_ft: float, altimeter_setting_hpa: float) -> float: ...
+@overload
+def pressure_altitude_ft(indicated_altitude_ft: ArrayLike, altimeter_setting_hpa: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def pressure_altitude_rule_ft(indicated_altitude_ft: float, altimeter_setting_hpa: float) -> float: ...
+@overload
+def pressure_altitude_rule_ft(indicated_altitude_ft: ArrayLike, altimeter_setting_hpa: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def altimeter_setting_hpa(station_pressure_hpa: float, elevation_ft: float) -> float: ...
+@overload
+def altimeter_setting_hpa(station_pressure_hpa: ArrayLike, elevation_ft: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def altimeter_setting_smithsonian_hpa(station_pressure_hpa: float, elevation_ft: float) -> float: ...
+@overload
+def altimeter_setting_smithsonian_hpa(station_pressure_hpa: ArrayLike, elevation_ft: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def station_pressure_hpa(altimeter_setting_hpa: float, elevation_ft: float) -> float: ...
+@overload
+def station_pressure_hpa(altimeter_setting_hpa: ArrayLike, elevation_ft: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def density_altitude_ft(pressure_altitude_ft: float, temperature_degc: float) -> float: ...
+@overload
+def density_altitude_ft(pressure_altitude_ft: ArrayLike, temperature_degc: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def density_altitude_rule_ft(pressure_altitude_ft: float, temperature_degc: float) -> float: ...
+@overload
+def density_altitude_rule_ft(pressure_altitude_ft: ArrayLike, temperature_degc: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def true_altitude_ft(pressure_altitude_ft: float, altimeter_setting_hpa: float = ..., elevation_ft: float = ..., isa_deviation_k: float = ...) -> float: ...
+@overload
+def true_altitude_ft(pressure_altitude_ft: ArrayLike, altimeter_setting_hpa: ArrayLike = ..., elevation_ft: ArrayLike = ..., isa_deviation_k: ArrayLike = ..., **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def height_above_station_ft(pressure_altitude_ft: float, altimeter_setting_hpa: float = ..., elevation_ft: float = ..., isa_deviation_k: float = ...) -> float: ...
+@overload
+def height_above_station_ft(pressure_altitude_ft: ArrayLike, altimeter_setting_hpa: ArrayLike = ..., elevation_ft: ArrayLike = ..., isa_deviation_k: ArrayLike = ..., **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def pressure_altitude_at_true_altitude_ft(true_altitude_ft: float, altimeter_setting_hpa: float = ..., elevation_ft: float = ..., isa_deviation_k: float = ...) -> float: ...
+@overload
+def pressure_altitude_at_true_altitude_ft(true_altitude_ft: ArrayLike, altimeter_setting_hpa: ArrayLike = ..., elevation_ft: ArrayLike = ..., isa_deviation_k: ArrayLike = ..., **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def transition_level_ft(transition_altitude_ft: float, altimeter_setting_hpa: float, least_layer_ft: float = ..., step_ft: float = ...) -> float: ...
+@overload
+def transition_level_ft(transition_altitude_ft: ArrayLike, altimeter_setting_hpa: ArrayLike, least_layer_ft: ArrayLike = ..., step_ft: ArrayLike = ..., **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def cold_temperature_correction_ft(height_ft: float, temperature_degc: float, elevation_ft: float = ...) -> float: ...
+@overload
+def cold_temperature_correction_ft(height_ft: ArrayLike, temperature_degc: ArrayLike, elevation_ft: ArrayLike = ..., **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def cold_temperature_correction_tabulated_ft(height_ft: float, temperature_degc: float) -> float: ...
+@overload
+def cold_temperature_correction_tabulated_ft(height_ft: ArrayLike, temperature_degc: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def cold_temperature_correction_rule_ft(height_ft: float, temperature_degc: float, elevation_ft: float = ...) -> float: ...
+@overload
+def cold_temperature_correction_rule_ft(height_ft: ArrayLike, temperature_degc: ArrayLike, elevation_ft: ArrayLike = ..., **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def cold_temperature_correction_exact_ft(height_ft: float, temperature_degc: float, elevation_ft: float = ...) -> float: ...
+@overload
+def cold_temperature_correction_exact_ft(height_ft: ArrayLike, temperature_degc: ArrayLike, elevation_ft: ArrayLike = ..., **kwargs: Any) -> NDArray[np.float64]: ...
+
+class ArcTurn(NamedTuple, Generic[_T]):
+    radial_at_roll_in_deg: _T
+    distance_at_roll_in_nm: _T
+    radial_at_roll_out_deg: _T
+    distance_at_roll_out_nm: _T
+    angle_at_station_deg: _T
+    heading_change_deg: _T
+    duration_s: _T
+
+@overload
+def arc_entry(radial_deg: float, flown: Literal["inbound", "outbound"] | int, arc_radius_nm: float, sense: Literal["clockwise", "counterclockwise"] | int, true_airspeed_kt: float, wind_from_deg: float = ..., wind_speed_kt: float = ..., bank_limit_deg: float = ..., turn_rate_limit_deg_per_s: float = ..., roll_rate_deg_per_s: float = ...) -> ArcTurn[float]: ...
+@overload
+def arc_entry(radial_deg: ArrayLike, flown: Literal["inbound", "outbound"] | int, arc_radius_nm: ArrayLike, sense: Literal["clockwise", "counterclockwise"] | int, true_airspeed_kt: ArrayLike, wind_from_deg: ArrayLike = ..., wind_speed_kt: ArrayLike = ..., bank_limit_deg: ArrayLike = ..., turn_rate_limit_deg_per_s: ArrayLike = ..., roll_rate_deg_per_s: ArrayLike = ..., **kwargs: Any) -> ArcTurn[NDArray[np.float64]]: ...
+
+@overload
+def arc_exit(radial_deg: float, flown: Literal["inbound", "outbound"] | int, arc_radius_nm: float, sense: Literal["clockwise", "counterclockwise"] | int, true_airspeed_kt: float, wind_from_deg: float = ..., wind_speed_kt: float = ..., bank_limit_deg: float = ..., turn_rate_limit_deg_per_s: float = ..., roll_rate_deg_per_s: float = ...) -> ArcTurn[float]: ...
+@overload
+def arc_exit(radial_deg: ArrayLike, flown: Literal["inbound", "outbound"] | int, arc_radius_nm: ArrayLike, sense: Literal["clockwise", "counterclockwise"] | int, true_airspeed_kt: ArrayLike, wind_from_deg: ArrayLike = ..., wind_speed_kt: ArrayLike = ..., bank_limit_deg: ArrayLike = ..., turn_rate_limit_deg_per_s: ArrayLike = ..., roll_rate_deg_per_s: ArrayLike = ..., **kwargs: Any) -> ArcTurn[NDArray[np.float64]]: ...
+
+class GeodesicInverse(NamedTuple, Generic[_T]):
+    distance_nm: _T
+    initial_bearing_deg: _T
+    final_bearing_deg: _T
+
+@overload
+def geodesic_inverse(lat1_deg: float, lon1_deg: float, lat2_deg: float, lon2_deg: float) -> GeodesicInverse[float]: ...
+@overload
+def geodesic_inverse(lat1_deg: ArrayLike, lon1_deg: ArrayLike, lat2_deg: ArrayLike, lon2_deg: ArrayLike, **kwargs: Any) -> GeodesicInverse[NDArray[np.float64]]: ...
+
+@overload
+def slant_range_nm(ground_distance_nm: float, height_ft: float) -> float: ...
+@overload
+def slant_range_nm(ground_distance_nm: ArrayLike, height_ft: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+class GeodesicDirect(NamedTuple, Generic[_T]):
+    latitude_deg: _T
+    longitude_deg: _T
+    final_bearing_deg: _T
+
+@overload
+def geodesic_direct(lat_deg: float, lon_deg: float, bearing_deg: float, distance_nm: float) -> GeodesicDirect[float]: ...
+@overload
+def geodesic_direct(lat_deg: ArrayLike, lon_deg: ArrayLike, bearing_deg: ArrayLike, distance_nm: ArrayLike, **kwargs: Any) -> GeodesicDirect[NDArray[np.float64]]: ...
+
+@overload
+def lead_nm(inbound_course_deg: float, outbound_course_deg: float, true_airspeed_kt: float, wind_from_deg: float = ..., wind_speed_kt: float = ..., bank_limit_deg: float = ..., turn_rate_limit_deg_per_s: float = ..., roll_rate_deg_per_s: float = ...) -> float: ...
+@overload
+def lead_nm(inbound_course_deg: ArrayLike, outbound_course_deg: ArrayLike, true_airspeed_kt: ArrayLike, wind_from_deg: ArrayLike = ..., wind_speed_kt: ArrayLike = ..., bank_limit_deg: ArrayLike = ..., turn_rate_limit_deg_per_s: ArrayLike = ..., roll_rate_deg_per_s: ArrayLike = ..., **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def dme_at_roll_in_nm(inbound_course_deg: float, outbound_course_deg: float, true_airspeed_kt: float, wind_from_deg: float = ..., wind_speed_kt: float = ..., bank_limit_deg: float = ..., turn_rate_limit_deg_per_s: float = ..., roll_rate_deg_per_s: float = ..., height_above_station_ft: float = ...) -> float: ...
+@overload
+def dme_at_roll_in_nm(inbound_course_deg: ArrayLike, outbound_course_deg: ArrayLike, true_airspeed_kt: ArrayLike, wind_from_deg: ArrayLike = ..., wind_speed_kt: ArrayLike = ..., bank_limit_deg: ArrayLike = ..., turn_rate_limit_deg_per_s: ArrayLike = ..., roll_rate_deg_per_s: ArrayLike = ..., height_above_station_ft: ArrayLike = ..., **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def turn_anticipation_nm(turn_radius_nm: float, course_change_deg: float) -> float: ...
+@overload
+def turn_anticipation_nm(turn_radius_nm: ArrayLike, course_change_deg: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def arc_entry_inbound_nm(arc_radius_nm: float, turn_radius_nm: float) -> float: ...
+@overload
+def arc_entry_inbound_nm(arc_radius_nm: ArrayLike, turn_radius_nm: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def arc_entry_outbound_nm(arc_radius_nm: float, turn_radius_nm: float) -> float: ...
+@overload
+def arc_entry_outbound_nm(arc_radius_nm: ArrayLike, turn_radius_nm: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def lead_radial_inbound_deg(arc_radius_nm: float, turn_radius_nm: float) -> float: ...
+@overload
+def lead_radial_inbound_deg(arc_radius_nm: ArrayLike, turn_radius_nm: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def lead_radial_outbound_deg(arc_radius_nm: float, turn_radius_nm: float) -> float: ...
+@overload
+def lead_radial_outbound_deg(arc_radius_nm: ArrayLike, turn_radius_nm: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+class Observation(NamedTuple, Generic[_T]):
+    radial_deg: _T
+    dme_nm: _T
+    ground_distance_nm: _T
+    elevation_angle_deg: _T
+
+@overload
+def observe(station_latitude_deg: float, station_longitude_deg: float, station_elevation_ft: float, station_declination_deg: float, latitude_deg: float, longitude_deg: float, altitude_ft: float) -> Observation[float]: ...
+@overload
+def observe(station_latitude_deg: ArrayLike, station_longitude_deg: ArrayLike, station_elevation_ft: ArrayLike, station_declination_deg: ArrayLike, latitude_deg: ArrayLike, longitude_deg: ArrayLike, altitude_ft: ArrayLike, **kwargs: Any) -> Observation[NDArray[np.float64]]: ...
+
+@overload
+def cone_radius_nm(height_ft: float, cone_half_angle_deg: float = ...) -> float: ...
+@overload
+def cone_radius_nm(height_ft: ArrayLike, cone_half_angle_deg: ArrayLike = ..., **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def time_to_fly_s(distance_nm: float, groundspeed_kt: float) -> float: ...
+@overload
+def time_to_fly_s(distance_nm: ArrayLike, groundspeed_kt: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def distance_flown_nm(groundspeed_kt: float, elapsed_s: float) -> float: ...
+@overload
+def distance_flown_nm(groundspeed_kt: ArrayLike, elapsed_s: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def groundspeed_from_time_kt(distance_nm: float, elapsed_s: float) -> float: ...
+@overload
+def groundspeed_from_time_kt(distance_nm: ArrayLike, elapsed_s: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def time_between_fixes_s(lat1_deg: float, lon1_deg: float, lat2_deg: float, lon2_deg: float, groundspeed_kt: float) -> float: ...
+@overload
+def time_between_fixes_s(lat1_deg: ArrayLike, lon1_deg: ArrayLike, lat2_deg: ArrayLike, lon2_deg: ArrayLike, groundspeed_kt: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+class StationByBearingChange(NamedTuple, Generic[_T]):
+    distance_nm: _T
+    time_s: _T
+    distance_before_nm: _T
+
+@overload
+def station_by_bearing_change(elapsed_s: float, bearing_change_deg: float, groundspeed_kt: float, angle_off_bow_deg: float = ...) -> StationByBearingChange[float]: ...
+@overload
+def station_by_bearing_change(elapsed_s: ArrayLike, bearing_change_deg: ArrayLike, groundspeed_kt: ArrayLike, angle_off_bow_deg: ArrayLike = ..., **kwargs: Any) -> StationByBearingChange[NDArray[np.float64]]: ...
+
+@overload
+def time_to_station_rule_s(elapsed_s: float, bearing_change_deg: float) -> float: ...
+@overload
+def time_to_station_rule_s(elapsed_s: ArrayLike, bearing_change_deg: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def turn_radius_nm(true_airspeed_kt: float, bank_deg: float) -> float: ...
+@overload
+def turn_radius_nm(true_airspeed_kt: ArrayLike, bank_deg: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def turn_rate_deg_per_s(true_airspeed_kt: float, bank_deg: float) -> float: ...
+@overload
+def turn_rate_deg_per_s(true_airspeed_kt: ArrayLike, bank_deg: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def bank_for_rate_deg(true_airspeed_kt: float, turn_rate_deg_per_s: float = ...) -> float: ...
+@overload
+def bank_for_rate_deg(true_airspeed_kt: ArrayLike, turn_rate_deg_per_s: ArrayLike = ..., **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def bank_for_radius_deg(true_airspeed_kt: float, turn_radius_nm: float) -> float: ...
+@overload
+def bank_for_radius_deg(true_airspeed_kt: ArrayLike, turn_radius_nm: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def radius_at_rate_nm(true_airspeed_kt: float, turn_rate_deg_per_s: float = ...) -> float: ...
+@overload
+def radius_at_rate_nm(true_airspeed_kt: ArrayLike, turn_rate_deg_per_s: ArrayLike = ..., **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def load_factor(bank_deg: float) -> float: ...
+@overload
+def load_factor(bank_deg: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def bank_for_load_factor_deg(load_factor: float) -> float: ...
+@overload
+def bank_for_load_factor_deg(load_factor: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+class LimitedTurn(NamedTuple, Generic[_T]):
+    bank_deg: _T
+    turn_rate_deg_per_s: _T
+    radius_nm: _T
+    governed_by: _T
+
+@overload
+def limited_turn(true_airspeed_kt: float, bank_limit_deg: float = ..., turn_rate_limit_deg_per_s: float = ...) -> LimitedTurn[float]: ...
+@overload
+def limited_turn(true_airspeed_kt: ArrayLike, bank_limit_deg: ArrayLike = ..., turn_rate_limit_deg_per_s: ArrayLike = ..., **kwargs: Any) -> LimitedTurn[NDArray[np.float64]]: ...
+
+class RolledTurn(NamedTuple, Generic[_T]):
+    bank_deg: _T
+    duration_s: _T
+    roll_duration_s: _T
+    advance_nm: _T
+    transfer_nm: _T
+    governed_by: _T
+
+@overload
+def rolled_turn(true_airspeed_kt: float, heading_change_deg: float, bank_limit_deg: float = ..., turn_rate_limit_deg_per_s: float = ..., roll_rate_deg_per_s: float = ...) -> RolledTurn[float]: ...
+@overload
+def rolled_turn(true_airspeed_kt: ArrayLike, heading_change_deg: ArrayLike, bank_limit_deg: ArrayLike = ..., turn_rate_limit_deg_per_s: ArrayLike = ..., roll_rate_deg_per_s: ArrayLike = ..., **kwargs: Any) -> RolledTurn[NDArray[np.float64]]: ...
+
+class WindTriangle(NamedTuple, Generic[_T]):
+    heading_deg: _T
+    groundspeed_kt: _T
+
+@overload
+def wind_triangle(course_deg: float, true_airspeed_kt: float, wind_from_deg: float, wind_speed_kt: float) -> WindTriangle[float]: ...
+@overload
+def wind_triangle(course_deg: ArrayLike, true_airspeed_kt: ArrayLike, wind_from_deg: ArrayLike, wind_speed_kt: ArrayLike, **kwargs: Any) -> WindTriangle[NDArray[np.float64]]: ...
+
+@overload
+def wind_correction_deg(course_deg: float, true_airspeed_kt: float, wind_from_deg: float, wind_speed_kt: float) -> float: ...
+@overload
+def wind_correction_deg(course_deg: ArrayLike, true_airspeed_kt: ArrayLike, wind_from_deg: ArrayLike, wind_speed_kt: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+class TrackAndGroundspeed(NamedTuple, Generic[_T]):
+    track_deg: _T
+    groundspeed_kt: _T
+    drift_deg: _T
+
+@overload
+def track_and_groundspeed(heading_deg: float, true_airspeed_kt: float, wind_from_deg: float, wind_speed_kt: float) -> TrackAndGroundspeed[float]: ...
+@overload
+def track_and_groundspeed(heading_deg: ArrayLike, true_airspeed_kt: ArrayLike, wind_from_deg: ArrayLike, wind_speed_kt: ArrayLike, **kwargs: Any) -> TrackAndGroundspeed[NDArray[np.float64]]: ...
+
+class WindFromTrack(NamedTuple, Generic[_T]):
+    wind_from_deg: _T
+    wind_speed_kt: _T
+
+@overload
+def wind_from_track(heading_deg: float, true_airspeed_kt: float, track_deg: float, groundspeed_kt: float) -> WindFromTrack[float]: ...
+@overload
+def wind_from_track(heading_deg: ArrayLike, true_airspeed_kt: ArrayLike, track_deg: ArrayLike, groundspeed_kt: ArrayLike, **kwargs: Any) -> WindFromTrack[NDArray[np.float64]]: ...
+
+class WindComponents(NamedTuple, Generic[_T]):
+    headwind_kt: _T
+    crosswind_kt: _T
+
+@overload
+def wind_components(course_deg: float, wind_from_deg: float, wind_speed_kt: float) -> WindComponents[float]: ...
+@overload
+def wind_components(course_deg: ArrayLike, wind_from_deg: ArrayLike, wind_speed_kt: ArrayLike, **kwargs: Any) -> WindComponents[NDArray[np.float64]]: ...
+
+class WindFromComponents(NamedTuple, Generic[_T]):
+    wind_from_deg: _T
+    wind_speed_kt: _T
+
+@overload
+def wind_from_components(course_deg: float, headwind_kt: float, crosswind_kt: float) -> WindFromComponents[float]: ...
+@overload
+def wind_from_components(course_deg: ArrayLike, headwind_kt: ArrayLike, crosswind_kt: ArrayLike, **kwargs: Any) -> WindFromComponents[NDArray[np.float64]]: ...
+
+class AirspeedForGroundspeed(NamedTuple, Generic[_T]):
+    heading_deg: _T
+    true_airspeed_kt: _T
+
+@overload
+def airspeed_for_groundspeed(course_deg: float, groundspeed_kt: float, wind_from_deg: float, wind_speed_kt: float) -> AirspeedForGroundspeed[float]: ...
+@overload
+def airspeed_for_groundspeed(course_deg: ArrayLike, groundspeed_kt: ArrayLike, wind_from_deg: ArrayLike, wind_speed_kt: ArrayLike, **kwargs: Any) -> AirspeedForGroundspeed[NDArray[np.float64]]: ...
+
+class WindBetweenLevels(NamedTuple, Generic[_T]):
+    wind_from_deg: _T
+    wind_speed_kt: _T
+
+@overload
+def wind_between_levels(pressure_altitude_ft: float, lower_altitude_ft: float, lower_wind_from_deg: float, lower_wind_speed_kt: float, upper_altitude_ft: float, upper_wind_from_deg: float, upper_wind_speed_kt: float) -> WindBetweenLevels[float]: ...
+@overload
+def wind_between_levels(pressure_altitude_ft: ArrayLike, lower_altitude_ft: ArrayLike, lower_wind_from_deg: ArrayLike, lower_wind_speed_kt: ArrayLike, upper_altitude_ft: ArrayLike, upper_wind_from_deg: ArrayLike, upper_wind_speed_kt: ArrayLike, **kwargs: Any) -> WindBetweenLevels[NDArray[np.float64]]: ...

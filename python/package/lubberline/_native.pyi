@@ -1,0 +1,16 @@
+from typing import Any
+
+import numpy as np
+
+__version__: str
+ufuncs: dict[str, np.ufunc]
+many: dict[str, np.ufunc]
+scalars: dict[str, Any]
+
+class NavigationError(ValueError):
+    code: int
+    parameter: str | None
+
+def course_change(settings: tuple[Any, ...]) -> tuple[dict[str, Any], dict[str, float]]: ...
+def course_change_at(settings: tuple[Any, ...], time_s: float) -> tuple[float, float, float, float]: ...
+def check_station(latitude_deg: float, longitude_deg: float, elevation_ft: float, declination_deg: float) -> None: ...

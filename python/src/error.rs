@@ -1,0 +1,44 @@
+//! The exception that Python sees for a value refused.
+
+use lubberline::Error;
+use lubberline::value::Quantity;
+use pyo3::exceptions::PyValueError;
+use pyo3::prelude::*;
+
+pyo3::create_exception!(
+    lubberline,
+    NavigationError,
+    PyValueError,
+    "A value was refused, or no answer exists: the message names the parameter, its value with the unit, and what is allowed.\n\n\
+     `code` is the error as a stable number, `parameter` the name of the parameter or None."
+);
+
+/// The exception for an error of the core.
+pub fn raised(python: Python<'_>, error: &Error) -> PyErr {
+    let exception = NavigationError::new_err(error.to_string());
+    let value = exception.value(python);
+    let set =
+        value.setattr("code", error.code()).and_then(|()| value.setattr("parameter", error.parameter()));
+    set.err().unwrap_or(exception)
+}
+
+/// Refuses what cannot be a station, in the names of its own parameters.
+#[pyfunction]
+pub fn check_station(
+    python: Python<'_>,
+    latitude_deg: f64,
+    longitude_deg: f64,
+    elevation_ft: f64,
+    declination_deg: f64,
+) -> PyResult<()> {
+    let checks = [
+        (Quantity::Latitude, "latitude_deg", latitude_deg),
+        (Quantity::Longitude, "longitude_deg", longitude_deg),
+        (Quantity::Elevation, "elevation_ft", elevation_ft),
+        (Quantity::Declination, "declination_deg", declination_deg),
+    ];
+    for (quantity, parameter, value) in checks {
+        quantity.check(parameter, value).map_err(|error| raised(python, &error))?;
+    }
+    Ok(())
+}

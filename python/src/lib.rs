@@ -1,0 +1,24 @@
+//! The native half of the Python package: NumPy functions, fast calls on plain numbers, and the course change.
+//!
+//! Names, documentation and objects are Python's own, in `python/package/lubberline`.
+
+mod course_change;
+mod error;
+mod scalar;
+mod ufunc;
+
+use pyo3::prelude::*;
+
+#[pymodule(gil_used = false)]
+fn _native(module: &Bound<'_, PyModule>) -> PyResult<()> {
+    let python = module.py();
+    module.add("__version__", env!("CARGO_PKG_VERSION"))?;
+    module.add("NavigationError", python.get_type::<error::NavigationError>())?;
+    module.add("ufuncs", ufunc::one_output(python)?)?;
+    module.add("many", ufunc::all_outputs(python)?)?;
+    module.add("scalars", scalar::functions(python)?)?;
+    module.add_function(wrap_pyfunction!(course_change::course_change, module)?)?;
+    module.add_function(wrap_pyfunction!(course_change::course_change_at, module)?)?;
+    module.add_function(wrap_pyfunction!(error::check_station, module)?)?;
+    Ok(())
+}
