@@ -12,7 +12,7 @@ decisions to licensed crews; do not use it for real navigation unless your own a
 >>> import lubberline
 >>> change = lubberline.course_change(40.0, 110.0, true_airspeed_kt=430.0, height_above_station_ft=33_000.0)
 >>> f"begin the turn at {change.dme_at_roll_in_nm:.1f} DME"
-'begin the turn at 6.9 DME'
+'begin the turn at 7.0 DME'
 """
 
 from . import _functions, ufunc
