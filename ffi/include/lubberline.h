@@ -274,6 +274,11 @@
 #define LUBBER_ERROR_ANGLE_OFF_BOW -46
 
 /**
+ * Radius of the sphere out of range; allowed: from 1.0 to 100000.0 NM.
+ */
+#define LUBBER_ERROR_SPHERE_RADIUS -47
+
+/**
  * The course change is a reversal and has no lead.
  */
 #define LUBBER_ERROR_COURSE_REVERSAL -101
@@ -337,6 +342,61 @@
  * Away from it.
  */
 #define LUBBER_RADIAL_FLOWN_OUTBOUND 1
+
+/**
+ * Not at all: radials per mile times the radius. CNATRA P-871 chapter 4.
+ */
+#define LUBBER_ARC_LEAD_RULE_PLAIN 0
+
+/**
+ * The radius times (90 ± lead) / 90. CNATRA P-1204 p. 76 (4-01), printed formula.
+ */
+#define LUBBER_ARC_LEAD_RULE_PROPORTION 1
+
+/**
+ * A third more inbound, a third less outbound, inside 10 NM. CNATRA P-1265 p. 2-10 (5-99).
+ */
+#define LUBBER_ARC_LEAD_RULE_THIRD 2
+
+/**
+ * 15 percent of the true airspeed in knots. Common practice.
+ */
+#define LUBBER_BANK_RULE_FIFTEEN_PERCENT 0
+
+/**
+ * A tenth of the true airspeed and 7. Common practice.
+ */
+#define LUBBER_BANK_RULE_TENTH_AND_SEVEN 1
+
+/**
+ * A tenth of the true airspeed and 5. Common practice, rarely.
+ */
+#define LUBBER_BANK_RULE_TENTH_AND_FIVE 2
+
+/**
+ * 20 percent of the airspeed, said of the indicated airspeed of a jet. CNATRA P-1215, timed turns.
+ */
+#define LUBBER_BANK_RULE_TWENTY_PERCENT 3
+
+/**
+ * 0.5 percent of the speed, for standard rate. CNATRA P-340, arc and radial intercepts, p. 6-98.
+ */
+#define LUBBER_RADIUS_RULE_HALF_PERCENT 0
+
+/**
+ * 1 percent of the speed, for half standard rate. CNATRA P-1282 and P-1265.
+ */
+#define LUBBER_RADIUS_RULE_ONE_PERCENT 1
+
+/**
+ * Miles a minute less two, for 30 degrees of bank. AFMAN 11-217 (rescinded), as quoted.
+ */
+#define LUBBER_RADIUS_RULE_MILES_A_MINUTE_LESS_TWO 2
+
+/**
+ * A tenth of the square of the miles a minute, for 30 degrees of bank. AFMAN 11-217 Vol 3 p. 65 (rescinded), as quoted.
+ */
+#define LUBBER_RADIUS_RULE_TENTH_OF_SQUARE 3
 
 /**
  * Major version of the header.
@@ -2489,6 +2549,183 @@ size_t lubber_geodesic_direct_n(size_t count,
                                 int32_t *status);
 
 /**
+ * Ground distance from slant range and height above the station: the inverse of [`slant_range_nm`].
+ *
+ * `2 R asin(sqrt((s^2 - h^2) / (4 R (R + h))))` over a sphere of the mean radius of WGS-84.
+ *
+ * @param slant_range_nm the DME reading, 0 to 10 900
+ * @param height_ft above the station's antenna, -60 000 to 400 000
+ * @param[out] ground_distance_nm the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Within 1 m of the ellipsoid to 100 NM and 45 000 ft, beyond twice the height. Close to overhead a small change of
+ * range is a large one of distance: seven times at 1.01 times the height.
+ * Degenerate cases: A slant range of the height is overhead: zero.
+ * Errors: A value outside its range, or a slant range shorter than the height.
+ * Source: The law of cosines between the radii R and R + h; in the plane `sqrt(s^2 - h^2)`, ICAO Doc 8168 Vol II (5th ed. 2006),
+ * Part I Section 4 Chapter 3 Appendix C, 3.3.4.
+ *
+ * Example: lubber_ground_distance_nm(11.159, 30000.0, &value) gives 10.000
+ */
+int32_t lubber_ground_distance_nm(double slant_range_nm,
+                                  double height_ft,
+                                  double *ground_distance_nm);
+
+/**
+ * `lubber_ground_distance_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_ground_distance_nm_n(size_t count,
+                                   const double *slant_range_nm,
+                                   ptrdiff_t slant_range_nm_stride,
+                                   const double *height_ft,
+                                   ptrdiff_t height_ft_stride,
+                                   double *ground_distance_nm,
+                                   ptrdiff_t ground_distance_nm_stride,
+                                   int32_t *status);
+
+/**
+ * The least DME reading, overhead at a height above the station.
+ *
+ * The height in nautical miles, 6 076.1 ft each.
+ *
+ * @param height_ft above the station's antenna, -60 000 to 400 000
+ * @param[out] least_dme_nm the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding error.
+ * Degenerate cases: Below the station it is the depth.
+ * Errors: A value outside its range.
+ * Source: The definition of slant range.
+ *
+ * Example: lubber_least_dme_nm(12000.0, &value) gives 1.975
+ */
+int32_t lubber_least_dme_nm(double height_ft, double *least_dme_nm);
+
+/**
+ * `lubber_least_dme_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_least_dme_nm_n(size_t count,
+                             const double *height_ft,
+                             ptrdiff_t height_ft_stride,
+                             double *least_dme_nm,
+                             ptrdiff_t least_dme_nm_stride,
+                             int32_t *status);
+
+/**
+ * The great circle between two points of a sphere: its length and its bearings.
+ *
+ * The central angle from its chords; bearings by spherical trigonometry.
+ *
+ * @param lat1_deg latitude of the first point, -90 to 90
+ * @param lon1_deg longitude of the first point, any finite number
+ * @param lat2_deg latitude of the second point, -90 to 90
+ * @param lon2_deg longitude of the second point, any finite number
+ * @param sphere_radius_nm radius of the sphere, 1 to 100 000
+ * @param[out] distance_nm Length along the surface.; may be NULL
+ * @param[out] initial_bearing_deg Bearing at the first point, 0 to 360; NaN between coincident points.; may be NULL
+ * @param[out] final_bearing_deg Bearing at the second point, onward, 0 to 360; NaN between coincident points.; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding on the sphere; against the ellipsoid up to 0.56 percent. For the earth itself use `geodesic_inverse`.
+ * Degenerate cases: Coincident points have no bearing (NaN).
+ * Errors: A value outside its range.
+ * Source: Spherical trigonometry; the default radius is the mean one of WGS-84.
+ *
+ * Example: lubber_great_circle_inverse(51.0, 0.0, 52.0, 1.0, 3440.069531, &value, NULL, NULL) gives 70.722
+ */
+int32_t lubber_great_circle_inverse(double lat1_deg,
+                                    double lon1_deg,
+                                    double lat2_deg,
+                                    double lon2_deg,
+                                    double sphere_radius_nm,
+                                    double *distance_nm,
+                                    double *initial_bearing_deg,
+                                    double *final_bearing_deg);
+
+/**
+ * `lubber_great_circle_inverse` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_great_circle_inverse_n(size_t count,
+                                     const double *lat1_deg,
+                                     ptrdiff_t lat1_deg_stride,
+                                     const double *lon1_deg,
+                                     ptrdiff_t lon1_deg_stride,
+                                     const double *lat2_deg,
+                                     ptrdiff_t lat2_deg_stride,
+                                     const double *lon2_deg,
+                                     ptrdiff_t lon2_deg_stride,
+                                     const double *sphere_radius_nm,
+                                     ptrdiff_t sphere_radius_nm_stride,
+                                     double *distance_nm,
+                                     ptrdiff_t distance_nm_stride,
+                                     double *initial_bearing_deg,
+                                     ptrdiff_t initial_bearing_deg_stride,
+                                     double *final_bearing_deg,
+                                     ptrdiff_t final_bearing_deg_stride,
+                                     int32_t *status);
+
+/**
+ * The point reached along a great circle of a sphere.
+ *
+ * Spherical trigonometry.
+ *
+ * @param lat_deg latitude of the start, -90 to 90
+ * @param lon_deg longitude of the start, any finite number
+ * @param bearing_deg bearing at the start, any finite number
+ * @param distance_nm length of the line, 0 to 10 900
+ * @param sphere_radius_nm radius of the sphere, 1 to 100 000
+ * @param[out] latitude_deg Latitude of the point reached, -90 to 90.; may be NULL
+ * @param[out] longitude_deg Longitude of the point reached, -180 to 180.; may be NULL
+ * @param[out] final_bearing_deg Bearing of the circle there, onward, 0 to 360.; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding on the sphere. For the earth itself use `geodesic_direct`.
+ * Degenerate cases: From a pole the bearing is taken against the meridian of the longitude given there.
+ * Errors: A value outside its range.
+ * Source: Spherical trigonometry; the default radius is the mean one of WGS-84.
+ *
+ * Example: lubber_great_circle_direct(0.0, 0.0, 90.0, 60.0, 3437.746771, NULL, &value, NULL) gives 1.0000
+ */
+int32_t lubber_great_circle_direct(double lat_deg,
+                                   double lon_deg,
+                                   double bearing_deg,
+                                   double distance_nm,
+                                   double sphere_radius_nm,
+                                   double *latitude_deg,
+                                   double *longitude_deg,
+                                   double *final_bearing_deg);
+
+/**
+ * `lubber_great_circle_direct` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_great_circle_direct_n(size_t count,
+                                    const double *lat_deg,
+                                    ptrdiff_t lat_deg_stride,
+                                    const double *lon_deg,
+                                    ptrdiff_t lon_deg_stride,
+                                    const double *bearing_deg,
+                                    ptrdiff_t bearing_deg_stride,
+                                    const double *distance_nm,
+                                    ptrdiff_t distance_nm_stride,
+                                    const double *sphere_radius_nm,
+                                    ptrdiff_t sphere_radius_nm_stride,
+                                    double *latitude_deg,
+                                    ptrdiff_t latitude_deg_stride,
+                                    double *longitude_deg,
+                                    ptrdiff_t longitude_deg_stride,
+                                    double *final_bearing_deg,
+                                    ptrdiff_t final_bearing_deg_stride,
+                                    int32_t *status);
+
+/**
  * Distance before a fix at which to begin the turn, so as to roll out on the outbound course.
  *
  * The displacement of the turn through the air (roll in at the roll rate, hold the bank, roll out wings level) plus wind times
@@ -2778,6 +3015,292 @@ size_t lubber_lead_radial_outbound_deg_n(size_t count,
                                          double *lead_radial_outbound_deg,
                                          ptrdiff_t lead_radial_outbound_deg_stride,
                                          int32_t *status);
+
+/**
+ * The lead of a course change by mental arithmetic: a third of a mile for each 60 kt, and more for height.
+ *
+ * `(gs / 60) / 3 * change / 90`, and half a nautical mile for each 10 000 ft above 5 000 ft.
+ *
+ * @param groundspeed_kt groundspeed, 0 to 10 000
+ * @param course_change_deg change of course, either way, reduced to half a circle
+ * @param height_above_station_ft height above the station's antenna, -60 000 to 400 000
+ * @param[out] rule_lead_nm the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: A rule: short by half at jet speeds, where no one flies the bank of standard rate. See `lead_nm` for the exact lead.
+ * Degenerate cases: Beyond 90 degrees the proportion goes on, while the exact lead grows like a tangent.
+ * Errors: A value outside its range.
+ * Source: Common practice.
+ *
+ * Example: lubber_rule_lead_nm(180.0, 90.0, 0.0, &value) gives 1.00
+ */
+int32_t lubber_rule_lead_nm(double groundspeed_kt,
+                            double course_change_deg,
+                            double height_above_station_ft,
+                            double *rule_lead_nm);
+
+/**
+ * `lubber_rule_lead_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_rule_lead_nm_n(size_t count,
+                             const double *groundspeed_kt,
+                             ptrdiff_t groundspeed_kt_stride,
+                             const double *course_change_deg,
+                             ptrdiff_t course_change_deg_stride,
+                             const double *height_above_station_ft,
+                             ptrdiff_t height_above_station_ft_stride,
+                             double *rule_lead_nm,
+                             ptrdiff_t rule_lead_nm_stride,
+                             int32_t *status);
+
+/**
+ * The DME reading at which mental arithmetic begins the turn: the rule's lead added to the height in miles.
+ *
+ * `(gs / 60) / 3 * change / 90 + height / 6000`.
+ *
+ * @param groundspeed_kt groundspeed, 0 to 10 000
+ * @param course_change_deg change of course, either way, reduced to half a circle
+ * @param height_above_station_ft height above the station's antenna, -60 000 to 400 000
+ * @param[out] rule_reading_nm the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: A rule whose two errors work against each other: the lead of standard rate is too short for a fast aircraft, and the sum of distance and
+ * height is more than the slant. See `dme_at_roll_in_nm` for the exact reading.
+ * Degenerate cases: As `rule_lead_nm`.
+ * Errors: A value outside its range.
+ * Source: Common practice.
+ *
+ * Example: lubber_rule_reading_nm(450.0, 60.0, 36000.0, &value) gives 7.67
+ */
+int32_t lubber_rule_reading_nm(double groundspeed_kt,
+                               double course_change_deg,
+                               double height_above_station_ft,
+                               double *rule_reading_nm);
+
+/**
+ * `lubber_rule_reading_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_rule_reading_nm_n(size_t count,
+                                const double *groundspeed_kt,
+                                ptrdiff_t groundspeed_kt_stride,
+                                const double *course_change_deg,
+                                ptrdiff_t course_change_deg_stride,
+                                const double *height_above_station_ft,
+                                ptrdiff_t height_above_station_ft_stride,
+                                double *rule_reading_nm,
+                                ptrdiff_t rule_reading_nm_stride,
+                                int32_t *status);
+
+/**
+ * The least DME reading overhead by rule: the height in miles, 6 000 ft to the mile.
+ *
+ * `height / 6000`.
+ *
+ * @param height_ft height above the station's antenna, -60 000 to 400 000
+ * @param[out] rule_least_dme_nm the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: 1.3 percent high: a nautical mile is 6 076.1 ft. See `least_dme_nm`.
+ * Degenerate cases: None.
+ * Errors: A value outside its range.
+ * Source: Common practice.
+ *
+ * Example: lubber_rule_least_dme_nm(12000.0, &value) gives 2.00
+ */
+int32_t lubber_rule_least_dme_nm(double height_ft, double *rule_least_dme_nm);
+
+/**
+ * `lubber_rule_least_dme_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_rule_least_dme_nm_n(size_t count,
+                                  const double *height_ft,
+                                  ptrdiff_t height_ft_stride,
+                                  double *rule_least_dme_nm,
+                                  ptrdiff_t rule_least_dme_nm_stride,
+                                  int32_t *status);
+
+/**
+ * The cone of confusion by rule: as wide on each side as the aircraft is high.
+ *
+ * `height / 6000`, a half-angle of 45 degrees.
+ *
+ * @param height_ft height above the station's antenna, -60 000 to 400 000
+ * @param[out] rule_cone_radius_nm the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: ICAO Doc 8168 takes 50 degrees, which is wider by 19 percent. See `cone_radius_nm`.
+ * Degenerate cases: At the station's height and below it the radius is zero.
+ * Errors: A value outside its range.
+ * Source: Common practice.
+ *
+ * Example: lubber_rule_cone_radius_nm(36000.0, &value) gives 6.00
+ */
+int32_t lubber_rule_cone_radius_nm(double height_ft, double *rule_cone_radius_nm);
+
+/**
+ * `lubber_rule_cone_radius_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_rule_cone_radius_nm_n(size_t count,
+                                    const double *height_ft,
+                                    ptrdiff_t height_ft_stride,
+                                    double *rule_cone_radius_nm,
+                                    ptrdiff_t rule_cone_radius_nm_stride,
+                                    int32_t *status);
+
+/**
+ * The bank of a standard-rate turn by a rule of thumb.
+ *
+ * 15 percent of the speed, a tenth of it and 7, a tenth of it and 5, or 20 percent of it.
+ *
+ * @param true_airspeed_kt true airspeed (the indicated one for `twenty_percent`), above 0 to 5000
+ * @param rule which rule: LUBBER_BANK_RULE_FIFTEEN_PERCENT, LUBBER_BANK_RULE_TENTH_AND_SEVEN, LUBBER_BANK_RULE_TENTH_AND_FIVE, LUBBER_BANK_RULE_TWENTY_PERCENT
+ * @param[out] rule_bank_deg the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: They contradict each other; the exact bank is `atan(V / 364.07)`. See `bank_for_rate_deg`.
+ * Degenerate cases: At jet speeds the rules give more bank than anyone flies.
+ * Errors: A value outside its range.
+ * Source: 15 percent, a tenth and 7, a tenth and 5: common practice. 20 percent: CNATRA P-1215.
+ *
+ * Example: lubber_rule_bank_deg(120.0, LUBBER_BANK_RULE_TENTH_AND_SEVEN, &value) gives 19.0
+ */
+int32_t lubber_rule_bank_deg(double true_airspeed_kt,
+                             int32_t rule,
+                             double *rule_bank_deg);
+
+/**
+ * `lubber_rule_bank_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * `rule` is one code for all points: which rule: LUBBER_BANK_RULE_FIFTEEN_PERCENT, LUBBER_BANK_RULE_TENTH_AND_SEVEN, LUBBER_BANK_RULE_TENTH_AND_FIVE, LUBBER_BANK_RULE_TWENTY_PERCENT
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_rule_bank_deg_n(size_t count,
+                              const double *true_airspeed_kt,
+                              ptrdiff_t true_airspeed_kt_stride,
+                              int32_t rule,
+                              double *rule_bank_deg,
+                              ptrdiff_t rule_bank_deg_stride,
+                              int32_t *status);
+
+/**
+ * The radius of a turn by a rule of thumb.
+ *
+ * 0.5 percent of the speed (standard rate), 1 percent (half standard rate), miles a minute less two, or a tenth of their square (30 degrees).
+ *
+ * @param speed_kt speed, above 0 to 5000
+ * @param rule which rule: LUBBER_RADIUS_RULE_HALF_PERCENT, LUBBER_RADIUS_RULE_ONE_PERCENT, LUBBER_RADIUS_RULE_MILES_A_MINUTE_LESS_TWO, LUBBER_RADIUS_RULE_TENTH_OF_SQUARE
+ * @param[out] rule_turn_radius_nm the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Within 6 percent of `V / (60 pi)` and `V / (30 pi)`; the last is 10 percent high throughout. See `turn_radius_nm`.
+ * Degenerate cases: Miles a minute less two is zero below 120 kt.
+ * Errors: A value outside its range.
+ * Source: CNATRA P-340 p. 6-98; CNATRA P-1282; AFMAN 11-217 (rescinded), as quoted.
+ *
+ * Example: lubber_rule_turn_radius_nm(250.0, LUBBER_RADIUS_RULE_ONE_PERCENT, &value) gives 2.50
+ */
+int32_t lubber_rule_turn_radius_nm(double speed_kt,
+                                   int32_t rule,
+                                   double *rule_turn_radius_nm);
+
+/**
+ * `lubber_rule_turn_radius_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * `rule` is one code for all points: which rule: LUBBER_RADIUS_RULE_HALF_PERCENT, LUBBER_RADIUS_RULE_ONE_PERCENT, LUBBER_RADIUS_RULE_MILES_A_MINUTE_LESS_TWO, LUBBER_RADIUS_RULE_TENTH_OF_SQUARE
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_rule_turn_radius_nm_n(size_t count,
+                                    const double *speed_kt,
+                                    ptrdiff_t speed_kt_stride,
+                                    int32_t rule,
+                                    double *rule_turn_radius_nm,
+                                    ptrdiff_t rule_turn_radius_nm_stride,
+                                    int32_t *status);
+
+/**
+ * Radials to the mile along an arc by the sixty-to-one rule.
+ *
+ * `60 / D`; the exact divisor is 57.3.
+ *
+ * @param arc_radius_nm distance of the arc from the station, above 0 to 1000
+ * @param[out] rule_radials_per_mile the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: 4.7 percent high.
+ * Degenerate cases: None in the range.
+ * Errors: A value outside its range.
+ * Source: CNATRA P-871 chapter 4, Radial Interception from an Arc.
+ *
+ * Example: lubber_rule_radials_per_mile(12.0, &value) gives 5.0
+ */
+int32_t lubber_rule_radials_per_mile(double arc_radius_nm, double *rule_radials_per_mile);
+
+/**
+ * `lubber_rule_radials_per_mile` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_rule_radials_per_mile_n(size_t count,
+                                      const double *arc_radius_nm,
+                                      ptrdiff_t arc_radius_nm_stride,
+                                      double *rule_radials_per_mile,
+                                      ptrdiff_t rule_radials_per_mile_stride,
+                                      int32_t *status);
+
+/**
+ * The lead in radials for the turn off an arc, by the sixty-to-one rule and a correction.
+ *
+ * `(60 / D) r`, times (90 ± lead) / 90 (`proportion`), or a third more inbound and less outbound inside 10 NM (`third`).
+ *
+ * @param arc_radius_nm distance of the arc from the station, above 0 to 1000
+ * @param turn_radius_nm radius of the turn, above 0 to 1000
+ * @param flown whether the radial is flown inbound or outbound: LUBBER_RADIAL_FLOWN_INBOUND, LUBBER_RADIAL_FLOWN_OUTBOUND
+ * @param rule which correction: LUBBER_ARC_LEAD_RULE_PLAIN, LUBBER_ARC_LEAD_RULE_PROPORTION, LUBBER_ARC_LEAD_RULE_THIRD
+ * @param[out] rule_lead_radials_deg the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: A rule. See `arc_exit` for the exact lead in wind and with roll.
+ * Degenerate cases: Where the exact turn toward the station no longer fits, the rules still give a number.
+ * Errors: A value outside its range.
+ * Source: CNATRA P-871 chapter 4; CNATRA P-1204 p. 76; CNATRA P-1265 p. 2-10.
+ *
+ * Example: lubber_rule_lead_radials_deg(10.0, 2.5, LUBBER_RADIAL_FLOWN_INBOUND, LUBBER_ARC_LEAD_RULE_PROPORTION, &value) gives 17.5
+ */
+int32_t lubber_rule_lead_radials_deg(double arc_radius_nm,
+                                     double turn_radius_nm,
+                                     int32_t flown,
+                                     int32_t rule,
+                                     double *rule_lead_radials_deg);
+
+/**
+ * `lubber_rule_lead_radials_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * `flown` is one code for all points: whether the radial is flown inbound or outbound: LUBBER_RADIAL_FLOWN_INBOUND, LUBBER_RADIAL_FLOWN_OUTBOUND
+ *
+ * `rule` is one code for all points: which correction: LUBBER_ARC_LEAD_RULE_PLAIN, LUBBER_ARC_LEAD_RULE_PROPORTION, LUBBER_ARC_LEAD_RULE_THIRD
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_rule_lead_radials_deg_n(size_t count,
+                                      const double *arc_radius_nm,
+                                      ptrdiff_t arc_radius_nm_stride,
+                                      const double *turn_radius_nm,
+                                      ptrdiff_t turn_radius_nm_stride,
+                                      int32_t flown,
+                                      int32_t rule,
+                                      double *rule_lead_radials_deg,
+                                      ptrdiff_t rule_lead_radials_deg_stride,
+                                      int32_t *status);
 
 /**
  * Radial, DME, ground distance and elevation angle of an aircraft from a station.

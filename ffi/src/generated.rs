@@ -108,6 +108,8 @@ pub const LUBBER_ERROR_GROUNDSPEED_MADE_GOOD: i32 = -44;
 pub const LUBBER_ERROR_BEARING_DRIFT: i32 = -45;
 /// Angle off the bow out of range; allowed: above 0.0 below 180.0 deg.
 pub const LUBBER_ERROR_ANGLE_OFF_BOW: i32 = -46;
+/// Radius of the sphere out of range; allowed: from 1.0 to 100000.0 NM.
+pub const LUBBER_ERROR_SPHERE_RADIUS: i32 = -47;
 /// The course change is a reversal and has no lead.
 pub const LUBBER_ERROR_COURSE_REVERSAL: i32 = -101;
 /// The airspeed cannot hold the course against the wind.
@@ -134,6 +136,28 @@ pub const LUBBER_ARC_SENSE_COUNTERCLOCKWISE: i32 = -1;
 pub const LUBBER_RADIAL_FLOWN_INBOUND: i32 = 0;
 /// Away from it.
 pub const LUBBER_RADIAL_FLOWN_OUTBOUND: i32 = 1;
+/// Not at all: radials per mile times the radius. CNATRA P-871 chapter 4.
+pub const LUBBER_ARC_LEAD_RULE_PLAIN: i32 = 0;
+/// The radius times (90 ± lead) / 90. CNATRA P-1204 p. 76 (4-01), printed formula.
+pub const LUBBER_ARC_LEAD_RULE_PROPORTION: i32 = 1;
+/// A third more inbound, a third less outbound, inside 10 NM. CNATRA P-1265 p. 2-10 (5-99).
+pub const LUBBER_ARC_LEAD_RULE_THIRD: i32 = 2;
+/// 15 percent of the true airspeed in knots. Common practice.
+pub const LUBBER_BANK_RULE_FIFTEEN_PERCENT: i32 = 0;
+/// A tenth of the true airspeed and 7. Common practice.
+pub const LUBBER_BANK_RULE_TENTH_AND_SEVEN: i32 = 1;
+/// A tenth of the true airspeed and 5. Common practice, rarely.
+pub const LUBBER_BANK_RULE_TENTH_AND_FIVE: i32 = 2;
+/// 20 percent of the airspeed, said of the indicated airspeed of a jet. CNATRA P-1215, timed turns.
+pub const LUBBER_BANK_RULE_TWENTY_PERCENT: i32 = 3;
+/// 0.5 percent of the speed, for standard rate. CNATRA P-340, arc and radial intercepts, p. 6-98.
+pub const LUBBER_RADIUS_RULE_HALF_PERCENT: i32 = 0;
+/// 1 percent of the speed, for half standard rate. CNATRA P-1282 and P-1265.
+pub const LUBBER_RADIUS_RULE_ONE_PERCENT: i32 = 1;
+/// Miles a minute less two, for 30 degrees of bank. AFMAN 11-217 (rescinded), as quoted.
+pub const LUBBER_RADIUS_RULE_MILES_A_MINUTE_LESS_TWO: i32 = 2;
+/// A tenth of the square of the miles a minute, for 30 degrees of bank. AFMAN 11-217 Vol 3 p. 65 (rescinded), as quoted.
+pub const LUBBER_RADIUS_RULE_TENTH_OF_SQUARE: i32 = 3;
 
 /// What a status means: a text that lives forever; for a number that is no status, a text that says so. Never null.
 #[unsafe(no_mangle)]
@@ -188,6 +212,7 @@ pub extern "C" fn lubber_status_text(status: i32) -> *const c_char {
         -44 => c"groundspeed out of range; allowed: above 0.0 to 10000.0 kt",
         -45 => c"change of the bearing out of range; allowed: above 0.0 below 180.0 deg",
         -46 => c"angle off the bow out of range; allowed: above 0.0 below 180.0 deg",
+        -47 => c"radius of the sphere out of range; allowed: from 1.0 to 100000.0 NM",
         -101 => c"the course change is a reversal and has no lead",
         -102 => c"the airspeed cannot hold the course against the wind",
         -103 => c"the turn does not fit between the radial and the arc",
@@ -3000,6 +3025,248 @@ pub unsafe extern "C" fn lubber_geodesic_direct_n(
     unsafe { many("geodesic_direct", count, &inputs, &outputs, status) }
 }
 
+/// Ground distance from slant range and height above the station: the inverse of [`slant_range_nm`].
+///
+/// `2 R asin(sqrt((s^2 - h^2) / (4 R (R + h))))` over a sphere of the mean radius of WGS-84.
+///
+/// @param slant_range_nm the DME reading, 0 to 10 900
+/// @param height_ft above the station's antenna, -60 000 to 400 000
+/// @param[out] ground_distance_nm the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Within 1 m of the ellipsoid to 100 NM and 45 000 ft, beyond twice the height. Close to overhead a small change of
+/// range is a large one of distance: seven times at 1.01 times the height.
+/// Degenerate cases: A slant range of the height is overhead: zero.
+/// Errors: A value outside its range, or a slant range shorter than the height.
+/// Source: The law of cosines between the radii R and R + h; in the plane `sqrt(s^2 - h^2)`, ICAO Doc 8168 Vol II (5th ed. 2006),
+/// Part I Section 4 Chapter 3 Appendix C, 3.3.4.
+///
+/// Example: lubber_ground_distance_nm(11.159, 30000.0, &value) gives 10.000
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_ground_distance_nm(
+    slant_range_nm: f64,
+    height_ft: f64,
+    ground_distance_nm: *mut f64,
+) -> i32 {
+    let answer = || plain::ground_distance_nm(slant_range_nm, height_ft).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [ground_distance_nm]) }
+}
+
+/// `lubber_ground_distance_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_ground_distance_nm_n(
+    count: usize,
+    slant_range_nm: *const f64,
+    slant_range_nm_stride: isize,
+    height_ft: *const f64,
+    height_ft_stride: isize,
+    ground_distance_nm: *mut f64,
+    ground_distance_nm_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(slant_range_nm, slant_range_nm_stride), Array::input(height_ft, height_ft_stride)], [Array::output(ground_distance_nm, ground_distance_nm_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("ground_distance_nm", count, &inputs, &outputs, status) }
+}
+
+/// The least DME reading, overhead at a height above the station.
+///
+/// The height in nautical miles, 6 076.1 ft each.
+///
+/// @param height_ft above the station's antenna, -60 000 to 400 000
+/// @param[out] least_dme_nm the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding error.
+/// Degenerate cases: Below the station it is the depth.
+/// Errors: A value outside its range.
+/// Source: The definition of slant range.
+///
+/// Example: lubber_least_dme_nm(12000.0, &value) gives 1.975
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_least_dme_nm(
+    height_ft: f64,
+    least_dme_nm: *mut f64,
+) -> i32 {
+    let answer = || plain::least_dme_nm(height_ft).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [least_dme_nm]) }
+}
+
+/// `lubber_least_dme_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_least_dme_nm_n(
+    count: usize,
+    height_ft: *const f64,
+    height_ft_stride: isize,
+    least_dme_nm: *mut f64,
+    least_dme_nm_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(height_ft, height_ft_stride)], [Array::output(least_dme_nm, least_dme_nm_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("least_dme_nm", count, &inputs, &outputs, status) }
+}
+
+/// The great circle between two points of a sphere: its length and its bearings.
+///
+/// The central angle from its chords; bearings by spherical trigonometry.
+///
+/// @param lat1_deg latitude of the first point, -90 to 90
+/// @param lon1_deg longitude of the first point, any finite number
+/// @param lat2_deg latitude of the second point, -90 to 90
+/// @param lon2_deg longitude of the second point, any finite number
+/// @param sphere_radius_nm radius of the sphere, 1 to 100 000
+/// @param[out] distance_nm Length along the surface.; may be NULL
+/// @param[out] initial_bearing_deg Bearing at the first point, 0 to 360; NaN between coincident points.; may be NULL
+/// @param[out] final_bearing_deg Bearing at the second point, onward, 0 to 360; NaN between coincident points.; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding on the sphere; against the ellipsoid up to 0.56 percent. For the earth itself use `geodesic_inverse`.
+/// Degenerate cases: Coincident points have no bearing (NaN).
+/// Errors: A value outside its range.
+/// Source: Spherical trigonometry; the default radius is the mean one of WGS-84.
+///
+/// Example: lubber_great_circle_inverse(51.0, 0.0, 52.0, 1.0, 3440.069531, &value, NULL, NULL) gives 70.722
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_great_circle_inverse(
+    lat1_deg: f64,
+    lon1_deg: f64,
+    lat2_deg: f64,
+    lon2_deg: f64,
+    sphere_radius_nm: f64,
+    distance_nm: *mut f64,
+    initial_bearing_deg: *mut f64,
+    final_bearing_deg: *mut f64,
+) -> i32 {
+    let answer = || plain::great_circle_inverse(lat1_deg, lon1_deg, lat2_deg, lon2_deg, sphere_radius_nm).map(|answer| [answer.distance_nm, answer.initial_bearing_deg, answer.final_bearing_deg]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [distance_nm, initial_bearing_deg, final_bearing_deg]) }
+}
+
+/// `lubber_great_circle_inverse` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_great_circle_inverse_n(
+    count: usize,
+    lat1_deg: *const f64,
+    lat1_deg_stride: isize,
+    lon1_deg: *const f64,
+    lon1_deg_stride: isize,
+    lat2_deg: *const f64,
+    lat2_deg_stride: isize,
+    lon2_deg: *const f64,
+    lon2_deg_stride: isize,
+    sphere_radius_nm: *const f64,
+    sphere_radius_nm_stride: isize,
+    distance_nm: *mut f64,
+    distance_nm_stride: isize,
+    initial_bearing_deg: *mut f64,
+    initial_bearing_deg_stride: isize,
+    final_bearing_deg: *mut f64,
+    final_bearing_deg_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(lat1_deg, lat1_deg_stride), Array::input(lon1_deg, lon1_deg_stride), Array::input(lat2_deg, lat2_deg_stride), Array::input(lon2_deg, lon2_deg_stride), Array::input(sphere_radius_nm, sphere_radius_nm_stride)], [Array::output(distance_nm, distance_nm_stride), Array::output(initial_bearing_deg, initial_bearing_deg_stride), Array::output(final_bearing_deg, final_bearing_deg_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("great_circle_inverse", count, &inputs, &outputs, status) }
+}
+
+/// The point reached along a great circle of a sphere.
+///
+/// Spherical trigonometry.
+///
+/// @param lat_deg latitude of the start, -90 to 90
+/// @param lon_deg longitude of the start, any finite number
+/// @param bearing_deg bearing at the start, any finite number
+/// @param distance_nm length of the line, 0 to 10 900
+/// @param sphere_radius_nm radius of the sphere, 1 to 100 000
+/// @param[out] latitude_deg Latitude of the point reached, -90 to 90.; may be NULL
+/// @param[out] longitude_deg Longitude of the point reached, -180 to 180.; may be NULL
+/// @param[out] final_bearing_deg Bearing of the circle there, onward, 0 to 360.; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding on the sphere. For the earth itself use `geodesic_direct`.
+/// Degenerate cases: From a pole the bearing is taken against the meridian of the longitude given there.
+/// Errors: A value outside its range.
+/// Source: Spherical trigonometry; the default radius is the mean one of WGS-84.
+///
+/// Example: lubber_great_circle_direct(0.0, 0.0, 90.0, 60.0, 3437.746771, NULL, &value, NULL) gives 1.0000
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_great_circle_direct(
+    lat_deg: f64,
+    lon_deg: f64,
+    bearing_deg: f64,
+    distance_nm: f64,
+    sphere_radius_nm: f64,
+    latitude_deg: *mut f64,
+    longitude_deg: *mut f64,
+    final_bearing_deg: *mut f64,
+) -> i32 {
+    let answer = || plain::great_circle_direct(lat_deg, lon_deg, bearing_deg, distance_nm, sphere_radius_nm).map(|answer| [answer.latitude_deg, answer.longitude_deg, answer.final_bearing_deg]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [latitude_deg, longitude_deg, final_bearing_deg]) }
+}
+
+/// `lubber_great_circle_direct` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_great_circle_direct_n(
+    count: usize,
+    lat_deg: *const f64,
+    lat_deg_stride: isize,
+    lon_deg: *const f64,
+    lon_deg_stride: isize,
+    bearing_deg: *const f64,
+    bearing_deg_stride: isize,
+    distance_nm: *const f64,
+    distance_nm_stride: isize,
+    sphere_radius_nm: *const f64,
+    sphere_radius_nm_stride: isize,
+    latitude_deg: *mut f64,
+    latitude_deg_stride: isize,
+    longitude_deg: *mut f64,
+    longitude_deg_stride: isize,
+    final_bearing_deg: *mut f64,
+    final_bearing_deg_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(lat_deg, lat_deg_stride), Array::input(lon_deg, lon_deg_stride), Array::input(bearing_deg, bearing_deg_stride), Array::input(distance_nm, distance_nm_stride), Array::input(sphere_radius_nm, sphere_radius_nm_stride)], [Array::output(latitude_deg, latitude_deg_stride), Array::output(longitude_deg, longitude_deg_stride), Array::output(final_bearing_deg, final_bearing_deg_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("great_circle_direct", count, &inputs, &outputs, status) }
+}
+
 /// Distance before a fix at which to begin the turn, so as to roll out on the outbound course.
 ///
 /// The displacement of the turn through the air (roll in at the roll rate, hold the bank, roll out wings level) plus wind times
@@ -3411,6 +3678,427 @@ pub unsafe extern "C" fn lubber_lead_radial_outbound_deg_n(
     let (inputs, outputs) = ([Array::input(arc_radius_nm, arc_radius_nm_stride), Array::input(turn_radius_nm, turn_radius_nm_stride)], [Array::output(lead_radial_outbound_deg, lead_radial_outbound_deg_stride)]);
     // SAFETY: the caller vouches for the arrays.
     unsafe { many("lead_radial_outbound_deg", count, &inputs, &outputs, status) }
+}
+
+/// The lead of a course change by mental arithmetic: a third of a mile for each 60 kt, and more for height.
+///
+/// `(gs / 60) / 3 * change / 90`, and half a nautical mile for each 10 000 ft above 5 000 ft.
+///
+/// @param groundspeed_kt groundspeed, 0 to 10 000
+/// @param course_change_deg change of course, either way, reduced to half a circle
+/// @param height_above_station_ft height above the station's antenna, -60 000 to 400 000
+/// @param[out] rule_lead_nm the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: A rule: short by half at jet speeds, where no one flies the bank of standard rate. See `lead_nm` for the exact lead.
+/// Degenerate cases: Beyond 90 degrees the proportion goes on, while the exact lead grows like a tangent.
+/// Errors: A value outside its range.
+/// Source: Common practice.
+///
+/// Example: lubber_rule_lead_nm(180.0, 90.0, 0.0, &value) gives 1.00
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_lead_nm(
+    groundspeed_kt: f64,
+    course_change_deg: f64,
+    height_above_station_ft: f64,
+    rule_lead_nm: *mut f64,
+) -> i32 {
+    let answer = || plain::rule_lead_nm(groundspeed_kt, course_change_deg, height_above_station_ft).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [rule_lead_nm]) }
+}
+
+/// `lubber_rule_lead_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_lead_nm_n(
+    count: usize,
+    groundspeed_kt: *const f64,
+    groundspeed_kt_stride: isize,
+    course_change_deg: *const f64,
+    course_change_deg_stride: isize,
+    height_above_station_ft: *const f64,
+    height_above_station_ft_stride: isize,
+    rule_lead_nm: *mut f64,
+    rule_lead_nm_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(groundspeed_kt, groundspeed_kt_stride), Array::input(course_change_deg, course_change_deg_stride), Array::input(height_above_station_ft, height_above_station_ft_stride)], [Array::output(rule_lead_nm, rule_lead_nm_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("rule_lead_nm", count, &inputs, &outputs, status) }
+}
+
+/// The DME reading at which mental arithmetic begins the turn: the rule's lead added to the height in miles.
+///
+/// `(gs / 60) / 3 * change / 90 + height / 6000`.
+///
+/// @param groundspeed_kt groundspeed, 0 to 10 000
+/// @param course_change_deg change of course, either way, reduced to half a circle
+/// @param height_above_station_ft height above the station's antenna, -60 000 to 400 000
+/// @param[out] rule_reading_nm the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: A rule whose two errors work against each other: the lead of standard rate is too short for a fast aircraft, and the sum of distance and
+/// height is more than the slant. See `dme_at_roll_in_nm` for the exact reading.
+/// Degenerate cases: As `rule_lead_nm`.
+/// Errors: A value outside its range.
+/// Source: Common practice.
+///
+/// Example: lubber_rule_reading_nm(450.0, 60.0, 36000.0, &value) gives 7.67
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_reading_nm(
+    groundspeed_kt: f64,
+    course_change_deg: f64,
+    height_above_station_ft: f64,
+    rule_reading_nm: *mut f64,
+) -> i32 {
+    let answer = || plain::rule_reading_nm(groundspeed_kt, course_change_deg, height_above_station_ft).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [rule_reading_nm]) }
+}
+
+/// `lubber_rule_reading_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_reading_nm_n(
+    count: usize,
+    groundspeed_kt: *const f64,
+    groundspeed_kt_stride: isize,
+    course_change_deg: *const f64,
+    course_change_deg_stride: isize,
+    height_above_station_ft: *const f64,
+    height_above_station_ft_stride: isize,
+    rule_reading_nm: *mut f64,
+    rule_reading_nm_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(groundspeed_kt, groundspeed_kt_stride), Array::input(course_change_deg, course_change_deg_stride), Array::input(height_above_station_ft, height_above_station_ft_stride)], [Array::output(rule_reading_nm, rule_reading_nm_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("rule_reading_nm", count, &inputs, &outputs, status) }
+}
+
+/// The least DME reading overhead by rule: the height in miles, 6 000 ft to the mile.
+///
+/// `height / 6000`.
+///
+/// @param height_ft height above the station's antenna, -60 000 to 400 000
+/// @param[out] rule_least_dme_nm the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: 1.3 percent high: a nautical mile is 6 076.1 ft. See `least_dme_nm`.
+/// Degenerate cases: None.
+/// Errors: A value outside its range.
+/// Source: Common practice.
+///
+/// Example: lubber_rule_least_dme_nm(12000.0, &value) gives 2.00
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_least_dme_nm(
+    height_ft: f64,
+    rule_least_dme_nm: *mut f64,
+) -> i32 {
+    let answer = || plain::rule_least_dme_nm(height_ft).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [rule_least_dme_nm]) }
+}
+
+/// `lubber_rule_least_dme_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_least_dme_nm_n(
+    count: usize,
+    height_ft: *const f64,
+    height_ft_stride: isize,
+    rule_least_dme_nm: *mut f64,
+    rule_least_dme_nm_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(height_ft, height_ft_stride)], [Array::output(rule_least_dme_nm, rule_least_dme_nm_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("rule_least_dme_nm", count, &inputs, &outputs, status) }
+}
+
+/// The cone of confusion by rule: as wide on each side as the aircraft is high.
+///
+/// `height / 6000`, a half-angle of 45 degrees.
+///
+/// @param height_ft height above the station's antenna, -60 000 to 400 000
+/// @param[out] rule_cone_radius_nm the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: ICAO Doc 8168 takes 50 degrees, which is wider by 19 percent. See `cone_radius_nm`.
+/// Degenerate cases: At the station's height and below it the radius is zero.
+/// Errors: A value outside its range.
+/// Source: Common practice.
+///
+/// Example: lubber_rule_cone_radius_nm(36000.0, &value) gives 6.00
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_cone_radius_nm(
+    height_ft: f64,
+    rule_cone_radius_nm: *mut f64,
+) -> i32 {
+    let answer = || plain::rule_cone_radius_nm(height_ft).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [rule_cone_radius_nm]) }
+}
+
+/// `lubber_rule_cone_radius_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_cone_radius_nm_n(
+    count: usize,
+    height_ft: *const f64,
+    height_ft_stride: isize,
+    rule_cone_radius_nm: *mut f64,
+    rule_cone_radius_nm_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(height_ft, height_ft_stride)], [Array::output(rule_cone_radius_nm, rule_cone_radius_nm_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("rule_cone_radius_nm", count, &inputs, &outputs, status) }
+}
+
+/// The bank of a standard-rate turn by a rule of thumb.
+///
+/// 15 percent of the speed, a tenth of it and 7, a tenth of it and 5, or 20 percent of it.
+///
+/// @param true_airspeed_kt true airspeed (the indicated one for `twenty_percent`), above 0 to 5000
+/// @param rule which rule: LUBBER_BANK_RULE_FIFTEEN_PERCENT, LUBBER_BANK_RULE_TENTH_AND_SEVEN, LUBBER_BANK_RULE_TENTH_AND_FIVE, LUBBER_BANK_RULE_TWENTY_PERCENT
+/// @param[out] rule_bank_deg the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: They contradict each other; the exact bank is `atan(V / 364.07)`. See `bank_for_rate_deg`.
+/// Degenerate cases: At jet speeds the rules give more bank than anyone flies.
+/// Errors: A value outside its range.
+/// Source: 15 percent, a tenth and 7, a tenth and 5: common practice. 20 percent: CNATRA P-1215.
+///
+/// Example: lubber_rule_bank_deg(120.0, LUBBER_BANK_RULE_TENTH_AND_SEVEN, &value) gives 19.0
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_bank_deg(
+    true_airspeed_kt: f64,
+    rule: i32,
+    rule_bank_deg: *mut f64,
+) -> i32 {
+    let answer = || plain::rule_bank_deg(true_airspeed_kt, lubberline::rules::BankRule::from_code("rule", f64::from(rule))?).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [rule_bank_deg]) }
+}
+
+/// `lubber_rule_bank_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// `rule` is one code for all points: which rule: LUBBER_BANK_RULE_FIFTEEN_PERCENT, LUBBER_BANK_RULE_TENTH_AND_SEVEN, LUBBER_BANK_RULE_TENTH_AND_FIVE, LUBBER_BANK_RULE_TWENTY_PERCENT
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_bank_deg_n(
+    count: usize,
+    true_airspeed_kt: *const f64,
+    true_airspeed_kt_stride: isize,
+    rule: i32,
+    rule_bank_deg: *mut f64,
+    rule_bank_deg_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let rule = f64::from(rule);
+    let (inputs, outputs) = ([Array::input(true_airspeed_kt, true_airspeed_kt_stride), Array::input(&raw const rule, 0)], [Array::output(rule_bank_deg, rule_bank_deg_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("rule_bank_deg", count, &inputs, &outputs, status) }
+}
+
+/// The radius of a turn by a rule of thumb.
+///
+/// 0.5 percent of the speed (standard rate), 1 percent (half standard rate), miles a minute less two, or a tenth of their square (30 degrees).
+///
+/// @param speed_kt speed, above 0 to 5000
+/// @param rule which rule: LUBBER_RADIUS_RULE_HALF_PERCENT, LUBBER_RADIUS_RULE_ONE_PERCENT, LUBBER_RADIUS_RULE_MILES_A_MINUTE_LESS_TWO, LUBBER_RADIUS_RULE_TENTH_OF_SQUARE
+/// @param[out] rule_turn_radius_nm the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Within 6 percent of `V / (60 pi)` and `V / (30 pi)`; the last is 10 percent high throughout. See `turn_radius_nm`.
+/// Degenerate cases: Miles a minute less two is zero below 120 kt.
+/// Errors: A value outside its range.
+/// Source: CNATRA P-340 p. 6-98; CNATRA P-1282; AFMAN 11-217 (rescinded), as quoted.
+///
+/// Example: lubber_rule_turn_radius_nm(250.0, LUBBER_RADIUS_RULE_ONE_PERCENT, &value) gives 2.50
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_turn_radius_nm(
+    speed_kt: f64,
+    rule: i32,
+    rule_turn_radius_nm: *mut f64,
+) -> i32 {
+    let answer = || plain::rule_turn_radius_nm(speed_kt, lubberline::rules::RadiusRule::from_code("rule", f64::from(rule))?).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [rule_turn_radius_nm]) }
+}
+
+/// `lubber_rule_turn_radius_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// `rule` is one code for all points: which rule: LUBBER_RADIUS_RULE_HALF_PERCENT, LUBBER_RADIUS_RULE_ONE_PERCENT, LUBBER_RADIUS_RULE_MILES_A_MINUTE_LESS_TWO, LUBBER_RADIUS_RULE_TENTH_OF_SQUARE
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_turn_radius_nm_n(
+    count: usize,
+    speed_kt: *const f64,
+    speed_kt_stride: isize,
+    rule: i32,
+    rule_turn_radius_nm: *mut f64,
+    rule_turn_radius_nm_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let rule = f64::from(rule);
+    let (inputs, outputs) = ([Array::input(speed_kt, speed_kt_stride), Array::input(&raw const rule, 0)], [Array::output(rule_turn_radius_nm, rule_turn_radius_nm_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("rule_turn_radius_nm", count, &inputs, &outputs, status) }
+}
+
+/// Radials to the mile along an arc by the sixty-to-one rule.
+///
+/// `60 / D`; the exact divisor is 57.3.
+///
+/// @param arc_radius_nm distance of the arc from the station, above 0 to 1000
+/// @param[out] rule_radials_per_mile the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: 4.7 percent high.
+/// Degenerate cases: None in the range.
+/// Errors: A value outside its range.
+/// Source: CNATRA P-871 chapter 4, Radial Interception from an Arc.
+///
+/// Example: lubber_rule_radials_per_mile(12.0, &value) gives 5.0
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_radials_per_mile(
+    arc_radius_nm: f64,
+    rule_radials_per_mile: *mut f64,
+) -> i32 {
+    let answer = || plain::rule_radials_per_mile(arc_radius_nm).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [rule_radials_per_mile]) }
+}
+
+/// `lubber_rule_radials_per_mile` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_radials_per_mile_n(
+    count: usize,
+    arc_radius_nm: *const f64,
+    arc_radius_nm_stride: isize,
+    rule_radials_per_mile: *mut f64,
+    rule_radials_per_mile_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(arc_radius_nm, arc_radius_nm_stride)], [Array::output(rule_radials_per_mile, rule_radials_per_mile_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("rule_radials_per_mile", count, &inputs, &outputs, status) }
+}
+
+/// The lead in radials for the turn off an arc, by the sixty-to-one rule and a correction.
+///
+/// `(60 / D) r`, times (90 ± lead) / 90 (`proportion`), or a third more inbound and less outbound inside 10 NM (`third`).
+///
+/// @param arc_radius_nm distance of the arc from the station, above 0 to 1000
+/// @param turn_radius_nm radius of the turn, above 0 to 1000
+/// @param flown whether the radial is flown inbound or outbound: LUBBER_RADIAL_FLOWN_INBOUND, LUBBER_RADIAL_FLOWN_OUTBOUND
+/// @param rule which correction: LUBBER_ARC_LEAD_RULE_PLAIN, LUBBER_ARC_LEAD_RULE_PROPORTION, LUBBER_ARC_LEAD_RULE_THIRD
+/// @param[out] rule_lead_radials_deg the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: A rule. See `arc_exit` for the exact lead in wind and with roll.
+/// Degenerate cases: Where the exact turn toward the station no longer fits, the rules still give a number.
+/// Errors: A value outside its range.
+/// Source: CNATRA P-871 chapter 4; CNATRA P-1204 p. 76; CNATRA P-1265 p. 2-10.
+///
+/// Example: lubber_rule_lead_radials_deg(10.0, 2.5, LUBBER_RADIAL_FLOWN_INBOUND, LUBBER_ARC_LEAD_RULE_PROPORTION, &value) gives 17.5
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_lead_radials_deg(
+    arc_radius_nm: f64,
+    turn_radius_nm: f64,
+    flown: i32,
+    rule: i32,
+    rule_lead_radials_deg: *mut f64,
+) -> i32 {
+    let answer = || plain::rule_lead_radials_deg(arc_radius_nm, turn_radius_nm, lubberline::lead::RadialFlown::from_code("flown", f64::from(flown))?, lubberline::rules::ArcLeadRule::from_code("rule", f64::from(rule))?).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [rule_lead_radials_deg]) }
+}
+
+/// `lubber_rule_lead_radials_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// `flown` is one code for all points: whether the radial is flown inbound or outbound: LUBBER_RADIAL_FLOWN_INBOUND, LUBBER_RADIAL_FLOWN_OUTBOUND
+///
+/// `rule` is one code for all points: which correction: LUBBER_ARC_LEAD_RULE_PLAIN, LUBBER_ARC_LEAD_RULE_PROPORTION, LUBBER_ARC_LEAD_RULE_THIRD
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_lead_radials_deg_n(
+    count: usize,
+    arc_radius_nm: *const f64,
+    arc_radius_nm_stride: isize,
+    turn_radius_nm: *const f64,
+    turn_radius_nm_stride: isize,
+    flown: i32,
+    rule: i32,
+    rule_lead_radials_deg: *mut f64,
+    rule_lead_radials_deg_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let flown = f64::from(flown);
+    let rule = f64::from(rule);
+    let (inputs, outputs) = ([Array::input(arc_radius_nm, arc_radius_nm_stride), Array::input(turn_radius_nm, turn_radius_nm_stride), Array::input(&raw const flown, 0), Array::input(&raw const rule, 0)], [Array::output(rule_lead_radials_deg, rule_lead_radials_deg_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many("rule_lead_radials_deg", count, &inputs, &outputs, status) }
 }
 
 /// Radial, DME, ground distance and elevation angle of an aircraft from a station.

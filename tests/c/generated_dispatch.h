@@ -264,6 +264,26 @@ static int32_t call_geodesic_direct(const double *in, double *out)
     return lubber_geodesic_direct(in[0], in[1], in[2], in[3], &out[0], &out[1], &out[2]);
 }
 
+static int32_t call_ground_distance_nm(const double *in, double *out)
+{
+    return lubber_ground_distance_nm(in[0], in[1], &out[0]);
+}
+
+static int32_t call_least_dme_nm(const double *in, double *out)
+{
+    return lubber_least_dme_nm(in[0], &out[0]);
+}
+
+static int32_t call_great_circle_inverse(const double *in, double *out)
+{
+    return lubber_great_circle_inverse(in[0], in[1], in[2], in[3], in[4], &out[0], &out[1], &out[2]);
+}
+
+static int32_t call_great_circle_direct(const double *in, double *out)
+{
+    return lubber_great_circle_direct(in[0], in[1], in[2], in[3], in[4], &out[0], &out[1], &out[2]);
+}
+
 static int32_t call_lead_nm(const double *in, double *out)
 {
     return lubber_lead_nm(in[0], in[1], in[2], in[3], in[4], in[5], in[6], in[7], &out[0]);
@@ -297,6 +317,46 @@ static int32_t call_lead_radial_inbound_deg(const double *in, double *out)
 static int32_t call_lead_radial_outbound_deg(const double *in, double *out)
 {
     return lubber_lead_radial_outbound_deg(in[0], in[1], &out[0]);
+}
+
+static int32_t call_rule_lead_nm(const double *in, double *out)
+{
+    return lubber_rule_lead_nm(in[0], in[1], in[2], &out[0]);
+}
+
+static int32_t call_rule_reading_nm(const double *in, double *out)
+{
+    return lubber_rule_reading_nm(in[0], in[1], in[2], &out[0]);
+}
+
+static int32_t call_rule_least_dme_nm(const double *in, double *out)
+{
+    return lubber_rule_least_dme_nm(in[0], &out[0]);
+}
+
+static int32_t call_rule_cone_radius_nm(const double *in, double *out)
+{
+    return lubber_rule_cone_radius_nm(in[0], &out[0]);
+}
+
+static int32_t call_rule_bank_deg(const double *in, double *out)
+{
+    return lubber_rule_bank_deg(in[0], (int32_t)in[1], &out[0]);
+}
+
+static int32_t call_rule_turn_radius_nm(const double *in, double *out)
+{
+    return lubber_rule_turn_radius_nm(in[0], (int32_t)in[1], &out[0]);
+}
+
+static int32_t call_rule_radials_per_mile(const double *in, double *out)
+{
+    return lubber_rule_radials_per_mile(in[0], &out[0]);
+}
+
+static int32_t call_rule_lead_radials_deg(const double *in, double *out)
+{
+    return lubber_rule_lead_radials_deg(in[0], in[1], (int32_t)in[2], (int32_t)in[3], &out[0]);
 }
 
 static int32_t call_observe(const double *in, double *out)
@@ -475,6 +535,10 @@ static const struct dispatch DISPATCH[] = {
     {"geodesic_inverse", 4, 3, {"distance_nm", "initial_bearing_deg", "final_bearing_deg"}, call_geodesic_inverse},
     {"slant_range_nm", 2, 1, {"slant_range_nm"}, call_slant_range_nm},
     {"geodesic_direct", 4, 3, {"latitude_deg", "longitude_deg", "final_bearing_deg"}, call_geodesic_direct},
+    {"ground_distance_nm", 2, 1, {"ground_distance_nm"}, call_ground_distance_nm},
+    {"least_dme_nm", 1, 1, {"least_dme_nm"}, call_least_dme_nm},
+    {"great_circle_inverse", 5, 3, {"distance_nm", "initial_bearing_deg", "final_bearing_deg"}, call_great_circle_inverse},
+    {"great_circle_direct", 5, 3, {"latitude_deg", "longitude_deg", "final_bearing_deg"}, call_great_circle_direct},
     {"lead_nm", 8, 1, {"lead_nm"}, call_lead_nm},
     {"dme_at_roll_in_nm", 9, 1, {"dme_at_roll_in_nm"}, call_dme_at_roll_in_nm},
     {"turn_anticipation_nm", 2, 1, {"turn_anticipation_nm"}, call_turn_anticipation_nm},
@@ -482,6 +546,14 @@ static const struct dispatch DISPATCH[] = {
     {"arc_entry_outbound_nm", 2, 1, {"arc_entry_outbound_nm"}, call_arc_entry_outbound_nm},
     {"lead_radial_inbound_deg", 2, 1, {"lead_radial_inbound_deg"}, call_lead_radial_inbound_deg},
     {"lead_radial_outbound_deg", 2, 1, {"lead_radial_outbound_deg"}, call_lead_radial_outbound_deg},
+    {"rule_lead_nm", 3, 1, {"rule_lead_nm"}, call_rule_lead_nm},
+    {"rule_reading_nm", 3, 1, {"rule_reading_nm"}, call_rule_reading_nm},
+    {"rule_least_dme_nm", 1, 1, {"rule_least_dme_nm"}, call_rule_least_dme_nm},
+    {"rule_cone_radius_nm", 1, 1, {"rule_cone_radius_nm"}, call_rule_cone_radius_nm},
+    {"rule_bank_deg", 2, 1, {"rule_bank_deg"}, call_rule_bank_deg},
+    {"rule_turn_radius_nm", 2, 1, {"rule_turn_radius_nm"}, call_rule_turn_radius_nm},
+    {"rule_radials_per_mile", 1, 1, {"rule_radials_per_mile"}, call_rule_radials_per_mile},
+    {"rule_lead_radials_deg", 4, 1, {"rule_lead_radials_deg"}, call_rule_lead_radials_deg},
     {"observe", 7, 4, {"radial_deg", "dme_nm", "ground_distance_nm", "elevation_angle_deg"}, call_observe},
     {"cone_radius_nm", 2, 1, {"cone_radius_nm"}, call_cone_radius_nm},
     {"time_to_fly_s", 2, 1, {"time_to_fly_s"}, call_time_to_fly_s},

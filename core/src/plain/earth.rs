@@ -2,9 +2,11 @@
 
 use super::{any_nan, outputs};
 use crate::Error;
-use crate::earth;
-use crate::value::units::{degree, nautical_mile};
-use crate::value::{Bearing, GroundDistance, HeightAboveStation, Latitude, Longitude, Position};
+use crate::earth::{self, Sphere};
+use crate::value::units::{degree, nautical_mile, nautical_miles};
+use crate::value::{
+    Bearing, GroundDistance, HeightAboveStation, Latitude, Longitude, Position, Quantity, SlantRange,
+};
 
 /// A position from plain numbers under the names its caller gave them.
 pub(super) fn position(
@@ -174,4 +176,207 @@ pub fn geodesic_direct(
         longitude_deg: point.longitude().angle().get::<degree>(),
         final_bearing_deg: bearing.angle().get::<degree>(),
     })
+}
+
+/// Ground distance from slant range and height above the station: the inverse of [`slant_range_nm`].
+///
+/// `2 R asin(sqrt((s^2 - h^2) / (4 R (R + h))))` over a sphere of the mean radius of WGS-84.
+///
+/// # Arguments
+/// - `slant_range_nm`: the DME reading, 0 to 10 900
+/// - `height_ft`: above the station's antenna, -60 000 to 400 000
+///
+/// # Accuracy
+/// Within 1 m of the ellipsoid to 100 NM and 45 000 ft, beyond twice the height. Close to overhead a small change of
+/// range is a large one of distance: seven times at 1.01 times the height.
+///
+/// # Degenerate cases
+/// A slant range of the height is overhead: zero.
+///
+/// # Errors
+/// A value outside its range, or a slant range shorter than the height.
+///
+/// # Source
+/// The law of cosines between the radii R and R + h; in the plane `sqrt(s^2 - h^2)`, ICAO Doc 8168 Vol II (5th ed. 2006),
+/// Part I Section 4 Chapter 3 Appendix C, 3.3.4.
+///
+/// # Example
+/// ```
+/// # use lubberline::plain::ground_distance_nm;
+/// assert_eq!(format!("{:.3}", ground_distance_nm(11.159, 30_000.0)?), "10.000");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
+pub fn ground_distance_nm(slant_range_nm: f64, height_ft: f64) -> Result<f64, Error> {
+    if any_nan(&[slant_range_nm, height_ft]) {
+        return Ok(f64::NAN);
+    }
+    let slant = SlantRange::named("slant_range_nm", slant_range_nm)?;
+    let height = HeightAboveStation::named("height_ft", height_ft)?;
+    Ok(earth::ground_distance(slant, height)?.value().get::<nautical_mile>())
+}
+
+/// The least DME reading, overhead at a height above the station.
+///
+/// The height in nautical miles, 6 076.1 ft each.
+///
+/// # Arguments
+/// - `height_ft`: above the station's antenna, -60 000 to 400 000
+///
+/// # Accuracy
+/// Rounding error.
+///
+/// # Degenerate cases
+/// Below the station it is the depth.
+///
+/// # Errors
+/// A value outside its range.
+///
+/// # Source
+/// The definition of slant range.
+///
+/// # Example
+/// ```
+/// # use lubberline::plain::least_dme_nm;
+/// assert_eq!(format!("{:.3}", least_dme_nm(12_000.0)?), "1.975");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
+pub fn least_dme_nm(height_ft: f64) -> Result<f64, Error> {
+    if any_nan(&[height_ft]) {
+        return Ok(f64::NAN);
+    }
+    let overhead = GroundDistance::named("ground_distance_nm", 0.0)?;
+    let height = HeightAboveStation::named("height_ft", height_ft)?;
+    Ok(earth::slant_range(overhead, height).value().get::<nautical_mile>())
+}
+
+outputs! {
+    /// The great circle between two points of a sphere: what [`great_circle_inverse`] gives.
+    GreatCircleInverse {
+        /// Length along the surface.
+        distance_nm,
+        /// Bearing at the first point, 0 to 360; NaN between coincident points.
+        initial_bearing_deg,
+        /// Bearing at the second point, onward, 0 to 360; NaN between coincident points.
+        final_bearing_deg,
+    }
+}
+
+/// The great circle between two points of a sphere: its length and its bearings.
+///
+/// The central angle from its chords; bearings by spherical trigonometry.
+///
+/// # Arguments
+/// - `lat1_deg`: latitude of the first point, -90 to 90
+/// - `lon1_deg`: longitude of the first point, any finite number
+/// - `lat2_deg`: latitude of the second point, -90 to 90
+/// - `lon2_deg`: longitude of the second point, any finite number
+/// - `sphere_radius_nm`: radius of the sphere, 1 to 100 000 (default 3440.069531)
+///
+/// # Accuracy
+/// Rounding on the sphere; against the ellipsoid up to 0.56 percent. For the earth itself use `geodesic_inverse`.
+///
+/// # Degenerate cases
+/// Coincident points have no bearing (NaN).
+///
+/// # Errors
+/// A value outside its range.
+///
+/// # Source
+/// Spherical trigonometry; the default radius is the mean one of WGS-84.
+///
+/// # Example
+/// ```
+/// # use lubberline::plain::great_circle_inverse;
+/// assert_eq!(format!("{:.3}", great_circle_inverse(51.0, 0.0, 52.0, 1.0, 3440.069531)?.distance_nm), "70.722");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
+pub fn great_circle_inverse(
+    lat1_deg: f64,
+    lon1_deg: f64,
+    lat2_deg: f64,
+    lon2_deg: f64,
+    sphere_radius_nm: f64,
+) -> Result<GreatCircleInverse, Error> {
+    if any_nan(&[lat1_deg, lon1_deg, lat2_deg, lon2_deg, sphere_radius_nm]) {
+        return Ok(GreatCircleInverse::NAN);
+    }
+    let line = sphere(sphere_radius_nm)?.inverse(
+        position("lat1_deg", lat1_deg, "lon1_deg", lon1_deg)?,
+        position("lat2_deg", lat2_deg, "lon2_deg", lon2_deg)?,
+    );
+    let degrees =
+        |bearing: Option<Bearing<_>>| bearing.map_or(f64::NAN, |known| known.angle().get::<degree>());
+    Ok(GreatCircleInverse {
+        distance_nm: line.distance.value().get::<nautical_mile>(),
+        initial_bearing_deg: degrees(line.initial_bearing),
+        final_bearing_deg: degrees(line.final_bearing),
+    })
+}
+
+outputs! {
+    /// Where a great circle leads: what [`great_circle_direct`] gives.
+    GreatCircleDirect {
+        /// Latitude of the point reached, -90 to 90.
+        latitude_deg,
+        /// Longitude of the point reached, -180 to 180.
+        longitude_deg,
+        /// Bearing of the circle there, onward, 0 to 360.
+        final_bearing_deg,
+    }
+}
+
+/// The point reached along a great circle of a sphere.
+///
+/// Spherical trigonometry.
+///
+/// # Arguments
+/// - `lat_deg`: latitude of the start, -90 to 90
+/// - `lon_deg`: longitude of the start, any finite number
+/// - `bearing_deg`: bearing at the start, any finite number
+/// - `distance_nm`: length of the line, 0 to 10 900
+/// - `sphere_radius_nm`: radius of the sphere, 1 to 100 000 (default 3440.069531)
+///
+/// # Accuracy
+/// Rounding on the sphere. For the earth itself use `geodesic_direct`.
+///
+/// # Degenerate cases
+/// From a pole the bearing is taken against the meridian of the longitude given there.
+///
+/// # Errors
+/// A value outside its range.
+///
+/// # Source
+/// Spherical trigonometry; the default radius is the mean one of WGS-84.
+///
+/// # Example
+/// ```
+/// # use lubberline::plain::great_circle_direct;
+/// assert_eq!(format!("{:.4}", great_circle_direct(0.0, 0.0, 90.0, 60.0, 3437.746771)?.longitude_deg), "1.0000");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
+pub fn great_circle_direct(
+    lat_deg: f64,
+    lon_deg: f64,
+    bearing_deg: f64,
+    distance_nm: f64,
+    sphere_radius_nm: f64,
+) -> Result<GreatCircleDirect, Error> {
+    if any_nan(&[lat_deg, lon_deg, bearing_deg, distance_nm, sphere_radius_nm]) {
+        return Ok(GreatCircleDirect::NAN);
+    }
+    let (point, bearing) = sphere(sphere_radius_nm)?.direct(
+        position("lat_deg", lat_deg, "lon_deg", lon_deg)?,
+        Bearing::named("bearing_deg", bearing_deg)?,
+        GroundDistance::named("distance_nm", distance_nm)?,
+    );
+    Ok(GreatCircleDirect {
+        latitude_deg: point.latitude().angle().get::<degree>(),
+        longitude_deg: point.longitude().angle().get::<degree>(),
+        final_bearing_deg: bearing.angle().get::<degree>(),
+    })
+}
+
+fn sphere(sphere_radius_nm: f64) -> Result<Sphere, Error> {
+    let radius_nm = Quantity::SphereRadius.check("sphere_radius_nm", sphere_radius_nm)?;
+    Ok(Sphere::of_radius(nautical_miles(radius_nm)))
 }

@@ -12,6 +12,7 @@ mod arc;
 mod course_change;
 mod earth;
 mod lead;
+mod rules;
 mod station;
 #[rustfmt::skip]
 pub mod table;
@@ -26,6 +27,7 @@ pub use arc::*;
 pub use course_change::*;
 pub use earth::*;
 pub use lead::*;
+pub use rules::*;
 pub use station::*;
 pub use timing::*;
 pub use turn::*;

@@ -634,6 +634,54 @@ pub const FUNCTIONS: &[Function] = &[
         },
     },
     Function {
+        name: "ground_distance_nm",
+        inputs: &["slant_range_nm", "height_ft"],
+        outputs: &["ground_distance_nm"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[slant_range_nm, height_ft], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::ground_distance_nm(slant_range_nm, height_ft)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
+        name: "least_dme_nm",
+        inputs: &["height_ft"],
+        outputs: &["least_dme_nm"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[height_ft], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::least_dme_nm(height_ft)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
+        name: "great_circle_inverse",
+        inputs: &["lat1_deg", "lon1_deg", "lat2_deg", "lon2_deg", "sphere_radius_nm"],
+        outputs: &["distance_nm", "initial_bearing_deg", "final_bearing_deg"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[lat1_deg, lon1_deg, lat2_deg, lon2_deg, sphere_radius_nm], [output_1, output_2, output_3]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::great_circle_inverse(lat1_deg, lon1_deg, lat2_deg, lon2_deg, sphere_radius_nm)?;
+            [*output_1, *output_2, *output_3] = [answer.distance_nm, answer.initial_bearing_deg, answer.final_bearing_deg];
+            Ok(())
+        },
+    },
+    Function {
+        name: "great_circle_direct",
+        inputs: &["lat_deg", "lon_deg", "bearing_deg", "distance_nm", "sphere_radius_nm"],
+        outputs: &["latitude_deg", "longitude_deg", "final_bearing_deg"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[lat_deg, lon_deg, bearing_deg, distance_nm, sphere_radius_nm], [output_1, output_2, output_3]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::great_circle_direct(lat_deg, lon_deg, bearing_deg, distance_nm, sphere_radius_nm)?;
+            [*output_1, *output_2, *output_3] = [answer.latitude_deg, answer.longitude_deg, answer.final_bearing_deg];
+            Ok(())
+        },
+    },
+    Function {
         name: "lead_nm",
         inputs: &["inbound_course_deg", "outbound_course_deg", "true_airspeed_kt", "wind_from_deg", "wind_speed_kt", "bank_limit_deg", "turn_rate_limit_deg_per_s", "roll_rate_deg_per_s"],
         outputs: &["lead_nm"],
@@ -713,6 +761,111 @@ pub const FUNCTIONS: &[Function] = &[
             outputs.fill(f64::NAN);
             let (&[arc_radius_nm, turn_radius_nm], [output_1]) = (inputs, outputs) else { return Ok(()) };
             let answer = super::lead_radial_outbound_deg(arc_radius_nm, turn_radius_nm)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
+        name: "rule_lead_nm",
+        inputs: &["groundspeed_kt", "course_change_deg", "height_above_station_ft"],
+        outputs: &["rule_lead_nm"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[groundspeed_kt, course_change_deg, height_above_station_ft], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::rule_lead_nm(groundspeed_kt, course_change_deg, height_above_station_ft)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
+        name: "rule_reading_nm",
+        inputs: &["groundspeed_kt", "course_change_deg", "height_above_station_ft"],
+        outputs: &["rule_reading_nm"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[groundspeed_kt, course_change_deg, height_above_station_ft], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::rule_reading_nm(groundspeed_kt, course_change_deg, height_above_station_ft)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
+        name: "rule_least_dme_nm",
+        inputs: &["height_ft"],
+        outputs: &["rule_least_dme_nm"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[height_ft], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::rule_least_dme_nm(height_ft)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
+        name: "rule_cone_radius_nm",
+        inputs: &["height_ft"],
+        outputs: &["rule_cone_radius_nm"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[height_ft], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::rule_cone_radius_nm(height_ft)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
+        name: "rule_bank_deg",
+        inputs: &["true_airspeed_kt", "rule"],
+        outputs: &["rule_bank_deg"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[true_airspeed_kt, rule], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            if inputs.iter().any(|value| value.is_nan()) {
+                return Ok(());
+            }
+            let answer = super::rule_bank_deg(true_airspeed_kt, crate::rules::BankRule::from_code("rule", rule)?)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
+        name: "rule_turn_radius_nm",
+        inputs: &["speed_kt", "rule"],
+        outputs: &["rule_turn_radius_nm"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[speed_kt, rule], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            if inputs.iter().any(|value| value.is_nan()) {
+                return Ok(());
+            }
+            let answer = super::rule_turn_radius_nm(speed_kt, crate::rules::RadiusRule::from_code("rule", rule)?)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
+        name: "rule_radials_per_mile",
+        inputs: &["arc_radius_nm"],
+        outputs: &["rule_radials_per_mile"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[arc_radius_nm], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            let answer = super::rule_radials_per_mile(arc_radius_nm)?;
+            [*output_1] = [answer];
+            Ok(())
+        },
+    },
+    Function {
+        name: "rule_lead_radials_deg",
+        inputs: &["arc_radius_nm", "turn_radius_nm", "flown", "rule"],
+        outputs: &["rule_lead_radials_deg"],
+        run: |inputs, outputs| {
+            outputs.fill(f64::NAN);
+            let (&[arc_radius_nm, turn_radius_nm, flown, rule], [output_1]) = (inputs, outputs) else { return Ok(()) };
+            if inputs.iter().any(|value| value.is_nan()) {
+                return Ok(());
+            }
+            let answer = super::rule_lead_radials_deg(arc_radius_nm, turn_radius_nm, crate::lead::RadialFlown::from_code("flown", flown)?, crate::rules::ArcLeadRule::from_code("rule", rule)?)?;
             [*output_1] = [answer];
             Ok(())
         },

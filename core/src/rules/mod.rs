@@ -1,1 +1,14 @@
-//! (being written)
+//! The trade's mental arithmetic as functions, to be set beside the exact ones.
+//!
+//! Each says where it comes from: a published text by its name, or common practice, which has no source. None of them
+//! is what the rest of the library computes with.
+
+mod arc;
+mod dme;
+mod lead;
+mod turn;
+
+pub use arc::{ArcLeadRule, lead_radials, radials_per_mile};
+pub use dme::{cone_radius, least_dme};
+pub use lead::{height_allowance, margin_for_fast_aircraft, reading, rule_lead, third_of_a_mile};
+pub use turn::{BankRule, RadiusRule, standard_rate_bank, turn_radius};

@@ -166,6 +166,8 @@ quantities! {
     BearingDrift = 45: "change of the bearing", "deg", [above 0.0 below 180.0];
     /// Angle between the track and the bearing to a station, without its side.
     AngleOffBow = 46: "angle off the bow", "deg", [above 0.0 below 180.0];
+    /// Radius of a sphere that stands for the earth.
+    SphereRadius = 47: "radius of the sphere", "NM", [from 1.0 to 100000.0];
 }
 
 impl Quantity {

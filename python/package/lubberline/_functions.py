@@ -11,6 +11,8 @@ __all__ = [
     "ArcTurn",
     "GeodesicDirect",
     "GeodesicInverse",
+    "GreatCircleDirect",
+    "GreatCircleInverse",
     "LimitedTurn",
     "Observation",
     "RolledTurn",
@@ -54,6 +56,9 @@ __all__ = [
     "geodesic_inverse",
     "geometric_altitude_ft",
     "geopotential_altitude_ft",
+    "great_circle_direct",
+    "great_circle_inverse",
+    "ground_distance_nm",
     "groundspeed_from_time_kt",
     "height_above_station_ft",
     "impact_pressure_hpa",
@@ -63,6 +68,7 @@ __all__ = [
     "lead_nm",
     "lead_radial_inbound_deg",
     "lead_radial_outbound_deg",
+    "least_dme_nm",
     "limited_turn",
     "load_factor",
     "mach_from_cas",
@@ -78,6 +84,14 @@ __all__ = [
     "procedure_tas_factor",
     "radius_at_rate_nm",
     "rolled_turn",
+    "rule_bank_deg",
+    "rule_cone_radius_nm",
+    "rule_lead_nm",
+    "rule_lead_radials_deg",
+    "rule_least_dme_nm",
+    "rule_radials_per_mile",
+    "rule_reading_nm",
+    "rule_turn_radius_nm",
     "slant_range_nm",
     "speed_of_sound_kt",
     "standard_atmosphere",
@@ -109,6 +123,12 @@ __all__ = [
 _ARC_SENSE = {"clockwise": 1, "counterclockwise": -1}
 
 _RADIAL_FLOWN = {"inbound": 0, "outbound": 1}
+
+_ARC_LEAD_RULE = {"plain": 0, "proportion": 1, "third": 2}
+
+_BANK_RULE = {"fifteen_percent": 0, "tenth_and_seven": 1, "tenth_and_five": 2, "twenty_percent": 3}
+
+_RADIUS_RULE = {"half_percent": 0, "one_percent": 1, "miles_a_minute_less_two": 2, "tenth_of_square": 3}
 
 
 class StandardAtmosphere(NamedTuple):
@@ -2760,6 +2780,242 @@ def geodesic_direct(lat_deg, lon_deg, bearing_deg, distance_nm, **kwargs):
 _scalar_geodesic_direct = scalars["geodesic_direct"]
 
 
+def ground_distance_nm(slant_range_nm, height_ft, **kwargs):
+    r"""Ground distance from slant range and height above the station: the inverse of `slant_range_nm`.
+
+    `2 R asin(sqrt((s^2 - h^2) / (4 R (R + h))))` over a sphere of the mean radius of WGS-84.
+
+    Parameters
+    ----------
+    slant_range_nm : array_like
+        the DME reading, 0 to 10 900
+    height_ft : array_like
+        above the station's antenna, -60 000 to 400 000
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, or a slant range shorter than the height. In arrays
+        such a point is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: Within 1 m of the ellipsoid to 100 NM and 45 000 ft, beyond twice the height. Close
+    to overhead a small change of range is a large one of distance: seven times at 1.01 times the
+    height.
+    Degenerate cases: A slant range of the height is overhead: zero.
+    Source: The law of cosines between the radii R and R + h; in the plane `sqrt(s^2 - h^2)`, ICAO
+    Doc 8168 Vol II (5th ed. 2006), Part I Section 4 Chapter 3 Appendix C, 3.3.4.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.ground_distance_nm(11.159, 30000.0):.3f}"
+    '10.000'
+    >>> [f"{value:.3f}" for value in lubberline.ground_distance_nm([11.159, 11.159], 30000.0)]
+    ['10.000', '10.000']
+    """
+    if not kwargs:
+        answer = _scalar_ground_distance_nm(slant_range_nm, height_ft)
+        if answer is not None:
+            return answer
+    return ufunc.ground_distance_nm(slant_range_nm, height_ft, **kwargs)
+
+
+_scalar_ground_distance_nm = scalars["ground_distance_nm"]
+
+
+def least_dme_nm(height_ft, **kwargs):
+    r"""The least DME reading, overhead at a height above the station.
+
+    The height in nautical miles, 6 076.1 ft each.
+
+    Parameters
+    ----------
+    height_ft : array_like
+        above the station's antenna, -60 000 to 400 000
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: Rounding error.
+    Degenerate cases: Below the station it is the depth.
+    Source: The definition of slant range.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.least_dme_nm(12000.0):.3f}"
+    '1.975'
+    >>> [f"{value:.3f}" for value in lubberline.least_dme_nm([12000.0, 12000.0])]
+    ['1.975', '1.975']
+    """
+    if not kwargs:
+        answer = _scalar_least_dme_nm(height_ft)
+        if answer is not None:
+            return answer
+    return ufunc.least_dme_nm(height_ft, **kwargs)
+
+
+_scalar_least_dme_nm = scalars["least_dme_nm"]
+
+
+class GreatCircleInverse(NamedTuple):
+    """The great circle between two points of a sphere: what `great_circle_inverse` gives."""
+
+    distance_nm: object
+    """Length along the surface."""
+    initial_bearing_deg: object
+    """Bearing at the first point, 0 to 360; NaN between coincident points."""
+    final_bearing_deg: object
+    """Bearing at the second point, onward, 0 to 360; NaN between coincident points."""
+
+
+def great_circle_inverse(lat1_deg, lon1_deg, lat2_deg, lon2_deg, sphere_radius_nm=3440.069531, **kwargs):
+    r"""The great circle between two points of a sphere: its length and its bearings.
+
+    The central angle from its chords; bearings by spherical trigonometry.
+
+    Parameters
+    ----------
+    lat1_deg : array_like
+        latitude of the first point, -90 to 90
+    lon1_deg : array_like
+        longitude of the first point, any finite number
+    lat2_deg : array_like
+        latitude of the second point, -90 to 90
+    lon2_deg : array_like
+        longitude of the second point, any finite number
+    sphere_radius_nm : array_like
+        radius of the sphere, 1 to 100 000 (default 3440.069531)
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    GreatCircleInverse
+        `distance_nm`: Length along the surface.
+        `initial_bearing_deg`: Bearing at the first point, 0 to 360; NaN between coincident points.
+        `final_bearing_deg`: Bearing at the second point, onward, 0 to 360; NaN between coincident
+        points.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: Rounding on the sphere; against the ellipsoid up to 0.56 percent. For the earth
+    itself use `geodesic_inverse`.
+    Degenerate cases: Coincident points have no bearing (NaN).
+    Source: Spherical trigonometry; the default radius is the mean one of WGS-84.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.great_circle_inverse(51.0, 0.0, 52.0, 1.0, 3440.069531).distance_nm:.3f}"
+    '70.722'
+    >>> [f"{value:.3f}" for value in lubberline.great_circle_inverse([51.0, 51.0], 0.0, 52.0, 1.0, 3440.069531).distance_nm]
+    ['70.722', '70.722']
+    """
+    if not kwargs:
+        answer = _scalar_great_circle_inverse(lat1_deg, lon1_deg, lat2_deg, lon2_deg, sphere_radius_nm)
+        if answer is not None:
+            return GreatCircleInverse._make(answer)
+    return GreatCircleInverse._make(many("great_circle_inverse", GreatCircleInverse._fields, (lat1_deg, lon1_deg, lat2_deg, lon2_deg, sphere_radius_nm), kwargs))
+
+
+_scalar_great_circle_inverse = scalars["great_circle_inverse"]
+
+
+class GreatCircleDirect(NamedTuple):
+    """Where a great circle leads: what `great_circle_direct` gives."""
+
+    latitude_deg: object
+    """Latitude of the point reached, -90 to 90."""
+    longitude_deg: object
+    """Longitude of the point reached, -180 to 180."""
+    final_bearing_deg: object
+    """Bearing of the circle there, onward, 0 to 360."""
+
+
+def great_circle_direct(lat_deg, lon_deg, bearing_deg, distance_nm, sphere_radius_nm=3440.069531, **kwargs):
+    r"""The point reached along a great circle of a sphere.
+
+    Spherical trigonometry.
+
+    Parameters
+    ----------
+    lat_deg : array_like
+        latitude of the start, -90 to 90
+    lon_deg : array_like
+        longitude of the start, any finite number
+    bearing_deg : array_like
+        bearing at the start, any finite number
+    distance_nm : array_like
+        length of the line, 0 to 10 900
+    sphere_radius_nm : array_like
+        radius of the sphere, 1 to 100 000 (default 3440.069531)
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    GreatCircleDirect
+        `latitude_deg`: Latitude of the point reached, -90 to 90.
+        `longitude_deg`: Longitude of the point reached, -180 to 180.
+        `final_bearing_deg`: Bearing of the circle there, onward, 0 to 360.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: Rounding on the sphere. For the earth itself use `geodesic_direct`.
+    Degenerate cases: From a pole the bearing is taken against the meridian of the longitude given
+    there.
+    Source: Spherical trigonometry; the default radius is the mean one of WGS-84.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.great_circle_direct(0.0, 0.0, 90.0, 60.0, 3437.746771).longitude_deg:.4f}"
+    '1.0000'
+    >>> [f"{value:.4f}" for value in lubberline.great_circle_direct([0.0, 0.0], 0.0, 90.0, 60.0, 3437.746771).longitude_deg]
+    ['1.0000', '1.0000']
+    """
+    if not kwargs:
+        answer = _scalar_great_circle_direct(lat_deg, lon_deg, bearing_deg, distance_nm, sphere_radius_nm)
+        if answer is not None:
+            return GreatCircleDirect._make(answer)
+    return GreatCircleDirect._make(many("great_circle_direct", GreatCircleDirect._fields, (lat_deg, lon_deg, bearing_deg, distance_nm, sphere_radius_nm), kwargs))
+
+
+_scalar_great_circle_direct = scalars["great_circle_direct"]
+
+
 def lead_nm(inbound_course_deg, outbound_course_deg, true_airspeed_kt, wind_from_deg=0.0, wind_speed_kt=0.0, bank_limit_deg=25.0, turn_rate_limit_deg_per_s=3.0, roll_rate_deg_per_s=5.0, **kwargs):
     r"""Distance before a fix at which to begin the turn, so as to roll out on the outbound course.
 
@@ -3129,6 +3385,407 @@ def lead_radial_outbound_deg(arc_radius_nm, turn_radius_nm, **kwargs):
 
 
 _scalar_lead_radial_outbound_deg = scalars["lead_radial_outbound_deg"]
+
+
+def rule_lead_nm(groundspeed_kt, course_change_deg, height_above_station_ft=0.0, **kwargs):
+    r"""The lead of a course change by mental arithmetic: a third of a mile for each 60 kt, and more for height.
+
+    `(gs / 60) / 3 * change / 90`, and half a nautical mile for each 10 000 ft above 5 000 ft.
+
+    Parameters
+    ----------
+    groundspeed_kt : array_like
+        groundspeed, 0 to 10 000
+    course_change_deg : array_like
+        change of course, either way, reduced to half a circle
+    height_above_station_ft : array_like
+        height above the station's antenna, -60 000 to 400 000 (default 0.0)
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: A rule: short by half at jet speeds, where no one flies the bank of standard rate.
+    See `lead_nm` for the exact lead.
+    Degenerate cases: Beyond 90 degrees the proportion goes on, while the exact lead grows like a
+    tangent.
+    Source: Common practice.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.rule_lead_nm(180.0, 90.0, 0.0):.2f}"
+    '1.00'
+    >>> f"{lubberline.rule_lead_nm(450.0, 60.0, 35000.0):.2f}"
+    '3.17'
+    >>> [f"{value:.2f}" for value in lubberline.rule_lead_nm([180.0, 180.0], 90.0, 0.0)]
+    ['1.00', '1.00']
+    """
+    if not kwargs:
+        answer = _scalar_rule_lead_nm(groundspeed_kt, course_change_deg, height_above_station_ft)
+        if answer is not None:
+            return answer
+    return ufunc.rule_lead_nm(groundspeed_kt, course_change_deg, height_above_station_ft, **kwargs)
+
+
+_scalar_rule_lead_nm = scalars["rule_lead_nm"]
+
+
+def rule_reading_nm(groundspeed_kt, course_change_deg, height_above_station_ft=0.0, **kwargs):
+    r"""The DME reading at which mental arithmetic begins the turn: the rule's lead added to the height in miles.
+
+    `(gs / 60) / 3 * change / 90 + height / 6000`.
+
+    Parameters
+    ----------
+    groundspeed_kt : array_like
+        groundspeed, 0 to 10 000
+    course_change_deg : array_like
+        change of course, either way, reduced to half a circle
+    height_above_station_ft : array_like
+        height above the station's antenna, -60 000 to 400 000 (default 0.0)
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: A rule whose two errors work against each other: the lead of standard rate is too
+    short for a fast aircraft, and the sum of distance and height is more than the slant. See
+    `dme_at_roll_in_nm` for the exact reading.
+    Degenerate cases: As `rule_lead_nm`.
+    Source: Common practice.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.rule_reading_nm(450.0, 60.0, 36000.0):.2f}"
+    '7.67'
+    >>> [f"{value:.2f}" for value in lubberline.rule_reading_nm([450.0, 450.0], 60.0, 36000.0)]
+    ['7.67', '7.67']
+    """
+    if not kwargs:
+        answer = _scalar_rule_reading_nm(groundspeed_kt, course_change_deg, height_above_station_ft)
+        if answer is not None:
+            return answer
+    return ufunc.rule_reading_nm(groundspeed_kt, course_change_deg, height_above_station_ft, **kwargs)
+
+
+_scalar_rule_reading_nm = scalars["rule_reading_nm"]
+
+
+def rule_least_dme_nm(height_ft, **kwargs):
+    r"""The least DME reading overhead by rule: the height in miles, 6 000 ft to the mile.
+
+    `height / 6000`.
+
+    Parameters
+    ----------
+    height_ft : array_like
+        height above the station's antenna, -60 000 to 400 000
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: 1.3 percent high: a nautical mile is 6 076.1 ft. See `least_dme_nm`.
+    Degenerate cases: None.
+    Source: Common practice.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.rule_least_dme_nm(12000.0):.2f}"
+    '2.00'
+    >>> [f"{value:.2f}" for value in lubberline.rule_least_dme_nm([12000.0, 12000.0])]
+    ['2.00', '2.00']
+    """
+    if not kwargs:
+        answer = _scalar_rule_least_dme_nm(height_ft)
+        if answer is not None:
+            return answer
+    return ufunc.rule_least_dme_nm(height_ft, **kwargs)
+
+
+_scalar_rule_least_dme_nm = scalars["rule_least_dme_nm"]
+
+
+def rule_cone_radius_nm(height_ft, **kwargs):
+    r"""The cone of confusion by rule: as wide on each side as the aircraft is high.
+
+    `height / 6000`, a half-angle of 45 degrees.
+
+    Parameters
+    ----------
+    height_ft : array_like
+        height above the station's antenna, -60 000 to 400 000
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: ICAO Doc 8168 takes 50 degrees, which is wider by 19 percent. See `cone_radius_nm`.
+    Degenerate cases: At the station's height and below it the radius is zero.
+    Source: Common practice.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.rule_cone_radius_nm(36000.0):.2f}"
+    '6.00'
+    >>> [f"{value:.2f}" for value in lubberline.rule_cone_radius_nm([36000.0, 36000.0])]
+    ['6.00', '6.00']
+    """
+    if not kwargs:
+        answer = _scalar_rule_cone_radius_nm(height_ft)
+        if answer is not None:
+            return answer
+    return ufunc.rule_cone_radius_nm(height_ft, **kwargs)
+
+
+_scalar_rule_cone_radius_nm = scalars["rule_cone_radius_nm"]
+
+
+def rule_bank_deg(true_airspeed_kt, rule, **kwargs):
+    r"""The bank of a standard-rate turn by a rule of thumb.
+
+    15 percent of the speed, a tenth of it and 7, a tenth of it and 5, or 20 percent of it.
+
+    Parameters
+    ----------
+    true_airspeed_kt : array_like
+        true airspeed (the indicated one for `twenty_percent`), above 0 to 5000
+    rule : {"fifteen_percent", "tenth_and_seven", "tenth_and_five", "twenty_percent"}
+        which rule
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: They contradict each other; the exact bank is `atan(V / 364.07)`. See
+    `bank_for_rate_deg`.
+    Degenerate cases: At jet speeds the rules give more bank than anyone flies.
+    Source: 15 percent, a tenth and 7, a tenth and 5: common practice. 20 percent: CNATRA P-1215.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.rule_bank_deg(120.0, 'tenth_and_seven'):.1f}"
+    '19.0'
+    >>> [f"{value:.1f}" for value in lubberline.rule_bank_deg([120.0, 120.0], "tenth_and_seven")]
+    ['19.0', '19.0']
+    """
+    rule = chosen(_BANK_RULE, "rule", rule)
+    if not kwargs:
+        answer = _scalar_rule_bank_deg(true_airspeed_kt, rule)
+        if answer is not None:
+            return answer
+    return ufunc.rule_bank_deg(true_airspeed_kt, rule, **kwargs)
+
+
+_scalar_rule_bank_deg = scalars["rule_bank_deg"]
+
+
+def rule_turn_radius_nm(speed_kt, rule, **kwargs):
+    r"""The radius of a turn by a rule of thumb.
+
+    0.5 percent of the speed (standard rate), 1 percent (half standard rate), miles a minute less
+    two, or a tenth of their square (30 degrees).
+
+    Parameters
+    ----------
+    speed_kt : array_like
+        speed, above 0 to 5000
+    rule : {"half_percent", "one_percent", "miles_a_minute_less_two", "tenth_of_square"}
+        which rule
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: Within 6 percent of `V / (60 pi)` and `V / (30 pi)`; the last is 10 percent high
+    throughout. See `turn_radius_nm`.
+    Degenerate cases: Miles a minute less two is zero below 120 kt.
+    Source: CNATRA P-340 p. 6-98; CNATRA P-1282; AFMAN 11-217 (rescinded), as quoted.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.rule_turn_radius_nm(250.0, 'one_percent'):.2f}"
+    '2.50'
+    >>> [f"{value:.2f}" for value in lubberline.rule_turn_radius_nm([250.0, 250.0], "one_percent")]
+    ['2.50', '2.50']
+    """
+    rule = chosen(_RADIUS_RULE, "rule", rule)
+    if not kwargs:
+        answer = _scalar_rule_turn_radius_nm(speed_kt, rule)
+        if answer is not None:
+            return answer
+    return ufunc.rule_turn_radius_nm(speed_kt, rule, **kwargs)
+
+
+_scalar_rule_turn_radius_nm = scalars["rule_turn_radius_nm"]
+
+
+def rule_radials_per_mile(arc_radius_nm, **kwargs):
+    r"""Radials to the mile along an arc by the sixty-to-one rule.
+
+    `60 / D`; the exact divisor is 57.3.
+
+    Parameters
+    ----------
+    arc_radius_nm : array_like
+        distance of the arc from the station, above 0 to 1000
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: 4.7 percent high.
+    Degenerate cases: None in the range.
+    Source: CNATRA P-871 chapter 4, Radial Interception from an Arc.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.rule_radials_per_mile(12.0):.1f}"
+    '5.0'
+    >>> [f"{value:.1f}" for value in lubberline.rule_radials_per_mile([12.0, 12.0])]
+    ['5.0', '5.0']
+    """
+    if not kwargs:
+        answer = _scalar_rule_radials_per_mile(arc_radius_nm)
+        if answer is not None:
+            return answer
+    return ufunc.rule_radials_per_mile(arc_radius_nm, **kwargs)
+
+
+_scalar_rule_radials_per_mile = scalars["rule_radials_per_mile"]
+
+
+def rule_lead_radials_deg(arc_radius_nm, turn_radius_nm, flown, rule, **kwargs):
+    r"""The lead in radials for the turn off an arc, by the sixty-to-one rule and a correction.
+
+    `(60 / D) r`, times (90 ± lead) / 90 (`proportion`), or a third more inbound and less outbound
+    inside 10 NM (`third`).
+
+    Parameters
+    ----------
+    arc_radius_nm : array_like
+        distance of the arc from the station, above 0 to 1000
+    turn_radius_nm : array_like
+        radius of the turn, above 0 to 1000
+    flown : {"inbound", "outbound"}
+        whether the radial is flown inbound or outbound
+    rule : {"plain", "proportion", "third"}
+        which correction
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: A rule. See `arc_exit` for the exact lead in wind and with roll.
+    Degenerate cases: Where the exact turn toward the station no longer fits, the rules still give
+    a number.
+    Source: CNATRA P-871 chapter 4; CNATRA P-1204 p. 76; CNATRA P-1265 p. 2-10.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.rule_lead_radials_deg(10.0, 2.5, 'inbound', 'proportion'):.1f}"
+    '17.5'
+    >>> [f"{value:.1f}" for value in lubberline.rule_lead_radials_deg([10.0, 10.0], 2.5, "inbound", "proportion")]
+    ['17.5', '17.5']
+    """
+    flown = chosen(_RADIAL_FLOWN, "flown", flown)
+    rule = chosen(_ARC_LEAD_RULE, "rule", rule)
+    if not kwargs:
+        answer = _scalar_rule_lead_radials_deg(arc_radius_nm, turn_radius_nm, flown, rule)
+        if answer is not None:
+            return answer
+    return ufunc.rule_lead_radials_deg(arc_radius_nm, turn_radius_nm, flown, rule, **kwargs)
+
+
+_scalar_rule_lead_radials_deg = scalars["rule_lead_radials_deg"]
 
 
 class Observation(NamedTuple):

@@ -12,6 +12,8 @@ __all__ = [
     "ArcTurn",
     "GeodesicDirect",
     "GeodesicInverse",
+    "GreatCircleDirect",
+    "GreatCircleInverse",
     "LimitedTurn",
     "Observation",
     "RolledTurn",
@@ -55,6 +57,9 @@ __all__ = [
     "geodesic_inverse",
     "geometric_altitude_ft",
     "geopotential_altitude_ft",
+    "great_circle_direct",
+    "great_circle_inverse",
+    "ground_distance_nm",
     "groundspeed_from_time_kt",
     "height_above_station_ft",
     "impact_pressure_hpa",
@@ -64,6 +69,7 @@ __all__ = [
     "lead_nm",
     "lead_radial_inbound_deg",
     "lead_radial_outbound_deg",
+    "least_dme_nm",
     "limited_turn",
     "load_factor",
     "mach_from_cas",
@@ -79,6 +85,14 @@ __all__ = [
     "procedure_tas_factor",
     "radius_at_rate_nm",
     "rolled_turn",
+    "rule_bank_deg",
+    "rule_cone_radius_nm",
+    "rule_lead_nm",
+    "rule_lead_radials_deg",
+    "rule_least_dme_nm",
+    "rule_radials_per_mile",
+    "rule_reading_nm",
+    "rule_turn_radius_nm",
     "slant_range_nm",
     "speed_of_sound_kt",
     "standard_atmosphere",
@@ -383,6 +397,36 @@ def geodesic_direct(lat_deg: float, lon_deg: float, bearing_deg: float, distance
 def geodesic_direct(lat_deg: ArrayLike, lon_deg: ArrayLike, bearing_deg: ArrayLike, distance_nm: ArrayLike, **kwargs: Any) -> GeodesicDirect[NDArray[np.float64]]: ...
 
 @overload
+def ground_distance_nm(slant_range_nm: float, height_ft: float) -> float: ...
+@overload
+def ground_distance_nm(slant_range_nm: ArrayLike, height_ft: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def least_dme_nm(height_ft: float) -> float: ...
+@overload
+def least_dme_nm(height_ft: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+class GreatCircleInverse(NamedTuple, Generic[_T]):
+    distance_nm: _T
+    initial_bearing_deg: _T
+    final_bearing_deg: _T
+
+@overload
+def great_circle_inverse(lat1_deg: float, lon1_deg: float, lat2_deg: float, lon2_deg: float, sphere_radius_nm: float = ...) -> GreatCircleInverse[float]: ...
+@overload
+def great_circle_inverse(lat1_deg: ArrayLike, lon1_deg: ArrayLike, lat2_deg: ArrayLike, lon2_deg: ArrayLike, sphere_radius_nm: ArrayLike = ..., **kwargs: Any) -> GreatCircleInverse[NDArray[np.float64]]: ...
+
+class GreatCircleDirect(NamedTuple, Generic[_T]):
+    latitude_deg: _T
+    longitude_deg: _T
+    final_bearing_deg: _T
+
+@overload
+def great_circle_direct(lat_deg: float, lon_deg: float, bearing_deg: float, distance_nm: float, sphere_radius_nm: float = ...) -> GreatCircleDirect[float]: ...
+@overload
+def great_circle_direct(lat_deg: ArrayLike, lon_deg: ArrayLike, bearing_deg: ArrayLike, distance_nm: ArrayLike, sphere_radius_nm: ArrayLike = ..., **kwargs: Any) -> GreatCircleDirect[NDArray[np.float64]]: ...
+
+@overload
 def lead_nm(inbound_course_deg: float, outbound_course_deg: float, true_airspeed_kt: float, wind_from_deg: float = ..., wind_speed_kt: float = ..., bank_limit_deg: float = ..., turn_rate_limit_deg_per_s: float = ..., roll_rate_deg_per_s: float = ...) -> float: ...
 @overload
 def lead_nm(inbound_course_deg: ArrayLike, outbound_course_deg: ArrayLike, true_airspeed_kt: ArrayLike, wind_from_deg: ArrayLike = ..., wind_speed_kt: ArrayLike = ..., bank_limit_deg: ArrayLike = ..., turn_rate_limit_deg_per_s: ArrayLike = ..., roll_rate_deg_per_s: ArrayLike = ..., **kwargs: Any) -> NDArray[np.float64]: ...
@@ -416,6 +460,46 @@ def lead_radial_inbound_deg(arc_radius_nm: ArrayLike, turn_radius_nm: ArrayLike,
 def lead_radial_outbound_deg(arc_radius_nm: float, turn_radius_nm: float) -> float: ...
 @overload
 def lead_radial_outbound_deg(arc_radius_nm: ArrayLike, turn_radius_nm: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def rule_lead_nm(groundspeed_kt: float, course_change_deg: float, height_above_station_ft: float = ...) -> float: ...
+@overload
+def rule_lead_nm(groundspeed_kt: ArrayLike, course_change_deg: ArrayLike, height_above_station_ft: ArrayLike = ..., **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def rule_reading_nm(groundspeed_kt: float, course_change_deg: float, height_above_station_ft: float = ...) -> float: ...
+@overload
+def rule_reading_nm(groundspeed_kt: ArrayLike, course_change_deg: ArrayLike, height_above_station_ft: ArrayLike = ..., **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def rule_least_dme_nm(height_ft: float) -> float: ...
+@overload
+def rule_least_dme_nm(height_ft: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def rule_cone_radius_nm(height_ft: float) -> float: ...
+@overload
+def rule_cone_radius_nm(height_ft: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def rule_bank_deg(true_airspeed_kt: float, rule: Literal["fifteen_percent", "tenth_and_seven", "tenth_and_five", "twenty_percent"] | int) -> float: ...
+@overload
+def rule_bank_deg(true_airspeed_kt: ArrayLike, rule: Literal["fifteen_percent", "tenth_and_seven", "tenth_and_five", "twenty_percent"] | int, **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def rule_turn_radius_nm(speed_kt: float, rule: Literal["half_percent", "one_percent", "miles_a_minute_less_two", "tenth_of_square"] | int) -> float: ...
+@overload
+def rule_turn_radius_nm(speed_kt: ArrayLike, rule: Literal["half_percent", "one_percent", "miles_a_minute_less_two", "tenth_of_square"] | int, **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def rule_radials_per_mile(arc_radius_nm: float) -> float: ...
+@overload
+def rule_radials_per_mile(arc_radius_nm: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def rule_lead_radials_deg(arc_radius_nm: float, turn_radius_nm: float, flown: Literal["inbound", "outbound"] | int, rule: Literal["plain", "proportion", "third"] | int) -> float: ...
+@overload
+def rule_lead_radials_deg(arc_radius_nm: ArrayLike, turn_radius_nm: ArrayLike, flown: Literal["inbound", "outbound"] | int, rule: Literal["plain", "proportion", "third"] | int, **kwargs: Any) -> NDArray[np.float64]: ...
 
 class Observation(NamedTuple, Generic[_T]):
     radial_deg: _T

@@ -1,0 +1,49 @@
+//! DME arcs by the sixty-to-one rule.
+
+use crate::lead::RadialFlown;
+use crate::value::units::{Angle, Ratio, degrees, nautical_mile, ratio};
+use crate::value::{ArcRadius, choice};
+
+choice! {
+    /// How the lead for a turn off an arc is corrected for the direction of the radial.
+    ArcLeadRule {
+        /// Not at all: radials per mile times the radius. CNATRA P-871 chapter 4.
+        Plain = 0: "plain",
+        /// The radius times (90 ± lead) / 90. CNATRA P-1204 p. 76 (4-01), printed formula.
+        Proportion = 1: "proportion",
+        /// A third more inbound, a third less outbound, inside 10 NM. CNATRA P-1265 p. 2-10 (5-99).
+        Third = 2: "third",
+    }
+}
+
+/// Radials to the mile along an arc, `60 / D` (degrees per nautical mile, as a ratio).
+///
+/// The exact divisor is 180/π = 57.3: the rule overstates the degrees by 4.7 percent.
+///
+/// # Source
+/// CNATRA P-871 chapter 4, Radial Interception from an Arc.
+pub fn radials_per_mile(arc: ArcRadius) -> Ratio {
+    Ratio::new::<ratio>(60.0 / arc.value().get::<nautical_mile>())
+}
+
+/// The lead in radials for the turn off an arc onto a radial, `(60 / D) r`, corrected by a rule.
+///
+/// # Degenerate cases
+/// Where the exact turn toward the station no longer fits (an arc below twice the radius), the rules still give a number.
+///
+/// # Source
+/// Named at [`ArcLeadRule`]. The table of P-1204 at 7 and 5 NM follows the third, not the formula printed there.
+pub fn lead_radials(arc: ArcRadius, turn_radius: ArcRadius, flown: RadialFlown, rule: ArcLeadRule) -> Angle {
+    let per_mile = radials_per_mile(arc).get::<ratio>();
+    let plain_deg = per_mile * turn_radius.value().get::<nautical_mile>();
+    let sign = match flown {
+        RadialFlown::Inbound => 1.0,
+        RadialFlown::Outbound => -1.0,
+    };
+    degrees(match rule {
+        ArcLeadRule::Plain => plain_deg,
+        ArcLeadRule::Proportion => plain_deg * (90.0 + sign * plain_deg) / 90.0,
+        ArcLeadRule::Third if arc.value().get::<nautical_mile>() <= 10.0 => plain_deg * (1.0 + sign / 3.0),
+        ArcLeadRule::Third => plain_deg,
+    })
+}

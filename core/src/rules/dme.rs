@@ -1,0 +1,24 @@
+//! What is said of DME and of the cone above a station.
+
+use crate::value::HeightAboveStation;
+use crate::value::units::{Length, foot, nautical_miles};
+
+/// The least DME reading overhead: the height in miles, at 6 000 ft to the mile.
+///
+/// A nautical mile is 6 076.1 ft, so the rule reads 1.3 percent high.
+///
+/// # Source
+/// Common practice; FAA-H-8083-15 (Instrument Flying Handbook) gives 12 000 ft for about 2 NM (from memory).
+pub fn least_dme(height: HeightAboveStation) -> Length {
+    nautical_miles(height.value().get::<foot>().abs() / 6000.0)
+}
+
+/// The cone of confusion as wide on each side as the aircraft is high.
+///
+/// That is a half-angle of 45 degrees; ICAO Doc 8168 takes 50, which is wider by 19 percent.
+///
+/// # Source
+/// Common practice.
+pub fn cone_radius(height: HeightAboveStation) -> Length {
+    nautical_miles(height.value().get::<foot>().max(0.0) / 6000.0)
+}
