@@ -1,4 +1,11 @@
 //! C and C++ programs built against the header and both kinds of library, and run.
+#![allow(
+    clippy::unwrap_used,
+    clippy::panic,
+    clippy::indexing_slicing,
+    missing_docs,
+    reason = "a test fails by panicking"
+)]
 
 use std::path::{Path, PathBuf};
 use std::process::Command;

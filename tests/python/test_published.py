@@ -1,0 +1,23 @@
+"""Published check values, through the named functions and the NumPy functions."""
+
+import numpy as np
+import pytest
+from conftest import published_rows
+
+import lubberline
+
+
+@pytest.mark.parametrize("row", list(published_rows()))
+def test_a_published_value(row):
+    if row["note"].startswith("not held:"):
+        pytest.skip(row["note"])
+    inputs = [float(value) for value in row["inputs"].split(";")]
+    answer = getattr(lubberline, row["function"])(*inputs)
+    several = row["output"] != row["function"]
+    value = getattr(answer, row["output"]) if several else answer
+    reproduced = value * float(row["scale"]) + float(row["offset"])
+    assert abs(reproduced - float(row["expected"])) <= float(row["tolerance"]), row["source"]
+
+    name = f"{row['function']}_{row['output']}" if several else row["function"]
+    array = getattr(lubberline.ufunc, name)(*(np.array([value, value]) for value in inputs))
+    np.testing.assert_array_equal(array, [value, value])
