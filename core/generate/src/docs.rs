@@ -20,7 +20,18 @@ pub fn emit(model: &Model, banner: &str) -> String {
         }
         self::function(&mut text, function, model);
     }
+    choices(&mut text, model);
     text
+}
+
+fn choices(text: &mut String, model: &Model) {
+    text.push_str("\n## Choices\n\nA word in Python, a constant in C, a number in a NumPy function.\n");
+    for choice in &model.choices {
+        let _ = write!(text, "\n### `{}`\n\n{}\n\n", choice.name, choice.doc);
+        for one in &choice.alternatives {
+            let _ = writeln!(text, "- `{}` = {}: {}", one.word, one.code, one.doc);
+        }
+    }
 }
 
 fn function(text: &mut String, function: &Function, model: &Model) {
