@@ -1,0 +1,120 @@
+//! The hot functions, each over a thousand points, beside a peer where one exists. Compare within a group of one run only.
+//!
+//! Run: cargo bench -p lubberline-benches
+
+use std::hint::black_box;
+
+use criterion::{Criterion, Throughput, criterion_group, criterion_main};
+use geographiclib_rs::{Geodesic, InverseGeodesic};
+use lubberline::plain::{self, CourseChangeInput};
+
+const POINTS: u64 = 1000;
+
+/// Positions spread about a station, the same in every run.
+fn positions() -> Vec<(f64, f64)> {
+    let mut seed = 0x2545_f491_4f6c_dd1d_u64;
+    let mut next = || {
+        seed ^= seed << 13;
+        seed ^= seed >> 7;
+        seed ^= seed << 17;
+        (seed >> 11) as f64 / (1_u64 << 53) as f64
+    };
+    (0..POINTS).map(|_| (58.0 + 6.0 * next(), -18.0 + 12.0 * next())).collect()
+}
+
+fn geodesic(criterion: &mut Criterion) {
+    let points = positions();
+    let wgs84 = Geodesic::wgs84();
+    let mut group = criterion.benchmark_group("geodesic inverse");
+    group.throughput(Throughput::Elements(POINTS));
+    group.bench_function("geographiclib-rs (peer)", |bencher| {
+        bencher.iter(|| {
+            for (latitude, longitude) in &points {
+                let answer: (f64, f64, f64, f64) =
+                    wgs84.inverse(61.0, -12.0, black_box(*latitude), *longitude);
+                black_box(answer);
+            }
+        });
+    });
+    group.bench_function("geo Geodesic distance and bearing (peer)", |bencher| {
+        use geo::{Bearing, Distance, Geodesic, Point};
+        let station = Point::new(-12.0, 61.0);
+        bencher.iter(|| {
+            for (latitude, longitude) in &points {
+                let point = Point::new(*longitude, black_box(*latitude));
+                black_box((Geodesic.distance(station, point), Geodesic.bearing(station, point)));
+            }
+        });
+    });
+    group.bench_function("geodesic_inverse", |bencher| {
+        bencher.iter(|| {
+            for (latitude, longitude) in &points {
+                let _ = black_box(plain::geodesic_inverse(61.0, -12.0, black_box(*latitude), *longitude));
+            }
+        });
+    });
+    group.bench_function("observe", |bencher| {
+        bencher.iter(|| {
+            for (latitude, longitude) in &points {
+                let _ = black_box(plain::observe(
+                    61.0,
+                    -12.0,
+                    400.0,
+                    -6.0,
+                    black_box(*latitude),
+                    *longitude,
+                    33_000.0,
+                ));
+            }
+        });
+    });
+    group.finish();
+}
+
+fn formulas(criterion: &mut Criterion) {
+    let speeds: Vec<f64> = (0..POINTS).map(|index| 200.0 + 0.1 * index as f64).collect();
+    let mut group = criterion.benchmark_group("formulas");
+    group.throughput(Throughput::Elements(POINTS));
+    let mut each = |name: &str, function: &dyn Fn(f64) -> f64| {
+        group.bench_function(name, |bencher| {
+            bencher.iter(|| {
+                for speed in &speeds {
+                    black_box(function(black_box(*speed)));
+                }
+            });
+        });
+    };
+    each("sine and cosine (peer)", &|speed| speed.sin() + speed.cos());
+    each("slant_range_nm", &|speed| plain::slant_range_nm(speed, 33_000.0).unwrap_or(f64::NAN));
+    each("tas_from_cas_kt", &|speed| plain::tas_from_cas_kt(speed, 33_000.0, 8.0).unwrap_or(f64::NAN));
+    each("wind_triangle", &|speed| {
+        plain::wind_triangle(40.0, speed, 270.0, 60.0).map_or(f64::NAN, |answer| answer.heading_deg)
+    });
+    each("turn_radius_nm", &|speed| plain::turn_radius_nm(speed, 25.0).unwrap_or(f64::NAN));
+    each("lead_nm, instant roll", &|speed| {
+        plain::lead_nm(40.0, 110.0, speed, 270.0, 60.0, 25.0, 3.0, f64::INFINITY).unwrap_or(f64::NAN)
+    });
+    each("lead_nm, 5 degrees per second", &|speed| {
+        plain::lead_nm(40.0, 110.0, speed, 270.0, 60.0, 25.0, 3.0, 5.0).unwrap_or(f64::NAN)
+    });
+    each("course_change, with what flying over costs", &|speed| {
+        let input = CourseChangeInput {
+            wind_from_deg: 270.0,
+            wind_speed_kt: 60.0,
+            height_above_station_ft: 33_000.0,
+            ..CourseChangeInput::new(40.0, 110.0, speed)
+        };
+        plain::course_change(&input).map_or(f64::NAN, |answer| answer.lead_nm)
+    });
+    group.finish();
+}
+
+criterion_group! {
+    name = benches;
+    config = Criterion::default()
+        .warm_up_time(std::time::Duration::from_millis(300))
+        .measurement_time(std::time::Duration::from_secs(1))
+        .sample_size(30);
+    targets = geodesic, formulas
+}
+criterion_main!(benches);
