@@ -142,3 +142,64 @@ fn every_symbol_has_the_prefix() {
         assert!(name.starts_with("lubber_"), "{name} is exported without the prefix");
     }
 }
+
+fn present(program: &str) -> bool {
+    Command::new(program).arg("--version").output().is_ok_and(|output| output.status.success())
+}
+
+/// A folder with the library installed in it, moved after the installation, as a package would be.
+fn installed() -> &'static Path {
+    static INSTALLED: OnceLock<PathBuf> = OnceLock::new();
+    INSTALLED.get_or_init(|| {
+        let (first, last) = (folder("package").join("first"), folder("package").join("last"));
+        let _ = std::fs::remove_dir_all(&first);
+        let _ = std::fs::remove_dir_all(&last);
+        run(Command::new(root().join("ffi/install.sh")).arg(&first).arg(libraries()));
+        std::fs::rename(&first, &last).unwrap();
+        last
+    })
+}
+
+#[test]
+fn an_installed_library_is_found_by_pkg_config() {
+    if !present("pkg-config") {
+        println!("not tried: there is no pkg-config");
+        return;
+    }
+    let flags = run(Command::new("pkg-config")
+        .env("PKG_CONFIG_PATH", installed().join("lib/pkgconfig"))
+        .args(["--cflags", "--libs", "lubberline"]));
+    let program = folder("package").join("topics");
+    run(compiler("CC", "cc")
+        .args(["-std=c11", "-Wall", "-Wextra", "-Wpedantic", "-Werror"])
+        .arg(root().join("tests/c/topics.c"))
+        .args(flags.split_whitespace())
+        .arg(format!("-Wl,-rpath,{}", installed().join("lib").display()))
+        .arg("-lm")
+        .arg("-o")
+        .arg(&program));
+    run(&mut Command::new(&program));
+}
+
+#[test]
+fn an_installed_library_is_found_by_cmake() {
+    if !present("cmake") {
+        println!("not tried: there is no cmake");
+        return;
+    }
+    let (source, build) = (folder("cmake"), folder("cmake").join("build"));
+    let topics = root().join("tests/c/topics.c");
+    let project = format!(
+        "cmake_minimum_required(VERSION 3.13)\nproject(client C)\nfind_package(lubberline {version} REQUIRED)\n\
+         add_executable(shared {topics})\ntarget_link_libraries(shared lubberline::lubberline m)\n\
+         add_executable(static {topics})\ntarget_link_libraries(static lubberline::static)\n",
+        version = interface(),
+        topics = topics.display(),
+    );
+    std::fs::write(source.join("CMakeLists.txt"), project).unwrap();
+    let prefix = format!("-DCMAKE_PREFIX_PATH={}", installed().display());
+    run(Command::new("cmake").arg("-S").arg(&source).arg("-B").arg(&build).arg(prefix));
+    run(Command::new("cmake").arg("--build").arg(&build));
+    run(&mut Command::new(build.join("shared")));
+    run(&mut Command::new(build.join("static")));
+}
