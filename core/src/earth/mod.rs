@@ -1,5 +1,6 @@
 //! The shape of the earth: lines, distances and heights on WGS-84.
 
+mod cross_track;
 #[cfg(feature = "geo")]
 mod geo_types;
 mod geodesic;
@@ -9,6 +10,7 @@ mod slant;
 mod sphere;
 mod straight;
 
+pub use cross_track::{Abeam, Course};
 pub use geodesic::{GeodesicLine, direct, inverse};
 #[cfg(feature = "geo")]
 pub use rhumb::{rhumb_direct, rhumb_inverse};
