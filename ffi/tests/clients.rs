@@ -104,6 +104,11 @@ fn documentation_examples() {
 }
 
 #[test]
+fn readme() {
+    assert_eq!(client("readme", true, &[]), "begin at 7.7 DME\n");
+}
+
+#[test]
 fn bad_input() {
     both("bad_input");
 }
