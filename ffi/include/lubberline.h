@@ -344,6 +344,21 @@
 #define LUBBER_RADIAL_FLOWN_OUTBOUND 1
 
 /**
+ * The short way from course to course.
+ */
+#define LUBBER_TURN_SIDE_SHORTEST 0
+
+/**
+ * To the left, the long way round if need be.
+ */
+#define LUBBER_TURN_SIDE_LEFT -1
+
+/**
+ * To the right, the long way round if need be.
+ */
+#define LUBBER_TURN_SIDE_RIGHT 1
+
+/**
  * Not at all: radials per mile times the radius. CNATRA P-871 chapter 4.
  */
 #define LUBBER_ARC_LEAD_RULE_PLAIN 0
@@ -397,6 +412,26 @@
  * A tenth of the square of the miles a minute, for 30 degrees of bank. AFMAN 11-217 Vol 3 p. 65 (rescinded), as quoted.
  */
 #define LUBBER_RADIUS_RULE_TENTH_OF_SQUARE 3
+
+/**
+ * The bank limit.
+ */
+#define LUBBER_GOVERNOR_BANK_LIMIT 0
+
+/**
+ * The limit of the rate of turn.
+ */
+#define LUBBER_GOVERNOR_TURN_RATE_LIMIT 1
+
+/**
+ * The roll: so small a change that rolling in and out alone would make it.
+ */
+#define LUBBER_GOVERNOR_ROLL_RATE 2
+
+/**
+ * Nothing: there is no turn.
+ */
+#define LUBBER_GOVERNOR_NO_TURN 3
 
 /**
  * Major version of the header.
@@ -468,7 +503,7 @@ typedef struct lubber_course_change_input {
    */
   double cone_half_angle_deg;
   /**
-   * Which way to turn: -1 left, 0 the short way, 1 right; 0 at first.
+   * Which way to turn: LUBBER_TURN_SIDE_SHORTEST (0, at first), LUBBER_TURN_SIDE_LEFT (-1) or LUBBER_TURN_SIDE_RIGHT (1).
    */
   int32_t turn;
 } lubber_course_change_input;
@@ -578,7 +613,8 @@ typedef struct lubber_course_change_result {
    */
   double fly_over_extra_time_s;
   /**
-   * What governs the bank: 0 the bank limit, 1 the limit of the rate of turn, 2 the roll, 3 no turn.
+   * What governs the bank: LUBBER_GOVERNOR_BANK_LIMIT (0), LUBBER_GOVERNOR_TURN_RATE_LIMIT (1), LUBBER_GOVERNOR_ROLL_RATE
+   * (2) or LUBBER_GOVERNOR_NO_TURN (3).
    */
   int32_t governed_by;
   /**
@@ -603,14 +639,14 @@ const char *lubber_status_text(int32_t status);
  * +2.8 to 47 km, none to 51 km, -2.8 to 71 km, -2 to 80 km, geopotential. Pressure by hydrostatic balance;
  * density `p/(R T)`, speed of sound `sqrt(1.4 R T)`, R = 287.05287 J/(kg K). The deviation moves temperature,
  * density and speed of sound and leaves the pressure. For a geometric altitude in the standard atmosphere give
- * [`geopotential_altitude_ft`] of it.
+ * `lubber_geopotential_altitude_ft` of it.
  *
  * @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
  * @param isa_deviation_k warmer than standard by this, -150 to 150
- * @param[out] temperature_degc Static temperature.; may be NULL
- * @param[out] pressure_hpa Static pressure.; may be NULL
- * @param[out] density_kg_per_m3 Density.; may be NULL
- * @param[out] speed_of_sound_kt Speed of sound.; may be NULL
+ * @param[out] temperature_degc Static temperature; may be NULL
+ * @param[out] pressure_hpa Static pressure; may be NULL
+ * @param[out] density_kg_per_m3 Density; may be NULL
+ * @param[out] speed_of_sound_kt Speed of sound; may be NULL
  * @return LUBBER_OK, or a negative status with every output NaN
  *
  * Accuracy: Rounding. The pressures printed in the source above 20 km differ by up to 4e-6 of themselves, having been
@@ -651,7 +687,7 @@ size_t lubber_standard_atmosphere_n(size_t count,
 /**
  * Pressure over standard sea-level pressure, the ratio called delta.
  *
- * The pressure of [`standard_atmosphere`] over 1013.25 hPa.
+ * The pressure of `lubber_standard_atmosphere` over 1013.25 hPa.
  *
  * @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
  * @param[out] pressure_ratio the result; may be NULL
@@ -714,7 +750,7 @@ size_t lubber_density_ratio_n(size_t count,
 /**
  * Temperature over standard sea-level temperature, in kelvins, the ratio called theta.
  *
- * The temperature of [`standard_atmosphere`] over 288.15 K.
+ * The temperature of `lubber_standard_atmosphere` over 288.15 K.
  *
  * @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
  * @param isa_deviation_k warmer than standard by this, -150 to 150
@@ -810,7 +846,7 @@ size_t lubber_speed_of_sound_kt_n(size_t count,
 /**
  * Pressure altitude from static pressure: where the standard atmosphere has that pressure.
  *
- * The inverse of the pressure of [`standard_atmosphere`].
+ * The inverse of the pressure of `lubber_standard_atmosphere`.
  *
  * @param pressure_hpa static pressure, above 0 to 2000
  * @param[out] pressure_altitude_from_pressure_ft the result; may be NULL
@@ -870,7 +906,7 @@ size_t lubber_geopotential_altitude_ft_n(size_t count,
                                          int32_t *status);
 
 /**
- * Geometric altitude from geopotential altitude: the inverse of [`geopotential_altitude_ft`].
+ * Geometric altitude from geopotential altitude: the inverse of `lubber_geopotential_altitude_ft`.
  *
  * `r H/(r - H)` with r = 6 356 766 m.
  *
@@ -943,7 +979,7 @@ size_t lubber_tas_from_cas_kt_n(size_t count,
                                 int32_t *status);
 
 /**
- * Calibrated airspeed from true airspeed, compressible: the inverse of [`tas_from_cas_kt`].
+ * Calibrated airspeed from true airspeed, compressible: the inverse of `lubber_tas_from_cas_kt`.
  *
  * The impact pressure at Mach `V/a` is what the calibrated airspeed is read from, as if at standard sea level.
  *
@@ -1018,7 +1054,7 @@ size_t lubber_mach_from_cas_n(size_t count,
                               int32_t *status);
 
 /**
- * Calibrated airspeed from Mach number: the inverse of [`mach_from_cas`].
+ * Calibrated airspeed from Mach number: the inverse of `lubber_mach_from_cas`.
  *
  * The impact pressure at that Mach number, read as if at standard sea level.
  *
@@ -1169,7 +1205,7 @@ size_t lubber_eas_from_tas_kt_n(size_t count,
                                 int32_t *status);
 
 /**
- * True airspeed from equivalent airspeed: the inverse of [`eas_from_tas_kt`].
+ * True airspeed from equivalent airspeed: the inverse of `lubber_eas_from_tas_kt`.
  *
  * `V = Ve sqrt(density at standard sea level/density)`.
  *
@@ -1211,7 +1247,7 @@ size_t lubber_tas_from_eas_kt_n(size_t count,
 /**
  * Equivalent airspeed from calibrated airspeed: less by the effect of compressibility.
  *
- * `Ve = M a0 sqrt(p/p0)` with the Mach number of [`mach_from_cas`]; the temperature plays no part.
+ * `Ve = M a0 sqrt(p/p0)` with the Mach number of `lubber_mach_from_cas`; the temperature plays no part.
  *
  * @param cas_kt calibrated airspeed, 0 to 5000
  * @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
@@ -1243,7 +1279,7 @@ size_t lubber_eas_from_cas_kt_n(size_t count,
                                 int32_t *status);
 
 /**
- * Calibrated airspeed from equivalent airspeed: the inverse of [`eas_from_cas_kt`].
+ * Calibrated airspeed from equivalent airspeed: the inverse of `lubber_eas_from_cas_kt`.
  *
  * `M = Ve/(a0 sqrt(p/p0))`, and the calibrated airspeed of that Mach number.
  *
@@ -1348,7 +1384,7 @@ size_t lubber_mach_from_eas_n(size_t count,
  * Static over total pressure of a flow brought to rest without loss.
  *
  * `(1 + 0.2 M^2)^-3.5`. Above Mach 1 a pitot tube feels less than this total pressure: see
- * [`pitot_pressure_ratio`].
+ * `lubber_pitot_pressure_ratio`.
  *
  * @param mach Mach number, 0 to 10
  * @param[out] isentropic_pressure_ratio the result; may be NULL
@@ -1436,7 +1472,7 @@ size_t lubber_impact_pressure_hpa_n(size_t count,
                                     int32_t *status);
 
 /**
- * Calibrated airspeed of an impact pressure: the inverse of [`impact_pressure_hpa`].
+ * Calibrated airspeed of an impact pressure: the inverse of `lubber_impact_pressure_hpa`.
  *
  * `a0 sqrt(5 ((q/p0 + 1)^(2/7) - 1))`, above the speed of sound at sea level by Rayleigh's pitot formula.
  *
@@ -1469,7 +1505,7 @@ size_t lubber_cas_from_impact_pressure_kt_n(size_t count,
  * The factor from indicated to true airspeed of procedure design, which leaves compressibility out.
  *
  * `171233 sqrt(288 + D - 0.00198 H) / (288 - 0.00198 H)^2.628` with altitude `H` in feet and ISA deviation
- * `D`. With a deviation of 15 it is also the form of the FAA's procedure design. [`tas_from_cas_kt`] is exact.
+ * `D`. With a deviation of 15 it is also the form of the FAA's procedure design. `lubber_tas_from_cas_kt` is exact.
  *
  * @param altitude_ft altitude of the procedure, -2000 to 50 000
  * @param isa_deviation_k warmer than standard by this, -150 to 150
@@ -1575,7 +1611,7 @@ size_t lubber_total_temperature_degc_n(size_t count,
                                        int32_t *status);
 
 /**
- * Static air temperature from total air temperature: the inverse of [`total_temperature_degc`].
+ * Static air temperature from total air temperature: the inverse of `lubber_total_temperature_degc`.
  *
  * `Tt/(1 + 0.2 k M^2)` in kelvins, with the recovery factor `k` of the probe.
  *
@@ -1588,7 +1624,7 @@ size_t lubber_total_temperature_degc_n(size_t count,
  * Accuracy: Rounding, for air of constant heat ratio: good to about Mach 3.
  * Degenerate cases: At rest, or with a recovery factor of zero, the two are one.
  * Errors: A value outside its range, or a static temperature outside -200 to 200 degC.
- * Source: As [`total_temperature_degc`].
+ * Source: As `lubber_total_temperature_degc`.
  *
  * Example: lubber_static_temperature_degc(-24.5, 0.82, 1.0, &value) gives -54.0
  */
@@ -1650,7 +1686,7 @@ size_t lubber_indicated_altitude_ft_n(size_t count,
                                       int32_t *status);
 
 /**
- * Pressure altitude from what an altimeter shows with its setting: the inverse of [`indicated_altitude_ft`].
+ * Pressure altitude from what an altimeter shows with its setting: the inverse of `lubber_indicated_altitude_ft`.
  *
  * Indicated altitude plus the pressure altitude of the setting.
  *
@@ -1688,7 +1724,7 @@ size_t lubber_pressure_altitude_ft_n(size_t count,
  * Pressure altitude by the rule of 1000 ft for each inch of mercury below 29.92.
  *
  * `indicated altitude + 1000 (29.92 - setting in inches)`, an inch of mercury being 33.86389 hPa.
- * [`pressure_altitude_ft`] is exact.
+ * `lubber_pressure_altitude_ft` is exact.
  *
  * @param indicated_altitude_ft altitude shown, -50 000 to 300 000
  * @param altimeter_setting_hpa what the altimeter is set to, 400 to 1200
@@ -1733,12 +1769,14 @@ size_t lubber_pressure_altitude_rule_ft_n(size_t count,
  * Accuracy: Rounding. A station reports it rounded down to a whole hectopascal, which is 27 ft.
  * Degenerate cases: At no elevation it is the pressure.
  * Errors: A value outside its range, or a setting outside 400 to 1200 hPa.
- * Source: The definition of QNH, ICAO Annex 3 and Doc 8896 (from memory). [`altimeter_setting_smithsonian_hpa`] is the
+ * Source: The definition of QNH, ICAO Annex 3 and Doc 8896 (from memory). `lubber_altimeter_setting_smithsonian_hpa` is the
  * American one.
  *
  * Example: lubber_altimeter_setting_hpa(832.0, 5430.0, &value) gives 1016.08
  */
-int32_t lubber_altimeter_setting_hpa(double station_pressure_hpa, double elevation_ft, double *altimeter_setting_hpa);
+int32_t lubber_altimeter_setting_hpa(double station_pressure_hpa,
+                                     double elevation_ft,
+                                     double *altimeter_setting_hpa);
 
 /**
  * `lubber_altimeter_setting_hpa` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
@@ -1765,7 +1803,7 @@ size_t lubber_altimeter_setting_hpa_n(size_t count,
  * @param[out] altimeter_setting_smithsonian_hpa the result; may be NULL
  * @return LUBBER_OK, or a negative status with every output NaN
  *
- * Accuracy: As published; 0.3 to 0.4 hPa less than [`altimeter_setting_hpa`], which is the height of the cockpit.
+ * Accuracy: As published; 0.3 to 0.4 hPa less than `lubber_altimeter_setting_hpa`, which is the height of the cockpit.
  * Degenerate cases: None in the range.
  * Errors: A value outside its range, or a setting outside 400 to 1200 hPa.
  * Source: Smithsonian Meteorological Tables, 6th edition 1951, p. 269, read in a quotation.
@@ -1791,7 +1829,7 @@ size_t lubber_altimeter_setting_smithsonian_hpa_n(size_t count,
                                                   int32_t *status);
 
 /**
- * The pressure at a station, its QFE, from its altimeter setting: the inverse of [`altimeter_setting_hpa`].
+ * The pressure at a station, its QFE, from its altimeter setting: the inverse of `lubber_altimeter_setting_hpa`.
  *
  * The standard pressure at the elevation plus the pressure altitude of the setting.
  *
@@ -1803,7 +1841,7 @@ size_t lubber_altimeter_setting_smithsonian_hpa_n(size_t count,
  * Accuracy: Rounding.
  * Degenerate cases: At no elevation it is the setting.
  * Errors: A value outside its range, or a pressure outside 0 to 2000 hPa.
- * Source: As [`altimeter_setting_hpa`].
+ * Source: As `lubber_altimeter_setting_hpa`.
  *
  * Example: lubber_station_pressure_hpa(1013.25, 5430.0, &value) gives 829.59
  */
@@ -1859,7 +1897,7 @@ size_t lubber_density_altitude_ft_n(size_t count,
 /**
  * Density altitude by the rule of 120 ft for each degree above standard.
  *
- * `Hp + 120 (t - (15 - 2 Hp/1000))` with the pressure altitude `Hp`. [`density_altitude_ft`] is exact.
+ * `Hp + 120 (t - (15 - 2 Hp/1000))` with the pressure altitude `Hp`. `lubber_density_altitude_ft` is exact.
  *
  * @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
  * @param temperature_degc static air temperature, -200 to 200
@@ -1938,7 +1976,7 @@ size_t lubber_true_altitude_ft_n(size_t count,
 /**
  * Height above a station from pressure altitude, the station's altimeter setting and the ISA deviation.
  *
- * [`true_altitude_ft`] less the elevation: the height that slant range asks for.
+ * `lubber_true_altitude_ft` less the elevation: the height that slant range asks for.
  *
  * @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
  * @param altimeter_setting_hpa the station's altimeter setting, 400 to 1200
@@ -1947,10 +1985,10 @@ size_t lubber_true_altitude_ft_n(size_t count,
  * @param[out] height_above_station_ft the result; may be NULL
  * @return LUBBER_OK, or a negative status with every output NaN
  *
- * Accuracy: As [`true_altitude_ft`].
+ * Accuracy: As `lubber_true_altitude_ft`.
  * Degenerate cases: Zero at the station's own pressure.
  * Errors: A value outside its range.
- * Source: As [`true_altitude_ft`].
+ * Source: As `lubber_true_altitude_ft`.
  *
  * Example: lubber_height_above_station_ft(10000.0, 995.0, 2000.0, 15.0, &value) gives 7910
  */
@@ -1979,7 +2017,7 @@ size_t lubber_height_above_station_ft_n(size_t count,
                                         int32_t *status);
 
 /**
- * Pressure altitude at a true altitude: the inverse of [`true_altitude_ft`].
+ * Pressure altitude at a true altitude: the inverse of `lubber_true_altitude_ft`.
  *
  * By Newton's method on the thickness of the column.
  *
@@ -1993,7 +2031,7 @@ size_t lubber_height_above_station_ft_n(size_t count,
  * Accuracy: 1e-8 ft.
  * Degenerate cases: At the elevation it is the station's own pressure altitude, whatever the temperature.
  * Errors: A value outside its range, or a pressure altitude outside -5 to 80 km.
- * Source: As [`true_altitude_ft`].
+ * Source: As `lubber_true_altitude_ft`.
  *
  * Example: lubber_pressure_altitude_at_true_altitude_ft(10000.0, 1013.25, 0.0, -20.0, &value) gives 10772
  */
@@ -2071,8 +2109,8 @@ size_t lubber_transition_level_ft_n(size_t count,
  * Cold-temperature correction by ICAO's formula, to add to an altitude on the procedure.
  *
  * `H (15 - t0)/(273 + t0 - 0.5 L (H + E))` with height `H`, elevation `E` of the source, L = 0.00198 degC/ft
- * and `t0 = t + L E`. Offered beside it: [`cold_temperature_correction_tabulated_ft`],
- * [`cold_temperature_correction_rule_ft`] and, exact, [`cold_temperature_correction_exact_ft`].
+ * and `t0 = t + L E`. Offered beside it: `lubber_cold_temperature_correction_tabulated_ft`,
+ * `lubber_cold_temperature_correction_rule_ft` and, exact, `lubber_cold_temperature_correction_exact_ft`.
  *
  * @param height_ft charted height above the altimeter setting source, 0 to 20 000
  * @param temperature_degc temperature at the altimeter setting source, -200 to 200
@@ -2111,7 +2149,7 @@ size_t lubber_cold_temperature_correction_ft_n(size_t count,
 /**
  * Cold-temperature correction as the published table has it: rounded up to the next 10 ft.
  *
- * The formula of [`cold_temperature_correction_ft`] for a source at sea level, rounded up; between the table's
+ * The formula of `lubber_cold_temperature_correction_ft` for a source at sea level, rounded up; between the table's
  * own heights (200 to 5000 ft) and temperatures (10 to -50 degC) likewise.
  *
  * @param height_ft charted height above the altimeter setting source, 0 to 20 000
@@ -2188,7 +2226,7 @@ size_t lubber_cold_temperature_correction_rule_ft_n(size_t count,
  * Cold-temperature correction, exact for air that is as cold against standard all the way up as at the source.
  *
  * The indicated height at which the true height is the charted one, less that: the inverse of
- * [`true_altitude_ft`] for a source at standard pressure.
+ * `lubber_true_altitude_ft` for a source at standard pressure.
  *
  * @param height_ft charted height above the altimeter setting source, 0 to 20 000
  * @param temperature_degc temperature at the altimeter setting source, -200 to 200
@@ -2240,13 +2278,13 @@ size_t lubber_cold_temperature_correction_exact_ft_n(size_t count,
  * @param bank_limit_deg greatest bank, above 0 below 90
  * @param turn_rate_limit_deg_per_s greatest rate of turn, above 0
  * @param roll_rate_deg_per_s rate of roll, above 0, infinite for an instant roll
- * @param[out] radial_at_roll_in_deg Radial at which roll-in begins.; may be NULL
- * @param[out] distance_at_roll_in_nm Ground distance from the station at which roll-in begins.; may be NULL
- * @param[out] radial_at_roll_out_deg Radial at which the wings are level again.; may be NULL
- * @param[out] distance_at_roll_out_nm Ground distance from the station at which the wings are level again.; may be NULL
- * @param[out] angle_at_station_deg Angle at the station between the two, positive in the sense of the arc: the lead radials when leaving the arc.; may be NULL
- * @param[out] heading_change_deg Change of heading, right positive.; may be NULL
- * @param[out] duration_s From roll-in to wings level.; may be NULL
+ * @param[out] radial_at_roll_in_deg Radial at which roll-in begins; may be NULL
+ * @param[out] distance_at_roll_in_nm Ground distance from the station at which roll-in begins; may be NULL
+ * @param[out] radial_at_roll_out_deg Radial at which the wings are level again; may be NULL
+ * @param[out] distance_at_roll_out_nm Ground distance from the station at which the wings are level again; may be NULL
+ * @param[out] angle_at_station_deg Angle at the station between the two, positive in the sense of the arc: the lead radials when leaving the arc; may be NULL
+ * @param[out] heading_change_deg Change of heading, right positive; may be NULL
+ * @param[out] duration_s From roll-in to wings level; may be NULL
  * @return LUBBER_OK, or a negative status with every output NaN
  *
  * Accuracy: Rounding error in the plane; 1e-4 NM on the ellipsoid within 20 NM of the station.
@@ -2334,13 +2372,13 @@ size_t lubber_arc_entry_n(size_t count,
  * @param bank_limit_deg greatest bank, above 0 below 90
  * @param turn_rate_limit_deg_per_s greatest rate of turn, above 0
  * @param roll_rate_deg_per_s rate of roll, above 0, infinite for an instant roll
- * @param[out] radial_at_roll_in_deg Radial at which roll-in begins.; may be NULL
- * @param[out] distance_at_roll_in_nm Ground distance from the station at which roll-in begins.; may be NULL
- * @param[out] radial_at_roll_out_deg Radial at which the wings are level again.; may be NULL
- * @param[out] distance_at_roll_out_nm Ground distance from the station at which the wings are level again.; may be NULL
- * @param[out] angle_at_station_deg Angle at the station between the two, positive in the sense of the arc: the lead radials when leaving the arc.; may be NULL
- * @param[out] heading_change_deg Change of heading, right positive.; may be NULL
- * @param[out] duration_s From roll-in to wings level.; may be NULL
+ * @param[out] radial_at_roll_in_deg Radial at which roll-in begins; may be NULL
+ * @param[out] distance_at_roll_in_nm Ground distance from the station at which roll-in begins; may be NULL
+ * @param[out] radial_at_roll_out_deg Radial at which the wings are level again; may be NULL
+ * @param[out] distance_at_roll_out_nm Ground distance from the station at which the wings are level again; may be NULL
+ * @param[out] angle_at_station_deg Angle at the station between the two, positive in the sense of the arc: the lead radials when leaving the arc; may be NULL
+ * @param[out] heading_change_deg Change of heading, right positive; may be NULL
+ * @param[out] duration_s From roll-in to wings level; may be NULL
  * @return LUBBER_OK, or a negative status with every output NaN
  *
  * Accuracy: Rounding error in the plane; 1e-4 NM on the ellipsoid within 20 NM of the station.
@@ -2421,9 +2459,9 @@ size_t lubber_arc_exit_n(size_t count,
  * @param lon1_deg longitude of the first point, any finite number
  * @param lat2_deg latitude of the second point, -90 to 90
  * @param lon2_deg longitude of the second point, any finite number
- * @param[out] distance_nm Length along the surface.; may be NULL
- * @param[out] initial_bearing_deg True bearing at the first point, 0 to 360; NaN between coincident points.; may be NULL
- * @param[out] final_bearing_deg True bearing at the second point, onward, 0 to 360; NaN between coincident points.; may be NULL
+ * @param[out] distance_nm Length along the surface; may be NULL
+ * @param[out] initial_bearing_deg True bearing at the first point, 0 to 360; NaN between coincident points; may be NULL
+ * @param[out] final_bearing_deg True bearing at the second point, onward, 0 to 360; NaN between coincident points; may be NULL
  * @return LUBBER_OK, or a negative status with every output NaN
  *
  * Accuracy: 15 nanometres for any two points.
@@ -2506,9 +2544,9 @@ size_t lubber_slant_range_nm_n(size_t count,
  * @param lon_deg longitude of the start, any finite number
  * @param bearing_deg true bearing at the start, any finite number
  * @param distance_nm length of the line, 0 to 10 900
- * @param[out] latitude_deg Latitude of the point reached, -90 to 90.; may be NULL
- * @param[out] longitude_deg Longitude of the point reached, -180 to 180.; may be NULL
- * @param[out] final_bearing_deg True bearing of the line there, onward, 0 to 360.; may be NULL
+ * @param[out] latitude_deg Latitude of the point reached, -90 to 90; may be NULL
+ * @param[out] longitude_deg Longitude of the point reached, -180 to 180; may be NULL
+ * @param[out] final_bearing_deg True bearing of the line there, onward, 0 to 360; may be NULL
  * @return LUBBER_OK, or a negative status with every output NaN
  *
  * Accuracy: 15 nanometres.
@@ -2549,7 +2587,7 @@ size_t lubber_geodesic_direct_n(size_t count,
                                 int32_t *status);
 
 /**
- * Ground distance from slant range and height above the station: the inverse of [`slant_range_nm`].
+ * Ground distance from slant range and height above the station: the inverse of `lubber_slant_range_nm`.
  *
  * `2 R asin(sqrt((s^2 - h^2) / (4 R (R + h))))` over a sphere of the mean radius of WGS-84.
  *
@@ -2625,9 +2663,9 @@ size_t lubber_least_dme_nm_n(size_t count,
  * @param lat2_deg latitude of the second point, -90 to 90
  * @param lon2_deg longitude of the second point, any finite number
  * @param sphere_radius_nm radius of the sphere, 1 to 100 000
- * @param[out] distance_nm Length along the surface.; may be NULL
- * @param[out] initial_bearing_deg Bearing at the first point, 0 to 360; NaN between coincident points.; may be NULL
- * @param[out] final_bearing_deg Bearing at the second point, onward, 0 to 360; NaN between coincident points.; may be NULL
+ * @param[out] distance_nm Length along the surface; may be NULL
+ * @param[out] initial_bearing_deg Bearing at the first point, 0 to 360; NaN between coincident points; may be NULL
+ * @param[out] final_bearing_deg Bearing at the second point, onward, 0 to 360; NaN between coincident points; may be NULL
  * @return LUBBER_OK, or a negative status with every output NaN
  *
  * Accuracy: Rounding on the sphere; against the ellipsoid up to 0.56 percent. For the earth itself use `geodesic_inverse`.
@@ -2680,9 +2718,9 @@ size_t lubber_great_circle_inverse_n(size_t count,
  * @param bearing_deg bearing at the start, any finite number
  * @param distance_nm length of the line, 0 to 10 900
  * @param sphere_radius_nm radius of the sphere, 1 to 100 000
- * @param[out] latitude_deg Latitude of the point reached, -90 to 90.; may be NULL
- * @param[out] longitude_deg Longitude of the point reached, -180 to 180.; may be NULL
- * @param[out] final_bearing_deg Bearing of the circle there, onward, 0 to 360.; may be NULL
+ * @param[out] latitude_deg Latitude of the point reached, -90 to 90; may be NULL
+ * @param[out] longitude_deg Longitude of the point reached, -180 to 180; may be NULL
+ * @param[out] final_bearing_deg Bearing of the circle there, onward, 0 to 360; may be NULL
  * @return LUBBER_OK, or a negative status with every output NaN
  *
  * Accuracy: Rounding on the sphere. For the earth itself use `geodesic_direct`.
@@ -2791,7 +2829,7 @@ size_t lubber_lead_nm_n(size_t count,
  * The DME reading at which to begin the turn at a station, so as to roll out on the outbound radial.
  *
  * The slant range from the station to the point at the lead before it: `sqrt(h^2 + 4 R (R + h) sin^2(lead / 2R))`, with the
- * lead as [`lead_nm`] gives it.
+ * lead as `lubber_lead_nm` gives it.
  *
  * @param inbound_course_deg course flown to the fix, any finite number
  * @param outbound_course_deg course flown from it, against the same north
@@ -2805,10 +2843,10 @@ size_t lubber_lead_nm_n(size_t count,
  * @param[out] dme_at_roll_in_nm the result; may be NULL
  * @return LUBBER_OK, or a negative status with every output NaN
  *
- * Accuracy: That of [`lead_nm`], and within 1 m for the slant.
+ * Accuracy: That of `lubber_lead_nm`, and within 1 m for the slant.
  * Degenerate cases: No change of course reads the height: it begins overhead.
- * Errors: As [`lead_nm`].
- * Source: As [`lead_nm`], and the law of cosines between the radii of the earth and of the flight.
+ * Errors: As `lubber_lead_nm`.
+ * Source: As `lubber_lead_nm`, and the law of cosines between the radii of the earth and of the flight.
  *
  * Example: lubber_dme_at_roll_in_nm(40.0, 110.0, 430.0, 270.0, 60.0, 25.0, 3.0, 5.0, 33000.0, &value) gives 7.67
  */
@@ -3315,10 +3353,10 @@ size_t lubber_rule_lead_radials_deg_n(size_t count,
  * @param latitude_deg latitude of the aircraft, -90 to 90
  * @param longitude_deg longitude of the aircraft, any finite number
  * @param altitude_ft altitude of the aircraft above mean sea level, -16 500 to 400 000
- * @param[out] radial_deg Direction of the aircraft from the station, in the station's north, 0 to 360; NaN exactly overhead.; may be NULL
- * @param[out] dme_nm Straight distance from antenna to aircraft: the DME reading.; may be NULL
- * @param[out] ground_distance_nm Distance along the ground.; may be NULL
- * @param[out] elevation_angle_deg Angle of the aircraft above the station's horizontal.; may be NULL
+ * @param[out] radial_deg Direction of the aircraft from the station, in the station's north, 0 to 360; NaN exactly overhead; may be NULL
+ * @param[out] dme_nm Straight distance from antenna to aircraft: the DME reading; may be NULL
+ * @param[out] ground_distance_nm Distance along the ground; may be NULL
+ * @param[out] elevation_angle_deg Angle of the aircraft above the station's horizontal; may be NULL
  * @return LUBBER_OK, or a negative status with every output NaN
  *
  * Accuracy: 15 nanometres along the ground, a micrometre along the slant. Mean sea level is taken for the ellipsoid.
@@ -3556,15 +3594,15 @@ size_t lubber_time_between_fixes_s_n(size_t count,
  *
  * With the angle off the bow `b` at the first bearing and the change `c`: `V t sin(b)/sin(c)` at the second
  * bearing and `V t sin(b + c)/sin(c)` at the first. Where the angle off the bow doubles, the time to the
- * station is the time flown. The rule is [`time_to_station_rule_s`].
+ * station is the time flown. The rule is `lubber_time_to_station_rule_s`.
  *
  * @param elapsed_s time flown, above 0 to 1 000 000
  * @param bearing_change_deg change of the bearing, without its side, above 0 below 180
  * @param groundspeed_kt groundspeed, above 0 to 10 000
  * @param angle_off_bow_deg between the track and the first bearing, without its side, above 0 below 180
- * @param[out] distance_nm Distance to the station at the second bearing.; may be NULL
- * @param[out] time_s Time to the station from there, at the same groundspeed.; may be NULL
- * @param[out] distance_before_nm Distance to the station at the first bearing.; may be NULL
+ * @param[out] distance_nm Distance to the station at the second bearing; may be NULL
+ * @param[out] time_s Time to the station from there, at the same groundspeed; may be NULL
+ * @param[out] distance_before_nm Distance to the station at the first bearing; may be NULL
  * @return LUBBER_OK, or a negative status with every output NaN
  *
  * Accuracy: Rounding on a plane. The bearings govern: with a change of 10 degrees, half a degree of error is 5 percent.
@@ -3607,7 +3645,7 @@ size_t lubber_station_by_bearing_change_n(size_t count,
 /**
  * The time to a station abeam by the rule: minutes are seconds flown over degrees of change.
  *
- * `60 t/c` with the change `c` in degrees. [`station_by_bearing_change`] is exact.
+ * `60 t/c` with the change `c` in degrees. `lubber_station_by_bearing_change` is exact.
  *
  * @param elapsed_s time flown, above 0 to 1 000 000
  * @param bearing_change_deg change of the bearing, without its side, above 0 below 180
@@ -3873,10 +3911,10 @@ size_t lubber_bank_for_load_factor_deg_n(size_t count,
  * @param true_airspeed_kt true airspeed, above 0 to 5000
  * @param bank_limit_deg greatest bank, above 0 below 90
  * @param turn_rate_limit_deg_per_s greatest rate of turn, above 0
- * @param[out] bank_deg The bank that is flown.; may be NULL
- * @param[out] turn_rate_deg_per_s The rate of turn at it.; may be NULL
- * @param[out] radius_nm The radius in still air.; may be NULL
- * @param[out] governed_by What governs the bank: 0 the bank limit, 1 the limit of the rate of turn.; may be NULL
+ * @param[out] bank_deg The bank that is flown; may be NULL
+ * @param[out] turn_rate_deg_per_s The rate of turn at it; may be NULL
+ * @param[out] radius_nm The radius in still air; may be NULL
+ * @param[out] governed_by What governs the bank: 0 the bank limit, 1 the limit of the rate of turn; may be NULL
  * @return LUBBER_OK, or a negative status with every output NaN
  *
  * Accuracy: Rounding error.
@@ -3926,12 +3964,12 @@ size_t lubber_limited_turn_n(size_t count,
  * @param bank_limit_deg greatest bank, above 0 below 90
  * @param turn_rate_limit_deg_per_s greatest rate of turn, above 0
  * @param roll_rate_deg_per_s rate of roll, above 0, infinite for an instant roll
- * @param[out] bank_deg The greatest bank.; may be NULL
- * @param[out] duration_s From the first roll to wings level.; may be NULL
- * @param[out] roll_duration_s The duration of one roll, in or out.; may be NULL
- * @param[out] advance_nm Distance made good through the air along the first heading.; may be NULL
- * @param[out] transfer_nm Distance made good through the air across the first heading, right positive.; may be NULL
- * @param[out] governed_by What governs the bank: 0 the bank limit, 1 the limit of the rate of turn, 2 the roll, 3 no turn.; may be NULL
+ * @param[out] bank_deg The greatest bank; may be NULL
+ * @param[out] duration_s From the first roll to wings level; may be NULL
+ * @param[out] roll_duration_s The duration of one roll, in or out; may be NULL
+ * @param[out] advance_nm Distance made good through the air along the first heading; may be NULL
+ * @param[out] transfer_nm Distance made good through the air across the first heading, right positive; may be NULL
+ * @param[out] governed_by What governs the bank: 0 the bank limit, 1 the limit of the rate of turn, 2 the roll, 3 no turn; may be NULL
  * @return LUBBER_OK, or a negative status with every output NaN
  *
  * Accuracy: 1e-10 of the size of the turn against a fine integration in time.
@@ -3993,8 +4031,8 @@ size_t lubber_rolled_turn_n(size_t count,
  * @param true_airspeed_kt true airspeed, above 0 to 5000
  * @param wind_from_deg where the wind blows from, any finite number
  * @param wind_speed_kt speed of the wind, 0 to 1000
- * @param[out] heading_deg The heading to fly, 0 to 360, from the north of the course.; may be NULL
- * @param[out] groundspeed_kt The speed made good along the course.; may be NULL
+ * @param[out] heading_deg The heading to fly, 0 to 360, from the north of the course; may be NULL
+ * @param[out] groundspeed_kt The speed made good along the course; may be NULL
  * @return LUBBER_OK, or a negative status with every output NaN
  *
  * Accuracy: Rounding.
@@ -4046,9 +4084,9 @@ size_t lubber_wind_triangle_n(size_t count,
  * @return LUBBER_OK, or a negative status with every output NaN
  *
  * Accuracy: Rounding.
- * Degenerate cases: As [`wind_triangle`].
- * Errors: As [`wind_triangle`].
- * Source: As [`wind_triangle`].
+ * Degenerate cases: As `lubber_wind_triangle`.
+ * Errors: As `lubber_wind_triangle`.
+ * Source: As `lubber_wind_triangle`.
  *
  * Example: lubber_wind_correction_deg(90.0, 120.0, 45.0, 40.0, &value) gives -13.6
  */
@@ -4085,9 +4123,9 @@ size_t lubber_wind_correction_deg_n(size_t count,
  * @param true_airspeed_kt true airspeed, 0 to 5000
  * @param wind_from_deg where the wind blows from, any finite number
  * @param wind_speed_kt speed of the wind, 0 to 1000
- * @param[out] track_deg Direction of motion over the ground, 0 to 360; NaN where there is no motion.; may be NULL
- * @param[out] groundspeed_kt Speed over the ground.; may be NULL
- * @param[out] drift_deg Track less heading, right positive, -180 to 180; NaN where there is no motion.; may be NULL
+ * @param[out] track_deg Direction of motion over the ground, 0 to 360; NaN where there is no motion; may be NULL
+ * @param[out] groundspeed_kt Speed over the ground; may be NULL
+ * @param[out] drift_deg Track less heading, right positive, -180 to 180; NaN where there is no motion; may be NULL
  * @return LUBBER_OK, or a negative status with every output NaN
  *
  * Accuracy: Rounding.
@@ -4137,8 +4175,8 @@ size_t lubber_track_and_groundspeed_n(size_t count,
  * @param true_airspeed_kt true airspeed, 0 to 5000
  * @param track_deg the track made good, any finite number
  * @param groundspeed_kt the groundspeed, 0 to 10 000
- * @param[out] wind_from_deg Where the wind blows from, 0 to 360; 0 in calm air.; may be NULL
- * @param[out] wind_speed_kt Speed of the wind.; may be NULL
+ * @param[out] wind_from_deg Where the wind blows from, 0 to 360; 0 in calm air; may be NULL
+ * @param[out] wind_speed_kt Speed of the wind; may be NULL
  * @return LUBBER_OK, or a negative status with every output NaN
  *
  * Accuracy: Rounding; what matters is the observation. One degree of drift at 450 kt is 8 kt of wind across.
@@ -4184,8 +4222,8 @@ size_t lubber_wind_from_track_n(size_t count,
  * @param course_deg the course, any finite number
  * @param wind_from_deg where the wind blows from, any finite number
  * @param wind_speed_kt speed of the wind, 0 to 1000
- * @param[out] headwind_kt Against the course; a tailwind is negative.; may be NULL
- * @param[out] crosswind_kt From the right of the course; from the left is negative.; may be NULL
+ * @param[out] headwind_kt Against the course; a tailwind is negative; may be NULL
+ * @param[out] crosswind_kt From the right of the course; from the left is negative; may be NULL
  * @return LUBBER_OK, or a negative status with every output NaN
  *
  * Accuracy: Rounding.
@@ -4220,15 +4258,15 @@ size_t lubber_wind_components_n(size_t count,
                                 int32_t *status);
 
 /**
- * The wind whose parts along and across a course are given: the inverse of [`wind_components`].
+ * The wind whose parts along and across a course are given: the inverse of `lubber_wind_components`.
  *
  * Direction `course + atan2(crosswind, headwind)`, speed the root of the sum of the squares.
  *
  * @param course_deg the course, any finite number
  * @param headwind_kt part against the course, -1000 to 1000
  * @param crosswind_kt part from the right of the course, -1000 to 1000
- * @param[out] wind_from_deg Where the wind blows from, 0 to 360; 0 in calm air.; may be NULL
- * @param[out] wind_speed_kt Speed of the wind.; may be NULL
+ * @param[out] wind_from_deg Where the wind blows from, 0 to 360; 0 in calm air; may be NULL
+ * @param[out] wind_speed_kt Speed of the wind; may be NULL
  * @return LUBBER_OK, or a negative status with every output NaN
  *
  * Accuracy: Rounding.
@@ -4271,8 +4309,8 @@ size_t lubber_wind_from_components_n(size_t count,
  * @param groundspeed_kt the groundspeed wanted, 0 to 10 000
  * @param wind_from_deg where the wind blows from, any finite number
  * @param wind_speed_kt speed of the wind, 0 to 1000
- * @param[out] heading_deg The heading to fly, 0 to 360, from the north of the course.; may be NULL
- * @param[out] true_airspeed_kt The true airspeed to fly.; may be NULL
+ * @param[out] heading_deg The heading to fly, 0 to 360, from the north of the course; may be NULL
+ * @param[out] true_airspeed_kt The true airspeed to fly; may be NULL
  * @return LUBBER_OK, or a negative status with every output NaN
  *
  * Accuracy: Rounding.
@@ -4323,8 +4361,8 @@ size_t lubber_airspeed_for_groundspeed_n(size_t count,
  * @param upper_altitude_ft pressure altitude of the upper level, above the lower one
  * @param upper_wind_from_deg where its wind blows from, any finite number
  * @param upper_wind_speed_kt speed of its wind, 0 to 1000
- * @param[out] wind_from_deg Where the wind blows from, 0 to 360; 0 in calm air.; may be NULL
- * @param[out] wind_speed_kt Speed of the wind.; may be NULL
+ * @param[out] wind_from_deg Where the wind blows from, 0 to 360; 0 in calm air; may be NULL
+ * @param[out] wind_speed_kt Speed of the wind; may be NULL
  * @return LUBBER_OK, or a negative status with every output NaN
  *
  * Accuracy: Rounding, for winds that do change evenly.
@@ -4381,7 +4419,8 @@ void lubber_course_change_input_init(struct lubber_course_change_input *input);
  * Where to begin the turn at a station so as to roll out on the outbound course, and what that turn does.
  *
  * `input->struct_size` and `result->struct_size` must be set by the caller; a smaller structure of an older header is
- * served with the usual values for what it lacks, and only as far as it reaches.
+ * served with the usual values for what it lacks, and only as far as it reaches. A size this library does not know is
+ * refused; nothing is written to a result of such a size.
  *
  * @param input the course change
  * @param[out] result the answer; on a failure every number is NaN
@@ -4389,6 +4428,25 @@ void lubber_course_change_input_init(struct lubber_course_change_input *input);
  */
 int32_t lubber_course_change(const struct lubber_course_change_input *input,
                              struct lubber_course_change_result *result);
+
+/**
+ * Where the aircraft is a time after roll-in began; negative times lie on the inbound course, times beyond the duration on
+ * the outbound one.
+ *
+ * @param input the course change, its `struct_size` set
+ * @param time_s time from the beginning of roll-in, -1 000 000 to 1 000 000
+ * @param[out] bearing_from_fix_deg bearing from the station, NaN over it; may be NULL
+ * @param[out] distance_nm distance from the station over the ground; may be NULL
+ * @param[out] heading_deg heading; may be NULL
+ * @param[out] bank_deg bank, right positive; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ */
+int32_t lubber_course_change_at(const struct lubber_course_change_input *input,
+                                double time_s,
+                                double *bearing_from_fix_deg,
+                                double *distance_nm,
+                                double *heading_deg,
+                                double *bank_deg);
 
 /**
  * The version of the library, such as "0.1.0".

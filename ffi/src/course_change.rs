@@ -1,8 +1,11 @@
 //! The course change in C: a structure in, a structure out, both of which can grow.
+//!
+//! They grow at their ends, by eight bytes at a time, so that no new field lies in what was padding before and an old
+//! caller never set.
 
 use std::mem::{offset_of, size_of};
 
-use lubberline::plain::{CourseChangeInput, CourseChangeOutput, course_change};
+use lubberline::plain::{CourseChangeInput, CourseChangeOutput, course_change, course_change_at};
 use lubberline::turn::Governor;
 
 use crate::call::one;
@@ -39,7 +42,7 @@ pub struct lubber_course_change_input {
     pub intercept_angle_deg: f64,
     /// Half-angle of the cone of confusion from the vertical, above 0 below 90; 50 at first.
     pub cone_half_angle_deg: f64,
-    /// Which way to turn: -1 left, 0 the short way, 1 right; 0 at first.
+    /// Which way to turn: LUBBER_TURN_SIDE_SHORTEST (0, at first), LUBBER_TURN_SIDE_LEFT (-1) or LUBBER_TURN_SIDE_RIGHT (1).
     pub turn: i32,
 }
 
@@ -98,7 +101,8 @@ pub struct lubber_course_change_result {
     pub fly_over_extra_distance_nm: f64,
     /// Flying over first: time flown in addition.
     pub fly_over_extra_time_s: f64,
-    /// What governs the bank: 0 the bank limit, 1 the limit of the rate of turn, 2 the roll, 3 no turn.
+    /// What governs the bank: LUBBER_GOVERNOR_BANK_LIMIT (0), LUBBER_GOVERNOR_TURN_RATE_LIMIT (1), LUBBER_GOVERNOR_ROLL_RATE
+    /// (2) or LUBBER_GOVERNOR_NO_TURN (3).
     pub governed_by: i32,
     /// 1 if the aircraft enters the cone of confusion, else 0.
     pub enters_cone: i32,
@@ -121,7 +125,8 @@ pub unsafe extern "C" fn lubber_course_change_input_init(input: *mut lubber_cour
 /// Where to begin the turn at a station so as to roll out on the outbound course, and what that turn does.
 ///
 /// `input->struct_size` and `result->struct_size` must be set by the caller; a smaller structure of an older header is
-/// served with the usual values for what it lacks, and only as far as it reaches.
+/// served with the usual values for what it lacks, and only as far as it reaches. A size this library does not know is
+/// refused; nothing is written to a result of such a size.
 ///
 /// @param input the course change
 /// @param[out] result the answer; on a failure every number is NaN
@@ -156,6 +161,44 @@ pub unsafe extern "C" fn lubber_course_change(
         }
         result.cast::<u8>().copy_from_nonoverlapping((&raw const answer).cast(), room);
         status
+    }
+}
+
+/// Where the aircraft is a time after roll-in began; negative times lie on the inbound course, times beyond the duration on
+/// the outbound one.
+///
+/// @param input the course change, its `struct_size` set
+/// @param time_s time from the beginning of roll-in, -1 000 000 to 1 000 000
+/// @param[out] bearing_from_fix_deg bearing from the station, NaN over it; may be NULL
+/// @param[out] distance_nm distance from the station over the ground; may be NULL
+/// @param[out] heading_deg heading; may be NULL
+/// @param[out] bank_deg bank, right positive; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// # Safety
+/// The input must be null (a failure) or point to as many bytes as its `struct_size` says; each output must be null or
+/// writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_course_change_at(
+    input: *const lubber_course_change_input,
+    time_s: f64,
+    bearing_from_fix_deg: *mut f64,
+    distance_nm: *mut f64,
+    heading_deg: *mut f64,
+    bank_deg: *mut f64,
+) -> i32 {
+    let outputs = [bearing_from_fix_deg, distance_nm, heading_deg, bank_deg];
+    // SAFETY: the caller vouches for the input, as far as its size reaches, and for the outputs.
+    unsafe {
+        let Some(question) = read(input) else {
+            one(|| Ok([f64::NAN; 4]), outputs);
+            return LUBBER_ERROR_STRUCT;
+        };
+        let solve = || {
+            course_change_at(&question, time_s)
+                .map(|at| [at.bearing_from_fix_deg, at.distance_nm, at.heading_deg, at.bank_deg])
+        };
+        one(solve, outputs)
     }
 }
 

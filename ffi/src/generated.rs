@@ -136,6 +136,12 @@ pub const LUBBER_ARC_SENSE_COUNTERCLOCKWISE: i32 = -1;
 pub const LUBBER_RADIAL_FLOWN_INBOUND: i32 = 0;
 /// Away from it.
 pub const LUBBER_RADIAL_FLOWN_OUTBOUND: i32 = 1;
+/// The short way from course to course.
+pub const LUBBER_TURN_SIDE_SHORTEST: i32 = 0;
+/// To the left, the long way round if need be.
+pub const LUBBER_TURN_SIDE_LEFT: i32 = -1;
+/// To the right, the long way round if need be.
+pub const LUBBER_TURN_SIDE_RIGHT: i32 = 1;
 /// Not at all: radials per mile times the radius. CNATRA P-871 chapter 4.
 pub const LUBBER_ARC_LEAD_RULE_PLAIN: i32 = 0;
 /// The radius times (90 ± lead) / 90. CNATRA P-1204 p. 76 (4-01), printed formula.
@@ -158,6 +164,14 @@ pub const LUBBER_RADIUS_RULE_ONE_PERCENT: i32 = 1;
 pub const LUBBER_RADIUS_RULE_MILES_A_MINUTE_LESS_TWO: i32 = 2;
 /// A tenth of the square of the miles a minute, for 30 degrees of bank. AFMAN 11-217 Vol 3 p. 65 (rescinded), as quoted.
 pub const LUBBER_RADIUS_RULE_TENTH_OF_SQUARE: i32 = 3;
+/// The bank limit.
+pub const LUBBER_GOVERNOR_BANK_LIMIT: i32 = 0;
+/// The limit of the rate of turn.
+pub const LUBBER_GOVERNOR_TURN_RATE_LIMIT: i32 = 1;
+/// The roll: so small a change that rolling in and out alone would make it.
+pub const LUBBER_GOVERNOR_ROLL_RATE: i32 = 2;
+/// Nothing: there is no turn.
+pub const LUBBER_GOVERNOR_NO_TURN: i32 = 3;
 
 /// What a status means: a text that lives forever; for a number that is no status, a text that says so. Never null.
 #[unsafe(no_mangle)]
@@ -233,14 +247,14 @@ pub extern "C" fn lubber_status_text(status: i32) -> *const c_char {
 /// +2.8 to 47 km, none to 51 km, -2.8 to 71 km, -2 to 80 km, geopotential. Pressure by hydrostatic balance;
 /// density `p/(R T)`, speed of sound `sqrt(1.4 R T)`, R = 287.05287 J/(kg K). The deviation moves temperature,
 /// density and speed of sound and leaves the pressure. For a geometric altitude in the standard atmosphere give
-/// [`geopotential_altitude_ft`] of it.
+/// `lubber_geopotential_altitude_ft` of it.
 ///
 /// @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
 /// @param isa_deviation_k warmer than standard by this, -150 to 150
-/// @param[out] temperature_degc Static temperature.; may be NULL
-/// @param[out] pressure_hpa Static pressure.; may be NULL
-/// @param[out] density_kg_per_m3 Density.; may be NULL
-/// @param[out] speed_of_sound_kt Speed of sound.; may be NULL
+/// @param[out] temperature_degc Static temperature; may be NULL
+/// @param[out] pressure_hpa Static pressure; may be NULL
+/// @param[out] density_kg_per_m3 Density; may be NULL
+/// @param[out] speed_of_sound_kt Speed of sound; may be NULL
 /// @return LUBBER_OK, or a negative status with every output NaN
 ///
 /// Accuracy: Rounding. The pressures printed in the source above 20 km differ by up to 4e-6 of themselves, having been
@@ -297,7 +311,7 @@ pub unsafe extern "C" fn lubber_standard_atmosphere_n(
 
 /// Pressure over standard sea-level pressure, the ratio called delta.
 ///
-/// The pressure of [`standard_atmosphere`] over 1013.25 hPa.
+/// The pressure of `lubber_standard_atmosphere` over 1013.25 hPa.
 ///
 /// @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
 /// @param[out] pressure_ratio the result; may be NULL
@@ -395,7 +409,7 @@ pub unsafe extern "C" fn lubber_density_ratio_n(
 
 /// Temperature over standard sea-level temperature, in kelvins, the ratio called theta.
 ///
-/// The temperature of [`standard_atmosphere`] over 288.15 K.
+/// The temperature of `lubber_standard_atmosphere` over 288.15 K.
 ///
 /// @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
 /// @param isa_deviation_k warmer than standard by this, -150 to 150
@@ -544,7 +558,7 @@ pub unsafe extern "C" fn lubber_speed_of_sound_kt_n(
 
 /// Pressure altitude from static pressure: where the standard atmosphere has that pressure.
 ///
-/// The inverse of the pressure of [`standard_atmosphere`].
+/// The inverse of the pressure of `lubber_standard_atmosphere`.
 ///
 /// @param pressure_hpa static pressure, above 0 to 2000
 /// @param[out] pressure_altitude_from_pressure_ft the result; may be NULL
@@ -638,7 +652,7 @@ pub unsafe extern "C" fn lubber_geopotential_altitude_ft_n(
     unsafe { many("geopotential_altitude_ft", count, &inputs, &outputs, status) }
 }
 
-/// Geometric altitude from geopotential altitude: the inverse of [`geopotential_altitude_ft`].
+/// Geometric altitude from geopotential altitude: the inverse of `lubber_geopotential_altitude_ft`.
 ///
 /// `r H/(r - H)` with r = 6 356 766 m.
 ///
@@ -744,7 +758,7 @@ pub unsafe extern "C" fn lubber_tas_from_cas_kt_n(
     unsafe { many("tas_from_cas_kt", count, &inputs, &outputs, status) }
 }
 
-/// Calibrated airspeed from true airspeed, compressible: the inverse of [`tas_from_cas_kt`].
+/// Calibrated airspeed from true airspeed, compressible: the inverse of `lubber_tas_from_cas_kt`.
 ///
 /// The impact pressure at Mach `V/a` is what the calibrated airspeed is read from, as if at standard sea level.
 ///
@@ -853,7 +867,7 @@ pub unsafe extern "C" fn lubber_mach_from_cas_n(
     unsafe { many("mach_from_cas", count, &inputs, &outputs, status) }
 }
 
-/// Calibrated airspeed from Mach number: the inverse of [`mach_from_cas`].
+/// Calibrated airspeed from Mach number: the inverse of `lubber_mach_from_cas`.
 ///
 /// The impact pressure at that Mach number, read as if at standard sea level.
 ///
@@ -1073,7 +1087,7 @@ pub unsafe extern "C" fn lubber_eas_from_tas_kt_n(
     unsafe { many("eas_from_tas_kt", count, &inputs, &outputs, status) }
 }
 
-/// True airspeed from equivalent airspeed: the inverse of [`eas_from_tas_kt`].
+/// True airspeed from equivalent airspeed: the inverse of `lubber_eas_from_tas_kt`.
 ///
 /// `V = Ve sqrt(density at standard sea level/density)`.
 ///
@@ -1131,7 +1145,7 @@ pub unsafe extern "C" fn lubber_tas_from_eas_kt_n(
 
 /// Equivalent airspeed from calibrated airspeed: less by the effect of compressibility.
 ///
-/// `Ve = M a0 sqrt(p/p0)` with the Mach number of [`mach_from_cas`]; the temperature plays no part.
+/// `Ve = M a0 sqrt(p/p0)` with the Mach number of `lubber_mach_from_cas`; the temperature plays no part.
 ///
 /// @param cas_kt calibrated airspeed, 0 to 5000
 /// @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
@@ -1181,7 +1195,7 @@ pub unsafe extern "C" fn lubber_eas_from_cas_kt_n(
     unsafe { many("eas_from_cas_kt", count, &inputs, &outputs, status) }
 }
 
-/// Calibrated airspeed from equivalent airspeed: the inverse of [`eas_from_cas_kt`].
+/// Calibrated airspeed from equivalent airspeed: the inverse of `lubber_eas_from_cas_kt`.
 ///
 /// `M = Ve/(a0 sqrt(p/p0))`, and the calibrated airspeed of that Mach number.
 ///
@@ -1340,7 +1354,7 @@ pub unsafe extern "C" fn lubber_mach_from_eas_n(
 /// Static over total pressure of a flow brought to rest without loss.
 ///
 /// `(1 + 0.2 M^2)^-3.5`. Above Mach 1 a pitot tube feels less than this total pressure: see
-/// [`pitot_pressure_ratio`].
+/// `lubber_pitot_pressure_ratio`.
 ///
 /// @param mach Mach number, 0 to 10
 /// @param[out] isentropic_pressure_ratio the result; may be NULL
@@ -1479,7 +1493,7 @@ pub unsafe extern "C" fn lubber_impact_pressure_hpa_n(
     unsafe { many("impact_pressure_hpa", count, &inputs, &outputs, status) }
 }
 
-/// Calibrated airspeed of an impact pressure: the inverse of [`impact_pressure_hpa`].
+/// Calibrated airspeed of an impact pressure: the inverse of `lubber_impact_pressure_hpa`.
 ///
 /// `a0 sqrt(5 ((q/p0 + 1)^(2/7) - 1))`, above the speed of sound at sea level by Rayleigh's pitot formula.
 ///
@@ -1529,7 +1543,7 @@ pub unsafe extern "C" fn lubber_cas_from_impact_pressure_kt_n(
 /// The factor from indicated to true airspeed of procedure design, which leaves compressibility out.
 ///
 /// `171233 sqrt(288 + D - 0.00198 H) / (288 - 0.00198 H)^2.628` with altitude `H` in feet and ISA deviation
-/// `D`. With a deviation of 15 it is also the form of the FAA's procedure design. [`tas_from_cas_kt`] is exact.
+/// `D`. With a deviation of 15 it is also the form of the FAA's procedure design. `lubber_tas_from_cas_kt` is exact.
 ///
 /// @param altitude_ft altitude of the procedure, -2000 to 50 000
 /// @param isa_deviation_k warmer than standard by this, -150 to 150
@@ -1687,7 +1701,7 @@ pub unsafe extern "C" fn lubber_total_temperature_degc_n(
     unsafe { many("total_temperature_degc", count, &inputs, &outputs, status) }
 }
 
-/// Static air temperature from total air temperature: the inverse of [`total_temperature_degc`].
+/// Static air temperature from total air temperature: the inverse of `lubber_total_temperature_degc`.
 ///
 /// `Tt/(1 + 0.2 k M^2)` in kelvins, with the recovery factor `k` of the probe.
 ///
@@ -1700,7 +1714,7 @@ pub unsafe extern "C" fn lubber_total_temperature_degc_n(
 /// Accuracy: Rounding, for air of constant heat ratio: good to about Mach 3.
 /// Degenerate cases: At rest, or with a recovery factor of zero, the two are one.
 /// Errors: A value outside its range, or a static temperature outside -200 to 200 degC.
-/// Source: As [`total_temperature_degc`].
+/// Source: As `lubber_total_temperature_degc`.
 ///
 /// Example: lubber_static_temperature_degc(-24.5, 0.82, 1.0, &value) gives -54.0
 ///
@@ -1794,7 +1808,7 @@ pub unsafe extern "C" fn lubber_indicated_altitude_ft_n(
     unsafe { many("indicated_altitude_ft", count, &inputs, &outputs, status) }
 }
 
-/// Pressure altitude from what an altimeter shows with its setting: the inverse of [`indicated_altitude_ft`].
+/// Pressure altitude from what an altimeter shows with its setting: the inverse of `lubber_indicated_altitude_ft`.
 ///
 /// Indicated altitude plus the pressure altitude of the setting.
 ///
@@ -1848,7 +1862,7 @@ pub unsafe extern "C" fn lubber_pressure_altitude_ft_n(
 /// Pressure altitude by the rule of 1000 ft for each inch of mercury below 29.92.
 ///
 /// `indicated altitude + 1000 (29.92 - setting in inches)`, an inch of mercury being 33.86389 hPa.
-/// [`pressure_altitude_ft`] is exact.
+/// `lubber_pressure_altitude_ft` is exact.
 ///
 /// @param indicated_altitude_ft altitude shown, -50 000 to 300 000
 /// @param altimeter_setting_hpa what the altimeter is set to, 400 to 1200
@@ -1909,7 +1923,7 @@ pub unsafe extern "C" fn lubber_pressure_altitude_rule_ft_n(
 /// Accuracy: Rounding. A station reports it rounded down to a whole hectopascal, which is 27 ft.
 /// Degenerate cases: At no elevation it is the pressure.
 /// Errors: A value outside its range, or a setting outside 400 to 1200 hPa.
-/// Source: The definition of QNH, ICAO Annex 3 and Doc 8896 (from memory). [`altimeter_setting_smithsonian_hpa`] is the
+/// Source: The definition of QNH, ICAO Annex 3 and Doc 8896 (from memory). `lubber_altimeter_setting_smithsonian_hpa` is the
 /// American one.
 ///
 /// Example: lubber_altimeter_setting_hpa(832.0, 5430.0, &value) gives 1016.08
@@ -1959,7 +1973,7 @@ pub unsafe extern "C" fn lubber_altimeter_setting_hpa_n(
 /// @param[out] altimeter_setting_smithsonian_hpa the result; may be NULL
 /// @return LUBBER_OK, or a negative status with every output NaN
 ///
-/// Accuracy: As published; 0.3 to 0.4 hPa less than [`altimeter_setting_hpa`], which is the height of the cockpit.
+/// Accuracy: As published; 0.3 to 0.4 hPa less than `lubber_altimeter_setting_hpa`, which is the height of the cockpit.
 /// Degenerate cases: None in the range.
 /// Errors: A value outside its range, or a setting outside 400 to 1200 hPa.
 /// Source: Smithsonian Meteorological Tables, 6th edition 1951, p. 269, read in a quotation.
@@ -2001,7 +2015,7 @@ pub unsafe extern "C" fn lubber_altimeter_setting_smithsonian_hpa_n(
     unsafe { many("altimeter_setting_smithsonian_hpa", count, &inputs, &outputs, status) }
 }
 
-/// The pressure at a station, its QFE, from its altimeter setting: the inverse of [`altimeter_setting_hpa`].
+/// The pressure at a station, its QFE, from its altimeter setting: the inverse of `lubber_altimeter_setting_hpa`.
 ///
 /// The standard pressure at the elevation plus the pressure altitude of the setting.
 ///
@@ -2013,7 +2027,7 @@ pub unsafe extern "C" fn lubber_altimeter_setting_smithsonian_hpa_n(
 /// Accuracy: Rounding.
 /// Degenerate cases: At no elevation it is the setting.
 /// Errors: A value outside its range, or a pressure outside 0 to 2000 hPa.
-/// Source: As [`altimeter_setting_hpa`].
+/// Source: As `lubber_altimeter_setting_hpa`.
 ///
 /// Example: lubber_station_pressure_hpa(1013.25, 5430.0, &value) gives 829.59
 ///
@@ -2105,7 +2119,7 @@ pub unsafe extern "C" fn lubber_density_altitude_ft_n(
 
 /// Density altitude by the rule of 120 ft for each degree above standard.
 ///
-/// `Hp + 120 (t - (15 - 2 Hp/1000))` with the pressure altitude `Hp`. [`density_altitude_ft`] is exact.
+/// `Hp + 120 (t - (15 - 2 Hp/1000))` with the pressure altitude `Hp`. `lubber_density_altitude_ft` is exact.
 ///
 /// @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
 /// @param temperature_degc static air temperature, -200 to 200
@@ -2216,7 +2230,7 @@ pub unsafe extern "C" fn lubber_true_altitude_ft_n(
 
 /// Height above a station from pressure altitude, the station's altimeter setting and the ISA deviation.
 ///
-/// [`true_altitude_ft`] less the elevation: the height that slant range asks for.
+/// `lubber_true_altitude_ft` less the elevation: the height that slant range asks for.
 ///
 /// @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
 /// @param altimeter_setting_hpa the station's altimeter setting, 400 to 1200
@@ -2225,10 +2239,10 @@ pub unsafe extern "C" fn lubber_true_altitude_ft_n(
 /// @param[out] height_above_station_ft the result; may be NULL
 /// @return LUBBER_OK, or a negative status with every output NaN
 ///
-/// Accuracy: As [`true_altitude_ft`].
+/// Accuracy: As `lubber_true_altitude_ft`.
 /// Degenerate cases: Zero at the station's own pressure.
 /// Errors: A value outside its range.
-/// Source: As [`true_altitude_ft`].
+/// Source: As `lubber_true_altitude_ft`.
 ///
 /// Example: lubber_height_above_station_ft(10000.0, 995.0, 2000.0, 15.0, &value) gives 7910
 ///
@@ -2273,7 +2287,7 @@ pub unsafe extern "C" fn lubber_height_above_station_ft_n(
     unsafe { many("height_above_station_ft", count, &inputs, &outputs, status) }
 }
 
-/// Pressure altitude at a true altitude: the inverse of [`true_altitude_ft`].
+/// Pressure altitude at a true altitude: the inverse of `lubber_true_altitude_ft`.
 ///
 /// By Newton's method on the thickness of the column.
 ///
@@ -2287,7 +2301,7 @@ pub unsafe extern "C" fn lubber_height_above_station_ft_n(
 /// Accuracy: 1e-8 ft.
 /// Degenerate cases: At the elevation it is the station's own pressure altitude, whatever the temperature.
 /// Errors: A value outside its range, or a pressure altitude outside -5 to 80 km.
-/// Source: As [`true_altitude_ft`].
+/// Source: As `lubber_true_altitude_ft`.
 ///
 /// Example: lubber_pressure_altitude_at_true_altitude_ft(10000.0, 1013.25, 0.0, -20.0, &value) gives 10772
 ///
@@ -2397,8 +2411,8 @@ pub unsafe extern "C" fn lubber_transition_level_ft_n(
 /// Cold-temperature correction by ICAO's formula, to add to an altitude on the procedure.
 ///
 /// `H (15 - t0)/(273 + t0 - 0.5 L (H + E))` with height `H`, elevation `E` of the source, L = 0.00198 degC/ft
-/// and `t0 = t + L E`. Offered beside it: [`cold_temperature_correction_tabulated_ft`],
-/// [`cold_temperature_correction_rule_ft`] and, exact, [`cold_temperature_correction_exact_ft`].
+/// and `t0 = t + L E`. Offered beside it: `lubber_cold_temperature_correction_tabulated_ft`,
+/// `lubber_cold_temperature_correction_rule_ft` and, exact, `lubber_cold_temperature_correction_exact_ft`.
 ///
 /// @param height_ft charted height above the altimeter setting source, 0 to 20 000
 /// @param temperature_degc temperature at the altimeter setting source, -200 to 200
@@ -2453,7 +2467,7 @@ pub unsafe extern "C" fn lubber_cold_temperature_correction_ft_n(
 
 /// Cold-temperature correction as the published table has it: rounded up to the next 10 ft.
 ///
-/// The formula of [`cold_temperature_correction_ft`] for a source at sea level, rounded up; between the table's
+/// The formula of `lubber_cold_temperature_correction_ft` for a source at sea level, rounded up; between the table's
 /// own heights (200 to 5000 ft) and temperatures (10 to -50 degC) likewise.
 ///
 /// @param height_ft charted height above the altimeter setting source, 0 to 20 000
@@ -2562,7 +2576,7 @@ pub unsafe extern "C" fn lubber_cold_temperature_correction_rule_ft_n(
 /// Cold-temperature correction, exact for air that is as cold against standard all the way up as at the source.
 ///
 /// The indicated height at which the true height is the charted one, less that: the inverse of
-/// [`true_altitude_ft`] for a source at standard pressure.
+/// `lubber_true_altitude_ft` for a source at standard pressure.
 ///
 /// @param height_ft charted height above the altimeter setting source, 0 to 20 000
 /// @param temperature_degc temperature at the altimeter setting source, -200 to 200
@@ -2630,13 +2644,13 @@ pub unsafe extern "C" fn lubber_cold_temperature_correction_exact_ft_n(
 /// @param bank_limit_deg greatest bank, above 0 below 90
 /// @param turn_rate_limit_deg_per_s greatest rate of turn, above 0
 /// @param roll_rate_deg_per_s rate of roll, above 0, infinite for an instant roll
-/// @param[out] radial_at_roll_in_deg Radial at which roll-in begins.; may be NULL
-/// @param[out] distance_at_roll_in_nm Ground distance from the station at which roll-in begins.; may be NULL
-/// @param[out] radial_at_roll_out_deg Radial at which the wings are level again.; may be NULL
-/// @param[out] distance_at_roll_out_nm Ground distance from the station at which the wings are level again.; may be NULL
-/// @param[out] angle_at_station_deg Angle at the station between the two, positive in the sense of the arc: the lead radials when leaving the arc.; may be NULL
-/// @param[out] heading_change_deg Change of heading, right positive.; may be NULL
-/// @param[out] duration_s From roll-in to wings level.; may be NULL
+/// @param[out] radial_at_roll_in_deg Radial at which roll-in begins; may be NULL
+/// @param[out] distance_at_roll_in_nm Ground distance from the station at which roll-in begins; may be NULL
+/// @param[out] radial_at_roll_out_deg Radial at which the wings are level again; may be NULL
+/// @param[out] distance_at_roll_out_nm Ground distance from the station at which the wings are level again; may be NULL
+/// @param[out] angle_at_station_deg Angle at the station between the two, positive in the sense of the arc: the lead radials when leaving the arc; may be NULL
+/// @param[out] heading_change_deg Change of heading, right positive; may be NULL
+/// @param[out] duration_s From roll-in to wings level; may be NULL
 /// @return LUBBER_OK, or a negative status with every output NaN
 ///
 /// Accuracy: Rounding error in the plane; 1e-4 NM on the ellipsoid within 20 NM of the station.
@@ -2742,13 +2756,13 @@ pub unsafe extern "C" fn lubber_arc_entry_n(
 /// @param bank_limit_deg greatest bank, above 0 below 90
 /// @param turn_rate_limit_deg_per_s greatest rate of turn, above 0
 /// @param roll_rate_deg_per_s rate of roll, above 0, infinite for an instant roll
-/// @param[out] radial_at_roll_in_deg Radial at which roll-in begins.; may be NULL
-/// @param[out] distance_at_roll_in_nm Ground distance from the station at which roll-in begins.; may be NULL
-/// @param[out] radial_at_roll_out_deg Radial at which the wings are level again.; may be NULL
-/// @param[out] distance_at_roll_out_nm Ground distance from the station at which the wings are level again.; may be NULL
-/// @param[out] angle_at_station_deg Angle at the station between the two, positive in the sense of the arc: the lead radials when leaving the arc.; may be NULL
-/// @param[out] heading_change_deg Change of heading, right positive.; may be NULL
-/// @param[out] duration_s From roll-in to wings level.; may be NULL
+/// @param[out] radial_at_roll_in_deg Radial at which roll-in begins; may be NULL
+/// @param[out] distance_at_roll_in_nm Ground distance from the station at which roll-in begins; may be NULL
+/// @param[out] radial_at_roll_out_deg Radial at which the wings are level again; may be NULL
+/// @param[out] distance_at_roll_out_nm Ground distance from the station at which the wings are level again; may be NULL
+/// @param[out] angle_at_station_deg Angle at the station between the two, positive in the sense of the arc: the lead radials when leaving the arc; may be NULL
+/// @param[out] heading_change_deg Change of heading, right positive; may be NULL
+/// @param[out] duration_s From roll-in to wings level; may be NULL
 /// @return LUBBER_OK, or a negative status with every output NaN
 ///
 /// Accuracy: Rounding error in the plane; 1e-4 NM on the ellipsoid within 20 NM of the station.
@@ -2847,9 +2861,9 @@ pub unsafe extern "C" fn lubber_arc_exit_n(
 /// @param lon1_deg longitude of the first point, any finite number
 /// @param lat2_deg latitude of the second point, -90 to 90
 /// @param lon2_deg longitude of the second point, any finite number
-/// @param[out] distance_nm Length along the surface.; may be NULL
-/// @param[out] initial_bearing_deg True bearing at the first point, 0 to 360; NaN between coincident points.; may be NULL
-/// @param[out] final_bearing_deg True bearing at the second point, onward, 0 to 360; NaN between coincident points.; may be NULL
+/// @param[out] distance_nm Length along the surface; may be NULL
+/// @param[out] initial_bearing_deg True bearing at the first point, 0 to 360; NaN between coincident points; may be NULL
+/// @param[out] final_bearing_deg True bearing at the second point, onward, 0 to 360; NaN between coincident points; may be NULL
 /// @return LUBBER_OK, or a negative status with every output NaN
 ///
 /// Accuracy: 15 nanometres for any two points.
@@ -2966,9 +2980,9 @@ pub unsafe extern "C" fn lubber_slant_range_nm_n(
 /// @param lon_deg longitude of the start, any finite number
 /// @param bearing_deg true bearing at the start, any finite number
 /// @param distance_nm length of the line, 0 to 10 900
-/// @param[out] latitude_deg Latitude of the point reached, -90 to 90.; may be NULL
-/// @param[out] longitude_deg Longitude of the point reached, -180 to 180.; may be NULL
-/// @param[out] final_bearing_deg True bearing of the line there, onward, 0 to 360.; may be NULL
+/// @param[out] latitude_deg Latitude of the point reached, -90 to 90; may be NULL
+/// @param[out] longitude_deg Longitude of the point reached, -180 to 180; may be NULL
+/// @param[out] final_bearing_deg True bearing of the line there, onward, 0 to 360; may be NULL
 /// @return LUBBER_OK, or a negative status with every output NaN
 ///
 /// Accuracy: 15 nanometres.
@@ -3025,7 +3039,7 @@ pub unsafe extern "C" fn lubber_geodesic_direct_n(
     unsafe { many("geodesic_direct", count, &inputs, &outputs, status) }
 }
 
-/// Ground distance from slant range and height above the station: the inverse of [`slant_range_nm`].
+/// Ground distance from slant range and height above the station: the inverse of `lubber_slant_range_nm`.
 ///
 /// `2 R asin(sqrt((s^2 - h^2) / (4 R (R + h))))` over a sphere of the mean radius of WGS-84.
 ///
@@ -3134,9 +3148,9 @@ pub unsafe extern "C" fn lubber_least_dme_nm_n(
 /// @param lat2_deg latitude of the second point, -90 to 90
 /// @param lon2_deg longitude of the second point, any finite number
 /// @param sphere_radius_nm radius of the sphere, 1 to 100 000
-/// @param[out] distance_nm Length along the surface.; may be NULL
-/// @param[out] initial_bearing_deg Bearing at the first point, 0 to 360; NaN between coincident points.; may be NULL
-/// @param[out] final_bearing_deg Bearing at the second point, onward, 0 to 360; NaN between coincident points.; may be NULL
+/// @param[out] distance_nm Length along the surface; may be NULL
+/// @param[out] initial_bearing_deg Bearing at the first point, 0 to 360; NaN between coincident points; may be NULL
+/// @param[out] final_bearing_deg Bearing at the second point, onward, 0 to 360; NaN between coincident points; may be NULL
 /// @return LUBBER_OK, or a negative status with every output NaN
 ///
 /// Accuracy: Rounding on the sphere; against the ellipsoid up to 0.56 percent. For the earth itself use `geodesic_inverse`.
@@ -3205,9 +3219,9 @@ pub unsafe extern "C" fn lubber_great_circle_inverse_n(
 /// @param bearing_deg bearing at the start, any finite number
 /// @param distance_nm length of the line, 0 to 10 900
 /// @param sphere_radius_nm radius of the sphere, 1 to 100 000
-/// @param[out] latitude_deg Latitude of the point reached, -90 to 90.; may be NULL
-/// @param[out] longitude_deg Longitude of the point reached, -180 to 180.; may be NULL
-/// @param[out] final_bearing_deg Bearing of the circle there, onward, 0 to 360.; may be NULL
+/// @param[out] latitude_deg Latitude of the point reached, -90 to 90; may be NULL
+/// @param[out] longitude_deg Longitude of the point reached, -180 to 180; may be NULL
+/// @param[out] final_bearing_deg Bearing of the circle there, onward, 0 to 360; may be NULL
 /// @return LUBBER_OK, or a negative status with every output NaN
 ///
 /// Accuracy: Rounding on the sphere. For the earth itself use `geodesic_direct`.
@@ -3348,7 +3362,7 @@ pub unsafe extern "C" fn lubber_lead_nm_n(
 /// The DME reading at which to begin the turn at a station, so as to roll out on the outbound radial.
 ///
 /// The slant range from the station to the point at the lead before it: `sqrt(h^2 + 4 R (R + h) sin^2(lead / 2R))`, with the
-/// lead as [`lead_nm`] gives it.
+/// lead as `lubber_lead_nm` gives it.
 ///
 /// @param inbound_course_deg course flown to the fix, any finite number
 /// @param outbound_course_deg course flown from it, against the same north
@@ -3362,10 +3376,10 @@ pub unsafe extern "C" fn lubber_lead_nm_n(
 /// @param[out] dme_at_roll_in_nm the result; may be NULL
 /// @return LUBBER_OK, or a negative status with every output NaN
 ///
-/// Accuracy: That of [`lead_nm`], and within 1 m for the slant.
+/// Accuracy: That of `lubber_lead_nm`, and within 1 m for the slant.
 /// Degenerate cases: No change of course reads the height: it begins overhead.
-/// Errors: As [`lead_nm`].
-/// Source: As [`lead_nm`], and the law of cosines between the radii of the earth and of the flight.
+/// Errors: As `lubber_lead_nm`.
+/// Source: As `lubber_lead_nm`, and the law of cosines between the radii of the earth and of the flight.
 ///
 /// Example: lubber_dme_at_roll_in_nm(40.0, 110.0, 430.0, 270.0, 60.0, 25.0, 3.0, 5.0, 33000.0, &value) gives 7.67
 ///
@@ -4113,10 +4127,10 @@ pub unsafe extern "C" fn lubber_rule_lead_radials_deg_n(
 /// @param latitude_deg latitude of the aircraft, -90 to 90
 /// @param longitude_deg longitude of the aircraft, any finite number
 /// @param altitude_ft altitude of the aircraft above mean sea level, -16 500 to 400 000
-/// @param[out] radial_deg Direction of the aircraft from the station, in the station's north, 0 to 360; NaN exactly overhead.; may be NULL
-/// @param[out] dme_nm Straight distance from antenna to aircraft: the DME reading.; may be NULL
-/// @param[out] ground_distance_nm Distance along the ground.; may be NULL
-/// @param[out] elevation_angle_deg Angle of the aircraft above the station's horizontal.; may be NULL
+/// @param[out] radial_deg Direction of the aircraft from the station, in the station's north, 0 to 360; NaN exactly overhead; may be NULL
+/// @param[out] dme_nm Straight distance from antenna to aircraft: the DME reading; may be NULL
+/// @param[out] ground_distance_nm Distance along the ground; may be NULL
+/// @param[out] elevation_angle_deg Angle of the aircraft above the station's horizontal; may be NULL
 /// @return LUBBER_OK, or a negative status with every output NaN
 ///
 /// Accuracy: 15 nanometres along the ground, a micrometre along the slant. Mean sea level is taken for the ellipsoid.
@@ -4458,15 +4472,15 @@ pub unsafe extern "C" fn lubber_time_between_fixes_s_n(
 ///
 /// With the angle off the bow `b` at the first bearing and the change `c`: `V t sin(b)/sin(c)` at the second
 /// bearing and `V t sin(b + c)/sin(c)` at the first. Where the angle off the bow doubles, the time to the
-/// station is the time flown. The rule is [`time_to_station_rule_s`].
+/// station is the time flown. The rule is `lubber_time_to_station_rule_s`.
 ///
 /// @param elapsed_s time flown, above 0 to 1 000 000
 /// @param bearing_change_deg change of the bearing, without its side, above 0 below 180
 /// @param groundspeed_kt groundspeed, above 0 to 10 000
 /// @param angle_off_bow_deg between the track and the first bearing, without its side, above 0 below 180
-/// @param[out] distance_nm Distance to the station at the second bearing.; may be NULL
-/// @param[out] time_s Time to the station from there, at the same groundspeed.; may be NULL
-/// @param[out] distance_before_nm Distance to the station at the first bearing.; may be NULL
+/// @param[out] distance_nm Distance to the station at the second bearing; may be NULL
+/// @param[out] time_s Time to the station from there, at the same groundspeed; may be NULL
+/// @param[out] distance_before_nm Distance to the station at the first bearing; may be NULL
 /// @return LUBBER_OK, or a negative status with every output NaN
 ///
 /// Accuracy: Rounding on a plane. The bearings govern: with a change of 10 degrees, half a degree of error is 5 percent.
@@ -4525,7 +4539,7 @@ pub unsafe extern "C" fn lubber_station_by_bearing_change_n(
 
 /// The time to a station abeam by the rule: minutes are seconds flown over degrees of change.
 ///
-/// `60 t/c` with the change `c` in degrees. [`station_by_bearing_change`] is exact.
+/// `60 t/c` with the change `c` in degrees. `lubber_station_by_bearing_change` is exact.
 ///
 /// @param elapsed_s time flown, above 0 to 1 000 000
 /// @param bearing_change_deg change of the bearing, without its side, above 0 below 180
@@ -4931,10 +4945,10 @@ pub unsafe extern "C" fn lubber_bank_for_load_factor_deg_n(
 /// @param true_airspeed_kt true airspeed, above 0 to 5000
 /// @param bank_limit_deg greatest bank, above 0 below 90
 /// @param turn_rate_limit_deg_per_s greatest rate of turn, above 0
-/// @param[out] bank_deg The bank that is flown.; may be NULL
-/// @param[out] turn_rate_deg_per_s The rate of turn at it.; may be NULL
-/// @param[out] radius_nm The radius in still air.; may be NULL
-/// @param[out] governed_by What governs the bank: 0 the bank limit, 1 the limit of the rate of turn.; may be NULL
+/// @param[out] bank_deg The bank that is flown; may be NULL
+/// @param[out] turn_rate_deg_per_s The rate of turn at it; may be NULL
+/// @param[out] radius_nm The radius in still air; may be NULL
+/// @param[out] governed_by What governs the bank: 0 the bank limit, 1 the limit of the rate of turn; may be NULL
 /// @return LUBBER_OK, or a negative status with every output NaN
 ///
 /// Accuracy: Rounding error.
@@ -5000,12 +5014,12 @@ pub unsafe extern "C" fn lubber_limited_turn_n(
 /// @param bank_limit_deg greatest bank, above 0 below 90
 /// @param turn_rate_limit_deg_per_s greatest rate of turn, above 0
 /// @param roll_rate_deg_per_s rate of roll, above 0, infinite for an instant roll
-/// @param[out] bank_deg The greatest bank.; may be NULL
-/// @param[out] duration_s From the first roll to wings level.; may be NULL
-/// @param[out] roll_duration_s The duration of one roll, in or out.; may be NULL
-/// @param[out] advance_nm Distance made good through the air along the first heading.; may be NULL
-/// @param[out] transfer_nm Distance made good through the air across the first heading, right positive.; may be NULL
-/// @param[out] governed_by What governs the bank: 0 the bank limit, 1 the limit of the rate of turn, 2 the roll, 3 no turn.; may be NULL
+/// @param[out] bank_deg The greatest bank; may be NULL
+/// @param[out] duration_s From the first roll to wings level; may be NULL
+/// @param[out] roll_duration_s The duration of one roll, in or out; may be NULL
+/// @param[out] advance_nm Distance made good through the air along the first heading; may be NULL
+/// @param[out] transfer_nm Distance made good through the air across the first heading, right positive; may be NULL
+/// @param[out] governed_by What governs the bank: 0 the bank limit, 1 the limit of the rate of turn, 2 the roll, 3 no turn; may be NULL
 /// @return LUBBER_OK, or a negative status with every output NaN
 ///
 /// Accuracy: 1e-10 of the size of the turn against a fine integration in time.
@@ -5083,8 +5097,8 @@ pub unsafe extern "C" fn lubber_rolled_turn_n(
 /// @param true_airspeed_kt true airspeed, above 0 to 5000
 /// @param wind_from_deg where the wind blows from, any finite number
 /// @param wind_speed_kt speed of the wind, 0 to 1000
-/// @param[out] heading_deg The heading to fly, 0 to 360, from the north of the course.; may be NULL
-/// @param[out] groundspeed_kt The speed made good along the course.; may be NULL
+/// @param[out] heading_deg The heading to fly, 0 to 360, from the north of the course; may be NULL
+/// @param[out] groundspeed_kt The speed made good along the course; may be NULL
 /// @return LUBBER_OK, or a negative status with every output NaN
 ///
 /// Accuracy: Rounding.
@@ -5152,9 +5166,9 @@ pub unsafe extern "C" fn lubber_wind_triangle_n(
 /// @return LUBBER_OK, or a negative status with every output NaN
 ///
 /// Accuracy: Rounding.
-/// Degenerate cases: As [`wind_triangle`].
-/// Errors: As [`wind_triangle`].
-/// Source: As [`wind_triangle`].
+/// Degenerate cases: As `lubber_wind_triangle`.
+/// Errors: As `lubber_wind_triangle`.
+/// Source: As `lubber_wind_triangle`.
 ///
 /// Example: lubber_wind_correction_deg(90.0, 120.0, 45.0, 40.0, &value) gives -13.6
 ///
@@ -5207,9 +5221,9 @@ pub unsafe extern "C" fn lubber_wind_correction_deg_n(
 /// @param true_airspeed_kt true airspeed, 0 to 5000
 /// @param wind_from_deg where the wind blows from, any finite number
 /// @param wind_speed_kt speed of the wind, 0 to 1000
-/// @param[out] track_deg Direction of motion over the ground, 0 to 360; NaN where there is no motion.; may be NULL
-/// @param[out] groundspeed_kt Speed over the ground.; may be NULL
-/// @param[out] drift_deg Track less heading, right positive, -180 to 180; NaN where there is no motion.; may be NULL
+/// @param[out] track_deg Direction of motion over the ground, 0 to 360; NaN where there is no motion; may be NULL
+/// @param[out] groundspeed_kt Speed over the ground; may be NULL
+/// @param[out] drift_deg Track less heading, right positive, -180 to 180; NaN where there is no motion; may be NULL
 /// @return LUBBER_OK, or a negative status with every output NaN
 ///
 /// Accuracy: Rounding.
@@ -5275,8 +5289,8 @@ pub unsafe extern "C" fn lubber_track_and_groundspeed_n(
 /// @param true_airspeed_kt true airspeed, 0 to 5000
 /// @param track_deg the track made good, any finite number
 /// @param groundspeed_kt the groundspeed, 0 to 10 000
-/// @param[out] wind_from_deg Where the wind blows from, 0 to 360; 0 in calm air.; may be NULL
-/// @param[out] wind_speed_kt Speed of the wind.; may be NULL
+/// @param[out] wind_from_deg Where the wind blows from, 0 to 360; 0 in calm air; may be NULL
+/// @param[out] wind_speed_kt Speed of the wind; may be NULL
 /// @return LUBBER_OK, or a negative status with every output NaN
 ///
 /// Accuracy: Rounding; what matters is the observation. One degree of drift at 450 kt is 8 kt of wind across.
@@ -5338,8 +5352,8 @@ pub unsafe extern "C" fn lubber_wind_from_track_n(
 /// @param course_deg the course, any finite number
 /// @param wind_from_deg where the wind blows from, any finite number
 /// @param wind_speed_kt speed of the wind, 0 to 1000
-/// @param[out] headwind_kt Against the course; a tailwind is negative.; may be NULL
-/// @param[out] crosswind_kt From the right of the course; from the left is negative.; may be NULL
+/// @param[out] headwind_kt Against the course; a tailwind is negative; may be NULL
+/// @param[out] crosswind_kt From the right of the course; from the left is negative; may be NULL
 /// @return LUBBER_OK, or a negative status with every output NaN
 ///
 /// Accuracy: Rounding.
@@ -5390,15 +5404,15 @@ pub unsafe extern "C" fn lubber_wind_components_n(
     unsafe { many("wind_components", count, &inputs, &outputs, status) }
 }
 
-/// The wind whose parts along and across a course are given: the inverse of [`wind_components`].
+/// The wind whose parts along and across a course are given: the inverse of `lubber_wind_components`.
 ///
 /// Direction `course + atan2(crosswind, headwind)`, speed the root of the sum of the squares.
 ///
 /// @param course_deg the course, any finite number
 /// @param headwind_kt part against the course, -1000 to 1000
 /// @param crosswind_kt part from the right of the course, -1000 to 1000
-/// @param[out] wind_from_deg Where the wind blows from, 0 to 360; 0 in calm air.; may be NULL
-/// @param[out] wind_speed_kt Speed of the wind.; may be NULL
+/// @param[out] wind_from_deg Where the wind blows from, 0 to 360; 0 in calm air; may be NULL
+/// @param[out] wind_speed_kt Speed of the wind; may be NULL
 /// @return LUBBER_OK, or a negative status with every output NaN
 ///
 /// Accuracy: Rounding.
@@ -5457,8 +5471,8 @@ pub unsafe extern "C" fn lubber_wind_from_components_n(
 /// @param groundspeed_kt the groundspeed wanted, 0 to 10 000
 /// @param wind_from_deg where the wind blows from, any finite number
 /// @param wind_speed_kt speed of the wind, 0 to 1000
-/// @param[out] heading_deg The heading to fly, 0 to 360, from the north of the course.; may be NULL
-/// @param[out] true_airspeed_kt The true airspeed to fly.; may be NULL
+/// @param[out] heading_deg The heading to fly, 0 to 360, from the north of the course; may be NULL
+/// @param[out] true_airspeed_kt The true airspeed to fly; may be NULL
 /// @return LUBBER_OK, or a negative status with every output NaN
 ///
 /// Accuracy: Rounding.
@@ -5525,8 +5539,8 @@ pub unsafe extern "C" fn lubber_airspeed_for_groundspeed_n(
 /// @param upper_altitude_ft pressure altitude of the upper level, above the lower one
 /// @param upper_wind_from_deg where its wind blows from, any finite number
 /// @param upper_wind_speed_kt speed of its wind, 0 to 1000
-/// @param[out] wind_from_deg Where the wind blows from, 0 to 360; 0 in calm air.; may be NULL
-/// @param[out] wind_speed_kt Speed of the wind.; may be NULL
+/// @param[out] wind_from_deg Where the wind blows from, 0 to 360; 0 in calm air; may be NULL
+/// @param[out] wind_speed_kt Speed of the wind; may be NULL
 /// @return LUBBER_OK, or a negative status with every output NaN
 ///
 /// Accuracy: Rounding, for winds that do change evenly.

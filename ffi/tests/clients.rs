@@ -94,6 +94,11 @@ fn arrays() {
 }
 
 #[test]
+fn many() {
+    both("many");
+}
+
+#[test]
 fn topics() {
     both("topics");
 }
@@ -120,6 +125,7 @@ fn published_values() {
         std::fs::read_dir(folder).unwrap().map(|entry| entry.unwrap().path()).collect();
     files.sort();
     client("published", true, &files);
+    client("published", false, &files);
 }
 
 #[test]

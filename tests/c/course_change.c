@@ -20,7 +20,7 @@ int main(void)
     EXPECT(lubber_course_change(&input, &result) == LUBBER_OK);
     EXPECT_NEAR(result.lead_nm, result.radius_nm * tan(30.0 * acos(-1.0) / 180.0), 1e-9);
     EXPECT_NEAR(result.past_fix_at_roll_out_nm, result.lead_nm, 1e-9);
-    EXPECT(result.governed_by == 0);
+    EXPECT(result.governed_by == LUBBER_GOVERNOR_BANK_LIMIT);
     EXPECT_NEAR(result.radial_at_roll_in_deg, 170.0, 1e-9);
     EXPECT(result.dme_at_roll_in_nm > result.lead_nm && result.dme_at_roll_in_nm < result.lead_nm + 33000.0 * 0.3048 / 1852.0);
     EXPECT(result.fly_over_extra_time_s > 0.0 && result.fly_over_greatest_overshoot_nm > 0.0);
@@ -34,8 +34,26 @@ int main(void)
     EXPECT(lubber_lead_nm(350.0, 50.0, 430.0, 270.0, 80.0, 25.0, 3.0, 4.0, &lead_nm) == LUBBER_OK);
     EXPECT(lead_nm == result.lead_nm);
 
+    /* Along the turn: it begins at the lead, wings level, and ends on the outbound course. */
+    double bearing_deg, distance_nm, heading_deg, bank_deg;
+    EXPECT(lubber_course_change_at(&input, 0.0, &bearing_deg, &distance_nm, &heading_deg, &bank_deg) == LUBBER_OK);
+    EXPECT_NEAR(distance_nm, result.lead_nm, 1e-9);
+    EXPECT_NEAR(heading_deg, result.heading_before_deg, 1e-9);
+    EXPECT_NEAR(bank_deg, 0.0, 1e-9);
+    EXPECT(lubber_course_change_at(&input, result.duration_s / 2.0, NULL, NULL, NULL, &bank_deg) == LUBBER_OK);
+    EXPECT_NEAR(bank_deg, result.bank_deg, 1e-9);
+    EXPECT(lubber_course_change_at(&input, result.duration_s, &bearing_deg, NULL, &heading_deg, NULL) == LUBBER_OK);
+    EXPECT_NEAR(bearing_deg, input.outbound_course_deg, 1e-6);
+    EXPECT_NEAR(heading_deg, result.heading_after_deg, 1e-9);
+    EXPECT(lubber_course_change_at(&input, INFINITY, &bearing_deg, NULL, NULL, NULL) == LUBBER_ERROR_TURN_TIME);
+    EXPECT(isnan(bearing_deg));
+    EXPECT(lubber_course_change_at(&input, NAN, NULL, &distance_nm, NULL, NULL) == LUBBER_OK);
+    EXPECT(isnan(distance_nm));
+    EXPECT(lubber_course_change_at(NULL, 0.0, NULL, &distance_nm, NULL, NULL) == LUBBER_ERROR_STRUCT);
+    EXPECT(isnan(distance_nm));
+
     /* The long way round to the left begins past the station. */
-    input.turn = -1;
+    input.turn = LUBBER_TURN_SIDE_LEFT;
     EXPECT(lubber_course_change(&input, &result) == LUBBER_OK);
     EXPECT(result.heading_change_deg < -180.0);
 
@@ -43,7 +61,7 @@ int main(void)
     input.turn = 7;
     EXPECT(lubber_course_change(&input, &result) == LUBBER_ERROR_UNKNOWN_CHOICE);
     EXPECT(isnan(result.lead_nm) && isnan(result.fly_over_extra_time_s));
-    input.turn = 0;
+    input.turn = LUBBER_TURN_SIDE_SHORTEST;
     input.outbound_course_deg = 170.0;
     EXPECT(lubber_course_change(&input, &result) == LUBBER_ERROR_COURSE_REVERSAL);
     input.outbound_course_deg = NAN;
@@ -66,6 +84,34 @@ int main(void)
     EXPECT(lubber_course_change(&input, &result) == LUBBER_OK);
     EXPECT(result.lead_nm > 3.0 && result.lead_nm < 5.0);
     EXPECT(memcmp(&result.duration_s, &untouched.duration_s, sizeof result.duration_s) == 0);
+
+    /* Sizes of no known header are refused: nothing is written to a result of unknown size. */
+    result.struct_size = sizeof result + 8;
+    result.lead_nm = 77.0;
+    EXPECT(lubber_course_change(&input, &result) == LUBBER_ERROR_STRUCT);
+    EXPECT(result.lead_nm == 77.0);
+    result.struct_size = sizeof result;
+    input.struct_size = sizeof input + 8;
+    EXPECT(lubber_course_change(&input, &result) == LUBBER_ERROR_STRUCT);
+    EXPECT(isnan(result.lead_nm));
+
+    /* Any number in any field: no crash, and NaN with a negative status or an answer. */
+    const double bad[] = {NAN, INFINITY, -INFINITY, 1e308, -1e308, 5e-324, 0.0, -1.0, 90.0, 180.0, 1e9};
+    double *fields = &input.inbound_course_deg;
+    size_t count = (offsetof(struct lubber_course_change_input, turn) - sizeof input.struct_size) / sizeof(double);
+    for (size_t field = 0; field < count; field++) {
+        for (size_t kind = 0; kind < sizeof bad / sizeof bad[0]; kind++) {
+            lubber_course_change_input_init(&input);
+            input.inbound_course_deg = 350.0;
+            input.outbound_course_deg = 50.0;
+            input.true_airspeed_kt = 430.0;
+            fields[field] = bad[kind];
+            int32_t status = lubber_course_change(&input, &result);
+            EXPECT(status <= 0 && status != LUBBER_ERROR_INTERNAL && status != LUBBER_ERROR_STRUCT);
+            EXPECT(status == LUBBER_OK || (isnan(result.lead_nm) && isnan(result.fly_over_extra_time_s)));
+            EXPECT(!isnan(bad[kind]) || (status == LUBBER_OK && isnan(result.lead_nm)));
+        }
+    }
 
     EXPECT(strcmp(lubber_status_text(LUBBER_OK), "ok") == 0);
     EXPECT(lubber_status_text(12345) != NULL);

@@ -3,15 +3,26 @@
 #ifndef GENERATED_DISPATCH_H
 #define GENERATED_DISPATCH_H
 
+#include <math.h>
+
 #include "lubberline.h"
 
-/* A function of the library on arrays of its arguments and outputs; choices are given by their codes. */
+enum { MOST_OPERANDS = 24 };
+
+/* A function of the library; numbers and codes of choices alike are given as doubles. */
 struct dispatch {
     const char *name;
     int inputs;
     int outputs;
-    const char *output_names[24];
+    /* One letter for each input: n for a number, c for a choice. */
+    const char *kinds;
+    const char *output_names[MOST_OPERANDS];
+    /* The arguments of the first example of its documentation. */
+    double example[MOST_OPERANDS];
     int32_t (*call)(const double *in, double *out);
+    /* Arrays with their strides in bytes; of a choice the first value counts. */
+    size_t (*many)(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                   const ptrdiff_t *out_stride, int32_t *status);
 };
 
 static int32_t call_standard_atmosphere(const double *in, double *out)
@@ -19,9 +30,21 @@ static int32_t call_standard_atmosphere(const double *in, double *out)
     return lubber_standard_atmosphere(in[0], in[1], &out[0], &out[1], &out[2], &out[3]);
 }
 
+static size_t many_standard_atmosphere(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_standard_atmosphere_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], status);
+}
+
 static int32_t call_pressure_ratio(const double *in, double *out)
 {
     return lubber_pressure_ratio(in[0], &out[0]);
+}
+
+static size_t many_pressure_ratio(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_pressure_ratio_n(count, in[0], in_stride[0], out[0], out_stride[0], status);
 }
 
 static int32_t call_density_ratio(const double *in, double *out)
@@ -29,9 +52,21 @@ static int32_t call_density_ratio(const double *in, double *out)
     return lubber_density_ratio(in[0], in[1], &out[0]);
 }
 
+static size_t many_density_ratio(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_density_ratio_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
+}
+
 static int32_t call_temperature_ratio(const double *in, double *out)
 {
     return lubber_temperature_ratio(in[0], in[1], &out[0]);
+}
+
+static size_t many_temperature_ratio(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_temperature_ratio_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
 }
 
 static int32_t call_isa_deviation_k(const double *in, double *out)
@@ -39,9 +74,21 @@ static int32_t call_isa_deviation_k(const double *in, double *out)
     return lubber_isa_deviation_k(in[0], in[1], &out[0]);
 }
 
+static size_t many_isa_deviation_k(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_isa_deviation_k_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
+}
+
 static int32_t call_speed_of_sound_kt(const double *in, double *out)
 {
     return lubber_speed_of_sound_kt(in[0], &out[0]);
+}
+
+static size_t many_speed_of_sound_kt(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_speed_of_sound_kt_n(count, in[0], in_stride[0], out[0], out_stride[0], status);
 }
 
 static int32_t call_pressure_altitude_from_pressure_ft(const double *in, double *out)
@@ -49,9 +96,21 @@ static int32_t call_pressure_altitude_from_pressure_ft(const double *in, double 
     return lubber_pressure_altitude_from_pressure_ft(in[0], &out[0]);
 }
 
+static size_t many_pressure_altitude_from_pressure_ft(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_pressure_altitude_from_pressure_ft_n(count, in[0], in_stride[0], out[0], out_stride[0], status);
+}
+
 static int32_t call_geopotential_altitude_ft(const double *in, double *out)
 {
     return lubber_geopotential_altitude_ft(in[0], &out[0]);
+}
+
+static size_t many_geopotential_altitude_ft(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_geopotential_altitude_ft_n(count, in[0], in_stride[0], out[0], out_stride[0], status);
 }
 
 static int32_t call_geometric_altitude_ft(const double *in, double *out)
@@ -59,9 +118,21 @@ static int32_t call_geometric_altitude_ft(const double *in, double *out)
     return lubber_geometric_altitude_ft(in[0], &out[0]);
 }
 
+static size_t many_geometric_altitude_ft(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_geometric_altitude_ft_n(count, in[0], in_stride[0], out[0], out_stride[0], status);
+}
+
 static int32_t call_tas_from_cas_kt(const double *in, double *out)
 {
     return lubber_tas_from_cas_kt(in[0], in[1], in[2], &out[0]);
+}
+
+static size_t many_tas_from_cas_kt(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_tas_from_cas_kt_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], out[0], out_stride[0], status);
 }
 
 static int32_t call_cas_from_tas_kt(const double *in, double *out)
@@ -69,9 +140,21 @@ static int32_t call_cas_from_tas_kt(const double *in, double *out)
     return lubber_cas_from_tas_kt(in[0], in[1], in[2], &out[0]);
 }
 
+static size_t many_cas_from_tas_kt(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_cas_from_tas_kt_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], out[0], out_stride[0], status);
+}
+
 static int32_t call_mach_from_cas(const double *in, double *out)
 {
     return lubber_mach_from_cas(in[0], in[1], &out[0]);
+}
+
+static size_t many_mach_from_cas(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_mach_from_cas_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
 }
 
 static int32_t call_cas_from_mach_kt(const double *in, double *out)
@@ -79,9 +162,21 @@ static int32_t call_cas_from_mach_kt(const double *in, double *out)
     return lubber_cas_from_mach_kt(in[0], in[1], &out[0]);
 }
 
+static size_t many_cas_from_mach_kt(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_cas_from_mach_kt_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
+}
+
 static int32_t call_tas_from_mach_kt(const double *in, double *out)
 {
     return lubber_tas_from_mach_kt(in[0], in[1], in[2], &out[0]);
+}
+
+static size_t many_tas_from_mach_kt(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_tas_from_mach_kt_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], out[0], out_stride[0], status);
 }
 
 static int32_t call_mach_from_tas(const double *in, double *out)
@@ -89,9 +184,21 @@ static int32_t call_mach_from_tas(const double *in, double *out)
     return lubber_mach_from_tas(in[0], in[1], in[2], &out[0]);
 }
 
+static size_t many_mach_from_tas(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_mach_from_tas_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], out[0], out_stride[0], status);
+}
+
 static int32_t call_eas_from_tas_kt(const double *in, double *out)
 {
     return lubber_eas_from_tas_kt(in[0], in[1], in[2], &out[0]);
+}
+
+static size_t many_eas_from_tas_kt(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_eas_from_tas_kt_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], out[0], out_stride[0], status);
 }
 
 static int32_t call_tas_from_eas_kt(const double *in, double *out)
@@ -99,9 +206,21 @@ static int32_t call_tas_from_eas_kt(const double *in, double *out)
     return lubber_tas_from_eas_kt(in[0], in[1], in[2], &out[0]);
 }
 
+static size_t many_tas_from_eas_kt(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_tas_from_eas_kt_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], out[0], out_stride[0], status);
+}
+
 static int32_t call_eas_from_cas_kt(const double *in, double *out)
 {
     return lubber_eas_from_cas_kt(in[0], in[1], &out[0]);
+}
+
+static size_t many_eas_from_cas_kt(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_eas_from_cas_kt_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
 }
 
 static int32_t call_cas_from_eas_kt(const double *in, double *out)
@@ -109,9 +228,21 @@ static int32_t call_cas_from_eas_kt(const double *in, double *out)
     return lubber_cas_from_eas_kt(in[0], in[1], &out[0]);
 }
 
+static size_t many_cas_from_eas_kt(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_cas_from_eas_kt_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
+}
+
 static int32_t call_eas_from_mach_kt(const double *in, double *out)
 {
     return lubber_eas_from_mach_kt(in[0], in[1], &out[0]);
+}
+
+static size_t many_eas_from_mach_kt(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_eas_from_mach_kt_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
 }
 
 static int32_t call_mach_from_eas(const double *in, double *out)
@@ -119,9 +250,21 @@ static int32_t call_mach_from_eas(const double *in, double *out)
     return lubber_mach_from_eas(in[0], in[1], &out[0]);
 }
 
+static size_t many_mach_from_eas(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_mach_from_eas_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
+}
+
 static int32_t call_isentropic_pressure_ratio(const double *in, double *out)
 {
     return lubber_isentropic_pressure_ratio(in[0], &out[0]);
+}
+
+static size_t many_isentropic_pressure_ratio(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_isentropic_pressure_ratio_n(count, in[0], in_stride[0], out[0], out_stride[0], status);
 }
 
 static int32_t call_pitot_pressure_ratio(const double *in, double *out)
@@ -129,9 +272,21 @@ static int32_t call_pitot_pressure_ratio(const double *in, double *out)
     return lubber_pitot_pressure_ratio(in[0], &out[0]);
 }
 
+static size_t many_pitot_pressure_ratio(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_pitot_pressure_ratio_n(count, in[0], in_stride[0], out[0], out_stride[0], status);
+}
+
 static int32_t call_impact_pressure_hpa(const double *in, double *out)
 {
     return lubber_impact_pressure_hpa(in[0], &out[0]);
+}
+
+static size_t many_impact_pressure_hpa(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_impact_pressure_hpa_n(count, in[0], in_stride[0], out[0], out_stride[0], status);
 }
 
 static int32_t call_cas_from_impact_pressure_kt(const double *in, double *out)
@@ -139,9 +294,21 @@ static int32_t call_cas_from_impact_pressure_kt(const double *in, double *out)
     return lubber_cas_from_impact_pressure_kt(in[0], &out[0]);
 }
 
+static size_t many_cas_from_impact_pressure_kt(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_cas_from_impact_pressure_kt_n(count, in[0], in_stride[0], out[0], out_stride[0], status);
+}
+
 static int32_t call_procedure_tas_factor(const double *in, double *out)
 {
     return lubber_procedure_tas_factor(in[0], in[1], &out[0]);
+}
+
+static size_t many_procedure_tas_factor(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_procedure_tas_factor_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
 }
 
 static int32_t call_crossover_altitude_ft(const double *in, double *out)
@@ -149,9 +316,21 @@ static int32_t call_crossover_altitude_ft(const double *in, double *out)
     return lubber_crossover_altitude_ft(in[0], in[1], &out[0]);
 }
 
+static size_t many_crossover_altitude_ft(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_crossover_altitude_ft_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
+}
+
 static int32_t call_total_temperature_degc(const double *in, double *out)
 {
     return lubber_total_temperature_degc(in[0], in[1], in[2], &out[0]);
+}
+
+static size_t many_total_temperature_degc(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_total_temperature_degc_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], out[0], out_stride[0], status);
 }
 
 static int32_t call_static_temperature_degc(const double *in, double *out)
@@ -159,9 +338,21 @@ static int32_t call_static_temperature_degc(const double *in, double *out)
     return lubber_static_temperature_degc(in[0], in[1], in[2], &out[0]);
 }
 
+static size_t many_static_temperature_degc(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_static_temperature_degc_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], out[0], out_stride[0], status);
+}
+
 static int32_t call_indicated_altitude_ft(const double *in, double *out)
 {
     return lubber_indicated_altitude_ft(in[0], in[1], &out[0]);
+}
+
+static size_t many_indicated_altitude_ft(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_indicated_altitude_ft_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
 }
 
 static int32_t call_pressure_altitude_ft(const double *in, double *out)
@@ -169,9 +360,21 @@ static int32_t call_pressure_altitude_ft(const double *in, double *out)
     return lubber_pressure_altitude_ft(in[0], in[1], &out[0]);
 }
 
+static size_t many_pressure_altitude_ft(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_pressure_altitude_ft_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
+}
+
 static int32_t call_pressure_altitude_rule_ft(const double *in, double *out)
 {
     return lubber_pressure_altitude_rule_ft(in[0], in[1], &out[0]);
+}
+
+static size_t many_pressure_altitude_rule_ft(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_pressure_altitude_rule_ft_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
 }
 
 static int32_t call_altimeter_setting_hpa(const double *in, double *out)
@@ -179,9 +382,21 @@ static int32_t call_altimeter_setting_hpa(const double *in, double *out)
     return lubber_altimeter_setting_hpa(in[0], in[1], &out[0]);
 }
 
+static size_t many_altimeter_setting_hpa(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_altimeter_setting_hpa_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
+}
+
 static int32_t call_altimeter_setting_smithsonian_hpa(const double *in, double *out)
 {
     return lubber_altimeter_setting_smithsonian_hpa(in[0], in[1], &out[0]);
+}
+
+static size_t many_altimeter_setting_smithsonian_hpa(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_altimeter_setting_smithsonian_hpa_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
 }
 
 static int32_t call_station_pressure_hpa(const double *in, double *out)
@@ -189,9 +404,21 @@ static int32_t call_station_pressure_hpa(const double *in, double *out)
     return lubber_station_pressure_hpa(in[0], in[1], &out[0]);
 }
 
+static size_t many_station_pressure_hpa(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_station_pressure_hpa_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
+}
+
 static int32_t call_density_altitude_ft(const double *in, double *out)
 {
     return lubber_density_altitude_ft(in[0], in[1], &out[0]);
+}
+
+static size_t many_density_altitude_ft(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_density_altitude_ft_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
 }
 
 static int32_t call_density_altitude_rule_ft(const double *in, double *out)
@@ -199,9 +426,21 @@ static int32_t call_density_altitude_rule_ft(const double *in, double *out)
     return lubber_density_altitude_rule_ft(in[0], in[1], &out[0]);
 }
 
+static size_t many_density_altitude_rule_ft(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_density_altitude_rule_ft_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
+}
+
 static int32_t call_true_altitude_ft(const double *in, double *out)
 {
     return lubber_true_altitude_ft(in[0], in[1], in[2], in[3], &out[0]);
+}
+
+static size_t many_true_altitude_ft(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_true_altitude_ft_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], out[0], out_stride[0], status);
 }
 
 static int32_t call_height_above_station_ft(const double *in, double *out)
@@ -209,9 +448,21 @@ static int32_t call_height_above_station_ft(const double *in, double *out)
     return lubber_height_above_station_ft(in[0], in[1], in[2], in[3], &out[0]);
 }
 
+static size_t many_height_above_station_ft(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_height_above_station_ft_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], out[0], out_stride[0], status);
+}
+
 static int32_t call_pressure_altitude_at_true_altitude_ft(const double *in, double *out)
 {
     return lubber_pressure_altitude_at_true_altitude_ft(in[0], in[1], in[2], in[3], &out[0]);
+}
+
+static size_t many_pressure_altitude_at_true_altitude_ft(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_pressure_altitude_at_true_altitude_ft_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], out[0], out_stride[0], status);
 }
 
 static int32_t call_transition_level_ft(const double *in, double *out)
@@ -219,9 +470,21 @@ static int32_t call_transition_level_ft(const double *in, double *out)
     return lubber_transition_level_ft(in[0], in[1], in[2], in[3], &out[0]);
 }
 
+static size_t many_transition_level_ft(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_transition_level_ft_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], out[0], out_stride[0], status);
+}
+
 static int32_t call_cold_temperature_correction_ft(const double *in, double *out)
 {
     return lubber_cold_temperature_correction_ft(in[0], in[1], in[2], &out[0]);
+}
+
+static size_t many_cold_temperature_correction_ft(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_cold_temperature_correction_ft_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], out[0], out_stride[0], status);
 }
 
 static int32_t call_cold_temperature_correction_tabulated_ft(const double *in, double *out)
@@ -229,9 +492,21 @@ static int32_t call_cold_temperature_correction_tabulated_ft(const double *in, d
     return lubber_cold_temperature_correction_tabulated_ft(in[0], in[1], &out[0]);
 }
 
+static size_t many_cold_temperature_correction_tabulated_ft(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_cold_temperature_correction_tabulated_ft_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
+}
+
 static int32_t call_cold_temperature_correction_rule_ft(const double *in, double *out)
 {
     return lubber_cold_temperature_correction_rule_ft(in[0], in[1], in[2], &out[0]);
+}
+
+static size_t many_cold_temperature_correction_rule_ft(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_cold_temperature_correction_rule_ft_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], out[0], out_stride[0], status);
 }
 
 static int32_t call_cold_temperature_correction_exact_ft(const double *in, double *out)
@@ -239,9 +514,21 @@ static int32_t call_cold_temperature_correction_exact_ft(const double *in, doubl
     return lubber_cold_temperature_correction_exact_ft(in[0], in[1], in[2], &out[0]);
 }
 
+static size_t many_cold_temperature_correction_exact_ft(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_cold_temperature_correction_exact_ft_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], out[0], out_stride[0], status);
+}
+
 static int32_t call_arc_entry(const double *in, double *out)
 {
     return lubber_arc_entry(in[0], (int32_t)in[1], in[2], (int32_t)in[3], in[4], in[5], in[6], in[7], in[8], in[9], &out[0], &out[1], &out[2], &out[3], &out[4], &out[5], &out[6]);
+}
+
+static size_t many_arc_entry(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_arc_entry_n(count, in[0], in_stride[0], (int32_t)in[1][0], in[2], in_stride[2], (int32_t)in[3][0], in[4], in_stride[4], in[5], in_stride[5], in[6], in_stride[6], in[7], in_stride[7], in[8], in_stride[8], in[9], in_stride[9], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], out[5], out_stride[5], out[6], out_stride[6], status);
 }
 
 static int32_t call_arc_exit(const double *in, double *out)
@@ -249,9 +536,21 @@ static int32_t call_arc_exit(const double *in, double *out)
     return lubber_arc_exit(in[0], (int32_t)in[1], in[2], (int32_t)in[3], in[4], in[5], in[6], in[7], in[8], in[9], &out[0], &out[1], &out[2], &out[3], &out[4], &out[5], &out[6]);
 }
 
+static size_t many_arc_exit(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_arc_exit_n(count, in[0], in_stride[0], (int32_t)in[1][0], in[2], in_stride[2], (int32_t)in[3][0], in[4], in_stride[4], in[5], in_stride[5], in[6], in_stride[6], in[7], in_stride[7], in[8], in_stride[8], in[9], in_stride[9], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], out[5], out_stride[5], out[6], out_stride[6], status);
+}
+
 static int32_t call_geodesic_inverse(const double *in, double *out)
 {
     return lubber_geodesic_inverse(in[0], in[1], in[2], in[3], &out[0], &out[1], &out[2]);
+}
+
+static size_t many_geodesic_inverse(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_geodesic_inverse_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], status);
 }
 
 static int32_t call_slant_range_nm(const double *in, double *out)
@@ -259,9 +558,21 @@ static int32_t call_slant_range_nm(const double *in, double *out)
     return lubber_slant_range_nm(in[0], in[1], &out[0]);
 }
 
+static size_t many_slant_range_nm(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_slant_range_nm_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
+}
+
 static int32_t call_geodesic_direct(const double *in, double *out)
 {
     return lubber_geodesic_direct(in[0], in[1], in[2], in[3], &out[0], &out[1], &out[2]);
+}
+
+static size_t many_geodesic_direct(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_geodesic_direct_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], status);
 }
 
 static int32_t call_ground_distance_nm(const double *in, double *out)
@@ -269,9 +580,21 @@ static int32_t call_ground_distance_nm(const double *in, double *out)
     return lubber_ground_distance_nm(in[0], in[1], &out[0]);
 }
 
+static size_t many_ground_distance_nm(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_ground_distance_nm_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
+}
+
 static int32_t call_least_dme_nm(const double *in, double *out)
 {
     return lubber_least_dme_nm(in[0], &out[0]);
+}
+
+static size_t many_least_dme_nm(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_least_dme_nm_n(count, in[0], in_stride[0], out[0], out_stride[0], status);
 }
 
 static int32_t call_great_circle_inverse(const double *in, double *out)
@@ -279,9 +602,21 @@ static int32_t call_great_circle_inverse(const double *in, double *out)
     return lubber_great_circle_inverse(in[0], in[1], in[2], in[3], in[4], &out[0], &out[1], &out[2]);
 }
 
+static size_t many_great_circle_inverse(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_great_circle_inverse_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], status);
+}
+
 static int32_t call_great_circle_direct(const double *in, double *out)
 {
     return lubber_great_circle_direct(in[0], in[1], in[2], in[3], in[4], &out[0], &out[1], &out[2]);
+}
+
+static size_t many_great_circle_direct(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_great_circle_direct_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], status);
 }
 
 static int32_t call_lead_nm(const double *in, double *out)
@@ -289,9 +624,21 @@ static int32_t call_lead_nm(const double *in, double *out)
     return lubber_lead_nm(in[0], in[1], in[2], in[3], in[4], in[5], in[6], in[7], &out[0]);
 }
 
+static size_t many_lead_nm(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_lead_nm_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], in[6], in_stride[6], in[7], in_stride[7], out[0], out_stride[0], status);
+}
+
 static int32_t call_dme_at_roll_in_nm(const double *in, double *out)
 {
     return lubber_dme_at_roll_in_nm(in[0], in[1], in[2], in[3], in[4], in[5], in[6], in[7], in[8], &out[0]);
+}
+
+static size_t many_dme_at_roll_in_nm(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_dme_at_roll_in_nm_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], in[6], in_stride[6], in[7], in_stride[7], in[8], in_stride[8], out[0], out_stride[0], status);
 }
 
 static int32_t call_turn_anticipation_nm(const double *in, double *out)
@@ -299,9 +646,21 @@ static int32_t call_turn_anticipation_nm(const double *in, double *out)
     return lubber_turn_anticipation_nm(in[0], in[1], &out[0]);
 }
 
+static size_t many_turn_anticipation_nm(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_turn_anticipation_nm_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
+}
+
 static int32_t call_arc_entry_inbound_nm(const double *in, double *out)
 {
     return lubber_arc_entry_inbound_nm(in[0], in[1], &out[0]);
+}
+
+static size_t many_arc_entry_inbound_nm(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_arc_entry_inbound_nm_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
 }
 
 static int32_t call_arc_entry_outbound_nm(const double *in, double *out)
@@ -309,9 +668,21 @@ static int32_t call_arc_entry_outbound_nm(const double *in, double *out)
     return lubber_arc_entry_outbound_nm(in[0], in[1], &out[0]);
 }
 
+static size_t many_arc_entry_outbound_nm(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_arc_entry_outbound_nm_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
+}
+
 static int32_t call_lead_radial_inbound_deg(const double *in, double *out)
 {
     return lubber_lead_radial_inbound_deg(in[0], in[1], &out[0]);
+}
+
+static size_t many_lead_radial_inbound_deg(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_lead_radial_inbound_deg_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
 }
 
 static int32_t call_lead_radial_outbound_deg(const double *in, double *out)
@@ -319,9 +690,21 @@ static int32_t call_lead_radial_outbound_deg(const double *in, double *out)
     return lubber_lead_radial_outbound_deg(in[0], in[1], &out[0]);
 }
 
+static size_t many_lead_radial_outbound_deg(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_lead_radial_outbound_deg_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
+}
+
 static int32_t call_rule_lead_nm(const double *in, double *out)
 {
     return lubber_rule_lead_nm(in[0], in[1], in[2], &out[0]);
+}
+
+static size_t many_rule_lead_nm(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_rule_lead_nm_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], out[0], out_stride[0], status);
 }
 
 static int32_t call_rule_reading_nm(const double *in, double *out)
@@ -329,9 +712,21 @@ static int32_t call_rule_reading_nm(const double *in, double *out)
     return lubber_rule_reading_nm(in[0], in[1], in[2], &out[0]);
 }
 
+static size_t many_rule_reading_nm(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_rule_reading_nm_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], out[0], out_stride[0], status);
+}
+
 static int32_t call_rule_least_dme_nm(const double *in, double *out)
 {
     return lubber_rule_least_dme_nm(in[0], &out[0]);
+}
+
+static size_t many_rule_least_dme_nm(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_rule_least_dme_nm_n(count, in[0], in_stride[0], out[0], out_stride[0], status);
 }
 
 static int32_t call_rule_cone_radius_nm(const double *in, double *out)
@@ -339,9 +734,21 @@ static int32_t call_rule_cone_radius_nm(const double *in, double *out)
     return lubber_rule_cone_radius_nm(in[0], &out[0]);
 }
 
+static size_t many_rule_cone_radius_nm(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_rule_cone_radius_nm_n(count, in[0], in_stride[0], out[0], out_stride[0], status);
+}
+
 static int32_t call_rule_bank_deg(const double *in, double *out)
 {
     return lubber_rule_bank_deg(in[0], (int32_t)in[1], &out[0]);
+}
+
+static size_t many_rule_bank_deg(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_rule_bank_deg_n(count, in[0], in_stride[0], (int32_t)in[1][0], out[0], out_stride[0], status);
 }
 
 static int32_t call_rule_turn_radius_nm(const double *in, double *out)
@@ -349,9 +756,21 @@ static int32_t call_rule_turn_radius_nm(const double *in, double *out)
     return lubber_rule_turn_radius_nm(in[0], (int32_t)in[1], &out[0]);
 }
 
+static size_t many_rule_turn_radius_nm(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_rule_turn_radius_nm_n(count, in[0], in_stride[0], (int32_t)in[1][0], out[0], out_stride[0], status);
+}
+
 static int32_t call_rule_radials_per_mile(const double *in, double *out)
 {
     return lubber_rule_radials_per_mile(in[0], &out[0]);
+}
+
+static size_t many_rule_radials_per_mile(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_rule_radials_per_mile_n(count, in[0], in_stride[0], out[0], out_stride[0], status);
 }
 
 static int32_t call_rule_lead_radials_deg(const double *in, double *out)
@@ -359,9 +778,21 @@ static int32_t call_rule_lead_radials_deg(const double *in, double *out)
     return lubber_rule_lead_radials_deg(in[0], in[1], (int32_t)in[2], (int32_t)in[3], &out[0]);
 }
 
+static size_t many_rule_lead_radials_deg(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_rule_lead_radials_deg_n(count, in[0], in_stride[0], in[1], in_stride[1], (int32_t)in[2][0], (int32_t)in[3][0], out[0], out_stride[0], status);
+}
+
 static int32_t call_observe(const double *in, double *out)
 {
     return lubber_observe(in[0], in[1], in[2], in[3], in[4], in[5], in[6], &out[0], &out[1], &out[2], &out[3]);
+}
+
+static size_t many_observe(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_observe_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], in[6], in_stride[6], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], status);
 }
 
 static int32_t call_cone_radius_nm(const double *in, double *out)
@@ -369,9 +800,21 @@ static int32_t call_cone_radius_nm(const double *in, double *out)
     return lubber_cone_radius_nm(in[0], in[1], &out[0]);
 }
 
+static size_t many_cone_radius_nm(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_cone_radius_nm_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
+}
+
 static int32_t call_time_to_fly_s(const double *in, double *out)
 {
     return lubber_time_to_fly_s(in[0], in[1], &out[0]);
+}
+
+static size_t many_time_to_fly_s(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_time_to_fly_s_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
 }
 
 static int32_t call_distance_flown_nm(const double *in, double *out)
@@ -379,9 +822,21 @@ static int32_t call_distance_flown_nm(const double *in, double *out)
     return lubber_distance_flown_nm(in[0], in[1], &out[0]);
 }
 
+static size_t many_distance_flown_nm(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_distance_flown_nm_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
+}
+
 static int32_t call_groundspeed_from_time_kt(const double *in, double *out)
 {
     return lubber_groundspeed_from_time_kt(in[0], in[1], &out[0]);
+}
+
+static size_t many_groundspeed_from_time_kt(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_groundspeed_from_time_kt_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
 }
 
 static int32_t call_time_between_fixes_s(const double *in, double *out)
@@ -389,9 +844,21 @@ static int32_t call_time_between_fixes_s(const double *in, double *out)
     return lubber_time_between_fixes_s(in[0], in[1], in[2], in[3], in[4], &out[0]);
 }
 
+static size_t many_time_between_fixes_s(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_time_between_fixes_s_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], out[0], out_stride[0], status);
+}
+
 static int32_t call_station_by_bearing_change(const double *in, double *out)
 {
     return lubber_station_by_bearing_change(in[0], in[1], in[2], in[3], &out[0], &out[1], &out[2]);
+}
+
+static size_t many_station_by_bearing_change(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_station_by_bearing_change_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], status);
 }
 
 static int32_t call_time_to_station_rule_s(const double *in, double *out)
@@ -399,9 +866,21 @@ static int32_t call_time_to_station_rule_s(const double *in, double *out)
     return lubber_time_to_station_rule_s(in[0], in[1], &out[0]);
 }
 
+static size_t many_time_to_station_rule_s(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_time_to_station_rule_s_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
+}
+
 static int32_t call_turn_radius_nm(const double *in, double *out)
 {
     return lubber_turn_radius_nm(in[0], in[1], &out[0]);
+}
+
+static size_t many_turn_radius_nm(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_turn_radius_nm_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
 }
 
 static int32_t call_turn_rate_deg_per_s(const double *in, double *out)
@@ -409,9 +888,21 @@ static int32_t call_turn_rate_deg_per_s(const double *in, double *out)
     return lubber_turn_rate_deg_per_s(in[0], in[1], &out[0]);
 }
 
+static size_t many_turn_rate_deg_per_s(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_turn_rate_deg_per_s_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
+}
+
 static int32_t call_bank_for_rate_deg(const double *in, double *out)
 {
     return lubber_bank_for_rate_deg(in[0], in[1], &out[0]);
+}
+
+static size_t many_bank_for_rate_deg(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_bank_for_rate_deg_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
 }
 
 static int32_t call_bank_for_radius_deg(const double *in, double *out)
@@ -419,9 +910,21 @@ static int32_t call_bank_for_radius_deg(const double *in, double *out)
     return lubber_bank_for_radius_deg(in[0], in[1], &out[0]);
 }
 
+static size_t many_bank_for_radius_deg(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_bank_for_radius_deg_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
+}
+
 static int32_t call_radius_at_rate_nm(const double *in, double *out)
 {
     return lubber_radius_at_rate_nm(in[0], in[1], &out[0]);
+}
+
+static size_t many_radius_at_rate_nm(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_radius_at_rate_nm_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
 }
 
 static int32_t call_load_factor(const double *in, double *out)
@@ -429,9 +932,21 @@ static int32_t call_load_factor(const double *in, double *out)
     return lubber_load_factor(in[0], &out[0]);
 }
 
+static size_t many_load_factor(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_load_factor_n(count, in[0], in_stride[0], out[0], out_stride[0], status);
+}
+
 static int32_t call_bank_for_load_factor_deg(const double *in, double *out)
 {
     return lubber_bank_for_load_factor_deg(in[0], &out[0]);
+}
+
+static size_t many_bank_for_load_factor_deg(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_bank_for_load_factor_deg_n(count, in[0], in_stride[0], out[0], out_stride[0], status);
 }
 
 static int32_t call_limited_turn(const double *in, double *out)
@@ -439,9 +954,21 @@ static int32_t call_limited_turn(const double *in, double *out)
     return lubber_limited_turn(in[0], in[1], in[2], &out[0], &out[1], &out[2], &out[3]);
 }
 
+static size_t many_limited_turn(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_limited_turn_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], status);
+}
+
 static int32_t call_rolled_turn(const double *in, double *out)
 {
     return lubber_rolled_turn(in[0], in[1], in[2], in[3], in[4], &out[0], &out[1], &out[2], &out[3], &out[4], &out[5]);
+}
+
+static size_t many_rolled_turn(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_rolled_turn_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], out[5], out_stride[5], status);
 }
 
 static int32_t call_wind_triangle(const double *in, double *out)
@@ -449,9 +976,21 @@ static int32_t call_wind_triangle(const double *in, double *out)
     return lubber_wind_triangle(in[0], in[1], in[2], in[3], &out[0], &out[1]);
 }
 
+static size_t many_wind_triangle(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_wind_triangle_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], out[0], out_stride[0], out[1], out_stride[1], status);
+}
+
 static int32_t call_wind_correction_deg(const double *in, double *out)
 {
     return lubber_wind_correction_deg(in[0], in[1], in[2], in[3], &out[0]);
+}
+
+static size_t many_wind_correction_deg(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_wind_correction_deg_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], out[0], out_stride[0], status);
 }
 
 static int32_t call_track_and_groundspeed(const double *in, double *out)
@@ -459,9 +998,21 @@ static int32_t call_track_and_groundspeed(const double *in, double *out)
     return lubber_track_and_groundspeed(in[0], in[1], in[2], in[3], &out[0], &out[1], &out[2]);
 }
 
+static size_t many_track_and_groundspeed(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_track_and_groundspeed_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], status);
+}
+
 static int32_t call_wind_from_track(const double *in, double *out)
 {
     return lubber_wind_from_track(in[0], in[1], in[2], in[3], &out[0], &out[1]);
+}
+
+static size_t many_wind_from_track(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_wind_from_track_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], out[0], out_stride[0], out[1], out_stride[1], status);
 }
 
 static int32_t call_wind_components(const double *in, double *out)
@@ -469,9 +1020,21 @@ static int32_t call_wind_components(const double *in, double *out)
     return lubber_wind_components(in[0], in[1], in[2], &out[0], &out[1]);
 }
 
+static size_t many_wind_components(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_wind_components_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], out[0], out_stride[0], out[1], out_stride[1], status);
+}
+
 static int32_t call_wind_from_components(const double *in, double *out)
 {
     return lubber_wind_from_components(in[0], in[1], in[2], &out[0], &out[1]);
+}
+
+static size_t many_wind_from_components(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_wind_from_components_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], out[0], out_stride[0], out[1], out_stride[1], status);
 }
 
 static int32_t call_airspeed_for_groundspeed(const double *in, double *out)
@@ -479,106 +1042,118 @@ static int32_t call_airspeed_for_groundspeed(const double *in, double *out)
     return lubber_airspeed_for_groundspeed(in[0], in[1], in[2], in[3], &out[0], &out[1]);
 }
 
+static size_t many_airspeed_for_groundspeed(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_airspeed_for_groundspeed_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], out[0], out_stride[0], out[1], out_stride[1], status);
+}
+
 static int32_t call_wind_between_levels(const double *in, double *out)
 {
     return lubber_wind_between_levels(in[0], in[1], in[2], in[3], in[4], in[5], in[6], &out[0], &out[1]);
 }
 
+static size_t many_wind_between_levels(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_wind_between_levels_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], in[6], in_stride[6], out[0], out_stride[0], out[1], out_stride[1], status);
+}
+
 static const struct dispatch DISPATCH[] = {
-    {"standard_atmosphere", 2, 4, {"temperature_degc", "pressure_hpa", "density_kg_per_m3", "speed_of_sound_kt"}, call_standard_atmosphere},
-    {"pressure_ratio", 1, 1, {"pressure_ratio"}, call_pressure_ratio},
-    {"density_ratio", 2, 1, {"density_ratio"}, call_density_ratio},
-    {"temperature_ratio", 2, 1, {"temperature_ratio"}, call_temperature_ratio},
-    {"isa_deviation_k", 2, 1, {"isa_deviation_k"}, call_isa_deviation_k},
-    {"speed_of_sound_kt", 1, 1, {"speed_of_sound_kt"}, call_speed_of_sound_kt},
-    {"pressure_altitude_from_pressure_ft", 1, 1, {"pressure_altitude_from_pressure_ft"}, call_pressure_altitude_from_pressure_ft},
-    {"geopotential_altitude_ft", 1, 1, {"geopotential_altitude_ft"}, call_geopotential_altitude_ft},
-    {"geometric_altitude_ft", 1, 1, {"geometric_altitude_ft"}, call_geometric_altitude_ft},
-    {"tas_from_cas_kt", 3, 1, {"tas_from_cas_kt"}, call_tas_from_cas_kt},
-    {"cas_from_tas_kt", 3, 1, {"cas_from_tas_kt"}, call_cas_from_tas_kt},
-    {"mach_from_cas", 2, 1, {"mach_from_cas"}, call_mach_from_cas},
-    {"cas_from_mach_kt", 2, 1, {"cas_from_mach_kt"}, call_cas_from_mach_kt},
-    {"tas_from_mach_kt", 3, 1, {"tas_from_mach_kt"}, call_tas_from_mach_kt},
-    {"mach_from_tas", 3, 1, {"mach_from_tas"}, call_mach_from_tas},
-    {"eas_from_tas_kt", 3, 1, {"eas_from_tas_kt"}, call_eas_from_tas_kt},
-    {"tas_from_eas_kt", 3, 1, {"tas_from_eas_kt"}, call_tas_from_eas_kt},
-    {"eas_from_cas_kt", 2, 1, {"eas_from_cas_kt"}, call_eas_from_cas_kt},
-    {"cas_from_eas_kt", 2, 1, {"cas_from_eas_kt"}, call_cas_from_eas_kt},
-    {"eas_from_mach_kt", 2, 1, {"eas_from_mach_kt"}, call_eas_from_mach_kt},
-    {"mach_from_eas", 2, 1, {"mach_from_eas"}, call_mach_from_eas},
-    {"isentropic_pressure_ratio", 1, 1, {"isentropic_pressure_ratio"}, call_isentropic_pressure_ratio},
-    {"pitot_pressure_ratio", 1, 1, {"pitot_pressure_ratio"}, call_pitot_pressure_ratio},
-    {"impact_pressure_hpa", 1, 1, {"impact_pressure_hpa"}, call_impact_pressure_hpa},
-    {"cas_from_impact_pressure_kt", 1, 1, {"cas_from_impact_pressure_kt"}, call_cas_from_impact_pressure_kt},
-    {"procedure_tas_factor", 2, 1, {"procedure_tas_factor"}, call_procedure_tas_factor},
-    {"crossover_altitude_ft", 2, 1, {"crossover_altitude_ft"}, call_crossover_altitude_ft},
-    {"total_temperature_degc", 3, 1, {"total_temperature_degc"}, call_total_temperature_degc},
-    {"static_temperature_degc", 3, 1, {"static_temperature_degc"}, call_static_temperature_degc},
-    {"indicated_altitude_ft", 2, 1, {"indicated_altitude_ft"}, call_indicated_altitude_ft},
-    {"pressure_altitude_ft", 2, 1, {"pressure_altitude_ft"}, call_pressure_altitude_ft},
-    {"pressure_altitude_rule_ft", 2, 1, {"pressure_altitude_rule_ft"}, call_pressure_altitude_rule_ft},
-    {"altimeter_setting_hpa", 2, 1, {"altimeter_setting_hpa"}, call_altimeter_setting_hpa},
-    {"altimeter_setting_smithsonian_hpa", 2, 1, {"altimeter_setting_smithsonian_hpa"}, call_altimeter_setting_smithsonian_hpa},
-    {"station_pressure_hpa", 2, 1, {"station_pressure_hpa"}, call_station_pressure_hpa},
-    {"density_altitude_ft", 2, 1, {"density_altitude_ft"}, call_density_altitude_ft},
-    {"density_altitude_rule_ft", 2, 1, {"density_altitude_rule_ft"}, call_density_altitude_rule_ft},
-    {"true_altitude_ft", 4, 1, {"true_altitude_ft"}, call_true_altitude_ft},
-    {"height_above_station_ft", 4, 1, {"height_above_station_ft"}, call_height_above_station_ft},
-    {"pressure_altitude_at_true_altitude_ft", 4, 1, {"pressure_altitude_at_true_altitude_ft"}, call_pressure_altitude_at_true_altitude_ft},
-    {"transition_level_ft", 4, 1, {"transition_level_ft"}, call_transition_level_ft},
-    {"cold_temperature_correction_ft", 3, 1, {"cold_temperature_correction_ft"}, call_cold_temperature_correction_ft},
-    {"cold_temperature_correction_tabulated_ft", 2, 1, {"cold_temperature_correction_tabulated_ft"}, call_cold_temperature_correction_tabulated_ft},
-    {"cold_temperature_correction_rule_ft", 3, 1, {"cold_temperature_correction_rule_ft"}, call_cold_temperature_correction_rule_ft},
-    {"cold_temperature_correction_exact_ft", 3, 1, {"cold_temperature_correction_exact_ft"}, call_cold_temperature_correction_exact_ft},
-    {"arc_entry", 10, 7, {"radial_at_roll_in_deg", "distance_at_roll_in_nm", "radial_at_roll_out_deg", "distance_at_roll_out_nm", "angle_at_station_deg", "heading_change_deg", "duration_s"}, call_arc_entry},
-    {"arc_exit", 10, 7, {"radial_at_roll_in_deg", "distance_at_roll_in_nm", "radial_at_roll_out_deg", "distance_at_roll_out_nm", "angle_at_station_deg", "heading_change_deg", "duration_s"}, call_arc_exit},
-    {"geodesic_inverse", 4, 3, {"distance_nm", "initial_bearing_deg", "final_bearing_deg"}, call_geodesic_inverse},
-    {"slant_range_nm", 2, 1, {"slant_range_nm"}, call_slant_range_nm},
-    {"geodesic_direct", 4, 3, {"latitude_deg", "longitude_deg", "final_bearing_deg"}, call_geodesic_direct},
-    {"ground_distance_nm", 2, 1, {"ground_distance_nm"}, call_ground_distance_nm},
-    {"least_dme_nm", 1, 1, {"least_dme_nm"}, call_least_dme_nm},
-    {"great_circle_inverse", 5, 3, {"distance_nm", "initial_bearing_deg", "final_bearing_deg"}, call_great_circle_inverse},
-    {"great_circle_direct", 5, 3, {"latitude_deg", "longitude_deg", "final_bearing_deg"}, call_great_circle_direct},
-    {"lead_nm", 8, 1, {"lead_nm"}, call_lead_nm},
-    {"dme_at_roll_in_nm", 9, 1, {"dme_at_roll_in_nm"}, call_dme_at_roll_in_nm},
-    {"turn_anticipation_nm", 2, 1, {"turn_anticipation_nm"}, call_turn_anticipation_nm},
-    {"arc_entry_inbound_nm", 2, 1, {"arc_entry_inbound_nm"}, call_arc_entry_inbound_nm},
-    {"arc_entry_outbound_nm", 2, 1, {"arc_entry_outbound_nm"}, call_arc_entry_outbound_nm},
-    {"lead_radial_inbound_deg", 2, 1, {"lead_radial_inbound_deg"}, call_lead_radial_inbound_deg},
-    {"lead_radial_outbound_deg", 2, 1, {"lead_radial_outbound_deg"}, call_lead_radial_outbound_deg},
-    {"rule_lead_nm", 3, 1, {"rule_lead_nm"}, call_rule_lead_nm},
-    {"rule_reading_nm", 3, 1, {"rule_reading_nm"}, call_rule_reading_nm},
-    {"rule_least_dme_nm", 1, 1, {"rule_least_dme_nm"}, call_rule_least_dme_nm},
-    {"rule_cone_radius_nm", 1, 1, {"rule_cone_radius_nm"}, call_rule_cone_radius_nm},
-    {"rule_bank_deg", 2, 1, {"rule_bank_deg"}, call_rule_bank_deg},
-    {"rule_turn_radius_nm", 2, 1, {"rule_turn_radius_nm"}, call_rule_turn_radius_nm},
-    {"rule_radials_per_mile", 1, 1, {"rule_radials_per_mile"}, call_rule_radials_per_mile},
-    {"rule_lead_radials_deg", 4, 1, {"rule_lead_radials_deg"}, call_rule_lead_radials_deg},
-    {"observe", 7, 4, {"radial_deg", "dme_nm", "ground_distance_nm", "elevation_angle_deg"}, call_observe},
-    {"cone_radius_nm", 2, 1, {"cone_radius_nm"}, call_cone_radius_nm},
-    {"time_to_fly_s", 2, 1, {"time_to_fly_s"}, call_time_to_fly_s},
-    {"distance_flown_nm", 2, 1, {"distance_flown_nm"}, call_distance_flown_nm},
-    {"groundspeed_from_time_kt", 2, 1, {"groundspeed_from_time_kt"}, call_groundspeed_from_time_kt},
-    {"time_between_fixes_s", 5, 1, {"time_between_fixes_s"}, call_time_between_fixes_s},
-    {"station_by_bearing_change", 4, 3, {"distance_nm", "time_s", "distance_before_nm"}, call_station_by_bearing_change},
-    {"time_to_station_rule_s", 2, 1, {"time_to_station_rule_s"}, call_time_to_station_rule_s},
-    {"turn_radius_nm", 2, 1, {"turn_radius_nm"}, call_turn_radius_nm},
-    {"turn_rate_deg_per_s", 2, 1, {"turn_rate_deg_per_s"}, call_turn_rate_deg_per_s},
-    {"bank_for_rate_deg", 2, 1, {"bank_for_rate_deg"}, call_bank_for_rate_deg},
-    {"bank_for_radius_deg", 2, 1, {"bank_for_radius_deg"}, call_bank_for_radius_deg},
-    {"radius_at_rate_nm", 2, 1, {"radius_at_rate_nm"}, call_radius_at_rate_nm},
-    {"load_factor", 1, 1, {"load_factor"}, call_load_factor},
-    {"bank_for_load_factor_deg", 1, 1, {"bank_for_load_factor_deg"}, call_bank_for_load_factor_deg},
-    {"limited_turn", 3, 4, {"bank_deg", "turn_rate_deg_per_s", "radius_nm", "governed_by"}, call_limited_turn},
-    {"rolled_turn", 5, 6, {"bank_deg", "duration_s", "roll_duration_s", "advance_nm", "transfer_nm", "governed_by"}, call_rolled_turn},
-    {"wind_triangle", 4, 2, {"heading_deg", "groundspeed_kt"}, call_wind_triangle},
-    {"wind_correction_deg", 4, 1, {"wind_correction_deg"}, call_wind_correction_deg},
-    {"track_and_groundspeed", 4, 3, {"track_deg", "groundspeed_kt", "drift_deg"}, call_track_and_groundspeed},
-    {"wind_from_track", 4, 2, {"wind_from_deg", "wind_speed_kt"}, call_wind_from_track},
-    {"wind_components", 3, 2, {"headwind_kt", "crosswind_kt"}, call_wind_components},
-    {"wind_from_components", 3, 2, {"wind_from_deg", "wind_speed_kt"}, call_wind_from_components},
-    {"airspeed_for_groundspeed", 4, 2, {"heading_deg", "true_airspeed_kt"}, call_airspeed_for_groundspeed},
-    {"wind_between_levels", 7, 2, {"wind_from_deg", "wind_speed_kt"}, call_wind_between_levels},
+    {"standard_atmosphere", 2, 4, "nn", {"temperature_degc", "pressure_hpa", "density_kg_per_m3", "speed_of_sound_kt"}, {35000.0, 0.0}, call_standard_atmosphere, many_standard_atmosphere},
+    {"pressure_ratio", 1, 1, "n", {"pressure_ratio"}, {35000.0}, call_pressure_ratio, many_pressure_ratio},
+    {"density_ratio", 2, 1, "nn", {"density_ratio"}, {35000.0, 0.0}, call_density_ratio, many_density_ratio},
+    {"temperature_ratio", 2, 1, "nn", {"temperature_ratio"}, {35000.0, 0.0}, call_temperature_ratio, many_temperature_ratio},
+    {"isa_deviation_k", 2, 1, "nn", {"isa_deviation_k"}, {-45.0, 35000.0}, call_isa_deviation_k, many_isa_deviation_k},
+    {"speed_of_sound_kt", 1, 1, "n", {"speed_of_sound_kt"}, {15.0}, call_speed_of_sound_kt, many_speed_of_sound_kt},
+    {"pressure_altitude_from_pressure_ft", 1, 1, "n", {"pressure_altitude_from_pressure_ft"}, {500.0}, call_pressure_altitude_from_pressure_ft, many_pressure_altitude_from_pressure_ft},
+    {"geopotential_altitude_ft", 1, 1, "n", {"geopotential_altitude_ft"}, {60000.0}, call_geopotential_altitude_ft, many_geopotential_altitude_ft},
+    {"geometric_altitude_ft", 1, 1, "n", {"geometric_altitude_ft"}, {60000.0}, call_geometric_altitude_ft, many_geometric_altitude_ft},
+    {"tas_from_cas_kt", 3, 1, "nnn", {"tas_from_cas_kt"}, {280.0, 35000.0, 0.0}, call_tas_from_cas_kt, many_tas_from_cas_kt},
+    {"cas_from_tas_kt", 3, 1, "nnn", {"cas_from_tas_kt"}, {450.0, 35000.0, 0.0}, call_cas_from_tas_kt, many_cas_from_tas_kt},
+    {"mach_from_cas", 2, 1, "nn", {"mach_from_cas"}, {280.0, 35000.0}, call_mach_from_cas, many_mach_from_cas},
+    {"cas_from_mach_kt", 2, 1, "nn", {"cas_from_mach_kt"}, {0.78, 35000.0}, call_cas_from_mach_kt, many_cas_from_mach_kt},
+    {"tas_from_mach_kt", 3, 1, "nnn", {"tas_from_mach_kt"}, {0.78, 35000.0, 0.0}, call_tas_from_mach_kt, many_tas_from_mach_kt},
+    {"mach_from_tas", 3, 1, "nnn", {"mach_from_tas"}, {450.0, 35000.0, 0.0}, call_mach_from_tas, many_mach_from_tas},
+    {"eas_from_tas_kt", 3, 1, "nnn", {"eas_from_tas_kt"}, {450.0, 35000.0, 0.0}, call_eas_from_tas_kt, many_eas_from_tas_kt},
+    {"tas_from_eas_kt", 3, 1, "nnn", {"tas_from_eas_kt"}, {250.0, 35000.0, 0.0}, call_tas_from_eas_kt, many_tas_from_eas_kt},
+    {"eas_from_cas_kt", 2, 1, "nn", {"eas_from_cas_kt"}, {280.0, 35000.0}, call_eas_from_cas_kt, many_eas_from_cas_kt},
+    {"cas_from_eas_kt", 2, 1, "nn", {"cas_from_eas_kt"}, {250.0, 35000.0}, call_cas_from_eas_kt, many_cas_from_eas_kt},
+    {"eas_from_mach_kt", 2, 1, "nn", {"eas_from_mach_kt"}, {0.78, 35000.0}, call_eas_from_mach_kt, many_eas_from_mach_kt},
+    {"mach_from_eas", 2, 1, "nn", {"mach_from_eas"}, {250.0, 35000.0}, call_mach_from_eas, many_mach_from_eas},
+    {"isentropic_pressure_ratio", 1, 1, "n", {"isentropic_pressure_ratio"}, {0.84}, call_isentropic_pressure_ratio, many_isentropic_pressure_ratio},
+    {"pitot_pressure_ratio", 1, 1, "n", {"pitot_pressure_ratio"}, {1.0}, call_pitot_pressure_ratio, many_pitot_pressure_ratio},
+    {"impact_pressure_hpa", 1, 1, "n", {"impact_pressure_hpa"}, {280.0}, call_impact_pressure_hpa, many_impact_pressure_hpa},
+    {"cas_from_impact_pressure_kt", 1, 1, "n", {"cas_from_impact_pressure_kt"}, {100.0}, call_cas_from_impact_pressure_kt, many_cas_from_impact_pressure_kt},
+    {"procedure_tas_factor", 2, 1, "nn", {"procedure_tas_factor"}, {6000.0, 15.0}, call_procedure_tas_factor, many_procedure_tas_factor},
+    {"crossover_altitude_ft", 2, 1, "nn", {"crossover_altitude_ft"}, {300.0, 0.78}, call_crossover_altitude_ft, many_crossover_altitude_ft},
+    {"total_temperature_degc", 3, 1, "nnn", {"total_temperature_degc"}, {-54.0, 0.82, 1.0}, call_total_temperature_degc, many_total_temperature_degc},
+    {"static_temperature_degc", 3, 1, "nnn", {"static_temperature_degc"}, {-24.5, 0.82, 1.0}, call_static_temperature_degc, many_static_temperature_degc},
+    {"indicated_altitude_ft", 2, 1, "nn", {"indicated_altitude_ft"}, {5000.0, 1000.0}, call_indicated_altitude_ft, many_indicated_altitude_ft},
+    {"pressure_altitude_ft", 2, 1, "nn", {"pressure_altitude_ft"}, {5000.0, 1000.0}, call_pressure_altitude_ft, many_pressure_altitude_ft},
+    {"pressure_altitude_rule_ft", 2, 1, "nn", {"pressure_altitude_rule_ft"}, {5000.0, 1000.0}, call_pressure_altitude_rule_ft, many_pressure_altitude_rule_ft},
+    {"altimeter_setting_hpa", 2, 1, "nn", {"altimeter_setting_hpa"}, {832.0, 5430.0}, call_altimeter_setting_hpa, many_altimeter_setting_hpa},
+    {"altimeter_setting_smithsonian_hpa", 2, 1, "nn", {"altimeter_setting_smithsonian_hpa"}, {832.0, 5430.0}, call_altimeter_setting_smithsonian_hpa, many_altimeter_setting_smithsonian_hpa},
+    {"station_pressure_hpa", 2, 1, "nn", {"station_pressure_hpa"}, {1013.25, 5430.0}, call_station_pressure_hpa, many_station_pressure_hpa},
+    {"density_altitude_ft", 2, 1, "nn", {"density_altitude_ft"}, {6000.0, 13.0}, call_density_altitude_ft, many_density_altitude_ft},
+    {"density_altitude_rule_ft", 2, 1, "nn", {"density_altitude_rule_ft"}, {6000.0, 13.0}, call_density_altitude_rule_ft, many_density_altitude_rule_ft},
+    {"true_altitude_ft", 4, 1, "nnnn", {"true_altitude_ft"}, {10000.0, 1013.25, 0.0, -20.0}, call_true_altitude_ft, many_true_altitude_ft},
+    {"height_above_station_ft", 4, 1, "nnnn", {"height_above_station_ft"}, {10000.0, 995.0, 2000.0, 15.0}, call_height_above_station_ft, many_height_above_station_ft},
+    {"pressure_altitude_at_true_altitude_ft", 4, 1, "nnnn", {"pressure_altitude_at_true_altitude_ft"}, {10000.0, 1013.25, 0.0, -20.0}, call_pressure_altitude_at_true_altitude_ft, many_pressure_altitude_at_true_altitude_ft},
+    {"transition_level_ft", 4, 1, "nnnn", {"transition_level_ft"}, {5000.0, 1003.0, 0.0, 500.0}, call_transition_level_ft, many_transition_level_ft},
+    {"cold_temperature_correction_ft", 3, 1, "nnn", {"cold_temperature_correction_ft"}, {1500.0, -20.0, 0.0}, call_cold_temperature_correction_ft, many_cold_temperature_correction_ft},
+    {"cold_temperature_correction_tabulated_ft", 2, 1, "nn", {"cold_temperature_correction_tabulated_ft"}, {1500.0, -20.0}, call_cold_temperature_correction_tabulated_ft, many_cold_temperature_correction_tabulated_ft},
+    {"cold_temperature_correction_rule_ft", 3, 1, "nnn", {"cold_temperature_correction_rule_ft"}, {1500.0, -10.0, 0.0}, call_cold_temperature_correction_rule_ft, many_cold_temperature_correction_rule_ft},
+    {"cold_temperature_correction_exact_ft", 3, 1, "nnn", {"cold_temperature_correction_exact_ft"}, {1500.0, -20.0, 0.0}, call_cold_temperature_correction_exact_ft, many_cold_temperature_correction_exact_ft},
+    {"arc_entry", 10, 7, "ncncnnnnnn", {"radial_at_roll_in_deg", "distance_at_roll_in_nm", "radial_at_roll_out_deg", "distance_at_roll_out_nm", "angle_at_station_deg", "heading_change_deg", "duration_s"}, {300.0, LUBBER_RADIAL_FLOWN_INBOUND, 12.0, LUBBER_ARC_SENSE_CLOCKWISE, 210.0, 250.0, 40.0, 25.0, 3.0, 5.0}, call_arc_entry, many_arc_entry},
+    {"arc_exit", 10, 7, "ncncnnnnnn", {"radial_at_roll_in_deg", "distance_at_roll_in_nm", "radial_at_roll_out_deg", "distance_at_roll_out_nm", "angle_at_station_deg", "heading_change_deg", "duration_s"}, {300.0, LUBBER_RADIAL_FLOWN_INBOUND, 12.0, LUBBER_ARC_SENSE_CLOCKWISE, 210.0, 250.0, 40.0, 25.0, 3.0, 5.0}, call_arc_exit, many_arc_exit},
+    {"geodesic_inverse", 4, 3, "nnnn", {"distance_nm", "initial_bearing_deg", "final_bearing_deg"}, {51.0, 0.0, 52.0, 1.0}, call_geodesic_inverse, many_geodesic_inverse},
+    {"slant_range_nm", 2, 1, "nn", {"slant_range_nm"}, {10.0, 30000.0}, call_slant_range_nm, many_slant_range_nm},
+    {"geodesic_direct", 4, 3, "nnnn", {"latitude_deg", "longitude_deg", "final_bearing_deg"}, {0.0, 0.0, 90.0, 60.0}, call_geodesic_direct, many_geodesic_direct},
+    {"ground_distance_nm", 2, 1, "nn", {"ground_distance_nm"}, {11.159, 30000.0}, call_ground_distance_nm, many_ground_distance_nm},
+    {"least_dme_nm", 1, 1, "n", {"least_dme_nm"}, {12000.0}, call_least_dme_nm, many_least_dme_nm},
+    {"great_circle_inverse", 5, 3, "nnnnn", {"distance_nm", "initial_bearing_deg", "final_bearing_deg"}, {51.0, 0.0, 52.0, 1.0, 3440.069531}, call_great_circle_inverse, many_great_circle_inverse},
+    {"great_circle_direct", 5, 3, "nnnnn", {"latitude_deg", "longitude_deg", "final_bearing_deg"}, {0.0, 0.0, 90.0, 60.0, 3437.746771}, call_great_circle_direct, many_great_circle_direct},
+    {"lead_nm", 8, 1, "nnnnnnnn", {"lead_nm"}, {40.0, 110.0, 430.0, 270.0, 60.0, 25.0, 3.0, 5.0}, call_lead_nm, many_lead_nm},
+    {"dme_at_roll_in_nm", 9, 1, "nnnnnnnnn", {"dme_at_roll_in_nm"}, {40.0, 110.0, 430.0, 270.0, 60.0, 25.0, 3.0, 5.0, 33000.0}, call_dme_at_roll_in_nm, many_dme_at_roll_in_nm},
+    {"turn_anticipation_nm", 2, 1, "nn", {"turn_anticipation_nm"}, {6.33, 90.0}, call_turn_anticipation_nm, many_turn_anticipation_nm},
+    {"arc_entry_inbound_nm", 2, 1, "nn", {"arc_entry_inbound_nm"}, {10.0, 2.5}, call_arc_entry_inbound_nm, many_arc_entry_inbound_nm},
+    {"arc_entry_outbound_nm", 2, 1, "nn", {"arc_entry_outbound_nm"}, {10.0, 2.5}, call_arc_entry_outbound_nm, many_arc_entry_outbound_nm},
+    {"lead_radial_inbound_deg", 2, 1, "nn", {"lead_radial_inbound_deg"}, {12.0, 0.6}, call_lead_radial_inbound_deg, many_lead_radial_inbound_deg},
+    {"lead_radial_outbound_deg", 2, 1, "nn", {"lead_radial_outbound_deg"}, {12.0, 0.6}, call_lead_radial_outbound_deg, many_lead_radial_outbound_deg},
+    {"rule_lead_nm", 3, 1, "nnn", {"rule_lead_nm"}, {180.0, 90.0, 0.0}, call_rule_lead_nm, many_rule_lead_nm},
+    {"rule_reading_nm", 3, 1, "nnn", {"rule_reading_nm"}, {450.0, 60.0, 36000.0}, call_rule_reading_nm, many_rule_reading_nm},
+    {"rule_least_dme_nm", 1, 1, "n", {"rule_least_dme_nm"}, {12000.0}, call_rule_least_dme_nm, many_rule_least_dme_nm},
+    {"rule_cone_radius_nm", 1, 1, "n", {"rule_cone_radius_nm"}, {36000.0}, call_rule_cone_radius_nm, many_rule_cone_radius_nm},
+    {"rule_bank_deg", 2, 1, "nc", {"rule_bank_deg"}, {120.0, LUBBER_BANK_RULE_TENTH_AND_SEVEN}, call_rule_bank_deg, many_rule_bank_deg},
+    {"rule_turn_radius_nm", 2, 1, "nc", {"rule_turn_radius_nm"}, {250.0, LUBBER_RADIUS_RULE_ONE_PERCENT}, call_rule_turn_radius_nm, many_rule_turn_radius_nm},
+    {"rule_radials_per_mile", 1, 1, "n", {"rule_radials_per_mile"}, {12.0}, call_rule_radials_per_mile, many_rule_radials_per_mile},
+    {"rule_lead_radials_deg", 4, 1, "nncc", {"rule_lead_radials_deg"}, {10.0, 2.5, LUBBER_RADIAL_FLOWN_INBOUND, LUBBER_ARC_LEAD_RULE_PROPORTION}, call_rule_lead_radials_deg, many_rule_lead_radials_deg},
+    {"observe", 7, 4, "nnnnnnn", {"radial_deg", "dme_nm", "ground_distance_nm", "elevation_angle_deg"}, {61.25, -11.5, 420.0, -6.0, 61.5, -11.0, 31000.0}, call_observe, many_observe},
+    {"cone_radius_nm", 2, 1, "nn", {"cone_radius_nm"}, {35000.0, 50.0}, call_cone_radius_nm, many_cone_radius_nm},
+    {"time_to_fly_s", 2, 1, "nn", {"time_to_fly_s"}, {55.0, 220.0}, call_time_to_fly_s, many_time_to_fly_s},
+    {"distance_flown_nm", 2, 1, "nn", {"distance_flown_nm"}, {220.0, 900.0}, call_distance_flown_nm, many_distance_flown_nm},
+    {"groundspeed_from_time_kt", 2, 1, "nn", {"groundspeed_from_time_kt"}, {55.0, 900.0}, call_groundspeed_from_time_kt, many_groundspeed_from_time_kt},
+    {"time_between_fixes_s", 5, 1, "nnnnn", {"time_between_fixes_s"}, {51.0, 0.0, 52.0, 1.0, 420.0}, call_time_between_fixes_s, many_time_between_fixes_s},
+    {"station_by_bearing_change", 4, 3, "nnnn", {"distance_nm", "time_s", "distance_before_nm"}, {75.0, 10.0, 120.0, 90.0}, call_station_by_bearing_change, many_station_by_bearing_change},
+    {"time_to_station_rule_s", 2, 1, "nn", {"time_to_station_rule_s"}, {75.0, 10.0}, call_time_to_station_rule_s, many_time_to_station_rule_s},
+    {"turn_radius_nm", 2, 1, "nn", {"turn_radius_nm"}, {450.0, 25.0}, call_turn_radius_nm, many_turn_radius_nm},
+    {"turn_rate_deg_per_s", 2, 1, "nn", {"turn_rate_deg_per_s"}, {120.0, 30.0}, call_turn_rate_deg_per_s, many_turn_rate_deg_per_s},
+    {"bank_for_rate_deg", 2, 1, "nn", {"bank_for_rate_deg"}, {180.0, 3.0}, call_bank_for_rate_deg, many_bank_for_rate_deg},
+    {"bank_for_radius_deg", 2, 1, "nn", {"bank_for_radius_deg"}, {450.0, 6.33}, call_bank_for_radius_deg, many_bank_for_radius_deg},
+    {"radius_at_rate_nm", 2, 1, "nn", {"radius_at_rate_nm"}, {180.0, 3.0}, call_radius_at_rate_nm, many_radius_at_rate_nm},
+    {"load_factor", 1, 1, "n", {"load_factor"}, {60.0}, call_load_factor, many_load_factor},
+    {"bank_for_load_factor_deg", 1, 1, "n", {"bank_for_load_factor_deg"}, {1.3}, call_bank_for_load_factor_deg, many_bank_for_load_factor_deg},
+    {"limited_turn", 3, 4, "nnn", {"bank_deg", "turn_rate_deg_per_s", "radius_nm", "governed_by"}, {157.23, 25.0, 3.0}, call_limited_turn, many_limited_turn},
+    {"rolled_turn", 5, 6, "nnnnn", {"bank_deg", "duration_s", "roll_duration_s", "advance_nm", "transfer_nm", "governed_by"}, {450.0, 90.0, 25.0, 3.0, 5.0}, call_rolled_turn, many_rolled_turn},
+    {"wind_triangle", 4, 2, "nnnn", {"heading_deg", "groundspeed_kt"}, {90.0, 120.0, 45.0, 40.0}, call_wind_triangle, many_wind_triangle},
+    {"wind_correction_deg", 4, 1, "nnnn", {"wind_correction_deg"}, {90.0, 120.0, 45.0, 40.0}, call_wind_correction_deg, many_wind_correction_deg},
+    {"track_and_groundspeed", 4, 3, "nnnn", {"track_deg", "groundspeed_kt", "drift_deg"}, {315.0, 150.0, 45.0, 30.0}, call_track_and_groundspeed, many_track_and_groundspeed},
+    {"wind_from_track", 4, 2, "nnnn", {"wind_from_deg", "wind_speed_kt"}, {104.0, 165.0, 94.0, 146.0}, call_wind_from_track, many_wind_from_track},
+    {"wind_components", 3, 2, "nnn", {"headwind_kt", "crosswind_kt"}, {90.0, 120.0, 20.0}, call_wind_components, many_wind_components},
+    {"wind_from_components", 3, 2, "nnn", {"wind_from_deg", "wind_speed_kt"}, {90.0, 17.32, 10.0}, call_wind_from_components, many_wind_from_components},
+    {"airspeed_for_groundspeed", 4, 2, "nnnn", {"heading_deg", "true_airspeed_kt"}, {351.0, 232.0, 33.0, 47.0}, call_airspeed_for_groundspeed, many_airspeed_for_groundspeed},
+    {"wind_between_levels", 7, 2, "nnnnnnn", {"wind_from_deg", "wind_speed_kt"}, {21000.0, 18000.0, 270.0, 40.0, 24000.0, 300.0, 60.0}, call_wind_between_levels, many_wind_between_levels},
 };
 
 #define DISPATCH_COUNT (sizeof DISPATCH / sizeof DISPATCH[0])

@@ -40,9 +40,9 @@ static int cut(char *line, char **columns)
 
 static void check(char **columns, const char *file)
 {
-    double in[24] = {0}, out[24];
+    double in[MOST_OPERANDS] = {0}, out[MOST_OPERANDS];
     int inputs = 0;
-    for (char *part = strtok(columns[INPUTS], ";"); part && inputs < 24; part = strtok(NULL, ";"))
+    for (char *part = strtok(columns[INPUTS], ";"); part && inputs < MOST_OPERANDS; part = strtok(NULL, ";"))
         in[inputs++] = strtod(part, NULL);
     for (size_t index = 0; index < DISPATCH_COUNT; index++) {
         const struct dispatch *function = &DISPATCH[index];

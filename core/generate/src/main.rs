@@ -7,6 +7,7 @@ mod parse;
 mod python;
 mod statuses;
 mod table;
+mod text;
 
 use std::path::{Path, PathBuf};
 use std::process::ExitCode;

@@ -1,9 +1,17 @@
 //! What the generator knows of the plain layer.
 
 /// The whole plain layer, in the order of its files and functions.
+#[derive(Default)]
 pub struct Model {
     pub functions: Vec<Function>,
     pub choices: Vec<Choice>,
+    pub by_hand: Vec<ByHand>,
+}
+
+/// A plain function that takes more than numbers and choices, which each binding binds by hand.
+pub struct ByHand {
+    pub name: String,
+    pub summary: String,
 }
 
 /// A function that takes numbers and choices and gives numbers.
@@ -18,6 +26,7 @@ pub struct Function {
     pub doc: Doc,
 }
 
+#[derive(Clone)]
 pub struct ResultStruct {
     pub name: String,
     pub doc: String,
@@ -39,12 +48,13 @@ pub enum Kind {
     Choice(String),
 }
 
+#[derive(Clone)]
 pub struct Output {
     pub name: String,
     pub doc: String,
 }
 
-/// A `choice!` of the typed layer that plain functions take.
+/// A `choice!` of the typed layer.
 pub struct Choice {
     pub name: String,
     /// The public module it is reached by: `lead`.
@@ -92,5 +102,13 @@ impl Function {
 impl Model {
     pub fn choice(&self, name: &str) -> Option<&Choice> {
         self.choices.iter().find(|choice| choice.name == name)
+    }
+
+    /// The choices that some parameter is of.
+    pub fn parameter_choices(&self) -> impl Iterator<Item = &Choice> {
+        self.choices.iter().filter(|choice| {
+            let kinds = self.functions.iter().flat_map(|function| &function.parameters);
+            kinds.map(|parameter| &parameter.kind).any(|kind| *kind == Kind::Choice(choice.name.clone()))
+        })
     }
 }

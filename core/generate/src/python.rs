@@ -24,7 +24,7 @@ from ._call import chosen, many, scalars
         let _ = writeln!(text, "    \"{name}\",");
     }
     text.push_str("]\n");
-    for choice in &model.choices {
+    for choice in model.parameter_choices() {
         let pairs = choice.alternatives.iter().map(|one| format!("\"{}\": {}", one.word, one.code));
         let _ = write!(text, "\n_{} = {{{}}}\n", constant(choice), pairs.collect::<Vec<_>>().join(", "));
     }
@@ -63,7 +63,7 @@ fn exported(model: &Model) -> Vec<&str> {
 }
 
 fn constant(choice: &Choice) -> String {
-    crate::statuses::screaming(&choice.name)
+    crate::text::screaming(&choice.name)
 }
 
 fn signature(function: &Function) -> String {
@@ -73,9 +73,10 @@ fn signature(function: &Function) -> String {
         from -= 1;
     }
     let parts = function.parameters.iter().enumerate().map(|(index, parameter)| match &parameter.default {
-        Some(default) if index >= from => {
-            format!("{}={}", parameter.name, python_argument(default, &Kind::Number, None))
-        }
+        Some(default) if index >= from => match parameter.kind {
+            Kind::Number => format!("{}={}", parameter.name, default.replace('_', "")),
+            Kind::Choice(_) => format!("{}=\"{}\"", parameter.name, default.trim_matches('"')),
+        },
         _ => parameter.name.clone(),
     });
     parts.collect::<Vec<_>>().join(", ")

@@ -6,6 +6,8 @@ use std::path::Path;
 use anyhow::{Context, Result, anyhow, ensure};
 use syn::{Attribute, Expr, Lit};
 
+use crate::text::screaming;
+
 /// A failure as C sees it.
 pub struct Status {
     /// `LATITUDE`.
@@ -94,16 +96,4 @@ fn relations(path: &Path) -> Result<Vec<Status>> {
             Err(anyhow!("a row of RELATION_FAILURES is (code, name, text)"))
         })
         .collect()
-}
-
-/// `TrueAirspeed` as `TRUE_AIRSPEED`.
-pub fn screaming(name: &str) -> String {
-    let mut text = String::new();
-    for letter in name.chars() {
-        if letter.is_uppercase() && !text.is_empty() {
-            text.push('_');
-        }
-        text.extend(letter.to_uppercase());
-    }
-    text
 }

@@ -64,10 +64,13 @@ fn entry(text: &mut String, function: &Function, model: &Model) {
     } else {
         "[answer]".to_string()
     };
-    let nan_choice = if function.parameters.iter().any(|parameter| parameter.kind != Kind::Number) {
-        "            if inputs.iter().any(|value| value.is_nan()) {\n                return Ok(());\n            }\n"
+    // A code that is not a number is a missing one, not a wrong one.
+    let choices = function.parameters.iter().filter(|parameter| parameter.kind != Kind::Number);
+    let missing = choices.map(|parameter| format!("{}.is_nan()", parameter.name)).collect::<Vec<_>>();
+    let nan_choice = if missing.is_empty() {
+        String::new()
     } else {
-        ""
+        format!("            if {} {{ return Ok(()) }}\n", missing.join(" || "))
     };
     let _ = writeln!(
         text,

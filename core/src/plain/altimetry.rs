@@ -431,8 +431,7 @@ pub fn pressure_altitude_at_true_altitude_ft(
     Ok(air::pressure_altitude_at(altitude, setting, elevation, deviation)?.value().get::<foot>())
 }
 
-/// The transition level as a pressure altitude: the lowest flight level far enough above the transition
-/// altitude.
+/// The transition level as a pressure altitude: the lowest flight level far enough above the transition altitude.
 ///
 /// The lowest multiple of the step at or above the transition altitude plus the least layer, both measured with
 /// the setting. The lowest usable flight levels of the United States are this from 18 000 ft: 14 CFR 91.121
