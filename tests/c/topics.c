@@ -50,9 +50,9 @@ static void altimetry(void)
     EXPECT_NEAR(indicated_ft, 9000.0, 1e-9);
     EXPECT(lubber_pressure_altitude_ft(9000.0, 990.0, &pressure_altitude_ft) == LUBBER_OK);
     EXPECT(pressure_altitude_ft > 9500.0 && pressure_altitude_ft < 9800.0);
-    /* ICAO Doc 8168 Vol I, cold-temperature table (from memory): 1000 ft at -20 degC, 140 ft. */
-    EXPECT(lubber_cold_temperature_correction_tabulated_ft(1000.0, -20.0, &correction_ft) == LUBBER_OK);
-    EXPECT_NEAR(correction_ft, 140.0, 5.0);
+    /* FAA AIM TBL 7-3-1, the ICAO cold temperature error table of Doc 8168: 1000 ft at -40 degC, 240 ft. */
+    EXPECT(lubber_cold_temperature_correction_tabulated_ft(1000.0, -40.0, &correction_ft) == LUBBER_OK);
+    EXPECT_NEAR(correction_ft, 240.0, 1e-9);
     EXPECT(lubber_indicated_altitude_ft(9000.0, -5.0, &indicated_ft) == LUBBER_ERROR_ALTIMETER_SETTING);
 }
 
