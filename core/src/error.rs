@@ -84,6 +84,16 @@ pub enum Error {
         /// The most for which a plane about the fix has a meaning.
         allowed_nm: f64,
     },
+    /// A leg of a procedure cannot be flown.
+    #[error("leg {leg} ({code}) cannot be flown: {reason}")]
+    LegNotFlown {
+        /// The leg, counted from one.
+        leg: usize,
+        /// Its two letters.
+        code: &'static str,
+        /// What stands in its way.
+        reason: &'static str,
+    },
     /// A number that stands for none of a choice's alternatives.
     #[error("{parameter} is {code}; allowed:{allowed}")]
     UnknownChoice {
@@ -137,6 +147,7 @@ pub(crate) const RELATION_FAILURES: &[(i32, &str, &str)] = &[
     (-107, "levels_not_ascending", "the levels of a wind profile do not ascend"),
     (-108, "no_crossover", "the calibrated airspeed is that Mach number at no pressure altitude"),
     (-109, "bearings_do_not_meet", "the two bearings to the station do not meet"),
+    (-110, "leg_not_flown", "a leg of a procedure cannot be flown"),
 ];
 
 impl Error {
@@ -150,6 +161,7 @@ impl Error {
             Self::SlantRangeBelowHeight { .. } => -104,
             Self::LeadTooLong { .. } => -105,
             Self::UnknownChoice { .. } => -106,
+            Self::LegNotFlown { .. } => -110,
             Self::LevelsNotAscending { .. } => -107,
             Self::NoCrossover { .. } => -108,
             Self::BearingsDiverge { .. } => -109,

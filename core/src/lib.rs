@@ -8,6 +8,7 @@ pub mod lead;
 mod numeric;
 pub mod plain;
 mod plane;
+pub mod procedure;
 pub mod rules;
 pub mod station;
 pub mod timing;

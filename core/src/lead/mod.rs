@@ -3,7 +3,7 @@
 mod arc;
 mod course_change;
 mod fly_over;
-mod recapture;
+pub(crate) mod recapture;
 mod still_air;
 
 pub use arc::{ArcSense, ArcTurn, RadialFlown, off_arc, onto_arc};

@@ -31,12 +31,15 @@ pub(crate) struct Recapture<'a, N: North> {
 
 /// One way onto the line.
 #[derive(Debug, Clone, Copy)]
-pub(crate) struct Recaptured {
+pub(crate) struct Recaptured<N: North> {
     /// The angle at which the line is intercepted.
     pub angle_deg: f64,
+    /// The course flown between the turns.
+    pub between: Bearing<N>,
     pub first: RolledTurn,
     /// Straight distance between the turns; negative if there is no room for it.
     pub straight_m: f64,
+    pub second: RolledTurn,
     /// From the first roll to wings level on the line.
     pub duration_s: f64,
     /// Distance over the ground.
@@ -47,7 +50,7 @@ pub(crate) struct Recaptured {
 
 impl<N: North> Recapture<'_, N> {
     /// The way at the wanted angle, or at the largest smaller one for which there is room; none if no course can be held.
-    pub fn solve(&self, wanted_deg: f64) -> Option<Recaptured> {
+    pub fn solve(&self, wanted_deg: f64) -> Option<Recaptured<N>> {
         let room_m = |angle_deg: f64| self.at(angle_deg).map_or(-1.0, |flown| flown.straight_m);
         let wanted = self.at(wanted_deg).filter(|flown| flown.straight_m >= 0.0);
         wanted.or_else(|| self.at(root_between(LEAST_ANGLE_DEG, wanted_deg, room_m)))
@@ -63,7 +66,7 @@ impl<N: North> Recapture<'_, N> {
         Some((between, crab, RolledTurn::new(self.true_airspeed, self.limits, change)))
     }
 
-    fn at(&self, angle_deg: f64) -> Option<Recaptured> {
+    fn at(&self, angle_deg: f64) -> Option<Recaptured<N>> {
         let (between, between_crab, first) = self.first_turn(angle_deg)?;
         let back =
             degrees(-angle_deg * self.side) + self.onto_crab.wind_correction - between_crab.wind_correction;
@@ -80,8 +83,10 @@ impl<N: North> Recapture<'_, N> {
         let groundspeed_m_s = between_crab.groundspeed.value().get::<meter_per_second>();
         Some(Recaptured {
             angle_deg,
+            between,
             first,
             straight_m,
+            second,
             duration_s: first.duration_s() + second.duration_s() + straight_m / groundspeed_m_s,
             length_m: first.ground_length_m(first_rad, wind_m_s)
                 + straight_m

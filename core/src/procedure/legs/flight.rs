@@ -1,0 +1,499 @@
+//! An aircraft along a sequence of legs: where it is, and the straights, turns and arcs it flies from there.
+
+use super::ground_path::{Segment, SegmentKind, Shape, displaced};
+use super::leg::{Fix, Leg, Passage};
+use super::{Conditions, GroundPath, Place};
+use crate::Error;
+use crate::earth::{Course, direct, inverse};
+use crate::lead::{ArcSense, ArcTurn, CourseChange, RadialFlown, TurnSide, off_arc, onto_arc};
+use crate::numeric::quadrature;
+use crate::plane::Plane;
+use crate::turn::RolledTurn;
+use crate::value::units::{Length, Time, degree, meter, meter_per_second, metres, second, seconds};
+use crate::value::{ArcRadius, GroundDistance, Position, TrueAltitude, TrueBearing, TrueNorth};
+use crate::wind::{Crabbed, hold_course};
+
+/// A point nearer to a line than this is on it, in metres.
+pub(super) const ON_THE_LINE_M: f64 = 20.0;
+
+/// A way shorter than this is none, in metres.
+const NO_WAY_M: f64 = 1e-6;
+
+/// The path of a leg, once it is joined.
+#[derive(Debug, Clone, Copy)]
+pub(super) enum Path {
+    /// Along a line.
+    Line(Course),
+    /// On a course over the ground from wherever it is begun.
+    Track(TrueBearing),
+    /// Straight to a point from wherever it is begun.
+    Direct(Position),
+    /// Round a centre.
+    Arc { center: Position, radius: GroundDistance, clockwise: bool },
+    /// What is flown as a whole: a racetrack or a procedure turn.
+    Whole,
+}
+
+pub(super) struct Flight<'a> {
+    pub legs: &'a [Leg],
+    pub conditions: &'a Conditions,
+    pub now: Place,
+    pub segments: Vec<Segment>,
+    /// The leg being flown, counted from zero.
+    pub leg: usize,
+}
+
+impl GroundPath {
+    /// Flies a sequence of legs.
+    ///
+    /// The first leg must say where it begins: IF, or a leg from a fix (FA, FC, FD, FM, HA, HF, HM, PI).
+    ///
+    /// # Accuracy
+    /// Straights and arcs are exact on WGS-84; turns are flown in the plane about their beginning, within 1e-4 NM for turns
+    /// of 20 NM, and what they leave is taken up where they roll out.
+    ///
+    /// # Errors
+    /// [`Error::LegNotFlown`] names the leg and what stands in its way: a leg too short for its turns, an end that is not met
+    /// within a thousand miles, a sequence that does not hang together. [`Error::WindTooStrong`] if a course cannot be held.
+    ///
+    /// # Example
+    /// ```
+    /// use lubberline::procedure::legs::{Conditions, Fix, GroundPath, Leg, Passage};
+    /// use lubberline::value::{Latitude, Longitude, Position, TrueAirspeed, TrueAltitude, units::*};
+    /// let fix = |latitude, longitude| -> Result<Fix, lubberline::Error> {
+    ///     let position = Position::new(Latitude::new(degrees(latitude))?, Longitude::new(degrees(longitude))?);
+    ///     Ok(Fix { position, passage: Passage::FlyBy })
+    /// };
+    /// let legs = [
+    ///     Leg::InitialFix(fix(60.0, -10.0)?),
+    ///     Leg::TrackToFix(fix(60.5, -10.0)?),
+    ///     Leg::TrackToFix(fix(60.5, -9.0)?),
+    /// ];
+    /// let conditions = Conditions::level(TrueAirspeed::new(knots(250.0))?, TrueAltitude::new(feet(9_000.0))?);
+    /// let path = GroundPath::fly(&legs, &conditions)?;
+    /// assert_eq!(path.segments.len(), 3, "a straight, the turn at the second fix, and a straight");
+    /// assert!(path.length() < nautical_miles(30.1 + 29.6), "flying by cuts the corner");
+    /// # Ok::<(), lubberline::Error>(())
+    /// ```
+    pub fn fly(legs: &[Leg], conditions: &Conditions) -> Result<Self, Error> {
+        let refuse =
+            |reason| Error::LegNotFlown { leg: 1, code: legs.first().map_or("none", Leg::code), reason };
+        let start = match legs.first() {
+            Some(Leg::InitialFix(fix)) => fix.position,
+            Some(
+                Leg::FixToAltitude(fix, ..)
+                | Leg::FixToDistance(fix, ..)
+                | Leg::FixToDme(fix, ..)
+                | Leg::FixToManual(fix, ..)
+                | Leg::ProcedureTurn { fix, .. },
+            ) => *fix,
+            Some(Leg::HoldToAltitude(hold, _) | Leg::HoldToFix(hold) | Leg::HoldToManual(hold)) => hold.fix,
+            _ => return Err(refuse("a sequence begins with IF or with a leg from a fix")),
+        };
+        let now = Place {
+            position: start,
+            course: TrueBearing::from_degrees(0.0),
+            altitude: conditions.altitude,
+            time: seconds(0.0),
+        };
+        let mut flight = Flight { legs, conditions, now, segments: Vec::new(), leg: 0 };
+        // The sequence is begun on the course of its first path, as if it had been flown before.
+        let first = usize::from(matches!(legs.first(), Some(Leg::InitialFix(_))));
+        flight.leg = first;
+        if let Some(course) = flight.begun_on(first)? {
+            flight.now.course = course;
+        }
+        for index in first..legs.len() {
+            flight.leg = index;
+            flight.fly_leg()?;
+        }
+        Ok(Self { segments: flight.segments })
+    }
+}
+
+impl Flight<'_> {
+    pub fn refuse(&self, reason: &'static str) -> Error {
+        Error::LegNotFlown {
+            leg: self.leg + 1,
+            code: self.legs.get(self.leg).map_or("none", Leg::code),
+            reason,
+        }
+    }
+
+    pub fn crab(&self, course: TrueBearing) -> Result<Crabbed<TrueNorth>, Error> {
+        hold_course(course, self.conditions.true_airspeed, self.conditions.wind)
+    }
+
+    /// The course over the ground of a heading.
+    fn track_of(&self, heading: TrueBearing) -> TrueBearing {
+        let speed_m_s = self.conditions.true_airspeed.value().get::<meter_per_second>();
+        let over_ground = Plane::along(heading.radians()) * speed_m_s + self.conditions.wind.velocity_m_s();
+        TrueBearing::from_radians(over_ground.east.atan2(over_ground.north))
+    }
+
+    /// The path of a leg; `from` is where a TF begins, the fix before it.
+    pub fn path(&self, index: usize) -> Result<Path, Error> {
+        let Some(leg) = self.legs.get(index) else { return Err(self.refuse("a leg must follow")) };
+        Ok(match *leg {
+            Leg::InitialFix(_) => return Err(self.refuse("IF only begins a sequence")),
+            Leg::TrackToFix(fix) => {
+                let before = index.checked_sub(1).and_then(|before| self.legs.get(before)?.ends_at());
+                let Some(before) = before else {
+                    return Err(self.refuse("TF follows a leg that ends at a fix"));
+                };
+                match inverse(before.position, fix.position).initial_bearing {
+                    Some(bearing) => Path::Line(Course { through: before.position, bearing }),
+                    None => return Err(self.refuse("its two fixes are one point")),
+                }
+            }
+            Leg::CourseToFix(bearing, fix) => Path::Line(Course { through: fix.position, bearing }),
+            Leg::DirectToFix(fix) => Path::Direct(fix.position),
+            Leg::ArcToFix { station: center, clockwise, fix }
+            | Leg::RadiusToFix { center, clockwise, fix } => {
+                Path::Arc { center, radius: inverse(center, fix.position).distance, clockwise }
+            }
+            Leg::FixToAltitude(through, bearing, _)
+            | Leg::FixToDistance(through, bearing, _)
+            | Leg::FixToDme(through, bearing, ..)
+            | Leg::FixToManual(through, bearing) => Path::Line(Course { through, bearing }),
+            Leg::CourseToAltitude(course, _)
+            | Leg::CourseToDme(course, ..)
+            | Leg::CourseToIntercept(course)
+            | Leg::CourseToRadial(course, ..) => Path::Track(course),
+            Leg::HeadingToAltitude(heading, _)
+            | Leg::HeadingToDme(heading, ..)
+            | Leg::HeadingToIntercept(heading)
+            | Leg::HeadingToManual(heading)
+            | Leg::HeadingToRadial(heading, ..) => Path::Track(self.track_of(heading)),
+            Leg::HoldToAltitude(..)
+            | Leg::HoldToFix(_)
+            | Leg::HoldToManual(_)
+            | Leg::ProcedureTurn { .. } => Path::Whole,
+        })
+    }
+
+    /// The course on which a sequence that begins with a leg is begun.
+    fn begun_on(&self, index: usize) -> Result<Option<TrueBearing>, Error> {
+        if index >= self.legs.len() {
+            return Ok(None);
+        }
+        Ok(Some(match self.path(index)? {
+            Path::Line(line) => line.abeam(self.now.position).bearing,
+            Path::Track(course) => course,
+            Path::Direct(fix) => match inverse(self.now.position, fix).initial_bearing {
+                Some(bearing) => bearing,
+                None => return Err(self.refuse("the fix is where the aircraft is")),
+            },
+            Path::Arc { center, clockwise, .. } => self.tangent(center, clockwise)?,
+            Path::Whole => match self.legs.get(index) {
+                Some(Leg::ProcedureTurn { outbound, .. }) => *outbound,
+                Some(Leg::HoldToAltitude(hold, _) | Leg::HoldToFix(hold) | Leg::HoldToManual(hold)) => {
+                    hold.inbound
+                }
+                _ => return Ok(None),
+            },
+        }))
+    }
+
+    /// The course along a circle about a centre, where the aircraft is.
+    pub fn tangent(&self, center: Position, clockwise: bool) -> Result<TrueBearing, Error> {
+        let outward = inverse(center, self.now.position).final_bearing;
+        let outward = outward.ok_or_else(|| self.refuse("the aircraft is at the centre of the arc"))?;
+        Ok(TrueBearing::from_degrees(outward.degrees() + if clockwise { 90.0 } else { -90.0 }))
+    }
+
+    fn fly_leg(&mut self) -> Result<(), Error> {
+        let path = self.path(self.leg)?;
+        if matches!(path, Path::Whole) {
+            return self.fly_whole();
+        }
+        self.join(path)?;
+        match path {
+            Path::Arc { center, radius, clockwise } => self.fly_arc(center, radius, clockwise),
+            _ => self.fly_straight(path),
+        }
+    }
+
+    /// Along a straight path to its end, and through the turn onto the next leg where that is led.
+    fn fly_straight(&mut self, path: Path) -> Result<(), Error> {
+        let to_end = self.distance_to_end(path)?;
+        self.straight_and_turn(to_end)
+    }
+
+    /// A distance along the course flown now, less the lead of the turn onto the next leg, and that turn.
+    pub fn straight_and_turn(&mut self, to_end: Length) -> Result<(), Error> {
+        let (end, course) = direct(self.now.position, self.now.course, GroundDistance::derived(to_end));
+        if let Some((lead, turn)) = self.led_turn(end, course)? {
+            let straight = to_end - lead;
+            if straight < metres(-ON_THE_LINE_M) {
+                return Err(self.refuse("it is too short for the turns at its ends"));
+            }
+            self.straight(straight.max(metres(0.0)))?;
+            match turn {
+                LedTurn::Course(change) => self.turn(*change.turn(), change.inbound(), self.leg + 1)?,
+                LedTurn::OntoArc(onto, course) => self.arc_turn(&onto, course)?,
+            }
+        } else {
+            self.straight(to_end)?;
+        }
+        Ok(())
+    }
+
+    /// The turn that leads onto the next leg at a point reached on a course, if it is to be flown by.
+    fn led_turn(&self, end: Position, course: TrueBearing) -> Result<Option<(Length, LedTurn)>, Error> {
+        let flies_by = match self.legs.get(self.leg) {
+            Some(Leg::CourseToIntercept(_) | Leg::HeadingToIntercept(_) | Leg::ProcedureTurn { .. }) => true,
+            Some(leg) => leg.ends_at().is_some_and(|fix| fix.passage == Passage::FlyBy),
+            None => false,
+        };
+        if !flies_by || self.leg + 1 >= self.legs.len() {
+            return Ok(None);
+        }
+        match self.path(self.leg + 1)? {
+            Path::Line(line) => {
+                let abeam = line.abeam(end);
+                if abeam.cross_track.get::<meter>().abs() > ON_THE_LINE_M {
+                    return Ok(None);
+                }
+                let change = self.change(course, abeam.bearing)?;
+                Ok(Some((change.lead(), LedTurn::Course(change))))
+            }
+            Path::Arc { center, radius, clockwise } => {
+                let radial = inverse(center, end).final_bearing;
+                let radial = radial.ok_or_else(|| self.refuse("it ends at the centre of the arc"))?;
+                let along =
+                    TrueBearing::from_degrees(radial.degrees() + if clockwise { 90.0 } else { -90.0 });
+                let off_deg = radial.change_to(course).degrees().abs();
+                if !(1.0..=179.0).contains(&off_deg) {
+                    let flown = if off_deg < 90.0 { RadialFlown::Outbound } else { RadialFlown::Inbound };
+                    let turn = onto_arc(
+                        radial,
+                        flown,
+                        ArcRadius::new(radius.value())?,
+                        if clockwise { ArcSense::Clockwise } else { ArcSense::Counterclockwise },
+                        self.conditions.true_airspeed,
+                        self.conditions.wind,
+                        &self.conditions.limits,
+                    )?;
+                    let inbound = flown == RadialFlown::Inbound;
+                    let course = if inbound { radial.reciprocal() } else { radial };
+                    let lead = (turn.distance_at_roll_in.value() - radius.value())
+                        * if inbound { 1.0 } else { -1.0 };
+                    return Ok(Some((lead, LedTurn::OntoArc(turn, course))));
+                }
+                if course.change_to(along).degrees().abs() <= 5.0 {
+                    return Ok(None);
+                }
+                Err(self
+                    .refuse("the next arc is neither tangent to it nor about the station it runs from or to"))
+            }
+            Path::Track(_) | Path::Direct(_) | Path::Whole => Ok(None),
+        }
+    }
+
+    pub fn change(&self, from: TrueBearing, to: TrueBearing) -> Result<CourseChange<TrueNorth>, Error> {
+        let conditions = self.conditions;
+        CourseChange::new(
+            from,
+            to,
+            conditions.true_airspeed,
+            conditions.wind,
+            &conditions.limits,
+            TurnSide::Shortest,
+        )
+    }
+
+    /// Round an arc to its fix, and through the turn off it where that is led.
+    fn fly_arc(&mut self, center: Position, radius: GroundDistance, clockwise: bool) -> Result<(), Error> {
+        let Some(Fix { position, passage }) = self.legs.get(self.leg).and_then(Leg::ends_at) else {
+            return Err(self.refuse("an arc ends at a fix"));
+        };
+        let (from, to) = (inverse(center, self.now.position), inverse(center, position));
+        let (Some(from), Some(to)) = (from.initial_bearing, to.initial_bearing) else {
+            return Err(self.refuse("its fix is the centre of the arc"));
+        };
+        let sign = if clockwise { 1.0 } else { -1.0 };
+        let mut sweep_deg = (sign * (to.degrees() - from.degrees())).rem_euclid(360.0);
+        // A fix that has just been passed is not once more round.
+        if sweep_deg > 359.0 {
+            sweep_deg = 0.0;
+        }
+        let next = if self.leg + 1 < self.legs.len() && passage == Passage::FlyBy {
+            Some(self.path(self.leg + 1)?)
+        } else {
+            None
+        };
+        let mut led = None;
+        if let Some(Path::Line(line)) = next {
+            let abeam = line.abeam(position);
+            let along = TrueBearing::from_degrees(to.degrees() + 90.0 * sign);
+            let square = abeam.bearing.change_to(to).degrees().abs();
+            let straight_on = along.change_to(abeam.bearing).degrees().abs() <= 5.0;
+            if abeam.cross_track.get::<meter>().abs() <= ON_THE_LINE_M && !straight_on {
+                let flown = if square < 1.0 {
+                    RadialFlown::Outbound
+                } else if square > 179.0 {
+                    RadialFlown::Inbound
+                } else {
+                    return Err(self
+                        .refuse("the next course is neither tangent to the arc nor a radial of its centre"));
+                };
+                let turn = off_arc(
+                    to,
+                    flown,
+                    ArcRadius::new(radius.value())?,
+                    if clockwise { ArcSense::Clockwise } else { ArcSense::Counterclockwise },
+                    self.conditions.true_airspeed,
+                    self.conditions.wind,
+                    &self.conditions.limits,
+                )?;
+                sweep_deg -= turn.angle_at_station.get::<degree>();
+                led = Some(turn);
+            }
+        }
+        if sweep_deg < 0.0 {
+            return Err(self.refuse("the arc is too short for the turns at its ends"));
+        }
+        self.arc(center, radius, from, sign * sweep_deg)?;
+        if let Some(turn) = led {
+            let course = TrueBearing::from_degrees(turn.bearing_at_roll_in.degrees() + 90.0 * sign);
+            self.arc_turn(&turn, course)?;
+        }
+        Ok(())
+    }
+
+    /// A straight part along the course flown now.
+    pub fn straight(&mut self, length: Length) -> Result<(), Error> {
+        if length.get::<meter>() <= NO_WAY_M {
+            return Ok(());
+        }
+        let time = self.time_along(length)?;
+        let (position, course) = direct(self.now.position, self.now.course, GroundDistance::derived(length));
+        self.add(SegmentKind::Straight, self.leg, Shape::Straight, length, time, position, course);
+        Ok(())
+    }
+
+    /// The time for a straight part: its course turns along a geodesic, and with it the groundspeed.
+    pub fn time_along(&self, length: Length) -> Result<Time, Error> {
+        let mut sum_s = 0.0;
+        let mut failed = None;
+        quadrature(0.0, length.get::<meter>(), 1, |along_m, weight_m| {
+            let along = GroundDistance::derived(metres(along_m));
+            match self.crab(direct(self.now.position, self.now.course, along).1) {
+                Ok(crab) => sum_s += weight_m / crab.groundspeed.value().get::<meter_per_second>(),
+                Err(error) => failed = Some(error),
+            }
+        });
+        failed.map_or(Ok(seconds(sum_s)), Err)
+    }
+
+    /// A turn begun now. It was worked out in the frame of another place, in which the course flown now is `course`; directions
+    /// and wind are carried parallel from there to here.
+    pub fn turn(&mut self, turn: RolledTurn, course: TrueBearing, leg: usize) -> Result<(), Error> {
+        if turn.duration_s() == 0.0 {
+            return Ok(());
+        }
+        let frame_deg = course.change_to(self.now.course).degrees();
+        let before = self.crab(course)?.heading;
+        let heading = TrueBearing::from_degrees(before.degrees() + frame_deg);
+        let wind_m_s = self.conditions.wind.velocity_m_s().turned(Plane::along(frame_deg.to_radians()));
+        let by_m = turn.displacement_m(heading.radians()) + wind_m_s * turn.duration_s();
+        let (position, turned_deg) = displaced(self.now.position, by_m);
+        let after = TrueBearing::from_degrees(before.degrees() + turn.heading_change().get::<degree>());
+        let onward = TrueBearing::from_degrees(self.track_of(after).degrees() + frame_deg + turned_deg);
+        let length = metres(turn.ground_length_m(heading.radians(), wind_m_s));
+        let shape = Shape::Turn { turn, heading, wind_m_s };
+        self.add(SegmentKind::Turn, leg, shape, length, turn.duration(), position, onward);
+        Ok(())
+    }
+
+    /// A turn between a radial and an arc, begun now; it was worked out with the course `course`.
+    fn arc_turn(&mut self, turn: &ArcTurn<TrueNorth>, course: TrueBearing) -> Result<(), Error> {
+        let flown =
+            RolledTurn::new(self.conditions.true_airspeed, &self.conditions.limits, turn.heading_change);
+        self.turn(flown, course, self.leg + 1)
+    }
+
+    /// A part of a circle from a bearing of its centre through a signed angle.
+    pub fn arc(
+        &mut self,
+        center: Position,
+        radius: GroundDistance,
+        from: TrueBearing,
+        sweep_deg: f64,
+    ) -> Result<(), Error> {
+        if sweep_deg == 0.0 {
+            return Ok(());
+        }
+        // The circumference on the sphere of the mean radius; its error is a millionth at 50 NM.
+        let earth_m = crate::earth::MEAN_RADIUS;
+        let radius_m = earth_m * (radius.value().get::<meter>() / earth_m).sin();
+        let right_deg = 90.0_f64.copysign(sweep_deg);
+        let mut sum_s = 0.0;
+        let mut failed = None;
+        quadrature(0.0, sweep_deg, 4, |swept_deg, weight_deg| {
+            match self.crab(TrueBearing::from_degrees(from.degrees() + swept_deg + right_deg)) {
+                Ok(crab) => {
+                    let length_m = radius_m * weight_deg.abs().to_radians();
+                    sum_s += length_m / crab.groundspeed.value().get::<meter_per_second>();
+                }
+                Err(error) => failed = Some(error),
+            }
+        });
+        if let Some(error) = failed {
+            return Err(error);
+        }
+        let end = TrueBearing::from_degrees(from.degrees() + sweep_deg);
+        let (position, outward) = direct(center, end, radius);
+        let course = TrueBearing::from_degrees(outward.degrees() + right_deg);
+        let shape = Shape::Arc { center, radius, from, sweep_deg };
+        let length = metres(radius_m * sweep_deg.abs().to_radians());
+        self.add(SegmentKind::Arc, self.leg, shape, length, seconds(sum_s), position, course);
+        Ok(())
+    }
+
+    #[expect(
+        clippy::too_many_arguments,
+        reason = "a segment has that many parts, and only here are they put together"
+    )]
+    fn add(
+        &mut self,
+        kind: SegmentKind,
+        leg: usize,
+        shape: Shape,
+        length: Length,
+        time: Time,
+        position: Position,
+        course: TrueBearing,
+    ) {
+        let climbed = metres(self.conditions.climb.get::<meter_per_second>() * time.get::<second>());
+        let end = Place {
+            position,
+            course,
+            altitude: TrueAltitude::derived(self.now.altitude.value() + climbed),
+            time: self.now.time + time,
+        };
+        self.segments.push(Segment { leg, kind, start: self.now, end, length, shape });
+        self.now = end;
+    }
+
+    /// Puts the aircraft exactly on a line it has come onto, taking up what the plane of the turn has left.
+    pub fn settle(&mut self, line: Course) {
+        let abeam = line.abeam(self.now.position);
+        if abeam.cross_track.get::<meter>().abs() <= ON_THE_LINE_M {
+            self.now.position = abeam.point;
+            self.now.course = abeam.bearing;
+            if let Some(last) = self.segments.last_mut() {
+                last.end.position = abeam.point;
+                last.end.course = abeam.bearing;
+            }
+        }
+    }
+}
+
+/// A turn begun before the end of a leg.
+enum LedTurn {
+    Course(CourseChange<TrueNorth>),
+    /// With the course it was worked out on.
+    OntoArc(ArcTurn<TrueNorth>, TrueBearing),
+}

@@ -1,0 +1,302 @@
+//! Every leg is flown, in wind, and ends where it should.
+
+use super::*;
+use crate::Error;
+use crate::earth::{Course, direct, inverse};
+use crate::station::Station;
+use crate::value::units::{
+    degree, degrees, feet, feet_per_minute, foot, knots, meter, metres, nautical_mile, nautical_miles,
+    second, seconds,
+};
+use crate::value::{
+    Declination, Elevation, GroundDistance, Position, Radial, SlantRange, TrueAirspeed, TrueAltitude,
+    TrueBearing, WindSpeed,
+};
+use crate::wind::Wind;
+
+fn at(latitude: f64, longitude: f64) -> Position {
+    Position::derived(latitude, longitude)
+}
+
+fn bearing(value: f64) -> TrueBearing {
+    TrueBearing::from_degrees(value)
+}
+
+fn by(position: Position) -> Fix {
+    Fix { position, passage: Passage::FlyBy }
+}
+
+fn over(position: Position) -> Fix {
+    Fix { position, passage: Passage::FlyOver }
+}
+
+fn miles(value: f64) -> GroundDistance {
+    GroundDistance::new(nautical_miles(value)).unwrap()
+}
+
+fn off(from: Position, toward: f64, distance_nm: f64) -> Position {
+    direct(from, bearing(toward), miles(distance_nm)).0
+}
+
+fn altitude(value_ft: f64) -> TrueAltitude {
+    TrueAltitude::new(feet(value_ft)).unwrap()
+}
+
+fn windy() -> Conditions {
+    Conditions {
+        wind: Wind { from: bearing(280.0), speed: WindSpeed::new(knots(45.0)).unwrap() },
+        climb: feet_per_minute(900.0),
+        ..Conditions::level(TrueAirspeed::new(knots(220.0)).unwrap(), altitude(4000.0))
+    }
+}
+
+fn station(position: Position) -> Station {
+    Station {
+        position,
+        elevation: Elevation::new(feet(300.0)).unwrap(),
+        declination: Declination::new(degrees(-7.0)).unwrap(),
+    }
+}
+
+/// Flies a sequence, and checks what holds for every path: it is of one piece, and time and length only grow.
+fn flown(legs: &[Leg], conditions: &Conditions) -> GroundPath {
+    let path = GroundPath::fly(legs, conditions).unwrap();
+    for pair in path.segments.windows(2) {
+        let gap_m = inverse(pair[0].end.position, pair[1].start.position).distance.value().get::<meter>();
+        assert!(gap_m < 1e-6, "a gap of {gap_m} m after leg {}", pair[0].leg);
+        assert!((pair[0].end.time - pair[1].start.time).get::<second>().abs() < 1e-9);
+        let bend = pair[0].end.course.change_to(pair[1].start.course).degrees();
+        assert!(bend.abs() < 0.3, "a bend of {bend} degrees after leg {}", pair[0].leg);
+    }
+    for segment in &path.segments {
+        assert!(segment.length > metres(0.0) && segment.duration() > seconds(0.0), "{segment:?}");
+        let end_m = inverse(segment.at(1.0), segment.end.position).distance.value().get::<meter>();
+        assert!(end_m < 2.0, "{:?} is drawn {end_m} m away from its end", segment.kind);
+    }
+    path
+}
+
+fn end(path: &GroundPath) -> Place {
+    path.segments.last().unwrap().end
+}
+
+fn apart_m(one: Position, other: Position) -> f64 {
+    inverse(one, other).distance.value().get::<meter>()
+}
+
+#[test]
+fn tf_flies_by_and_over() {
+    let (a, b, c) = (at(60.0, -10.0), at(60.5, -10.3), at(60.6, -9.0));
+    let flies_by = flown(&[Leg::InitialFix(by(a)), Leg::TrackToFix(by(b)), Leg::TrackToFix(by(c))], &windy());
+    let flies_over =
+        flown(&[Leg::InitialFix(by(a)), Leg::TrackToFix(over(b)), Leg::TrackToFix(by(c))], &windy());
+    for path in [&flies_by, &flies_over] {
+        assert!(apart_m(end(path).position, c) < 1e-3);
+    }
+    let nearest = |path: &GroundPath| {
+        let points = path.points(metres(20.0));
+        points.iter().map(|point| apart_m(*point, b)).fold(f64::INFINITY, f64::min)
+    };
+    assert!(nearest(&flies_by) > 200.0 && nearest(&flies_over) < 1.0);
+    assert!(flies_by.length() < flies_over.length());
+    // What the turn leaves is on the next leg's line, as the closed form promised, before it is taken up.
+    let turn = flies_by.segments[1];
+    assert_eq!(turn.kind, SegmentKind::Turn);
+    let line = Course { through: b, bearing: inverse(b, c).initial_bearing.unwrap() };
+    assert!(line.abeam(turn.at(1.0)).cross_track.get::<meter>().abs() < 0.2);
+}
+
+#[test]
+fn cf_intercepts_its_course_and_df_turns_to_its_fix() {
+    let (a, b, fix) = (at(60.0, -10.0), at(60.3, -10.0), at(60.9, -9.2));
+    let start = [Leg::InitialFix(by(a)), Leg::TrackToFix(over(b))];
+    let by_course = flown(&[start[0], start[1], Leg::CourseToFix(bearing(60.0), by(fix))], &windy());
+    let miss_m = apart_m(end(&by_course).position, fix);
+    assert!(miss_m < 1e-3, "{miss_m}");
+    assert!(end(&by_course).course.change_to(bearing(60.0)).degrees().abs() < 1e-6);
+    let straight = flown(&[start[0], start[1], Leg::DirectToFix(by(fix))], &windy());
+    assert!(apart_m(end(&straight).position, fix) < 1e-3);
+    assert_eq!(straight.segments.len(), 3);
+    assert!(straight.length() < by_course.length());
+}
+
+#[test]
+fn legs_from_a_fix_end_at_altitude_distance_dme_or_by_hand() {
+    let fix = at(60.0, -10.0);
+    let site = station(off(fix, 200.0, 5.0));
+    let to = |leg| end(&flown(&[leg], &windy()));
+    let climbed = to(Leg::FixToAltitude(fix, bearing(30.0), altitude(9000.0)));
+    assert!((climbed.altitude.value().get::<foot>() - 9000.0).abs() < 1e-6);
+    assert!((climbed.time.get::<second>() - 5000.0 / 900.0 * 60.0).abs() < 1e-6);
+    let far = to(Leg::FixToDistance(fix, bearing(30.0), miles(12.0)));
+    assert!((apart_m(far.position, fix) - 12.0 * 1852.0).abs() < 1e-3);
+    let dme = SlantRange::new(nautical_miles(17.5)).unwrap();
+    let met = to(Leg::FixToDme(fix, bearing(30.0), site, dme));
+    let seen = site.observe(met.position, met.altitude).dme.value().get::<nautical_mile>();
+    assert!((seen - 17.5).abs() < 1e-6, "{seen}");
+    let ended = to(Leg::FixToManual(fix, bearing(30.0)));
+    assert!((apart_m(ended.position, fix) - 18_520.0).abs() < 1e-3);
+}
+
+#[test]
+fn courses_and_headings_end_at_altitude_dme_radial_or_by_hand() {
+    let (a, b) = (at(60.0, -10.0), at(60.3, -10.0));
+    let site = station(off(b, 120.0, 9.0));
+    let to = |leg| end(&flown(&[Leg::InitialFix(by(a)), Leg::TrackToFix(over(b)), leg], &windy()));
+    for leg in [
+        Leg::CourseToAltitude(bearing(70.0), altitude(19_000.0)),
+        Leg::HeadingToAltitude(bearing(70.0), altitude(19_000.0)),
+    ] {
+        let reached_ft = to(leg).altitude.value().get::<foot>();
+        assert!((reached_ft - 19_000.0).abs() < 1e-6, "{reached_ft}");
+    }
+    let dme = SlantRange::new(nautical_miles(15.0)).unwrap();
+    for leg in [Leg::CourseToDme(bearing(20.0), site, dme), Leg::HeadingToDme(bearing(20.0), site, dme)] {
+        let met = to(leg);
+        let seen = site.observe(met.position, met.altitude).dme.value().get::<nautical_mile>();
+        assert!((seen - 15.0).abs() < 1e-6, "{} {seen}", leg.code());
+    }
+    let radial = Radial::new(degrees(10.0)).unwrap();
+    for leg in
+        [Leg::CourseToRadial(bearing(80.0), site, radial), Leg::HeadingToRadial(bearing(80.0), site, radial)]
+    {
+        let met = to(leg);
+        let seen = site.observe(met.position, met.altitude).radial.unwrap();
+        assert!(radial.change_to(seen).degrees().abs() < 1e-6, "{} {seen:?}", leg.code());
+    }
+    // The wind from the west carries an eastward heading along, and a northward one to the right.
+    let drifted = to(Leg::HeadingToManual(bearing(0.0)));
+    let drift = bearing(0.0).change_to(drifted.course).degrees();
+    assert!((5.0..15.0).contains(&drift), "{drift}");
+}
+
+#[test]
+fn courses_and_headings_meet_the_next_leg() {
+    let (a, b, fix) = (at(60.0, -10.0), at(60.3, -10.0), at(60.5, -8.6));
+    for leg in [Leg::CourseToIntercept(bearing(20.0)), Leg::HeadingToIntercept(bearing(20.0))] {
+        let path = flown(
+            &[
+                Leg::InitialFix(by(a)),
+                Leg::TrackToFix(over(b)),
+                leg,
+                Leg::CourseToFix(bearing(95.0), by(fix)),
+            ],
+            &windy(),
+        );
+        assert!(apart_m(end(&path).position, fix) < 1e-3, "{}", leg.code());
+        let line = Course { through: fix, bearing: bearing(95.0) };
+        let onto = path.segments[path.segments.len() - 2];
+        assert_eq!(onto.kind, SegmentKind::Turn);
+        assert!(line.abeam(onto.at(1.0)).cross_track.get::<meter>().abs() < 0.2, "{}", leg.code());
+    }
+}
+
+#[test]
+fn arcs_keep_their_distance() {
+    let center = at(60.0, -10.0);
+    let (gate, exit) = (off(center, 250.0, 14.0), off(center, 340.0, 14.0));
+    let legs = [
+        Leg::InitialFix(by(off(center, 250.0, 30.0))),
+        Leg::TrackToFix(by(gate)),
+        Leg::ArcToFix { station: center, clockwise: true, fix: by(exit) },
+        Leg::CourseToFix(inverse(exit, center).final_bearing.unwrap(), by(center)),
+    ];
+    let path = flown(&legs, &windy());
+    let kinds: Vec<SegmentKind> = path.segments.iter().map(|segment| segment.kind).collect();
+    use SegmentKind::{Arc, Straight, Turn};
+    assert_eq!(kinds, [Straight, Turn, Arc, Turn, Straight]);
+    for share in [0.0, 0.3, 1.0] {
+        assert!((apart_m(path.segments[2].at(share), center) - 14.0 * 1852.0).abs() < 1e-3);
+    }
+    assert!(apart_m(end(&path).position, center) < 1e-3);
+    // The turn onto the arc ends on it before what is left is taken up.
+    let off_m = apart_m(path.segments[1].at(1.0), center) - 14.0 * 1852.0;
+    assert!(off_m.abs() < 1.0, "{off_m}");
+}
+
+#[test]
+fn rf_is_flown_tangent() {
+    let (a, center) = (at(60.0, -10.0), off(at(60.0, -10.0), 90.0, 4.0));
+    let begin = a;
+    let finish = off(center, 0.0, 4.0);
+    let legs = [
+        Leg::InitialFix(by(off(begin, 180.0, 8.0))),
+        Leg::TrackToFix(by(begin)),
+        Leg::RadiusToFix { center, clockwise: true, fix: by(finish) },
+        Leg::TrackToFix(by(off(finish, 90.0, 6.0))),
+    ];
+    let path = flown(&legs, &windy());
+    let arc = path.segments.iter().find(|segment| segment.kind == SegmentKind::Arc).unwrap();
+    let quarter_m = std::f64::consts::FRAC_PI_2 * 4.0 * 1852.0;
+    assert!((arc.length.get::<meter>() - quarter_m).abs() < 0.01 * quarter_m);
+    assert!(apart_m(arc.end.position, finish) < 1e-3);
+}
+
+fn hold(fix: Position, inbound: f64, right_turns: bool) -> Hold {
+    Hold { fix, inbound: bearing(inbound), right_turns, outbound_time: seconds(60.0) }
+}
+
+#[test]
+fn racetracks_end_over_their_fix_on_their_inbound_course_whatever_the_entry() {
+    let fix = at(60.0, -10.0);
+    for right_turns in [true, false] {
+        for from in [0.0, 60.0, 100.0, 140.0, 170.0, 200.0, 260.0, 300.0] {
+            let legs = [
+                Leg::InitialFix(by(off(fix, from, 15.0))),
+                Leg::TrackToFix(over(fix)),
+                Leg::HoldToFix(hold(fix, 90.0, right_turns)),
+            ];
+            let path = flown(&legs, &windy());
+            assert!(apart_m(end(&path).position, fix) < 1e-3, "from {from}");
+            assert!(bearing(90.0).change_to(end(&path).course).degrees().abs() < 1e-3, "from {from}");
+        }
+    }
+    let legs = [Leg::HoldToManual(hold(fix, 200.0, true))];
+    let path = flown(&legs, &windy());
+    assert!(apart_m(end(&path).position, fix) < 1e-3);
+    let calm = Conditions { wind: Wind::calm(), ..windy() };
+    let still = flown(&legs, &calm);
+    // In still air a racetrack is two half circles and two straights of a minute, with a roll at each of four ends.
+    let one_s = still.duration().get::<second>() / 2.0;
+    assert!((240.0..270.0).contains(&one_s), "{one_s}");
+    let climbed = flown(&[Leg::HoldToAltitude(hold(fix, 200.0, true), altitude(12_000.0))], &windy());
+    assert!(end(&climbed).altitude.value() >= feet(12_000.0) && apart_m(end(&climbed).position, fix) < 1e-3);
+}
+
+#[test]
+fn a_procedure_turn_comes_back_on_the_next_course() {
+    let fix = at(60.0, -10.0);
+    for first_right in [true, false] {
+        let turn =
+            Leg::ProcedureTurn { fix, outbound: bearing(250.0), outbound_distance: miles(6.0), first_right };
+        let path = flown(&[turn, Leg::CourseToFix(bearing(70.0), by(fix))], &windy());
+        assert!(apart_m(end(&path).position, fix) < 1e-3);
+        assert!(bearing(70.0).change_to(end(&path).course).angle().get::<degree>().abs() < 1e-6);
+    }
+}
+
+#[test]
+fn what_cannot_be_flown_says_which_leg_and_why() {
+    let (a, b, c) = (at(60.0, -10.0), at(60.02, -10.0), at(60.02, -9.95));
+    let refused = |legs: &[Leg]| match GroundPath::fly(legs, &windy()) {
+        Err(Error::LegNotFlown { leg, code, reason }) => (leg, code, reason),
+        other => panic!("{other:?}"),
+    };
+    assert_eq!(refused(&[]).0, 1);
+    assert_eq!(refused(&[Leg::TrackToFix(by(a))]).1, "TF");
+    let (leg, code, reason) =
+        refused(&[Leg::InitialFix(by(a)), Leg::TrackToFix(by(b)), Leg::TrackToFix(by(c))]);
+    assert_eq!((leg, code), (2, "TF"), "{reason}");
+    let level = Conditions { climb: feet_per_minute(0.0), ..windy() };
+    let high = Leg::FixToAltitude(a, bearing(0.0), altitude(9000.0));
+    assert!(matches!(GroundPath::fly(&[high], &level), Err(Error::LegNotFlown { code: "FA", .. })));
+    let away = Leg::CourseToIntercept(bearing(180.0));
+    let legs = [
+        Leg::InitialFix(by(a)),
+        Leg::TrackToFix(over(off(a, 180.0, 9.0))),
+        away,
+        Leg::CourseToFix(bearing(180.0), by(c)),
+    ];
+    assert_eq!(refused(&legs).1, "CI");
+    assert_eq!(refused(&[Leg::InitialFix(by(a)), Leg::TrackToFix(by(a))]).2, "its two fixes are one point");
+}

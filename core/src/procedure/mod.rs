@@ -1,0 +1,3 @@
+//! What a procedure is made of.
+
+pub mod legs;
