@@ -324,6 +324,11 @@
 #define LUBBER_ERROR_BEARINGS_DO_NOT_MEET -109
 
 /**
+ * A leg of a procedure cannot be flown.
+ */
+#define LUBBER_ERROR_LEG_NOT_FLOWN -110
+
+/**
  * With the station on the right.
  */
 #define LUBBER_ARC_SENSE_CLOCKWISE 1
@@ -357,6 +362,31 @@
  * To the right, the long way round if need be.
  */
 #define LUBBER_TURN_SIDE_RIGHT 1
+
+/**
+ * A geodesic.
+ */
+#define LUBBER_SEGMENT_KIND_STRAIGHT 0
+
+/**
+ * A turn with its roll, in wind.
+ */
+#define LUBBER_SEGMENT_KIND_TURN 1
+
+/**
+ * A circle about a centre.
+ */
+#define LUBBER_SEGMENT_KIND_ARC 2
+
+/**
+ * The turn begins before it, and rolls out on the next course.
+ */
+#define LUBBER_PASSAGE_FLY_BY 0
+
+/**
+ * The turn begins over it.
+ */
+#define LUBBER_PASSAGE_FLY_OVER 1
 
 /**
  * Not at all: radials per mile times the radius. CNATRA P-871 chapter 4.

@@ -128,6 +128,8 @@ pub const LUBBER_ERROR_LEVELS_NOT_ASCENDING: i32 = -107;
 pub const LUBBER_ERROR_NO_CROSSOVER: i32 = -108;
 /// The two bearings to the station do not meet.
 pub const LUBBER_ERROR_BEARINGS_DO_NOT_MEET: i32 = -109;
+/// A leg of a procedure cannot be flown.
+pub const LUBBER_ERROR_LEG_NOT_FLOWN: i32 = -110;
 /// With the station on the right.
 pub const LUBBER_ARC_SENSE_CLOCKWISE: i32 = 1;
 /// With the station on the left.
@@ -142,6 +144,16 @@ pub const LUBBER_TURN_SIDE_SHORTEST: i32 = 0;
 pub const LUBBER_TURN_SIDE_LEFT: i32 = -1;
 /// To the right, the long way round if need be.
 pub const LUBBER_TURN_SIDE_RIGHT: i32 = 1;
+/// A geodesic.
+pub const LUBBER_SEGMENT_KIND_STRAIGHT: i32 = 0;
+/// A turn with its roll, in wind.
+pub const LUBBER_SEGMENT_KIND_TURN: i32 = 1;
+/// A circle about a centre.
+pub const LUBBER_SEGMENT_KIND_ARC: i32 = 2;
+/// The turn begins before it, and rolls out on the next course.
+pub const LUBBER_PASSAGE_FLY_BY: i32 = 0;
+/// The turn begins over it.
+pub const LUBBER_PASSAGE_FLY_OVER: i32 = 1;
 /// Not at all: radials per mile times the radius. CNATRA P-871 chapter 4.
 pub const LUBBER_ARC_LEAD_RULE_PLAIN: i32 = 0;
 /// The radius times (90 ± lead) / 90. CNATRA P-1204 p. 76 (4-01), printed formula.
@@ -236,6 +248,7 @@ pub extern "C" fn lubber_status_text(status: i32) -> *const c_char {
         -107 => c"the levels of a wind profile do not ascend",
         -108 => c"the calibrated airspeed is that Mach number at no pressure altitude",
         -109 => c"the two bearings to the station do not meet",
+        -110 => c"a leg of a procedure cannot be flown",
         _ => c"unknown status",
     };
     text.as_ptr()
