@@ -49,8 +49,9 @@ impl GroundPath {
     /// The first leg must say where it begins: IF, or a leg from a fix (FA, FC, FD, FM, HA, HF, HM, PI).
     ///
     /// # Accuracy
-    /// Straights and arcs are exact on WGS-84; turns are flown in the plane about their beginning, within 1e-4 NM for turns
-    /// of 20 NM, and what they leave is taken up where they roll out.
+    /// Straights and arcs are exact on WGS-84; turns are flown in the plane about their beginning. What they leave, metres at most
+    /// since the wind keeps its direction against each point's own north, is taken up where they roll out: the end of a
+    /// turn lies exactly on the path it leads onto.
     ///
     /// # Errors
     /// [`Error::LegNotFlown`] names the leg and what stands in its way: a leg too short for its turns, an end that is not met
