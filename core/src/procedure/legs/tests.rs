@@ -257,9 +257,10 @@ fn racetracks_end_over_their_fix_on_their_inbound_course_whatever_the_entry() {
     assert!(apart_m(end(&path).position, fix) < 1e-3);
     let calm = Conditions { wind: Wind::calm(), ..windy() };
     let still = flown(&legs, &calm);
-    // In still air a racetrack is two half circles and two straights of a minute, with a roll at each of four ends.
+    // In still air: two straights of a minute and two half circles at g tan(25) / V = 2.315 degrees per second, each with a roll of
+    // five seconds at its two ends, in which on average half the rate is turned.
     let one_s = still.duration().get::<second>() / 2.0;
-    assert!((240.0..270.0).contains(&one_s), "{one_s}");
+    assert!((one_s - 2.0 * (60.0 + 180.0 / 2.315 + 5.0)).abs() < 1.0, "{one_s}");
     let climbed = flown(&[Leg::HoldToAltitude(hold(fix, 200.0, true), altitude(12_000.0))], &windy());
     assert!(end(&climbed).altitude.value() >= feet(12_000.0) && apart_m(end(&climbed).position, fix) < 1e-3);
 }
