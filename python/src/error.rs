@@ -4,6 +4,7 @@ use lubberline::Error;
 use lubberline::value::Quantity;
 use pyo3::exceptions::PyValueError;
 use pyo3::prelude::*;
+use pyo3::types::PyType;
 
 pyo3::create_exception!(
     lubberline,
@@ -12,6 +13,14 @@ pyo3::create_exception!(
     "A value was refused, or no answer exists: the message names the parameter, its value with the unit, and what is allowed.\n\n\
      `code` is the error as a stable number, `parameter` the name of the parameter or None."
 );
+
+/// The exception's type. One that was raised by someone else has attributes too.
+pub fn exception(python: Python<'_>) -> PyResult<Bound<'_, PyType>> {
+    let exception = python.get_type::<NavigationError>();
+    exception.setattr("code", 0)?;
+    exception.setattr("parameter", python.None())?;
+    Ok(exception)
+}
 
 /// The exception for an error of the core.
 pub fn raised(python: Python<'_>, error: &Error) -> PyErr {

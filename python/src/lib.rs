@@ -4,16 +4,19 @@
 
 mod course_change;
 mod error;
+mod flags;
 mod scalar;
 mod ufunc;
 
+use lubberline::Error;
 use pyo3::prelude::*;
 
 #[pymodule(gil_used = false)]
 fn _native(module: &Bound<'_, PyModule>) -> PyResult<()> {
     let python = module.py();
     module.add("__version__", env!("CARGO_PKG_VERSION"))?;
-    module.add("NavigationError", python.get_type::<error::NavigationError>())?;
+    module.add("NavigationError", error::exception(python)?)?;
+    module.add("UNKNOWN_CHOICE", Error::UnknownChoice { parameter: "", code: 0.0, allowed: "" }.code())?;
     module.add("ufuncs", ufunc::one_output(python)?)?;
     module.add("many", ufunc::all_outputs(python)?)?;
     module.add("scalars", scalar::functions(python)?)?;

@@ -14,8 +14,8 @@ use pyo3::types::{PyDict, PyTuple};
 
 use crate::error::raised;
 
-/// The type of NumPy's own scalars, for as long as the process lives.
-static NUMPY_SCALAR: OnceLock<Py<PyAny>> = OnceLock::new();
+/// The types of NumPy's own real scalars, for as long as the process lives.
+static NUMPY_REAL: OnceLock<Py<PyAny>> = OnceLock::new();
 
 /// A method table of Python's C interface that never changes once made.
 struct Method(ffi::PyMethodDef);
@@ -23,8 +23,11 @@ struct Method(ffi::PyMethodDef);
 /// For each plain function a callable that takes plain numbers and gives a float or a tuple of floats, raises for a value
 /// refused, and gives None if any argument is no plain number.
 pub fn functions(python: Python<'_>) -> PyResult<Bound<'_, PyDict>> {
-    let generic = python.import("numpy")?.getattr("generic")?;
-    NUMPY_SCALAR.get_or_init(|| generic.unbind());
+    let numpy = python.import("numpy")?;
+    // Not `numpy.generic`: a complex scalar or a text would pass as a float.
+    let real = (numpy.getattr("floating")?, numpy.getattr("integer")?, numpy.getattr("bool_")?);
+    let real = real.into_pyobject(python)?.into_any();
+    NUMPY_REAL.get_or_init(|| real.unbind());
     let found = PyDict::new(python);
     for function in FUNCTIONS {
         let name = std::ffi::CString::new(function.name)?;
@@ -98,19 +101,19 @@ unsafe fn answered(
     }
 }
 
-/// The value of a float, an int or a NumPy scalar; none for anything else.
+/// The value of a float, an int or a real scalar of NumPy; none for anything else.
 unsafe fn number(python: Python<'_>, object: *mut ffi::PyObject) -> Option<f64> {
     // SAFETY: the object is borrowed from Python for the call.
     unsafe {
         if ffi::PyFloat_Check(object) == 0 && ffi::PyLong_Check(object) == 0 {
-            let generic = NUMPY_SCALAR.get()?;
-            if ffi::PyObject_IsInstance(object, generic.as_ptr()) != 1 {
+            let real = NUMPY_REAL.get()?;
+            if ffi::PyObject_IsInstance(object, real.as_ptr()) != 1 {
                 ffi::PyErr_Clear();
                 return None;
             }
         }
         let value = ffi::PyFloat_AsDouble(object);
-        // An int beyond a float, or a NumPy scalar that is no number, is left to NumPy to refuse.
+        // An int beyond a float is left to NumPy to refuse.
         if value == -1.0 && PyErr::take(python).is_some() { None } else { Some(value) }
     }
 }

@@ -12,21 +12,14 @@ use pyo3::ffi;
 use pyo3::prelude::*;
 use pyo3::types::PyDict;
 
+use crate::flags;
+
 /// NumPy's number for a C double.
 const NPY_DOUBLE: c_char = 12;
 /// NumPy's number for a function that cannot be reduced.
 const PYUFUNC_NONE: c_int = -1;
 /// Where `PyUFunc_FromFuncAndData` stands in NumPy's table of its C interface.
 const FROM_FUNC_AND_DATA: usize = 1;
-
-/// Every floating-point flag that may leak from a computation, and the one for an invalid operation.
-const LEAKING_FLAGS: c_int = 0x1f;
-const INVALID_FLAG: c_int = 0x01;
-
-unsafe extern "C" {
-    fn feclearexcept(flags: c_int) -> c_int;
-    fn feraiseexcept(flags: c_int) -> c_int;
-}
 
 type Loop = unsafe extern "C" fn(*mut *mut c_char, *const isize, *const isize, *mut c_void);
 type FromFuncAndData = unsafe extern "C" fn(
@@ -148,11 +141,13 @@ unsafe extern "C" fn run_loop(
         }
         let (Some(given), Some(wanted)) = (given.get(..inputs), wanted.get(..outputs)) else { return };
         let count = usize::try_from(*counts).unwrap_or(0);
+        // What the computation itself raises says nothing; a refused value does. NumPy calls the loop once for every part of an
+        // array and looks at the flags after the last, so those of earlier parts must survive.
+        let before = flags::Saved::now();
         let failures = run(task.function, count, given, wanted, ptr::null_mut());
-        // What the computation left behind says nothing; a refused value does. NumPy reads the flag as the caller's errstate asks.
-        feclearexcept(LEAKING_FLAGS);
+        before.restore();
         if failures > 0 {
-            feraiseexcept(INVALID_FLAG);
+            flags::raise_invalid();
         }
     }
 }

@@ -64,13 +64,11 @@ fn entry(text: &mut String, function: &Function, model: &Model) {
     } else {
         "[answer]".to_string()
     };
-    // A code that is not a number is a missing one, not a wrong one.
-    let choices = function.parameters.iter().filter(|parameter| parameter.kind != Kind::Number);
-    let missing = choices.map(|parameter| format!("{}.is_nan()", parameter.name)).collect::<Vec<_>>();
-    let nan_choice = if missing.is_empty() {
-        String::new()
+    // The function itself passes a NaN on, but it is not reached with a code that is a NaN, or wrong beside one.
+    let nan_first = if function.parameters.iter().all(|parameter| parameter.kind == Kind::Number) {
+        ""
     } else {
-        format!("            if {} {{ return Ok(()) }}\n", missing.join(" || "))
+        "            if inputs.iter().any(|input| input.is_nan()) { return Ok(()) }\n"
     };
     let _ = writeln!(
         text,
@@ -81,7 +79,7 @@ fn entry(text: &mut String, function: &Function, model: &Model) {
         run: |inputs, outputs| {{
             outputs.fill(f64::NAN);
             let (&[{pattern}], [{slots}]) = (inputs, outputs) else {{ return Ok(()) }};
-{nan_choice}            let answer = super::{name}({arguments})?;
+{nan_first}            let answer = super::{name}({arguments})?;
             [*{slots_assign}] = {result};
             Ok(())
         }},

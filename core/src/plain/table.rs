@@ -574,7 +574,7 @@ pub const FUNCTIONS: &[Function] = &[
         run: |inputs, outputs| {
             outputs.fill(f64::NAN);
             let (&[radial_deg, flown, arc_radius_nm, sense, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s], [output_1, output_2, output_3, output_4, output_5, output_6, output_7]) = (inputs, outputs) else { return Ok(()) };
-            if flown.is_nan() || sense.is_nan() { return Ok(()) }
+            if inputs.iter().any(|input| input.is_nan()) { return Ok(()) }
             let answer = super::arc_entry(radial_deg, crate::lead::RadialFlown::from_code("flown", flown)?, arc_radius_nm, crate::lead::ArcSense::from_code("sense", sense)?, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s)?;
             [*output_1, *output_2, *output_3, *output_4, *output_5, *output_6, *output_7] = [answer.radial_at_roll_in_deg, answer.distance_at_roll_in_nm, answer.radial_at_roll_out_deg, answer.distance_at_roll_out_nm, answer.angle_at_station_deg, answer.heading_change_deg, answer.duration_s];
             Ok(())
@@ -587,7 +587,7 @@ pub const FUNCTIONS: &[Function] = &[
         run: |inputs, outputs| {
             outputs.fill(f64::NAN);
             let (&[radial_deg, flown, arc_radius_nm, sense, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s], [output_1, output_2, output_3, output_4, output_5, output_6, output_7]) = (inputs, outputs) else { return Ok(()) };
-            if flown.is_nan() || sense.is_nan() { return Ok(()) }
+            if inputs.iter().any(|input| input.is_nan()) { return Ok(()) }
             let answer = super::arc_exit(radial_deg, crate::lead::RadialFlown::from_code("flown", flown)?, arc_radius_nm, crate::lead::ArcSense::from_code("sense", sense)?, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s)?;
             [*output_1, *output_2, *output_3, *output_4, *output_5, *output_6, *output_7] = [answer.radial_at_roll_in_deg, answer.distance_at_roll_in_nm, answer.radial_at_roll_out_deg, answer.distance_at_roll_out_nm, answer.angle_at_station_deg, answer.heading_change_deg, answer.duration_s];
             Ok(())
@@ -816,7 +816,7 @@ pub const FUNCTIONS: &[Function] = &[
         run: |inputs, outputs| {
             outputs.fill(f64::NAN);
             let (&[true_airspeed_kt, rule], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            if rule.is_nan() { return Ok(()) }
+            if inputs.iter().any(|input| input.is_nan()) { return Ok(()) }
             let answer = super::rule_bank_deg(true_airspeed_kt, crate::rules::BankRule::from_code("rule", rule)?)?;
             [*output_1] = [answer];
             Ok(())
@@ -829,7 +829,7 @@ pub const FUNCTIONS: &[Function] = &[
         run: |inputs, outputs| {
             outputs.fill(f64::NAN);
             let (&[speed_kt, rule], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            if rule.is_nan() { return Ok(()) }
+            if inputs.iter().any(|input| input.is_nan()) { return Ok(()) }
             let answer = super::rule_turn_radius_nm(speed_kt, crate::rules::RadiusRule::from_code("rule", rule)?)?;
             [*output_1] = [answer];
             Ok(())
@@ -854,7 +854,7 @@ pub const FUNCTIONS: &[Function] = &[
         run: |inputs, outputs| {
             outputs.fill(f64::NAN);
             let (&[arc_radius_nm, turn_radius_nm, flown, rule], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            if flown.is_nan() || rule.is_nan() { return Ok(()) }
+            if inputs.iter().any(|input| input.is_nan()) { return Ok(()) }
             let answer = super::rule_lead_radials_deg(arc_radius_nm, turn_radius_nm, crate::lead::RadialFlown::from_code("flown", flown)?, crate::rules::ArcLeadRule::from_code("rule", rule)?)?;
             [*output_1] = [answer];
             Ok(())

@@ -1,5 +1,6 @@
-"""How the named functions reach the native ones."""
+"""How the named functions and the objects reach the native ones."""
 
+from numbers import Integral, Real
 from typing import Any
 
 import numpy as np
@@ -9,22 +10,55 @@ from . import _native, ufunc
 #: Native functions on plain numbers; they give None if an argument is no plain number.
 scalars: dict[str, Any] = _native.scalars
 
+#: Makes a named tuple of a tuple, without the copy and the check of `_make`.
+named = tuple.__new__
+
+_BARE = (np.ndarray, np.generic, float, int, list, tuple)
+
+
+def number(parameter: str, value: Any) -> float:
+    """A setting as a float; a text, a complex number or an array is none."""
+    if isinstance(value, np.ndarray) and value.ndim == 0:
+        value = value[()]
+    if not isinstance(value, Real):
+        raise TypeError(f"{parameter} must be a real number, not {type(value).__name__}")
+    return float(value)
+
 
 def chosen(codes: dict[str, int], parameter: str, value: Any) -> Any:
-    """The code of a word; anything else is left to the function itself."""
+    """The code of a word, or of each in an array; what is no word is left to the function itself."""
     if isinstance(value, str):
         try:
             return codes[value]
         except KeyError:
             allowed = ", ".join(repr(word) for word in codes)
             error = _native.NavigationError(f"{parameter} is {value!r}; allowed: {allowed}")
-            error.code, error.parameter = -106, parameter
+            error.code, error.parameter = _native.UNKNOWN_CHOICE, parameter
             raise error from None
+    if isinstance(value, (list, tuple, np.ndarray)):
+        array = np.asarray(value)
+        if array.dtype.kind in "UO":
+            each = [chosen(codes, parameter, one) for one in array.ravel().tolist()]
+            return np.array(each, dtype=float).reshape(array.shape)
     return value
+
+
+def one_chosen(codes: dict[str, int], parameter: str, value: Any) -> int:
+    """The code of a word, or a code."""
+    code = chosen(codes, parameter, value)
+    if not isinstance(code, Integral):
+        raise TypeError(f"{parameter} must be one of {', '.join(map(repr, codes))}, not {type(value).__name__}")
+    return int(code)
 
 
 def many(function: str, outputs: tuple[str, ...], arguments: tuple[Any, ...], kwargs: dict[str, Any]) -> Any:
     """All outputs of a function: in one pass over plain arrays, one by one over what only wraps them."""
-    if all(isinstance(argument, (np.ndarray, np.generic, float, int, list, tuple)) for argument in arguments):
+    if all(isinstance(argument, _BARE) for argument in arguments):
         return _native.many[function](*arguments, **kwargs)
-    return [getattr(ufunc, f"{function}_{output}")(*arguments, **kwargs) for output in outputs]
+    out = kwargs.pop("out", None)
+    if out is not None and (not isinstance(out, tuple) or len(out) != len(outputs)):
+        raise TypeError(f"out must be a tuple of {len(outputs)} arrays, for {', '.join(outputs)}")
+    one_by_one = [getattr(ufunc, f"{function}_{output}") for output in outputs]
+    if out is None:
+        return [one(*arguments, **kwargs) for one in one_by_one]
+    return [one(*arguments, out=given, **kwargs) for one, given in zip(one_by_one, out, strict=True)]

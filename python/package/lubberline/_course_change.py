@@ -9,7 +9,7 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from . import _native
-from ._call import chosen
+from ._call import number, one_chosen
 from ._table import html_table, shown
 
 _SIDES = {"shortest": 0, "left": -1, "right": 1}
@@ -109,7 +109,7 @@ class CourseChange:
         '0.000000'
         """
         if np.ndim(time_s) == 0:
-            return TurnPoint._make(_native.course_change_at(self.settings, float(time_s)))  # type: ignore[arg-type]
+            return TurnPoint._make(_native.course_change_at(self.settings, number("time_s", time_s)))
         times: NDArray[np.float64] = np.asarray(time_s, dtype=float)
         points = np.array([_native.course_change_at(self.settings, float(time)) for time in times.ravel()])
         return TurnPoint._make(column.reshape(times.shape) for column in points.reshape(-1, 4).T)
@@ -197,18 +197,18 @@ def course_change(
     'bank_limit'
     """
     settings = (
-        inbound_course_deg,
-        outbound_course_deg,
-        true_airspeed_kt,
-        wind_from_deg,
-        wind_speed_kt,
-        bank_limit_deg,
-        turn_rate_limit_deg_per_s,
-        roll_rate_deg_per_s,
-        height_above_station_ft,
-        intercept_angle_deg,
-        cone_half_angle_deg,
+        number("inbound_course_deg", inbound_course_deg),
+        number("outbound_course_deg", outbound_course_deg),
+        number("true_airspeed_kt", true_airspeed_kt),
+        number("wind_from_deg", wind_from_deg),
+        number("wind_speed_kt", wind_speed_kt),
+        number("bank_limit_deg", bank_limit_deg),
+        number("turn_rate_limit_deg_per_s", turn_rate_limit_deg_per_s),
+        number("roll_rate_deg_per_s", roll_rate_deg_per_s),
+        number("height_above_station_ft", height_above_station_ft),
+        number("intercept_angle_deg", intercept_angle_deg),
+        number("cone_half_angle_deg", cone_half_angle_deg),
+        one_chosen(_SIDES, "turn", turn),
     )
-    asked = (*(float(value) for value in settings), chosen(_SIDES, "turn", turn))
-    answer, over = _native.course_change(asked)
-    return CourseChange(**answer, fly_over=FlyOver(**over), settings=asked)
+    answer, over = _native.course_change(settings)
+    return CourseChange(**answer, fly_over=FlyOver(**over), settings=settings)

@@ -4,7 +4,7 @@
 from typing import NamedTuple
 
 from . import ufunc
-from ._call import chosen, many, scalars
+from ._call import chosen, many, named, scalars
 
 __all__ = [
     "AirspeedForGroundspeed",
@@ -148,27 +148,29 @@ def standard_atmosphere(pressure_altitude_ft, isa_deviation_k=0.0, **kwargs):
     r"""The ICAO standard atmosphere at a pressure altitude, with an ISA deviation of the temperature.
 
     Layers of even temperature change from 15 degC at sea level: -6.5 K/km to 11 km, none to 20 km,
-    +1 to 32 km, +2.8 to 47 km, none to 51 km, -2.8 to 71 km, -2 to 80 km, geopotential. Pressure
-    by hydrostatic balance; density `p/(R T)`, speed of sound `sqrt(1.4 R T)`, R = 287.05287 J/(kg
-    K). The deviation moves temperature, density and speed of sound and leaves the pressure. For a
+    +1 to 32 km, +2.8 to 47 km, none to 51 km, -2.8 to 71 km, -2 to 80 km, geopotential. Pressure by
+    hydrostatic balance; density `p/(R T)`, speed of sound `sqrt(1.4 R T)`, R = 287.05287 J/(kg K).
+    The deviation moves temperature, density and speed of sound and leaves the pressure. For a
     geometric altitude in the standard atmosphere give `geopotential_altitude_ft` of it.
 
     Parameters
     ----------
-    pressure_altitude_ft : array_like
-        pressure altitude, -16 420 to 262 467.2
-    isa_deviation_k : array_like
-        warmer than standard by this, -150 to 150 (default 0.0)
+    pressure_altitude_ft : array_like, in feet
+        Pressure altitude, -16 420 to 262 467.2.
+    isa_deviation_k : array_like, in kelvins
+        Warmer than standard by this, -150 to 150 (default 0.0).
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
     StandardAtmosphere
-        `temperature_degc`: Static temperature.
-        `pressure_hpa`: Static pressure.
-        `density_kg_per_m3`: Density.
-        `speed_of_sound_kt`: Speed of sound.
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `temperature_degc`: Static temperature, in degrees Celsius.
+        `pressure_hpa`: Static pressure, in hectopascals.
+        `density_kg_per_m3`: Density, in kilograms per cubic metre.
+        `speed_of_sound_kt`: Speed of sound, in knots.
 
     Raises
     ------
@@ -180,7 +182,9 @@ def standard_atmosphere(pressure_altitude_ft, isa_deviation_k=0.0, **kwargs):
     -----
     Accuracy: Rounding. The pressures printed in the source above 20 km differ by up to 4e-6 of
     themselves, having been worked out from rounded ones.
+
     Degenerate cases: None in the range.
+
     Source: ICAO Doc 7488/3, Manual of the ICAO Standard Atmosphere, 3rd edition 1993.
 
     Examples
@@ -200,7 +204,7 @@ def standard_atmosphere(pressure_altitude_ft, isa_deviation_k=0.0, **kwargs):
     if not kwargs:
         answer = _scalar_standard_atmosphere(pressure_altitude_ft, isa_deviation_k)
         if answer is not None:
-            return StandardAtmosphere._make(answer)
+            return named(StandardAtmosphere, answer)
     return StandardAtmosphere._make(many("standard_atmosphere", StandardAtmosphere._fields, (pressure_altitude_ft, isa_deviation_k), kwargs))
 
 
@@ -214,14 +218,15 @@ def pressure_ratio(pressure_altitude_ft, **kwargs):
 
     Parameters
     ----------
-    pressure_altitude_ft : array_like
-        pressure altitude, -16 420 to 262 467.2
+    pressure_altitude_ft : array_like, in feet
+        Pressure altitude, -16 420 to 262 467.2.
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
     float or numpy.ndarray
+        A float if every argument is a plain number.
 
     Raises
     ------
@@ -232,7 +237,9 @@ def pressure_ratio(pressure_altitude_ft, **kwargs):
     Notes
     -----
     Accuracy: Rounding.
+
     Degenerate cases: 1 at zero altitude, exactly.
+
     Source: ICAO Doc 7488/3, Manual of the ICAO Standard Atmosphere, 3rd edition 1993.
 
     Examples
@@ -260,16 +267,17 @@ def density_ratio(pressure_altitude_ft, isa_deviation_k=0.0, **kwargs):
 
     Parameters
     ----------
-    pressure_altitude_ft : array_like
-        pressure altitude, -16 420 to 262 467.2
-    isa_deviation_k : array_like
-        warmer than standard by this, -150 to 150 (default 0.0)
+    pressure_altitude_ft : array_like, in feet
+        Pressure altitude, -16 420 to 262 467.2.
+    isa_deviation_k : array_like, in kelvins
+        Warmer than standard by this, -150 to 150 (default 0.0).
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
     float or numpy.ndarray
+        A float if every argument is a plain number.
 
     Raises
     ------
@@ -280,7 +288,9 @@ def density_ratio(pressure_altitude_ft, isa_deviation_k=0.0, **kwargs):
     Notes
     -----
     Accuracy: Rounding. The sea-level density meant is `p0/(R T0)`, which is 1.225 kg/m3 to 1.5e-8.
+
     Degenerate cases: 1 at zero altitude and deviation, exactly.
+
     Source: ICAO Doc 7488/3, Manual of the ICAO Standard Atmosphere, 3rd edition 1993.
 
     Examples
@@ -308,16 +318,17 @@ def temperature_ratio(pressure_altitude_ft, isa_deviation_k=0.0, **kwargs):
 
     Parameters
     ----------
-    pressure_altitude_ft : array_like
-        pressure altitude, -16 420 to 262 467.2
-    isa_deviation_k : array_like
-        warmer than standard by this, -150 to 150 (default 0.0)
+    pressure_altitude_ft : array_like, in feet
+        Pressure altitude, -16 420 to 262 467.2.
+    isa_deviation_k : array_like, in kelvins
+        Warmer than standard by this, -150 to 150 (default 0.0).
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
     float or numpy.ndarray
+        A float if every argument is a plain number.
 
     Raises
     ------
@@ -328,7 +339,9 @@ def temperature_ratio(pressure_altitude_ft, isa_deviation_k=0.0, **kwargs):
     Notes
     -----
     Accuracy: Rounding.
+
     Degenerate cases: 1 at zero altitude and deviation, exactly.
+
     Source: ICAO Doc 7488/3, Manual of the ICAO Standard Atmosphere, 3rd edition 1993.
 
     Examples
@@ -356,16 +369,17 @@ def isa_deviation_k(temperature_degc, pressure_altitude_ft, **kwargs):
 
     Parameters
     ----------
-    temperature_degc : array_like
-        static air temperature, -200 to 200
-    pressure_altitude_ft : array_like
-        pressure altitude, -16 420 to 262 467.2
+    temperature_degc : array_like, in degrees Celsius
+        Static air temperature, -200 to 200.
+    pressure_altitude_ft : array_like, in feet
+        Pressure altitude, -16 420 to 262 467.2.
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
-    float or numpy.ndarray
+    float or numpy.ndarray, in kelvins
+        A float if every argument is a plain number.
 
     Raises
     ------
@@ -376,7 +390,9 @@ def isa_deviation_k(temperature_degc, pressure_altitude_ft, **kwargs):
     Notes
     -----
     Accuracy: Rounding.
+
     Degenerate cases: None in the range.
+
     Source: ICAO Doc 7488/3, Manual of the ICAO Standard Atmosphere, 3rd edition 1993.
 
     Examples
@@ -404,14 +420,15 @@ def speed_of_sound_kt(temperature_degc, **kwargs):
 
     Parameters
     ----------
-    temperature_degc : array_like
-        static air temperature, -200 to 200
+    temperature_degc : array_like, in degrees Celsius
+        Static air temperature, -200 to 200.
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
-    float or numpy.ndarray
+    float or numpy.ndarray, in knots
+        A float if every argument is a plain number.
 
     Raises
     ------
@@ -423,7 +440,9 @@ def speed_of_sound_kt(temperature_degc, **kwargs):
     -----
     Accuracy: Rounding, for a gas of constant heat ratio: real air at 50 degC differs by less than
     0.1 percent.
+
     Degenerate cases: None in the range.
+
     Source: ICAO Doc 7488/3, Manual of the ICAO Standard Atmosphere, 3rd edition 1993.
 
     Examples
@@ -451,14 +470,15 @@ def pressure_altitude_from_pressure_ft(pressure_hpa, **kwargs):
 
     Parameters
     ----------
-    pressure_hpa : array_like
-        static pressure, above 0 to 2000
+    pressure_hpa : array_like, in hectopascals
+        Static pressure, above 0 to 2000.
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
-    float or numpy.ndarray
+    float or numpy.ndarray, in feet
+        A float if every argument is a plain number.
 
     Raises
     ------
@@ -470,7 +490,9 @@ def pressure_altitude_from_pressure_ft(pressure_hpa, **kwargs):
     Notes
     -----
     Accuracy: Rounding (1e-9 ft).
+
     Degenerate cases: None in the range.
+
     Source: ICAO Doc 7488/3, Manual of the ICAO Standard Atmosphere, 3rd edition 1993.
 
     Examples
@@ -500,14 +522,15 @@ def geopotential_altitude_ft(geometric_altitude_ft, **kwargs):
 
     Parameters
     ----------
-    geometric_altitude_ft : array_like
-        height above mean sea level as a length, -16 500 to 400 000
+    geometric_altitude_ft : array_like, in feet
+        Height above mean sea level as a length, -16 500 to 400 000.
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
-    float or numpy.ndarray
+    float or numpy.ndarray, in feet
+        A float if every argument is a plain number.
 
     Raises
     ------
@@ -519,7 +542,9 @@ def geopotential_altitude_ft(geometric_altitude_ft, **kwargs):
     -----
     Accuracy: Rounding, in the gravity of the standard atmosphere; real gravity changes with
     latitude by up to 0.3 percent.
+
     Degenerate cases: Zero gives zero.
+
     Source: ICAO Doc 7488/3, Manual of the ICAO Standard Atmosphere, 3rd edition 1993.
 
     Examples
@@ -547,14 +572,15 @@ def geometric_altitude_ft(geopotential_altitude_ft, **kwargs):
 
     Parameters
     ----------
-    geopotential_altitude_ft : array_like
-        altitude in units of work against standard gravity, -16 513.1 to 392 472.6
+    geopotential_altitude_ft : array_like, in feet
+        Altitude in units of work against standard gravity, -16 513.1 to 392 472.6.
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
-    float or numpy.ndarray
+    float or numpy.ndarray, in feet
+        A float if every argument is a plain number.
 
     Raises
     ------
@@ -566,7 +592,9 @@ def geometric_altitude_ft(geopotential_altitude_ft, **kwargs):
     -----
     Accuracy: Rounding, in the gravity of the standard atmosphere; real gravity changes with
     latitude by up to 0.3 percent.
+
     Degenerate cases: Zero gives zero.
+
     Source: ICAO Doc 7488/3, Manual of the ICAO Standard Atmosphere, 3rd edition 1993.
 
     Examples
@@ -591,23 +619,24 @@ def tas_from_cas_kt(cas_kt, pressure_altitude_ft, isa_deviation_k=0.0, **kwargs)
     r"""True airspeed from calibrated airspeed, compressible.
 
     The impact pressure `q` of the calibrated airspeed at standard sea level, over the static
-    pressure `p`, gives the Mach number by `q/p = (1 + 0.2 M^2)^3.5 - 1`, above Mach 1 by
-    Rayleigh's pitot formula; times the speed of sound.
+    pressure `p`, gives the Mach number by `q/p = (1 + 0.2 M^2)^3.5 - 1`, above Mach 1 by Rayleigh's
+    pitot formula; times the speed of sound.
 
     Parameters
     ----------
-    cas_kt : array_like
-        calibrated airspeed, 0 to 5000
-    pressure_altitude_ft : array_like
-        pressure altitude, -16 420 to 262 467.2
-    isa_deviation_k : array_like
-        warmer than standard by this, -150 to 150 (default 0.0)
+    cas_kt : array_like, in knots
+        Calibrated airspeed, 0 to 5000.
+    pressure_altitude_ft : array_like, in feet
+        Pressure altitude, -16 420 to 262 467.2.
+    isa_deviation_k : array_like, in kelvins
+        Warmer than standard by this, -150 to 150 (default 0.0).
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
-    float or numpy.ndarray
+    float or numpy.ndarray, in knots
+        A float if every argument is a plain number.
 
     Raises
     ------
@@ -618,7 +647,9 @@ def tas_from_cas_kt(cas_kt, pressure_altitude_ft, isa_deviation_k=0.0, **kwargs)
     Notes
     -----
     Accuracy: Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
+
     Degenerate cases: Zero gives zero.
+
     Source: The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA
     Report 1135 (1953) for the pitot pressure above Mach 1.
 
@@ -650,18 +681,19 @@ def cas_from_tas_kt(tas_kt, pressure_altitude_ft, isa_deviation_k=0.0, **kwargs)
 
     Parameters
     ----------
-    tas_kt : array_like
-        true airspeed, 0 to 5000
-    pressure_altitude_ft : array_like
-        pressure altitude, -16 420 to 262 467.2
-    isa_deviation_k : array_like
-        warmer than standard by this, -150 to 150 (default 0.0)
+    tas_kt : array_like, in knots
+        True airspeed, 0 to 5000.
+    pressure_altitude_ft : array_like, in feet
+        Pressure altitude, -16 420 to 262 467.2.
+    isa_deviation_k : array_like, in kelvins
+        Warmer than standard by this, -150 to 150 (default 0.0).
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
-    float or numpy.ndarray
+    float or numpy.ndarray, in knots
+        A float if every argument is a plain number.
 
     Raises
     ------
@@ -672,7 +704,9 @@ def cas_from_tas_kt(tas_kt, pressure_altitude_ft, isa_deviation_k=0.0, **kwargs)
     Notes
     -----
     Accuracy: Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
+
     Degenerate cases: Zero gives zero.
+
     Source: The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA
     Report 1135 (1953) for the pitot pressure above Mach 1.
 
@@ -697,21 +731,22 @@ _scalar_cas_from_tas_kt = scalars["cas_from_tas_kt"]
 def mach_from_cas(cas_kt, pressure_altitude_ft, **kwargs):
     r"""Mach number from calibrated airspeed; the temperature plays no part.
 
-    `M = sqrt(5 ((q/p + 1)^(2/7) - 1))` with `q = p0 ((1 + 0.2 (Vc/a0)^2)^3.5 - 1)`; each side
-    above its Mach 1 by Rayleigh's pitot formula.
+    `M = sqrt(5 ((q/p + 1)^(2/7) - 1))` with `q = p0 ((1 + 0.2 (Vc/a0)^2)^3.5 - 1)`; each side above
+    its Mach 1 by Rayleigh's pitot formula.
 
     Parameters
     ----------
-    cas_kt : array_like
-        calibrated airspeed, 0 to 5000
-    pressure_altitude_ft : array_like
-        pressure altitude, -16 420 to 262 467.2
+    cas_kt : array_like, in knots
+        Calibrated airspeed, 0 to 5000.
+    pressure_altitude_ft : array_like, in feet
+        Pressure altitude, -16 420 to 262 467.2.
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
     float or numpy.ndarray
+        A float if every argument is a plain number.
 
     Raises
     ------
@@ -722,7 +757,9 @@ def mach_from_cas(cas_kt, pressure_altitude_ft, **kwargs):
     Notes
     -----
     Accuracy: Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
+
     Degenerate cases: Zero gives zero.
+
     Source: The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA
     Report 1135 (1953) for the pitot pressure above Mach 1.
 
@@ -754,15 +791,16 @@ def cas_from_mach_kt(mach, pressure_altitude_ft, **kwargs):
     Parameters
     ----------
     mach : array_like
-        Mach number, 0 to 10
-    pressure_altitude_ft : array_like
-        pressure altitude, -16 420 to 262 467.2
+        Mach number, 0 to 10.
+    pressure_altitude_ft : array_like, in feet
+        Pressure altitude, -16 420 to 262 467.2.
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
-    float or numpy.ndarray
+    float or numpy.ndarray, in knots
+        A float if every argument is a plain number.
 
     Raises
     ------
@@ -773,7 +811,9 @@ def cas_from_mach_kt(mach, pressure_altitude_ft, **kwargs):
     Notes
     -----
     Accuracy: Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
+
     Degenerate cases: Zero gives zero.
+
     Source: The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA
     Report 1135 (1953) for the pitot pressure above Mach 1.
 
@@ -803,17 +843,18 @@ def tas_from_mach_kt(mach, pressure_altitude_ft, isa_deviation_k=0.0, **kwargs):
     Parameters
     ----------
     mach : array_like
-        Mach number, 0 to 10
-    pressure_altitude_ft : array_like
-        pressure altitude, -16 420 to 262 467.2
-    isa_deviation_k : array_like
-        warmer than standard by this, -150 to 150 (default 0.0)
+        Mach number, 0 to 10.
+    pressure_altitude_ft : array_like, in feet
+        Pressure altitude, -16 420 to 262 467.2.
+    isa_deviation_k : array_like, in kelvins
+        Warmer than standard by this, -150 to 150 (default 0.0).
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
-    float or numpy.ndarray
+    float or numpy.ndarray, in knots
+        A float if every argument is a plain number.
 
     Raises
     ------
@@ -824,7 +865,9 @@ def tas_from_mach_kt(mach, pressure_altitude_ft, isa_deviation_k=0.0, **kwargs):
     Notes
     -----
     Accuracy: Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
+
     Degenerate cases: Zero gives zero.
+
     Source: The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA
     Report 1135 (1953) for the pitot pressure above Mach 1.
 
@@ -853,18 +896,19 @@ def mach_from_tas(tas_kt, pressure_altitude_ft, isa_deviation_k=0.0, **kwargs):
 
     Parameters
     ----------
-    tas_kt : array_like
-        true airspeed, 0 to 5000
-    pressure_altitude_ft : array_like
-        pressure altitude, -16 420 to 262 467.2
-    isa_deviation_k : array_like
-        warmer than standard by this, -150 to 150 (default 0.0)
+    tas_kt : array_like, in knots
+        True airspeed, 0 to 5000.
+    pressure_altitude_ft : array_like, in feet
+        Pressure altitude, -16 420 to 262 467.2.
+    isa_deviation_k : array_like, in kelvins
+        Warmer than standard by this, -150 to 150 (default 0.0).
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
     float or numpy.ndarray
+        A float if every argument is a plain number.
 
     Raises
     ------
@@ -875,7 +919,9 @@ def mach_from_tas(tas_kt, pressure_altitude_ft, isa_deviation_k=0.0, **kwargs):
     Notes
     -----
     Accuracy: Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
+
     Degenerate cases: Zero gives zero.
+
     Source: The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA
     Report 1135 (1953) for the pitot pressure above Mach 1.
 
@@ -904,18 +950,19 @@ def eas_from_tas_kt(tas_kt, pressure_altitude_ft, isa_deviation_k=0.0, **kwargs)
 
     Parameters
     ----------
-    tas_kt : array_like
-        true airspeed, 0 to 5000
-    pressure_altitude_ft : array_like
-        pressure altitude, -16 420 to 262 467.2
-    isa_deviation_k : array_like
-        warmer than standard by this, -150 to 150 (default 0.0)
+    tas_kt : array_like, in knots
+        True airspeed, 0 to 5000.
+    pressure_altitude_ft : array_like, in feet
+        Pressure altitude, -16 420 to 262 467.2.
+    isa_deviation_k : array_like, in kelvins
+        Warmer than standard by this, -150 to 150 (default 0.0).
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
-    float or numpy.ndarray
+    float or numpy.ndarray, in knots
+        A float if every argument is a plain number.
 
     Raises
     ------
@@ -926,7 +973,9 @@ def eas_from_tas_kt(tas_kt, pressure_altitude_ft, isa_deviation_k=0.0, **kwargs)
     Notes
     -----
     Accuracy: Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
+
     Degenerate cases: Zero gives zero.
+
     Source: The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA
     Report 1135 (1953) for the pitot pressure above Mach 1.
 
@@ -955,18 +1004,19 @@ def tas_from_eas_kt(eas_kt, pressure_altitude_ft, isa_deviation_k=0.0, **kwargs)
 
     Parameters
     ----------
-    eas_kt : array_like
-        equivalent airspeed, 0 to 5000
-    pressure_altitude_ft : array_like
-        pressure altitude, -16 420 to 262 467.2
-    isa_deviation_k : array_like
-        warmer than standard by this, -150 to 150 (default 0.0)
+    eas_kt : array_like, in knots
+        Equivalent airspeed, 0 to 5000.
+    pressure_altitude_ft : array_like, in feet
+        Pressure altitude, -16 420 to 262 467.2.
+    isa_deviation_k : array_like, in kelvins
+        Warmer than standard by this, -150 to 150 (default 0.0).
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
-    float or numpy.ndarray
+    float or numpy.ndarray, in knots
+        A float if every argument is a plain number.
 
     Raises
     ------
@@ -977,7 +1027,9 @@ def tas_from_eas_kt(eas_kt, pressure_altitude_ft, isa_deviation_k=0.0, **kwargs)
     Notes
     -----
     Accuracy: Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
+
     Degenerate cases: Zero gives zero.
+
     Source: The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA
     Report 1135 (1953) for the pitot pressure above Mach 1.
 
@@ -1006,16 +1058,17 @@ def eas_from_cas_kt(cas_kt, pressure_altitude_ft, **kwargs):
 
     Parameters
     ----------
-    cas_kt : array_like
-        calibrated airspeed, 0 to 5000
-    pressure_altitude_ft : array_like
-        pressure altitude, -16 420 to 262 467.2
+    cas_kt : array_like, in knots
+        Calibrated airspeed, 0 to 5000.
+    pressure_altitude_ft : array_like, in feet
+        Pressure altitude, -16 420 to 262 467.2.
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
-    float or numpy.ndarray
+    float or numpy.ndarray, in knots
+        A float if every argument is a plain number.
 
     Raises
     ------
@@ -1026,7 +1079,9 @@ def eas_from_cas_kt(cas_kt, pressure_altitude_ft, **kwargs):
     Notes
     -----
     Accuracy: Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
+
     Degenerate cases: Zero gives zero.
+
     Source: The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA
     Report 1135 (1953) for the pitot pressure above Mach 1.
 
@@ -1055,16 +1110,17 @@ def cas_from_eas_kt(eas_kt, pressure_altitude_ft, **kwargs):
 
     Parameters
     ----------
-    eas_kt : array_like
-        equivalent airspeed, 0 to 5000
-    pressure_altitude_ft : array_like
-        pressure altitude, -16 420 to 262 467.2
+    eas_kt : array_like, in knots
+        Equivalent airspeed, 0 to 5000.
+    pressure_altitude_ft : array_like, in feet
+        Pressure altitude, -16 420 to 262 467.2.
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
-    float or numpy.ndarray
+    float or numpy.ndarray, in knots
+        A float if every argument is a plain number.
 
     Raises
     ------
@@ -1075,7 +1131,9 @@ def cas_from_eas_kt(eas_kt, pressure_altitude_ft, **kwargs):
     Notes
     -----
     Accuracy: Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
+
     Degenerate cases: Zero gives zero.
+
     Source: The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA
     Report 1135 (1953) for the pitot pressure above Mach 1.
 
@@ -1105,15 +1163,16 @@ def eas_from_mach_kt(mach, pressure_altitude_ft, **kwargs):
     Parameters
     ----------
     mach : array_like
-        Mach number, 0 to 10
-    pressure_altitude_ft : array_like
-        pressure altitude, -16 420 to 262 467.2
+        Mach number, 0 to 10.
+    pressure_altitude_ft : array_like, in feet
+        Pressure altitude, -16 420 to 262 467.2.
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
-    float or numpy.ndarray
+    float or numpy.ndarray, in knots
+        A float if every argument is a plain number.
 
     Raises
     ------
@@ -1124,7 +1183,9 @@ def eas_from_mach_kt(mach, pressure_altitude_ft, **kwargs):
     Notes
     -----
     Accuracy: Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
+
     Degenerate cases: Zero gives zero.
+
     Source: The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA
     Report 1135 (1953) for the pitot pressure above Mach 1.
 
@@ -1153,16 +1214,17 @@ def mach_from_eas(eas_kt, pressure_altitude_ft, **kwargs):
 
     Parameters
     ----------
-    eas_kt : array_like
-        equivalent airspeed, 0 to 5000
-    pressure_altitude_ft : array_like
-        pressure altitude, -16 420 to 262 467.2
+    eas_kt : array_like, in knots
+        Equivalent airspeed, 0 to 5000.
+    pressure_altitude_ft : array_like, in feet
+        Pressure altitude, -16 420 to 262 467.2.
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
     float or numpy.ndarray
+        A float if every argument is a plain number.
 
     Raises
     ------
@@ -1173,7 +1235,9 @@ def mach_from_eas(eas_kt, pressure_altitude_ft, **kwargs):
     Notes
     -----
     Accuracy: Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
+
     Degenerate cases: Zero gives zero.
+
     Source: The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA
     Report 1135 (1953) for the pitot pressure above Mach 1.
 
@@ -1204,13 +1268,14 @@ def isentropic_pressure_ratio(mach, **kwargs):
     Parameters
     ----------
     mach : array_like
-        Mach number, 0 to 10
+        Mach number, 0 to 10.
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
     float or numpy.ndarray
+        A float if every argument is a plain number.
 
     Raises
     ------
@@ -1221,9 +1286,11 @@ def isentropic_pressure_ratio(mach, **kwargs):
     Notes
     -----
     Accuracy: Rounding, for air of constant heat ratio: good to about Mach 5.
+
     Degenerate cases: At rest the ratio is 1.
-    Source: NACA Report 1135 (1953), equation 44 (number from memory), for a ratio of specific
-    heats of 1.4.
+
+    Source: NACA Report 1135 (1953), equation 44 (number from memory), for a ratio of specific heats
+    of 1.4.
 
     Examples
     --------
@@ -1251,13 +1318,14 @@ def pitot_pressure_ratio(mach, **kwargs):
     Parameters
     ----------
     mach : array_like
-        Mach number, 0 to 10
+        Mach number, 0 to 10.
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
     float or numpy.ndarray
+        A float if every argument is a plain number.
 
     Raises
     ------
@@ -1268,7 +1336,9 @@ def pitot_pressure_ratio(mach, **kwargs):
     Notes
     -----
     Accuracy: Rounding, for air of constant heat ratio: good to about Mach 5.
+
     Degenerate cases: At rest the ratio is 1. The two forms meet at Mach 1 in value and slope.
+
     Source: NACA Report 1135 (1953), equations 44 and 100 (numbers from memory), for a ratio of
     specific heats of 1.4.
 
@@ -1300,14 +1370,15 @@ def impact_pressure_hpa(cas_kt, **kwargs):
 
     Parameters
     ----------
-    cas_kt : array_like
-        calibrated airspeed, 0 to 5000
+    cas_kt : array_like, in knots
+        Calibrated airspeed, 0 to 5000.
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
-    float or numpy.ndarray
+    float or numpy.ndarray, in hectopascals
+        A float if every argument is a plain number.
 
     Raises
     ------
@@ -1318,7 +1389,9 @@ def impact_pressure_hpa(cas_kt, **kwargs):
     Notes
     -----
     Accuracy: Rounding.
+
     Degenerate cases: Zero gives zero.
+
     Source: The definition of calibrated airspeed, with the sea level of ICAO Doc 7488/3 (3rd
     edition 1993).
 
@@ -1348,14 +1421,15 @@ def cas_from_impact_pressure_kt(impact_pressure_hpa, **kwargs):
 
     Parameters
     ----------
-    impact_pressure_hpa : array_like
-        pitot less static pressure, 0 to 80 000
+    impact_pressure_hpa : array_like, in hectopascals
+        Pitot less static pressure, 0 to 80 000.
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
-    float or numpy.ndarray
+    float or numpy.ndarray, in knots
+        A float if every argument is a plain number.
 
     Raises
     ------
@@ -1366,7 +1440,9 @@ def cas_from_impact_pressure_kt(impact_pressure_hpa, **kwargs):
     Notes
     -----
     Accuracy: Rounding.
+
     Degenerate cases: Zero gives zero.
+
     Source: The definition of calibrated airspeed, with the sea level of ICAO Doc 7488/3 (3rd
     edition 1993).
 
@@ -1397,16 +1473,17 @@ def procedure_tas_factor(altitude_ft, isa_deviation_k=15.0, **kwargs):
 
     Parameters
     ----------
-    altitude_ft : array_like
-        altitude of the procedure, -2000 to 50 000
-    isa_deviation_k : array_like
-        warmer than standard by this, -150 to 150 (default 15.0)
+    altitude_ft : array_like, in feet
+        Altitude of the procedure, -2000 to 50 000.
+    isa_deviation_k : array_like, in kelvins
+        Warmer than standard by this, -150 to 150 (default 15.0).
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
     float or numpy.ndarray
+        A float if every argument is a plain number.
 
     Raises
     ------
@@ -1417,9 +1494,11 @@ def procedure_tas_factor(altitude_ft, isa_deviation_k=15.0, **kwargs):
     Notes
     -----
     Accuracy: As published. Against the exact conversion it overstates the true airspeed: by 0.8
-    percent for 250 kt at 10 000 ft and ISA + 15, more with speed and altitude; above the
-    tropopause it does not hold.
+    percent for 250 kt at 10 000 ft and ISA + 15, more with speed and altitude; above the tropopause
+    it does not hold.
+
     Degenerate cases: None in the range.
+
     Source: ICAO Doc 8168 (PANS-OPS) volume II, 5th edition 2006, Part I Section 4 Chapter 3
     Appendix C; constants read in a quotation.
 
@@ -1449,16 +1528,17 @@ def crossover_altitude_ft(cas_kt, mach, **kwargs):
 
     Parameters
     ----------
-    cas_kt : array_like
-        calibrated airspeed, 0 to 5000
+    cas_kt : array_like, in knots
+        Calibrated airspeed, 0 to 5000.
     mach : array_like
-        Mach number, 0 to 10
+        Mach number, 0 to 10.
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
-    float or numpy.ndarray
+    float or numpy.ndarray, in feet
+        A float if every argument is a plain number.
 
     Raises
     ------
@@ -1469,7 +1549,9 @@ def crossover_altitude_ft(cas_kt, mach, **kwargs):
     Notes
     -----
     Accuracy: Rounding.
+
     Degenerate cases: Speeds of zero cross nowhere.
+
     Source: The definitions of calibrated airspeed and Mach number, with ICAO Doc 7488/3 (3rd
     edition 1993).
 
@@ -1498,18 +1580,19 @@ def total_temperature_degc(temperature_degc, mach, recovery_factor=1.0, **kwargs
 
     Parameters
     ----------
-    temperature_degc : array_like
-        static air temperature, -200 to 200
+    temperature_degc : array_like, in degrees Celsius
+        Static air temperature, -200 to 200.
     mach : array_like
-        Mach number, 0 to 10
+        Mach number, 0 to 10.
     recovery_factor : array_like
-        share of the heat of compression that the probe feels, 0 to 1 (default 1.0)
+        Share of the heat of compression that the probe feels, 0 to 1 (default 1.0).
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
-    float or numpy.ndarray
+    float or numpy.ndarray, in degrees Celsius
+        A float if every argument is a plain number.
 
     Raises
     ------
@@ -1520,9 +1603,11 @@ def total_temperature_degc(temperature_degc, mach, recovery_factor=1.0, **kwargs
     Notes
     -----
     Accuracy: Rounding, for air of constant heat ratio: good to about Mach 3.
+
     Degenerate cases: At rest, or with a recovery factor of zero, the two are one.
-    Source: NACA Report 1135 (1953), equation 43 (number from memory), for a ratio of specific
-    heats of 1.4.
+
+    Source: NACA Report 1135 (1953), equation 43 (number from memory), for a ratio of specific heats
+    of 1.4.
 
     Examples
     --------
@@ -1549,29 +1634,32 @@ def static_temperature_degc(total_temperature_degc, mach, recovery_factor=1.0, *
 
     Parameters
     ----------
-    total_temperature_degc : array_like
-        total air temperature, -270 to 10 000
+    total_temperature_degc : array_like, in degrees Celsius
+        Total air temperature, -270 to 10 000.
     mach : array_like
-        Mach number, 0 to 10
+        Mach number, 0 to 10.
     recovery_factor : array_like
-        share of the heat of compression that the probe feels, 0 to 1 (default 1.0)
+        Share of the heat of compression that the probe feels, 0 to 1 (default 1.0).
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
-    float or numpy.ndarray
+    float or numpy.ndarray, in degrees Celsius
+        A float if every argument is a plain number.
 
     Raises
     ------
     NavigationError
-        For numbers: A value outside its range, or a static temperature outside -200 to 200 degC.
-        In arrays such a point is NaN and NumPy's `invalid` warning.
+        For numbers: A value outside its range, or a static temperature outside -200 to 200 degC. In
+        arrays such a point is NaN and NumPy's `invalid` warning.
 
     Notes
     -----
     Accuracy: Rounding, for air of constant heat ratio: good to about Mach 3.
+
     Degenerate cases: At rest, or with a recovery factor of zero, the two are one.
+
     Source: As `total_temperature_degc`.
 
     Examples
@@ -1600,16 +1688,17 @@ def indicated_altitude_ft(pressure_altitude_ft, altimeter_setting_hpa, **kwargs)
 
     Parameters
     ----------
-    pressure_altitude_ft : array_like
-        pressure altitude, -16 420 to 262 467.2
-    altimeter_setting_hpa : array_like
-        what the altimeter is set to, 400 to 1200
+    pressure_altitude_ft : array_like, in feet
+        Pressure altitude, -16 420 to 262 467.2.
+    altimeter_setting_hpa : array_like, in hectopascals
+        What the altimeter is set to, 400 to 1200.
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
-    float or numpy.ndarray
+    float or numpy.ndarray, in feet
+        A float if every argument is a plain number.
 
     Raises
     ------
@@ -1620,7 +1709,9 @@ def indicated_altitude_ft(pressure_altitude_ft, altimeter_setting_hpa, **kwargs)
     Notes
     -----
     Accuracy: Rounding.
+
     Degenerate cases: With 1013.25 hPa it is the pressure altitude; with the pressure itself, zero.
+
     Source: The construction of the instrument; ICAO Doc 7488/3 (3rd edition 1993) for the scale.
 
     Examples
@@ -1648,16 +1739,17 @@ def pressure_altitude_ft(indicated_altitude_ft, altimeter_setting_hpa, **kwargs)
 
     Parameters
     ----------
-    indicated_altitude_ft : array_like
-        altitude shown, -50 000 to 300 000
-    altimeter_setting_hpa : array_like
-        what the altimeter is set to, 400 to 1200
+    indicated_altitude_ft : array_like, in feet
+        Altitude shown, -50 000 to 300 000.
+    altimeter_setting_hpa : array_like, in hectopascals
+        What the altimeter is set to, 400 to 1200.
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
-    float or numpy.ndarray
+    float or numpy.ndarray, in feet
+        A float if every argument is a plain number.
 
     Raises
     ------
@@ -1668,7 +1760,9 @@ def pressure_altitude_ft(indicated_altitude_ft, altimeter_setting_hpa, **kwargs)
     Notes
     -----
     Accuracy: Rounding.
+
     Degenerate cases: With 1013.25 hPa it is the indicated altitude.
+
     Source: The construction of the instrument; ICAO Doc 7488/3 (3rd edition 1993) for the scale.
 
     Examples
@@ -1697,16 +1791,17 @@ def pressure_altitude_rule_ft(indicated_altitude_ft, altimeter_setting_hpa, **kw
 
     Parameters
     ----------
-    indicated_altitude_ft : array_like
-        altitude shown, -50 000 to 300 000
-    altimeter_setting_hpa : array_like
-        what the altimeter is set to, 400 to 1200
+    indicated_altitude_ft : array_like, in feet
+        Altitude shown, -50 000 to 300 000.
+    altimeter_setting_hpa : array_like, in hectopascals
+        What the altimeter is set to, 400 to 1200.
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
-    float or numpy.ndarray
+    float or numpy.ndarray, in feet
+        A float if every argument is a plain number.
 
     Raises
     ------
@@ -1717,7 +1812,9 @@ def pressure_altitude_rule_ft(indicated_altitude_ft, altimeter_setting_hpa, **kw
     Notes
     -----
     Accuracy: An inch is 924 ft at sea level, so the rule is 8 percent of the correction too much.
+
     Degenerate cases: None in the range.
+
     Source: CNATRA P-203, Student Guide for Preflight Navigation.
 
     Examples
@@ -1745,27 +1842,30 @@ def altimeter_setting_hpa(station_pressure_hpa, elevation_ft, **kwargs):
 
     Parameters
     ----------
-    station_pressure_hpa : array_like
-        pressure at the station, its QFE, above 0 to 2000
-    elevation_ft : array_like
-        elevation of the station, -16 500 to 60 000
+    station_pressure_hpa : array_like, in hectopascals
+        Pressure at the station, its QFE, above 0 to 2000.
+    elevation_ft : array_like, in feet
+        Elevation of the station, -16 500 to 60 000.
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
-    float or numpy.ndarray
+    float or numpy.ndarray, in hectopascals
+        A float if every argument is a plain number.
 
     Raises
     ------
     NavigationError
-        For numbers: A value outside its range, or a setting outside 400 to 1200 hPa. In arrays
-        such a point is NaN and NumPy's `invalid` warning.
+        For numbers: A value outside its range, or a setting outside 400 to 1200 hPa. In arrays such
+        a point is NaN and NumPy's `invalid` warning.
 
     Notes
     -----
     Accuracy: Rounding. A station reports it rounded down to a whole hectopascal, which is 27 ft.
+
     Degenerate cases: At no elevation it is the pressure.
+
     Source: The definition of QNH, ICAO Annex 3 and Doc 8896 (from memory).
     `altimeter_setting_smithsonian_hpa` is the American one.
 
@@ -1790,33 +1890,36 @@ _scalar_altimeter_setting_hpa = scalars["altimeter_setting_hpa"]
 def altimeter_setting_smithsonian_hpa(station_pressure_hpa, elevation_ft, **kwargs):
     r"""The altimeter setting of a station by the American formula, for a cockpit about 10 ft above it.
 
-    `(p - 0.3) (1 + 1013.25^n 0.0065/288 h/(p - 0.3)^n)^(1/n)` with n = 0.190284, p in
-    hectopascals, h in metres.
+    `(p - 0.3) (1 + 1013.25^n 0.0065/288 h/(p - 0.3)^n)^(1/n)` with n = 0.190284, p in hectopascals,
+    h in metres.
 
     Parameters
     ----------
-    station_pressure_hpa : array_like
-        pressure at the station, its QFE, above 0 to 2000
-    elevation_ft : array_like
-        elevation of the station, -16 500 to 60 000
+    station_pressure_hpa : array_like, in hectopascals
+        Pressure at the station, its QFE, above 0 to 2000.
+    elevation_ft : array_like, in feet
+        Elevation of the station, -16 500 to 60 000.
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
-    float or numpy.ndarray
+    float or numpy.ndarray, in hectopascals
+        A float if every argument is a plain number.
 
     Raises
     ------
     NavigationError
-        For numbers: A value outside its range, or a setting outside 400 to 1200 hPa. In arrays
-        such a point is NaN and NumPy's `invalid` warning.
+        For numbers: A value outside its range, or a setting outside 400 to 1200 hPa. In arrays such
+        a point is NaN and NumPy's `invalid` warning.
 
     Notes
     -----
-    Accuracy: As published; 0.3 to 0.4 hPa less than `altimeter_setting_hpa`, which is the height
-    of the cockpit.
+    Accuracy: As published; 0.3 to 0.4 hPa less than `altimeter_setting_hpa`, which is the height of
+    the cockpit.
+
     Degenerate cases: None in the range.
+
     Source: Smithsonian Meteorological Tables, 6th edition 1951, p. 269, read in a quotation.
 
     Examples
@@ -1844,16 +1947,17 @@ def station_pressure_hpa(altimeter_setting_hpa, elevation_ft, **kwargs):
 
     Parameters
     ----------
-    altimeter_setting_hpa : array_like
-        what the altimeter is set to, 400 to 1200
-    elevation_ft : array_like
-        elevation of the station, -16 500 to 60 000
+    altimeter_setting_hpa : array_like, in hectopascals
+        What the altimeter is set to, 400 to 1200.
+    elevation_ft : array_like, in feet
+        Elevation of the station, -16 500 to 60 000.
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
-    float or numpy.ndarray
+    float or numpy.ndarray, in hectopascals
+        A float if every argument is a plain number.
 
     Raises
     ------
@@ -1864,7 +1968,9 @@ def station_pressure_hpa(altimeter_setting_hpa, elevation_ft, **kwargs):
     Notes
     -----
     Accuracy: Rounding.
+
     Degenerate cases: At no elevation it is the setting.
+
     Source: As `altimeter_setting_hpa`.
 
     Examples
@@ -1892,16 +1998,17 @@ def density_altitude_ft(pressure_altitude_ft, temperature_degc, **kwargs):
 
     Parameters
     ----------
-    pressure_altitude_ft : array_like
-        pressure altitude, -16 420 to 262 467.2
-    temperature_degc : array_like
-        static air temperature, -200 to 200
+    pressure_altitude_ft : array_like, in feet
+        Pressure altitude, -16 420 to 262 467.2.
+    temperature_degc : array_like, in degrees Celsius
+        Static air temperature, -200 to 200.
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
-    float or numpy.ndarray
+    float or numpy.ndarray, in feet
+        A float if every argument is a plain number.
 
     Raises
     ------
@@ -1913,7 +2020,9 @@ def density_altitude_ft(pressure_altitude_ft, temperature_degc, **kwargs):
     -----
     Accuracy: Rounding, for dry air. Moisture makes air lighter: at 35 degC and saturated, 700 ft
     more at sea level.
+
     Degenerate cases: In standard air it is the pressure altitude.
+
     Source: ICAO Doc 7488/3, Manual of the ICAO Standard Atmosphere, 3rd edition 1993.
 
     Examples
@@ -1942,28 +2051,31 @@ def density_altitude_rule_ft(pressure_altitude_ft, temperature_degc, **kwargs):
 
     Parameters
     ----------
-    pressure_altitude_ft : array_like
-        pressure altitude, -16 420 to 262 467.2
-    temperature_degc : array_like
-        static air temperature, -200 to 200
+    pressure_altitude_ft : array_like, in feet
+        Pressure altitude, -16 420 to 262 467.2.
+    temperature_degc : array_like, in degrees Celsius
+        Static air temperature, -200 to 200.
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
-    float or numpy.ndarray
+    float or numpy.ndarray, in feet
+        A float if every argument is a plain number.
 
     Raises
     ------
     NavigationError
-        For numbers: A value outside its range, or a density altitude outside -5 to 80 km. In
-        arrays such a point is NaN and NumPy's `invalid` warning.
+        For numbers: A value outside its range, or a density altitude outside -5 to 80 km. In arrays
+        such a point is NaN and NumPy's `invalid` warning.
 
     Notes
     -----
     Accuracy: Too much by up to 65 ft within 10 K of standard, 160 ft within 20 K and 300 ft within
     30 K, to 10 000 ft.
+
     Degenerate cases: None in the range.
+
     Source: Common practice.
 
     Examples
@@ -1988,25 +2100,26 @@ def true_altitude_ft(pressure_altitude_ft, altimeter_setting_hpa=1013.25, elevat
     r"""True altitude from pressure altitude, a station's altimeter setting and the ISA deviation.
 
     From the station up the air is `Hp - Hs + D (R/g) ln(ps/p)` thick, with the ISA deviation `D`
-    the same all the way: hydrostatic balance, exact through the layers. Geopotential is turned
-    into geometric height.
+    the same all the way: hydrostatic balance, exact through the layers. Geopotential is turned into
+    geometric height.
 
     Parameters
     ----------
-    pressure_altitude_ft : array_like
-        pressure altitude, -16 420 to 262 467.2
-    altimeter_setting_hpa : array_like
-        the station's altimeter setting, 400 to 1200 (default 1013.25)
-    elevation_ft : array_like
-        elevation of the station that gives the setting, -16 500 to 60 000 (default 0.0)
-    isa_deviation_k : array_like
-        the air from the station up is warmer than standard by this, -150 to 150 (default 0.0)
+    pressure_altitude_ft : array_like, in feet
+        Pressure altitude, -16 420 to 262 467.2.
+    altimeter_setting_hpa : array_like, in hectopascals
+        The station's altimeter setting, 400 to 1200 (default 1013.25).
+    elevation_ft : array_like, in feet
+        Elevation of the station that gives the setting, -16 500 to 60 000 (default 0.0).
+    isa_deviation_k : array_like, in kelvins
+        The air from the station up is warmer than standard by this, -150 to 150 (default 0.0).
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
-    float or numpy.ndarray
+    float or numpy.ndarray, in feet
+        A float if every argument is a plain number.
 
     Raises
     ------
@@ -2018,8 +2131,10 @@ def true_altitude_ft(pressure_altitude_ft, altimeter_setting_hpa=1013.25, elevat
     -----
     Accuracy: Rounding for such a column; 5 K of error in its mean temperature are 2 percent of the
     height.
+
     Degenerate cases: At the station's own pressure the answer is its elevation, whatever the
     temperature.
+
     Source: Hydrostatic balance with the layers of ICAO Doc 7488/3 (3rd edition 1993).
 
     Examples
@@ -2049,20 +2164,21 @@ def height_above_station_ft(pressure_altitude_ft, altimeter_setting_hpa=1013.25,
 
     Parameters
     ----------
-    pressure_altitude_ft : array_like
-        pressure altitude, -16 420 to 262 467.2
-    altimeter_setting_hpa : array_like
-        the station's altimeter setting, 400 to 1200 (default 1013.25)
-    elevation_ft : array_like
-        elevation of the station that gives the setting, -16 500 to 60 000 (default 0.0)
-    isa_deviation_k : array_like
-        the air from the station up is warmer than standard by this, -150 to 150 (default 0.0)
+    pressure_altitude_ft : array_like, in feet
+        Pressure altitude, -16 420 to 262 467.2.
+    altimeter_setting_hpa : array_like, in hectopascals
+        The station's altimeter setting, 400 to 1200 (default 1013.25).
+    elevation_ft : array_like, in feet
+        Elevation of the station that gives the setting, -16 500 to 60 000 (default 0.0).
+    isa_deviation_k : array_like, in kelvins
+        The air from the station up is warmer than standard by this, -150 to 150 (default 0.0).
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
-    float or numpy.ndarray
+    float or numpy.ndarray, in feet
+        A float if every argument is a plain number.
 
     Raises
     ------
@@ -2073,7 +2189,9 @@ def height_above_station_ft(pressure_altitude_ft, altimeter_setting_hpa=1013.25,
     Notes
     -----
     Accuracy: As `true_altitude_ft`.
+
     Degenerate cases: Zero at the station's own pressure.
+
     Source: As `true_altitude_ft`.
 
     Examples
@@ -2101,20 +2219,21 @@ def pressure_altitude_at_true_altitude_ft(true_altitude_ft, altimeter_setting_hp
 
     Parameters
     ----------
-    true_altitude_ft : array_like
-        altitude above mean sea level, -16 500 to 400 000
-    altimeter_setting_hpa : array_like
-        the station's altimeter setting, 400 to 1200 (default 1013.25)
-    elevation_ft : array_like
-        elevation of the station that gives the setting, -16 500 to 60 000 (default 0.0)
-    isa_deviation_k : array_like
-        the air from the station up is warmer than standard by this, -150 to 150 (default 0.0)
+    true_altitude_ft : array_like, in feet
+        Altitude above mean sea level, -16 500 to 400 000.
+    altimeter_setting_hpa : array_like, in hectopascals
+        The station's altimeter setting, 400 to 1200 (default 1013.25).
+    elevation_ft : array_like, in feet
+        Elevation of the station that gives the setting, -16 500 to 60 000 (default 0.0).
+    isa_deviation_k : array_like, in kelvins
+        The air from the station up is warmer than standard by this, -150 to 150 (default 0.0).
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
-    float or numpy.ndarray
+    float or numpy.ndarray, in feet
+        A float if every argument is a plain number.
 
     Raises
     ------
@@ -2125,8 +2244,10 @@ def pressure_altitude_at_true_altitude_ft(true_altitude_ft, altimeter_setting_hp
     Notes
     -----
     Accuracy: 1e-8 ft.
+
     Degenerate cases: At the elevation it is the station's own pressure altitude, whatever the
     temperature.
+
     Source: As `true_altitude_ft`.
 
     Examples
@@ -2151,26 +2272,27 @@ def transition_level_ft(transition_altitude_ft, altimeter_setting_hpa, least_lay
     r"""The transition level as a pressure altitude: the lowest flight level far enough above the transition altitude.
 
     The lowest multiple of the step at or above the transition altitude plus the least layer, both
-    measured with the setting. The lowest usable flight levels of the United States are this from
-    18 000 ft: 14 CFR 91.121 (2014) in steps of 500 ft, the AIM of 2023, TBL 7-2-1, in steps of
-    1000 ft.
+    measured with the setting. The lowest usable flight levels of the United States are this from 18
+    000 ft: 14 CFR 91.121 (2014) in steps of 500 ft, the AIM of 2023, TBL 7-2-1, in steps of 1000
+    ft.
 
     Parameters
     ----------
-    transition_altitude_ft : array_like
-        transition altitude, -50 000 to 300 000
-    altimeter_setting_hpa : array_like
-        what the altimeter is set to, 400 to 1200
-    least_layer_ft : array_like
-        least height of the transition layer, 0 to 10 000 (default 0.0)
-    step_ft : array_like
-        flight levels are multiples of this, 100 to 10 000 (default 500.0)
+    transition_altitude_ft : array_like, in feet
+        Transition altitude, -50 000 to 300 000.
+    altimeter_setting_hpa : array_like, in hectopascals
+        What the altimeter is set to, 400 to 1200.
+    least_layer_ft : array_like, in feet
+        Least height of the transition layer, 0 to 10 000 (default 0.0).
+    step_ft : array_like, in feet
+        Flight levels are multiples of this, 100 to 10 000 (default 500.0).
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
-    float or numpy.ndarray
+    float or numpy.ndarray, in feet
+        A float if every argument is a plain number.
 
     Raises
     ------
@@ -2182,7 +2304,9 @@ def transition_level_ft(transition_altitude_ft, altimeter_setting_hpa, least_lay
     -----
     Accuracy: Exact. A setting of 29.92 inches is 1.3 ft short of standard, which costs a level
     where the two should coincide: give 1013.25.
+
     Degenerate cases: None in the range.
+
     Source: ICAO Doc 8168 (PANS-OPS) volume I, Part III, and Doc 4444, from memory; states set the
     layer and the step.
 
@@ -2216,18 +2340,19 @@ def cold_temperature_correction_ft(height_ft, temperature_degc, elevation_ft=0.0
 
     Parameters
     ----------
-    height_ft : array_like
-        charted height above the altimeter setting source, 0 to 20 000
-    temperature_degc : array_like
-        temperature at the altimeter setting source, -200 to 200
-    elevation_ft : array_like
-        elevation of the altimeter setting source, -16 500 to 60 000 (default 0.0)
+    height_ft : array_like, in feet
+        Charted height above the altimeter setting source, 0 to 20 000.
+    temperature_degc : array_like, in degrees Celsius
+        Temperature at the altimeter setting source, -200 to 200.
+    elevation_ft : array_like, in feet
+        Elevation of the altimeter setting source, -16 500 to 60 000 (default 0.0).
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
-    float or numpy.ndarray
+    float or numpy.ndarray, in feet
+        A float if every argument is a plain number.
 
     Raises
     ------
@@ -2238,8 +2363,10 @@ def cold_temperature_correction_ft(height_ft, temperature_degc, elevation_ft=0.0
     Notes
     -----
     Accuracy: The document gives 5 percent, for sources to 10 000 ft and heights to 5000 ft.
+
     Degenerate cases: Warmer than standard it is negative, which nobody subtracts in practice. No
     height, no correction.
+
     Source: ICAO Doc 8168 (PANS-OPS) volume I, Part III Section 1 Chapter 4, from memory; it
     reproduces ICAO's table.
 
@@ -2271,16 +2398,17 @@ def cold_temperature_correction_tabulated_ft(height_ft, temperature_degc, **kwar
 
     Parameters
     ----------
-    height_ft : array_like
-        charted height above the altimeter setting source, 0 to 20 000
-    temperature_degc : array_like
-        temperature at the altimeter setting source, -200 to 200
+    height_ft : array_like, in feet
+        Charted height above the altimeter setting source, 0 to 20 000.
+    temperature_degc : array_like, in degrees Celsius
+        Temperature at the altimeter setting source, -200 to 200.
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
-    float or numpy.ndarray
+    float or numpy.ndarray, in feet
+        A float if every argument is a plain number.
 
     Raises
     ------
@@ -2291,7 +2419,9 @@ def cold_temperature_correction_tabulated_ft(height_ft, temperature_degc, **kwar
     Notes
     -----
     Accuracy: All 98 cells of the table.
+
     Degenerate cases: Warmer than 15 degC there is no correction, and none without height.
+
     Source: FAA Aeronautical Information Manual, TBL 7-3-1, ICAO Cold Temperature Error Table, from
     ICAO Doc 8168 volume I, Table III-1-4-1 b).
 
@@ -2320,18 +2450,19 @@ def cold_temperature_correction_rule_ft(height_ft, temperature_degc, elevation_f
 
     Parameters
     ----------
-    height_ft : array_like
-        charted height above the altimeter setting source, 0 to 20 000
-    temperature_degc : array_like
-        temperature at the altimeter setting source, -200 to 200
-    elevation_ft : array_like
-        elevation of the altimeter setting source, -16 500 to 60 000 (default 0.0)
+    height_ft : array_like, in feet
+        Charted height above the altimeter setting source, 0 to 20 000.
+    temperature_degc : array_like, in degrees Celsius
+        Temperature at the altimeter setting source, -200 to 200.
+    elevation_ft : array_like, in feet
+        Elevation of the altimeter setting source, -16 500 to 60 000 (default 0.0).
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
-    float or numpy.ndarray
+    float or numpy.ndarray, in feet
+        A float if every argument is a plain number.
 
     Raises
     ------
@@ -2342,7 +2473,9 @@ def cold_temperature_correction_rule_ft(height_ft, temperature_degc, elevation_f
     Notes
     -----
     Accuracy: As published: on the safe side above -15 degC at the source.
+
     Degenerate cases: Warmer than standard it is negative.
+
     Source: ICAO Doc 8168 (PANS-OPS) volume I, Part III Section 1 Chapter 4, 4.3.1, read in a
     quotation.
 
@@ -2372,18 +2505,19 @@ def cold_temperature_correction_exact_ft(height_ft, temperature_degc, elevation_
 
     Parameters
     ----------
-    height_ft : array_like
-        charted height above the altimeter setting source, 0 to 20 000
-    temperature_degc : array_like
-        temperature at the altimeter setting source, -200 to 200
-    elevation_ft : array_like
-        elevation of the altimeter setting source, -16 500 to 60 000 (default 0.0)
+    height_ft : array_like, in feet
+        Charted height above the altimeter setting source, 0 to 20 000.
+    temperature_degc : array_like, in degrees Celsius
+        Temperature at the altimeter setting source, -200 to 200.
+    elevation_ft : array_like, in feet
+        Elevation of the altimeter setting source, -16 500 to 60 000 (default 0.0).
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
-    float or numpy.ndarray
+    float or numpy.ndarray, in feet
+        A float if every argument is a plain number.
 
     Raises
     ------
@@ -2394,7 +2528,9 @@ def cold_temperature_correction_exact_ft(height_ft, temperature_degc, elevation_
     Notes
     -----
     Accuracy: Rounding for such a column.
+
     Degenerate cases: Warmer than standard it is negative. No height, no correction.
+
     Source: Hydrostatic balance with the layers of ICAO Doc 7488/3 (3rd edition 1993).
 
     Examples
@@ -2443,41 +2579,44 @@ def arc_entry(radial_deg, flown, arc_radius_nm, sense, true_airspeed_kt, wind_fr
 
     Parameters
     ----------
-    radial_deg : array_like
-        the radial, any finite number
+    radial_deg : array_like, in degrees
+        The radial, any finite number.
     flown : {"inbound", "outbound"}
-        whether the radial is flown inbound or outbound
-    arc_radius_nm : array_like
-        ground distance of the arc from the station, above 0 to 1000
+        Whether the radial is flown inbound or outbound.
+    arc_radius_nm : array_like, in nautical miles
+        Ground distance of the arc from the station, above 0 to 1000.
     sense : {"clockwise", "counterclockwise"}
-        which way round the station the arc is flown
-    true_airspeed_kt : array_like
-        true airspeed, above 0 to 5000
-    wind_from_deg : array_like
-        where the wind blows from, against the radial's north (default 0.0)
-    wind_speed_kt : array_like
-        speed of the wind, 0 to 1000 (default 0.0)
-    bank_limit_deg : array_like
-        greatest bank, above 0 below 90 (default 25.0)
-    turn_rate_limit_deg_per_s : array_like
-        greatest rate of turn, above 0 (default 3.0)
-    roll_rate_deg_per_s : array_like
-        rate of roll, above 0, infinite for an instant roll (default 5.0)
+        Which way round the station the arc is flown.
+    true_airspeed_kt : array_like, in knots
+        True airspeed, above 0 to 5000.
+    wind_from_deg : array_like, in degrees
+        Where the wind blows from, against the radial's north (default 0.0).
+    wind_speed_kt : array_like, in knots
+        Speed of the wind, 0 to 1000 (default 0.0).
+    bank_limit_deg : array_like, in degrees
+        Greatest bank, above 0 below 90 (default 25.0).
+    turn_rate_limit_deg_per_s : array_like, in degrees per second
+        Greatest rate of turn, above 0 (default 3.0).
+    roll_rate_deg_per_s : array_like, in degrees per second
+        Rate of roll, above 0, infinite for an instant roll (default 5.0).
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
     ArcTurn
-        `radial_at_roll_in_deg`: Radial at which roll-in begins.
-        `distance_at_roll_in_nm`: Ground distance from the station at which roll-in begins.
-        `radial_at_roll_out_deg`: Radial at which the wings are level again.
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `radial_at_roll_in_deg`: Radial at which roll-in begins, in degrees.
+        `distance_at_roll_in_nm`: Ground distance from the station at which roll-in begins, in
+        nautical miles.
+        `radial_at_roll_out_deg`: Radial at which the wings are level again, in degrees.
         `distance_at_roll_out_nm`: Ground distance from the station at which the wings are level
-        again.
+        again, in nautical miles.
         `angle_at_station_deg`: Angle at the station between the two, positive in the sense of the
-        arc: the lead radials when leaving the arc.
-        `heading_change_deg`: Change of heading, right positive.
-        `duration_s`: From roll-in to wings level.
+        arc: the lead radials when leaving the arc, in degrees.
+        `heading_change_deg`: Change of heading, right positive, in degrees.
+        `duration_s`: From roll-in to wings level, in seconds.
 
     Raises
     ------
@@ -2489,8 +2628,10 @@ def arc_entry(radial_deg, flown, arc_radius_nm, sense, true_airspeed_kt, wind_fr
     Notes
     -----
     Accuracy: Rounding error in the plane; 1e-4 NM on the ellipsoid within 20 NM of the station.
+
     Degenerate cases: An arc counts along the ground; `ground_distance_nm` turns the DME reading
     that is flown into it.
+
     Source: Derived from the geometry of tangent curves and the equilibrium of a coordinated turn.
 
     Examples
@@ -2498,7 +2639,7 @@ def arc_entry(radial_deg, flown, arc_radius_nm, sense, true_airspeed_kt, wind_fr
     >>> import lubberline
     >>> f"{lubberline.arc_entry(300.0, 'inbound', 12.0, 'clockwise', 210.0, 250.0, 40.0, 25.0, 3.0, 5.0).distance_at_roll_in_nm:.2f}"
     '13.92'
-    >>> [f"{value:.2f}" for value in lubberline.arc_entry([300.0, 300.0], "inbound", 12.0, "clockwise", 210.0, 250.0, 40.0, 25.0, 3.0, 5.0).distance_at_roll_in_nm]
+    >>> [f"{value:.2f}" for value in lubberline.arc_entry([300.0, 300.0], 'inbound', 12.0, 'clockwise', 210.0, 250.0, 40.0, 25.0, 3.0, 5.0).distance_at_roll_in_nm]
     ['13.92', '13.92']
     """
     flown = chosen(_RADIAL_FLOWN, "flown", flown)
@@ -2506,7 +2647,7 @@ def arc_entry(radial_deg, flown, arc_radius_nm, sense, true_airspeed_kt, wind_fr
     if not kwargs:
         answer = _scalar_arc_entry(radial_deg, flown, arc_radius_nm, sense, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s)
         if answer is not None:
-            return ArcTurn._make(answer)
+            return named(ArcTurn, answer)
     return ArcTurn._make(many("arc_entry", ArcTurn._fields, (radial_deg, flown, arc_radius_nm, sense, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s), kwargs))
 
 
@@ -2521,41 +2662,44 @@ def arc_exit(radial_deg, flown, arc_radius_nm, sense, true_airspeed_kt, wind_fro
 
     Parameters
     ----------
-    radial_deg : array_like
-        the radial, any finite number
+    radial_deg : array_like, in degrees
+        The radial, any finite number.
     flown : {"inbound", "outbound"}
-        whether the radial is flown inbound or outbound
-    arc_radius_nm : array_like
-        ground distance of the arc from the station, above 0 to 1000
+        Whether the radial is flown inbound or outbound.
+    arc_radius_nm : array_like, in nautical miles
+        Ground distance of the arc from the station, above 0 to 1000.
     sense : {"clockwise", "counterclockwise"}
-        which way round the station the arc is flown
-    true_airspeed_kt : array_like
-        true airspeed, above 0 to 5000
-    wind_from_deg : array_like
-        where the wind blows from, against the radial's north (default 0.0)
-    wind_speed_kt : array_like
-        speed of the wind, 0 to 1000 (default 0.0)
-    bank_limit_deg : array_like
-        greatest bank, above 0 below 90 (default 25.0)
-    turn_rate_limit_deg_per_s : array_like
-        greatest rate of turn, above 0 (default 3.0)
-    roll_rate_deg_per_s : array_like
-        rate of roll, above 0, infinite for an instant roll (default 5.0)
+        Which way round the station the arc is flown.
+    true_airspeed_kt : array_like, in knots
+        True airspeed, above 0 to 5000.
+    wind_from_deg : array_like, in degrees
+        Where the wind blows from, against the radial's north (default 0.0).
+    wind_speed_kt : array_like, in knots
+        Speed of the wind, 0 to 1000 (default 0.0).
+    bank_limit_deg : array_like, in degrees
+        Greatest bank, above 0 below 90 (default 25.0).
+    turn_rate_limit_deg_per_s : array_like, in degrees per second
+        Greatest rate of turn, above 0 (default 3.0).
+    roll_rate_deg_per_s : array_like, in degrees per second
+        Rate of roll, above 0, infinite for an instant roll (default 5.0).
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
     ArcTurn
-        `radial_at_roll_in_deg`: Radial at which roll-in begins.
-        `distance_at_roll_in_nm`: Ground distance from the station at which roll-in begins.
-        `radial_at_roll_out_deg`: Radial at which the wings are level again.
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `radial_at_roll_in_deg`: Radial at which roll-in begins, in degrees.
+        `distance_at_roll_in_nm`: Ground distance from the station at which roll-in begins, in
+        nautical miles.
+        `radial_at_roll_out_deg`: Radial at which the wings are level again, in degrees.
         `distance_at_roll_out_nm`: Ground distance from the station at which the wings are level
-        again.
+        again, in nautical miles.
         `angle_at_station_deg`: Angle at the station between the two, positive in the sense of the
-        arc: the lead radials when leaving the arc.
-        `heading_change_deg`: Change of heading, right positive.
-        `duration_s`: From roll-in to wings level.
+        arc: the lead radials when leaving the arc, in degrees.
+        `heading_change_deg`: Change of heading, right positive, in degrees.
+        `duration_s`: From roll-in to wings level, in seconds.
 
     Raises
     ------
@@ -2567,8 +2711,10 @@ def arc_exit(radial_deg, flown, arc_radius_nm, sense, true_airspeed_kt, wind_fro
     Notes
     -----
     Accuracy: Rounding error in the plane; 1e-4 NM on the ellipsoid within 20 NM of the station.
+
     Degenerate cases: An arc counts along the ground; `ground_distance_nm` turns the DME reading
     that is flown into it.
+
     Source: Derived from the geometry of tangent curves and the equilibrium of a coordinated turn.
 
     Examples
@@ -2576,7 +2722,7 @@ def arc_exit(radial_deg, flown, arc_radius_nm, sense, true_airspeed_kt, wind_fro
     >>> import lubberline
     >>> f"{lubberline.arc_exit(300.0, 'inbound', 12.0, 'clockwise', 210.0, 250.0, 40.0, 25.0, 3.0, 5.0).angle_at_station_deg:.2f}"
     '11.65'
-    >>> [f"{value:.2f}" for value in lubberline.arc_exit([300.0, 300.0], "inbound", 12.0, "clockwise", 210.0, 250.0, 40.0, 25.0, 3.0, 5.0).angle_at_station_deg]
+    >>> [f"{value:.2f}" for value in lubberline.arc_exit([300.0, 300.0], 'inbound', 12.0, 'clockwise', 210.0, 250.0, 40.0, 25.0, 3.0, 5.0).angle_at_station_deg]
     ['11.65', '11.65']
     """
     flown = chosen(_RADIAL_FLOWN, "flown", flown)
@@ -2584,7 +2730,7 @@ def arc_exit(radial_deg, flown, arc_radius_nm, sense, true_airspeed_kt, wind_fro
     if not kwargs:
         answer = _scalar_arc_exit(radial_deg, flown, arc_radius_nm, sense, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s)
         if answer is not None:
-            return ArcTurn._make(answer)
+            return named(ArcTurn, answer)
     return ArcTurn._make(many("arc_exit", ArcTurn._fields, (radial_deg, flown, arc_radius_nm, sense, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s), kwargs))
 
 
@@ -2609,25 +2755,27 @@ def geodesic_inverse(lat1_deg, lon1_deg, lat2_deg, lon2_deg, **kwargs):
 
     Parameters
     ----------
-    lat1_deg : array_like
-        latitude of the first point, -90 to 90
-    lon1_deg : array_like
-        longitude of the first point, any finite number
-    lat2_deg : array_like
-        latitude of the second point, -90 to 90
-    lon2_deg : array_like
-        longitude of the second point, any finite number
+    lat1_deg : array_like, in degrees
+        Latitude of the first point, -90 to 90.
+    lon1_deg : array_like, in degrees
+        Longitude of the first point, any finite number.
+    lat2_deg : array_like, in degrees
+        Latitude of the second point, -90 to 90.
+    lon2_deg : array_like, in degrees
+        Longitude of the second point, any finite number.
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
     GeodesicInverse
-        `distance_nm`: Length along the surface.
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `distance_nm`: Length along the surface, in nautical miles.
         `initial_bearing_deg`: True bearing at the first point, 0 to 360; NaN between coincident
-        points.
+        points, in degrees.
         `final_bearing_deg`: True bearing at the second point, onward, 0 to 360; NaN between
-        coincident points.
+        coincident points, in degrees.
 
     Raises
     ------
@@ -2638,8 +2786,10 @@ def geodesic_inverse(lat1_deg, lon1_deg, lat2_deg, lon2_deg, **kwargs):
     Notes
     -----
     Accuracy: 15 nanometres for any two points.
+
     Degenerate cases: Coincident points have no bearing (NaN). Between antipodal points one of the
     shortest lines is given.
+
     Source: C. F. F. Karney, Algorithms for geodesics, Journal of Geodesy 87 (2013) 43-55, doi
     10.1007/s00190-012-0578-z.
 
@@ -2656,7 +2806,7 @@ def geodesic_inverse(lat1_deg, lon1_deg, lat2_deg, lon2_deg, **kwargs):
     if not kwargs:
         answer = _scalar_geodesic_inverse(lat1_deg, lon1_deg, lat2_deg, lon2_deg)
         if answer is not None:
-            return GeodesicInverse._make(answer)
+            return named(GeodesicInverse, answer)
     return GeodesicInverse._make(many("geodesic_inverse", GeodesicInverse._fields, (lat1_deg, lon1_deg, lat2_deg, lon2_deg), kwargs))
 
 
@@ -2671,16 +2821,17 @@ def slant_range_nm(ground_distance_nm, height_ft, **kwargs):
 
     Parameters
     ----------
-    ground_distance_nm : array_like
-        along the surface from the station, 0 to 10 900
-    height_ft : array_like
-        above the station's antenna, -60 000 to 400 000
+    ground_distance_nm : array_like, in nautical miles
+        Along the surface from the station, 0 to 10 900.
+    height_ft : array_like, in feet
+        Above the station's antenna, -60 000 to 400 000.
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
-    float or numpy.ndarray
+    float or numpy.ndarray, in nautical miles
+        A float if every argument is a plain number.
 
     Raises
     ------
@@ -2691,7 +2842,9 @@ def slant_range_nm(ground_distance_nm, height_ft, **kwargs):
     Notes
     -----
     Accuracy: Within 1 m of the ellipsoid to 100 NM and 45 000 ft.
+
     Degenerate cases: Overhead the answer is the height.
+
     Source: The law of cosines between the radii R and R + h.
 
     Examples
@@ -2730,23 +2883,25 @@ def geodesic_direct(lat_deg, lon_deg, bearing_deg, distance_nm, **kwargs):
 
     Parameters
     ----------
-    lat_deg : array_like
-        latitude of the start, -90 to 90
-    lon_deg : array_like
-        longitude of the start, any finite number
-    bearing_deg : array_like
-        true bearing at the start, any finite number
-    distance_nm : array_like
-        length of the line, 0 to 10 900
+    lat_deg : array_like, in degrees
+        Latitude of the start, -90 to 90.
+    lon_deg : array_like, in degrees
+        Longitude of the start, any finite number.
+    bearing_deg : array_like, in degrees
+        True bearing at the start, any finite number.
+    distance_nm : array_like, in nautical miles
+        Length of the line, 0 to 10 900.
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
     GeodesicDirect
-        `latitude_deg`: Latitude of the point reached, -90 to 90.
-        `longitude_deg`: Longitude of the point reached, -180 to 180.
-        `final_bearing_deg`: True bearing of the line there, onward, 0 to 360.
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `latitude_deg`: Latitude of the point reached, -90 to 90, in degrees.
+        `longitude_deg`: Longitude of the point reached, -180 to 180, in degrees.
+        `final_bearing_deg`: True bearing of the line there, onward, 0 to 360, in degrees.
 
     Raises
     ------
@@ -2757,8 +2912,10 @@ def geodesic_direct(lat_deg, lon_deg, bearing_deg, distance_nm, **kwargs):
     Notes
     -----
     Accuracy: 15 nanometres.
+
     Degenerate cases: From a pole the bearing is taken against the meridian of the longitude given
     there.
+
     Source: C. F. F. Karney, Algorithms for geodesics, Journal of Geodesy 87 (2013) 43-55, doi
     10.1007/s00190-012-0578-z.
 
@@ -2773,7 +2930,7 @@ def geodesic_direct(lat_deg, lon_deg, bearing_deg, distance_nm, **kwargs):
     if not kwargs:
         answer = _scalar_geodesic_direct(lat_deg, lon_deg, bearing_deg, distance_nm)
         if answer is not None:
-            return GeodesicDirect._make(answer)
+            return named(GeodesicDirect, answer)
     return GeodesicDirect._make(many("geodesic_direct", GeodesicDirect._fields, (lat_deg, lon_deg, bearing_deg, distance_nm), kwargs))
 
 
@@ -2787,16 +2944,17 @@ def ground_distance_nm(slant_range_nm, height_ft, **kwargs):
 
     Parameters
     ----------
-    slant_range_nm : array_like
-        the DME reading, 0 to 10 900
-    height_ft : array_like
-        above the station's antenna, -60 000 to 400 000
+    slant_range_nm : array_like, in nautical miles
+        The DME reading, 0 to 10 900.
+    height_ft : array_like, in feet
+        Above the station's antenna, -60 000 to 400 000.
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
-    float or numpy.ndarray
+    float or numpy.ndarray, in nautical miles
+        A float if every argument is a plain number.
 
     Raises
     ------
@@ -2806,10 +2964,12 @@ def ground_distance_nm(slant_range_nm, height_ft, **kwargs):
 
     Notes
     -----
-    Accuracy: Within 1 m of the ellipsoid to 100 NM and 45 000 ft, beyond twice the height. Close
-    to overhead a small change of range is a large one of distance: seven times at 1.01 times the
+    Accuracy: Within 1 m of the ellipsoid to 100 NM and 45 000 ft, beyond twice the height. Close to
+    overhead a small change of range is a large one of distance: seven times at 1.01 times the
     height.
+
     Degenerate cases: A slant range of the height is overhead: zero.
+
     Source: The law of cosines between the radii R and R + h; in the plane `sqrt(s^2 - h^2)`, ICAO
     Doc 8168 Vol II (5th ed. 2006), Part I Section 4 Chapter 3 Appendix C, 3.3.4.
 
@@ -2838,14 +2998,15 @@ def least_dme_nm(height_ft, **kwargs):
 
     Parameters
     ----------
-    height_ft : array_like
-        above the station's antenna, -60 000 to 400 000
+    height_ft : array_like, in feet
+        Above the station's antenna, -60 000 to 400 000.
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
-    float or numpy.ndarray
+    float or numpy.ndarray, in nautical miles
+        A float if every argument is a plain number.
 
     Raises
     ------
@@ -2856,7 +3017,9 @@ def least_dme_nm(height_ft, **kwargs):
     Notes
     -----
     Accuracy: Rounding error.
+
     Degenerate cases: Below the station it is the depth.
+
     Source: The definition of slant range.
 
     Examples
@@ -2895,26 +3058,29 @@ def great_circle_inverse(lat1_deg, lon1_deg, lat2_deg, lon2_deg, sphere_radius_n
 
     Parameters
     ----------
-    lat1_deg : array_like
-        latitude of the first point, -90 to 90
-    lon1_deg : array_like
-        longitude of the first point, any finite number
-    lat2_deg : array_like
-        latitude of the second point, -90 to 90
-    lon2_deg : array_like
-        longitude of the second point, any finite number
-    sphere_radius_nm : array_like
-        radius of the sphere, 1 to 100 000 (default 3440.069531)
+    lat1_deg : array_like, in degrees
+        Latitude of the first point, -90 to 90.
+    lon1_deg : array_like, in degrees
+        Longitude of the first point, any finite number.
+    lat2_deg : array_like, in degrees
+        Latitude of the second point, -90 to 90.
+    lon2_deg : array_like, in degrees
+        Longitude of the second point, any finite number.
+    sphere_radius_nm : array_like, in nautical miles
+        Radius of the sphere, 1 to 100 000 (default 3440.069531).
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
     GreatCircleInverse
-        `distance_nm`: Length along the surface.
-        `initial_bearing_deg`: Bearing at the first point, 0 to 360; NaN between coincident points.
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `distance_nm`: Length along the surface, in nautical miles.
+        `initial_bearing_deg`: Bearing at the first point, 0 to 360; NaN between coincident points,
+        in degrees.
         `final_bearing_deg`: Bearing at the second point, onward, 0 to 360; NaN between coincident
-        points.
+        points, in degrees.
 
     Raises
     ------
@@ -2924,9 +3090,11 @@ def great_circle_inverse(lat1_deg, lon1_deg, lat2_deg, lon2_deg, sphere_radius_n
 
     Notes
     -----
-    Accuracy: Rounding on the sphere; against the ellipsoid up to 0.56 percent. For the earth
-    itself use `geodesic_inverse`.
+    Accuracy: Rounding on the sphere; against the ellipsoid up to 0.56 percent. For the earth itself
+    use `geodesic_inverse`.
+
     Degenerate cases: Coincident points have no bearing (NaN).
+
     Source: Spherical trigonometry; the default radius is the mean one of WGS-84.
 
     Examples
@@ -2940,7 +3108,7 @@ def great_circle_inverse(lat1_deg, lon1_deg, lat2_deg, lon2_deg, sphere_radius_n
     if not kwargs:
         answer = _scalar_great_circle_inverse(lat1_deg, lon1_deg, lat2_deg, lon2_deg, sphere_radius_nm)
         if answer is not None:
-            return GreatCircleInverse._make(answer)
+            return named(GreatCircleInverse, answer)
     return GreatCircleInverse._make(many("great_circle_inverse", GreatCircleInverse._fields, (lat1_deg, lon1_deg, lat2_deg, lon2_deg, sphere_radius_nm), kwargs))
 
 
@@ -2965,25 +3133,27 @@ def great_circle_direct(lat_deg, lon_deg, bearing_deg, distance_nm, sphere_radiu
 
     Parameters
     ----------
-    lat_deg : array_like
-        latitude of the start, -90 to 90
-    lon_deg : array_like
-        longitude of the start, any finite number
-    bearing_deg : array_like
-        bearing at the start, any finite number
-    distance_nm : array_like
-        length of the line, 0 to 10 900
-    sphere_radius_nm : array_like
-        radius of the sphere, 1 to 100 000 (default 3440.069531)
+    lat_deg : array_like, in degrees
+        Latitude of the start, -90 to 90.
+    lon_deg : array_like, in degrees
+        Longitude of the start, any finite number.
+    bearing_deg : array_like, in degrees
+        Bearing at the start, any finite number.
+    distance_nm : array_like, in nautical miles
+        Length of the line, 0 to 10 900.
+    sphere_radius_nm : array_like, in nautical miles
+        Radius of the sphere, 1 to 100 000 (default 3440.069531).
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
     GreatCircleDirect
-        `latitude_deg`: Latitude of the point reached, -90 to 90.
-        `longitude_deg`: Longitude of the point reached, -180 to 180.
-        `final_bearing_deg`: Bearing of the circle there, onward, 0 to 360.
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `latitude_deg`: Latitude of the point reached, -90 to 90, in degrees.
+        `longitude_deg`: Longitude of the point reached, -180 to 180, in degrees.
+        `final_bearing_deg`: Bearing of the circle there, onward, 0 to 360, in degrees.
 
     Raises
     ------
@@ -2994,8 +3164,10 @@ def great_circle_direct(lat_deg, lon_deg, bearing_deg, distance_nm, sphere_radiu
     Notes
     -----
     Accuracy: Rounding on the sphere. For the earth itself use `geodesic_direct`.
+
     Degenerate cases: From a pole the bearing is taken against the meridian of the longitude given
     there.
+
     Source: Spherical trigonometry; the default radius is the mean one of WGS-84.
 
     Examples
@@ -3009,7 +3181,7 @@ def great_circle_direct(lat_deg, lon_deg, bearing_deg, distance_nm, sphere_radiu
     if not kwargs:
         answer = _scalar_great_circle_direct(lat_deg, lon_deg, bearing_deg, distance_nm, sphere_radius_nm)
         if answer is not None:
-            return GreatCircleDirect._make(answer)
+            return named(GreatCircleDirect, answer)
     return GreatCircleDirect._make(many("great_circle_direct", GreatCircleDirect._fields, (lat_deg, lon_deg, bearing_deg, distance_nm, sphere_radius_nm), kwargs))
 
 
@@ -3026,40 +3198,43 @@ def lead_nm(inbound_course_deg, outbound_course_deg, true_airspeed_kt, wind_from
 
     Parameters
     ----------
-    inbound_course_deg : array_like
-        course flown to the fix, any finite number
-    outbound_course_deg : array_like
-        course flown from it, against the same north
-    true_airspeed_kt : array_like
-        true airspeed, above 0 to 5000
-    wind_from_deg : array_like
-        where the wind blows from, against the same north (default 0.0)
-    wind_speed_kt : array_like
-        speed of the wind, 0 to 1000 (default 0.0)
-    bank_limit_deg : array_like
-        greatest bank, above 0 below 90 (default 25.0)
-    turn_rate_limit_deg_per_s : array_like
-        greatest rate of turn, above 0 (default 3.0)
-    roll_rate_deg_per_s : array_like
-        rate of roll, above 0, infinite for an instant roll (default 5.0)
+    inbound_course_deg : array_like, in degrees
+        Course flown to the fix, any finite number.
+    outbound_course_deg : array_like, in degrees
+        Course flown from it, against the same north.
+    true_airspeed_kt : array_like, in knots
+        True airspeed, above 0 to 5000.
+    wind_from_deg : array_like, in degrees
+        Where the wind blows from, against the same north (default 0.0).
+    wind_speed_kt : array_like, in knots
+        Speed of the wind, 0 to 1000 (default 0.0).
+    bank_limit_deg : array_like, in degrees
+        Greatest bank, above 0 below 90 (default 25.0).
+    turn_rate_limit_deg_per_s : array_like, in degrees per second
+        Greatest rate of turn, above 0 (default 3.0).
+    roll_rate_deg_per_s : array_like, in degrees per second
+        Rate of roll, above 0, infinite for an instant roll (default 5.0).
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
-    float or numpy.ndarray
+    float or numpy.ndarray, in nautical miles
+        A float if every argument is a plain number.
 
     Raises
     ------
     NavigationError
-        For numbers: A value outside its range, a reversal, a wind that the airspeed cannot hold.
-        In arrays such a point is NaN and NumPy's `invalid` warning.
+        For numbers: A value outside its range, a reversal, a wind that the airspeed cannot hold. In
+        arrays such a point is NaN and NumPy's `invalid` warning.
 
     Notes
     -----
     Accuracy: 1e-5 NM against a fine integration over the ellipsoid for leads to 10 NM, 1e-4 NM to
     20 NM.
+
     Degenerate cases: No change of course has a lead of zero. The turn goes the short way.
+
     Source: Derived from the equilibrium of a coordinated turn; in still air the distance of turn
     anticipation of ICAO Doc 8168 Vol II (5th ed. 2006), Part III Section 3 Chapter 8, 8.1.5.1.1.
 
@@ -3089,30 +3264,31 @@ def dme_at_roll_in_nm(inbound_course_deg, outbound_course_deg, true_airspeed_kt,
 
     Parameters
     ----------
-    inbound_course_deg : array_like
-        course flown to the fix, any finite number
-    outbound_course_deg : array_like
-        course flown from it, against the same north
-    true_airspeed_kt : array_like
-        true airspeed, above 0 to 5000
-    wind_from_deg : array_like
-        where the wind blows from, against the same north (default 0.0)
-    wind_speed_kt : array_like
-        speed of the wind, 0 to 1000 (default 0.0)
-    bank_limit_deg : array_like
-        greatest bank, above 0 below 90 (default 25.0)
-    turn_rate_limit_deg_per_s : array_like
-        greatest rate of turn, above 0 (default 3.0)
-    roll_rate_deg_per_s : array_like
-        rate of roll, above 0, infinite for an instant roll (default 5.0)
-    height_above_station_ft : array_like
-        height above the station's antenna, -60 000 to 400 000 (default 0.0)
+    inbound_course_deg : array_like, in degrees
+        Course flown to the fix, any finite number.
+    outbound_course_deg : array_like, in degrees
+        Course flown from it, against the same north.
+    true_airspeed_kt : array_like, in knots
+        True airspeed, above 0 to 5000.
+    wind_from_deg : array_like, in degrees
+        Where the wind blows from, against the same north (default 0.0).
+    wind_speed_kt : array_like, in knots
+        Speed of the wind, 0 to 1000 (default 0.0).
+    bank_limit_deg : array_like, in degrees
+        Greatest bank, above 0 below 90 (default 25.0).
+    turn_rate_limit_deg_per_s : array_like, in degrees per second
+        Greatest rate of turn, above 0 (default 3.0).
+    roll_rate_deg_per_s : array_like, in degrees per second
+        Rate of roll, above 0, infinite for an instant roll (default 5.0).
+    height_above_station_ft : array_like, in feet
+        Height above the station's antenna, -60 000 to 400 000 (default 0.0).
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
-    float or numpy.ndarray
+    float or numpy.ndarray, in nautical miles
+        A float if every argument is a plain number.
 
     Raises
     ------
@@ -3122,7 +3298,9 @@ def dme_at_roll_in_nm(inbound_course_deg, outbound_course_deg, true_airspeed_kt,
     Notes
     -----
     Accuracy: That of `lead_nm`, and within 1 m for the slant.
+
     Degenerate cases: No change of course reads the height: it begins overhead.
+
     Source: As `lead_nm`, and the law of cosines between the radii of the earth and of the flight.
 
     Examples
@@ -3150,16 +3328,17 @@ def turn_anticipation_nm(turn_radius_nm, course_change_deg, **kwargs):
 
     Parameters
     ----------
-    turn_radius_nm : array_like
-        radius of the turn, above 0 to 1000
-    course_change_deg : array_like
-        change of course, either way, reduced to half a circle
+    turn_radius_nm : array_like, in nautical miles
+        Radius of the turn, above 0 to 1000.
+    course_change_deg : array_like, in degrees
+        Change of course, either way, reduced to half a circle.
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
-    float or numpy.ndarray
+    float or numpy.ndarray, in nautical miles
+        A float if every argument is a plain number.
 
     Raises
     ------
@@ -3170,7 +3349,9 @@ def turn_anticipation_nm(turn_radius_nm, course_change_deg, **kwargs):
     Notes
     -----
     Accuracy: Rounding error.
+
     Degenerate cases: It grows without bound toward a reversal.
+
     Source: ICAO Doc 8168 Vol II (5th ed. 2006), Part III Section 3 Chapter 8, 8.1.5.1.1.
 
     Examples
@@ -3199,16 +3380,17 @@ def arc_entry_inbound_nm(arc_radius_nm, turn_radius_nm, **kwargs):
 
     Parameters
     ----------
-    arc_radius_nm : array_like
-        ground distance of the arc from the station, above 0 to 1000
-    turn_radius_nm : array_like
-        radius of the turn, above 0 to 1000
+    arc_radius_nm : array_like, in nautical miles
+        Ground distance of the arc from the station, above 0 to 1000.
+    turn_radius_nm : array_like, in nautical miles
+        Radius of the turn, above 0 to 1000.
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
-    float or numpy.ndarray
+    float or numpy.ndarray, in nautical miles
+        A float if every argument is a plain number.
 
     Raises
     ------
@@ -3219,7 +3401,9 @@ def arc_entry_inbound_nm(arc_radius_nm, turn_radius_nm, **kwargs):
     Notes
     -----
     Accuracy: Exact in the plane.
+
     Degenerate cases: None in the range.
+
     Source: Derived: the turn is a circle tangent to the radial and to the arc.
 
     Examples
@@ -3248,16 +3432,17 @@ def arc_entry_outbound_nm(arc_radius_nm, turn_radius_nm, **kwargs):
 
     Parameters
     ----------
-    arc_radius_nm : array_like
-        ground distance of the arc from the station, above 0 to 1000
-    turn_radius_nm : array_like
-        radius of the turn, above 0 to 1000
+    arc_radius_nm : array_like, in nautical miles
+        Ground distance of the arc from the station, above 0 to 1000.
+    turn_radius_nm : array_like, in nautical miles
+        Radius of the turn, above 0 to 1000.
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
-    float or numpy.ndarray
+    float or numpy.ndarray, in nautical miles
+        A float if every argument is a plain number.
 
     Raises
     ------
@@ -3268,7 +3453,9 @@ def arc_entry_outbound_nm(arc_radius_nm, turn_radius_nm, **kwargs):
     Notes
     -----
     Accuracy: Exact in the plane.
+
     Degenerate cases: For an arc of twice the turn radius the turn begins over the station.
+
     Source: Derived: the turn is a circle tangent to the radial and to the arc.
 
     Examples
@@ -3297,16 +3484,17 @@ def lead_radial_inbound_deg(arc_radius_nm, turn_radius_nm, **kwargs):
 
     Parameters
     ----------
-    arc_radius_nm : array_like
-        ground distance of the arc from the station, above 0 to 1000
-    turn_radius_nm : array_like
-        radius of the turn, above 0 to 1000
+    arc_radius_nm : array_like, in nautical miles
+        Ground distance of the arc from the station, above 0 to 1000.
+    turn_radius_nm : array_like, in nautical miles
+        Radius of the turn, above 0 to 1000.
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
-    float or numpy.ndarray
+    float or numpy.ndarray, in degrees
+        A float if every argument is a plain number.
 
     Raises
     ------
@@ -3317,7 +3505,9 @@ def lead_radial_inbound_deg(arc_radius_nm, turn_radius_nm, **kwargs):
     Notes
     -----
     Accuracy: Exact in the plane.
+
     Degenerate cases: For an arc of twice the turn radius it is 90 degrees.
+
     Source: Derived: the turn is a circle tangent to the radial and to the arc.
 
     Examples
@@ -3346,16 +3536,17 @@ def lead_radial_outbound_deg(arc_radius_nm, turn_radius_nm, **kwargs):
 
     Parameters
     ----------
-    arc_radius_nm : array_like
-        ground distance of the arc from the station, above 0 to 1000
-    turn_radius_nm : array_like
-        radius of the turn, above 0 to 1000
+    arc_radius_nm : array_like, in nautical miles
+        Ground distance of the arc from the station, above 0 to 1000.
+    turn_radius_nm : array_like, in nautical miles
+        Radius of the turn, above 0 to 1000.
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
-    float or numpy.ndarray
+    float or numpy.ndarray, in degrees
+        A float if every argument is a plain number.
 
     Raises
     ------
@@ -3366,7 +3557,9 @@ def lead_radial_outbound_deg(arc_radius_nm, turn_radius_nm, **kwargs):
     Notes
     -----
     Accuracy: Exact in the plane.
+
     Degenerate cases: None in the range.
+
     Source: Derived: the turn is a circle tangent to the radial and to the arc.
 
     Examples
@@ -3394,18 +3587,19 @@ def rule_lead_nm(groundspeed_kt, course_change_deg, height_above_station_ft=0.0,
 
     Parameters
     ----------
-    groundspeed_kt : array_like
-        groundspeed, 0 to 10 000
-    course_change_deg : array_like
-        change of course, either way, reduced to half a circle
-    height_above_station_ft : array_like
-        height above the station's antenna, -60 000 to 400 000 (default 0.0)
+    groundspeed_kt : array_like, in knots
+        Groundspeed, 0 to 10 000.
+    course_change_deg : array_like, in degrees
+        Change of course, either way, reduced to half a circle.
+    height_above_station_ft : array_like, in feet
+        Height above the station's antenna, -60 000 to 400 000 (default 0.0).
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
-    float or numpy.ndarray
+    float or numpy.ndarray, in nautical miles
+        A float if every argument is a plain number.
 
     Raises
     ------
@@ -3415,10 +3609,12 @@ def rule_lead_nm(groundspeed_kt, course_change_deg, height_above_station_ft=0.0,
 
     Notes
     -----
-    Accuracy: A rule: short by half at jet speeds, where no one flies the bank of standard rate.
-    See `lead_nm` for the exact lead.
+    Accuracy: A rule: short by half at jet speeds, where no one flies the bank of standard rate. See
+    `lead_nm` for the exact lead.
+
     Degenerate cases: Beyond 90 degrees the proportion goes on, while the exact lead grows like a
     tangent.
+
     Source: Common practice.
 
     Examples
@@ -3448,18 +3644,19 @@ def rule_reading_nm(groundspeed_kt, course_change_deg, height_above_station_ft=0
 
     Parameters
     ----------
-    groundspeed_kt : array_like
-        groundspeed, 0 to 10 000
-    course_change_deg : array_like
-        change of course, either way, reduced to half a circle
-    height_above_station_ft : array_like
-        height above the station's antenna, -60 000 to 400 000 (default 0.0)
+    groundspeed_kt : array_like, in knots
+        Groundspeed, 0 to 10 000.
+    course_change_deg : array_like, in degrees
+        Change of course, either way, reduced to half a circle.
+    height_above_station_ft : array_like, in feet
+        Height above the station's antenna, -60 000 to 400 000 (default 0.0).
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
-    float or numpy.ndarray
+    float or numpy.ndarray, in nautical miles
+        A float if every argument is a plain number.
 
     Raises
     ------
@@ -3472,7 +3669,9 @@ def rule_reading_nm(groundspeed_kt, course_change_deg, height_above_station_ft=0
     Accuracy: A rule whose two errors work against each other: the lead of standard rate is too
     short for a fast aircraft, and the sum of distance and height is more than the slant. See
     `dme_at_roll_in_nm` for the exact reading.
+
     Degenerate cases: As `rule_lead_nm`.
+
     Source: Common practice.
 
     Examples
@@ -3500,14 +3699,15 @@ def rule_least_dme_nm(height_ft, **kwargs):
 
     Parameters
     ----------
-    height_ft : array_like
-        height above the station's antenna, -60 000 to 400 000
+    height_ft : array_like, in feet
+        Height above the station's antenna, -60 000 to 400 000.
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
-    float or numpy.ndarray
+    float or numpy.ndarray, in nautical miles
+        A float if every argument is a plain number.
 
     Raises
     ------
@@ -3518,7 +3718,9 @@ def rule_least_dme_nm(height_ft, **kwargs):
     Notes
     -----
     Accuracy: 1.3 percent high: a nautical mile is 6 076.1 ft. See `least_dme_nm`.
+
     Degenerate cases: None.
+
     Source: Common practice.
 
     Examples
@@ -3546,14 +3748,15 @@ def rule_cone_radius_nm(height_ft, **kwargs):
 
     Parameters
     ----------
-    height_ft : array_like
-        height above the station's antenna, -60 000 to 400 000
+    height_ft : array_like, in feet
+        Height above the station's antenna, -60 000 to 400 000.
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
-    float or numpy.ndarray
+    float or numpy.ndarray, in nautical miles
+        A float if every argument is a plain number.
 
     Raises
     ------
@@ -3564,7 +3767,9 @@ def rule_cone_radius_nm(height_ft, **kwargs):
     Notes
     -----
     Accuracy: ICAO Doc 8168 takes 50 degrees, which is wider by 19 percent. See `cone_radius_nm`.
+
     Degenerate cases: At the station's height and below it the radius is zero.
+
     Source: Common practice.
 
     Examples
@@ -3592,16 +3797,17 @@ def rule_bank_deg(true_airspeed_kt, rule, **kwargs):
 
     Parameters
     ----------
-    true_airspeed_kt : array_like
-        true airspeed (the indicated one for `twenty_percent`), above 0 to 5000
+    true_airspeed_kt : array_like, in knots
+        True airspeed (the indicated one for `twenty_percent`), above 0 to 5000.
     rule : {"fifteen_percent", "tenth_and_seven", "tenth_and_five", "twenty_percent"}
-        which rule
+        Which rule.
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
-    float or numpy.ndarray
+    float or numpy.ndarray, in degrees
+        A float if every argument is a plain number.
 
     Raises
     ------
@@ -3613,7 +3819,9 @@ def rule_bank_deg(true_airspeed_kt, rule, **kwargs):
     -----
     Accuracy: They contradict each other; the exact bank is `atan(V / 364.07)`. See
     `bank_for_rate_deg`.
+
     Degenerate cases: At jet speeds the rules give more bank than anyone flies.
+
     Source: 15 percent, a tenth and 7, a tenth and 5: common practice. 20 percent: CNATRA P-1215.
 
     Examples
@@ -3621,7 +3829,7 @@ def rule_bank_deg(true_airspeed_kt, rule, **kwargs):
     >>> import lubberline
     >>> f"{lubberline.rule_bank_deg(120.0, 'tenth_and_seven'):.1f}"
     '19.0'
-    >>> [f"{value:.1f}" for value in lubberline.rule_bank_deg([120.0, 120.0], "tenth_and_seven")]
+    >>> [f"{value:.1f}" for value in lubberline.rule_bank_deg([120.0, 120.0], 'tenth_and_seven')]
     ['19.0', '19.0']
     """
     rule = chosen(_BANK_RULE, "rule", rule)
@@ -3643,16 +3851,17 @@ def rule_turn_radius_nm(speed_kt, rule, **kwargs):
 
     Parameters
     ----------
-    speed_kt : array_like
-        speed, above 0 to 5000
+    speed_kt : array_like, in knots
+        Speed, above 0 to 5000.
     rule : {"half_percent", "one_percent", "miles_a_minute_less_two", "tenth_of_square"}
-        which rule
+        Which rule.
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
-    float or numpy.ndarray
+    float or numpy.ndarray, in nautical miles
+        A float if every argument is a plain number.
 
     Raises
     ------
@@ -3664,7 +3873,9 @@ def rule_turn_radius_nm(speed_kt, rule, **kwargs):
     -----
     Accuracy: Within 6 percent of `V / (60 pi)` and `V / (30 pi)`; the last is 10 percent high
     throughout. See `turn_radius_nm`.
+
     Degenerate cases: Miles a minute less two is zero below 120 kt.
+
     Source: CNATRA P-340 p. 6-98; CNATRA P-1282; AFMAN 11-217 (rescinded), as quoted.
 
     Examples
@@ -3672,7 +3883,7 @@ def rule_turn_radius_nm(speed_kt, rule, **kwargs):
     >>> import lubberline
     >>> f"{lubberline.rule_turn_radius_nm(250.0, 'one_percent'):.2f}"
     '2.50'
-    >>> [f"{value:.2f}" for value in lubberline.rule_turn_radius_nm([250.0, 250.0], "one_percent")]
+    >>> [f"{value:.2f}" for value in lubberline.rule_turn_radius_nm([250.0, 250.0], 'one_percent')]
     ['2.50', '2.50']
     """
     rule = chosen(_RADIUS_RULE, "rule", rule)
@@ -3693,14 +3904,15 @@ def rule_radials_per_mile(arc_radius_nm, **kwargs):
 
     Parameters
     ----------
-    arc_radius_nm : array_like
-        distance of the arc from the station, above 0 to 1000
+    arc_radius_nm : array_like, in nautical miles
+        Distance of the arc from the station, above 0 to 1000.
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
     float or numpy.ndarray
+        A float if every argument is a plain number.
 
     Raises
     ------
@@ -3711,7 +3923,9 @@ def rule_radials_per_mile(arc_radius_nm, **kwargs):
     Notes
     -----
     Accuracy: 4.7 percent high.
+
     Degenerate cases: None in the range.
+
     Source: CNATRA P-871 chapter 4, Radial Interception from an Arc.
 
     Examples
@@ -3740,20 +3954,21 @@ def rule_lead_radials_deg(arc_radius_nm, turn_radius_nm, flown, rule, **kwargs):
 
     Parameters
     ----------
-    arc_radius_nm : array_like
-        distance of the arc from the station, above 0 to 1000
-    turn_radius_nm : array_like
-        radius of the turn, above 0 to 1000
+    arc_radius_nm : array_like, in nautical miles
+        Distance of the arc from the station, above 0 to 1000.
+    turn_radius_nm : array_like, in nautical miles
+        Radius of the turn, above 0 to 1000.
     flown : {"inbound", "outbound"}
-        whether the radial is flown inbound or outbound
+        Whether the radial is flown inbound or outbound.
     rule : {"plain", "proportion", "third"}
-        which correction
+        Which correction.
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
-    float or numpy.ndarray
+    float or numpy.ndarray, in degrees
+        A float if every argument is a plain number.
 
     Raises
     ------
@@ -3764,8 +3979,10 @@ def rule_lead_radials_deg(arc_radius_nm, turn_radius_nm, flown, rule, **kwargs):
     Notes
     -----
     Accuracy: A rule. See `arc_exit` for the exact lead in wind and with roll.
-    Degenerate cases: Where the exact turn toward the station no longer fits, the rules still give
-    a number.
+
+    Degenerate cases: Where the exact turn toward the station no longer fits, the rules still give a
+    number.
+
     Source: CNATRA P-871 chapter 4; CNATRA P-1204 p. 76; CNATRA P-1265 p. 2-10.
 
     Examples
@@ -3773,7 +3990,7 @@ def rule_lead_radials_deg(arc_radius_nm, turn_radius_nm, flown, rule, **kwargs):
     >>> import lubberline
     >>> f"{lubberline.rule_lead_radials_deg(10.0, 2.5, 'inbound', 'proportion'):.1f}"
     '17.5'
-    >>> [f"{value:.1f}" for value in lubberline.rule_lead_radials_deg([10.0, 10.0], 2.5, "inbound", "proportion")]
+    >>> [f"{value:.1f}" for value in lubberline.rule_lead_radials_deg([10.0, 10.0], 2.5, 'inbound', 'proportion')]
     ['17.5', '17.5']
     """
     flown = chosen(_RADIAL_FLOWN, "flown", flown)
@@ -3804,37 +4021,39 @@ class Observation(NamedTuple):
 def observe(station_latitude_deg, station_longitude_deg, station_elevation_ft, station_declination_deg, latitude_deg, longitude_deg, altitude_ft, **kwargs):
     r"""Radial, DME, ground distance and elevation angle of an aircraft from a station.
 
-    The radial is the azimuth of the geodesic on WGS-84 at the station less its declination; the
-    DME reading is the straight line between antenna and aircraft at their heights, in
-    earth-centred coordinates.
+    The radial is the azimuth of the geodesic on WGS-84 at the station less its declination; the DME
+    reading is the straight line between antenna and aircraft at their heights, in earth-centred
+    coordinates.
 
     Parameters
     ----------
-    station_latitude_deg : array_like
-        latitude of the antenna, -90 to 90
-    station_longitude_deg : array_like
-        longitude of the antenna, any finite number
-    station_elevation_ft : array_like
-        elevation of the antenna above mean sea level, -16 500 to 60 000
-    station_declination_deg : array_like
-        angle from true north to the station's north, positive east, -180 to 180
-    latitude_deg : array_like
-        latitude of the aircraft, -90 to 90
-    longitude_deg : array_like
-        longitude of the aircraft, any finite number
-    altitude_ft : array_like
-        altitude of the aircraft above mean sea level, -16 500 to 400 000
+    station_latitude_deg : array_like, in degrees
+        Latitude of the antenna, -90 to 90.
+    station_longitude_deg : array_like, in degrees
+        Longitude of the antenna, any finite number.
+    station_elevation_ft : array_like, in feet
+        Elevation of the antenna above mean sea level, -16 500 to 60 000.
+    station_declination_deg : array_like, in degrees
+        Angle from true north to the station's north, positive east, -180 to 180.
+    latitude_deg : array_like, in degrees
+        Latitude of the aircraft, -90 to 90.
+    longitude_deg : array_like, in degrees
+        Longitude of the aircraft, any finite number.
+    altitude_ft : array_like, in feet
+        Altitude of the aircraft above mean sea level, -16 500 to 400 000.
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
     Observation
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
         `radial_deg`: Direction of the aircraft from the station, in the station's north, 0 to 360;
-        NaN exactly overhead.
-        `dme_nm`: Straight distance from antenna to aircraft: the DME reading.
-        `ground_distance_nm`: Distance along the ground.
-        `elevation_angle_deg`: Angle of the aircraft above the station's horizontal.
+        NaN exactly overhead, in degrees.
+        `dme_nm`: Straight distance from antenna to aircraft: the DME reading, in nautical miles.
+        `ground_distance_nm`: Distance along the ground, in nautical miles.
+        `elevation_angle_deg`: Angle of the aircraft above the station's horizontal, in degrees.
 
     Raises
     ------
@@ -3846,7 +4065,9 @@ def observe(station_latitude_deg, station_longitude_deg, station_elevation_ft, s
     -----
     Accuracy: 15 nanometres along the ground, a micrometre along the slant. Mean sea level is taken
     for the ellipsoid.
+
     Degenerate cases: Exactly overhead the radial is NaN. Reception is not judged here.
+
     Source: C. F. F. Karney, Algorithms for geodesics, Journal of Geodesy 87 (2013) 43-55;
     earth-centred coordinates of WGS-84 (NGA.STND.0036_1.0.0_WGS84, from memory).
 
@@ -3863,7 +4084,7 @@ def observe(station_latitude_deg, station_longitude_deg, station_elevation_ft, s
     if not kwargs:
         answer = _scalar_observe(station_latitude_deg, station_longitude_deg, station_elevation_ft, station_declination_deg, latitude_deg, longitude_deg, altitude_ft)
         if answer is not None:
-            return Observation._make(answer)
+            return named(Observation, answer)
     return Observation._make(many("observe", Observation._fields, (station_latitude_deg, station_longitude_deg, station_elevation_ft, station_declination_deg, latitude_deg, longitude_deg, altitude_ft), kwargs))
 
 
@@ -3877,16 +4098,17 @@ def cone_radius_nm(height_ft, cone_half_angle_deg=50.0, **kwargs):
 
     Parameters
     ----------
-    height_ft : array_like
-        height above the station's antenna, -60 000 to 400 000
-    cone_half_angle_deg : array_like
-        half-angle from the vertical, above 0 below 90 (default 50.0)
+    height_ft : array_like, in feet
+        Height above the station's antenna, -60 000 to 400 000.
+    cone_half_angle_deg : array_like, in degrees
+        Half-angle from the vertical, above 0 below 90 (default 50.0).
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
-    float or numpy.ndarray
+    float or numpy.ndarray, in nautical miles
+        A float if every argument is a plain number.
 
     Raises
     ------
@@ -3897,9 +4119,11 @@ def cone_radius_nm(height_ft, cone_half_angle_deg=50.0, **kwargs):
     Notes
     -----
     Accuracy: Over a flat earth: 0.2 percent at 60 000 ft.
+
     Degenerate cases: At the station's height and below it the radius is zero.
-    Source: 50 degrees for a VOR, 40 for an NDB: ICAO Doc 8168 Vol II (5th ed. 2006), Part I
-    Section 2 Chapter 2, 2.5.
+
+    Source: 50 degrees for a VOR, 40 for an NDB: ICAO Doc 8168 Vol II (5th ed. 2006), Part I Section
+    2 Chapter 2, 2.5.
 
     Examples
     --------
@@ -3926,16 +4150,17 @@ def time_to_fly_s(distance_nm, groundspeed_kt, **kwargs):
 
     Parameters
     ----------
-    distance_nm : array_like
-        distance along the surface, 0 to 10 900
-    groundspeed_kt : array_like
-        groundspeed, above 0 to 10 000
+    distance_nm : array_like, in nautical miles
+        Distance along the surface, 0 to 10 900.
+    groundspeed_kt : array_like, in knots
+        Groundspeed, above 0 to 10 000.
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
-    float or numpy.ndarray
+    float or numpy.ndarray, in seconds
+        A float if every argument is a plain number.
 
     Raises
     ------
@@ -3946,7 +4171,9 @@ def time_to_fly_s(distance_nm, groundspeed_kt, **kwargs):
     Notes
     -----
     Accuracy: Rounding.
+
     Degenerate cases: No distance takes no time.
+
     Source: The definition of speed.
 
     Examples
@@ -3974,16 +4201,17 @@ def distance_flown_nm(groundspeed_kt, elapsed_s, **kwargs):
 
     Parameters
     ----------
-    groundspeed_kt : array_like
-        groundspeed, 0 to 10 000
-    elapsed_s : array_like
-        time flown, above 0 to 1 000 000
+    groundspeed_kt : array_like, in knots
+        Groundspeed, 0 to 10 000.
+    elapsed_s : array_like, in seconds
+        Time flown, above 0 to 1 000 000.
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
-    float or numpy.ndarray
+    float or numpy.ndarray, in nautical miles
+        A float if every argument is a plain number.
 
     Raises
     ------
@@ -3994,7 +4222,9 @@ def distance_flown_nm(groundspeed_kt, elapsed_s, **kwargs):
     Notes
     -----
     Accuracy: Rounding.
+
     Degenerate cases: None in the range.
+
     Source: The definition of speed.
 
     Examples
@@ -4022,16 +4252,17 @@ def groundspeed_from_time_kt(distance_nm, elapsed_s, **kwargs):
 
     Parameters
     ----------
-    distance_nm : array_like
-        distance along the surface, 0 to 10 900
-    elapsed_s : array_like
-        time flown, above 0 to 1 000 000
+    distance_nm : array_like, in nautical miles
+        Distance along the surface, 0 to 10 900.
+    elapsed_s : array_like, in seconds
+        Time flown, above 0 to 1 000 000.
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
-    float or numpy.ndarray
+    float or numpy.ndarray, in knots
+        A float if every argument is a plain number.
 
     Raises
     ------
@@ -4042,7 +4273,9 @@ def groundspeed_from_time_kt(distance_nm, elapsed_s, **kwargs):
     Notes
     -----
     Accuracy: Rounding.
+
     Degenerate cases: No distance is no speed.
+
     Source: The definition of speed.
 
     Examples
@@ -4070,22 +4303,23 @@ def time_between_fixes_s(lat1_deg, lon1_deg, lat2_deg, lon2_deg, groundspeed_kt,
 
     Parameters
     ----------
-    lat1_deg : array_like
-        latitude of the first fix, -90 to 90
-    lon1_deg : array_like
-        longitude of the first fix, any finite number
-    lat2_deg : array_like
-        latitude of the second fix, -90 to 90
-    lon2_deg : array_like
-        longitude of the second fix, any finite number
-    groundspeed_kt : array_like
-        groundspeed, above 0 to 10 000
+    lat1_deg : array_like, in degrees
+        Latitude of the first fix, -90 to 90.
+    lon1_deg : array_like, in degrees
+        Longitude of the first fix, any finite number.
+    lat2_deg : array_like, in degrees
+        Latitude of the second fix, -90 to 90.
+    lon2_deg : array_like, in degrees
+        Longitude of the second fix, any finite number.
+    groundspeed_kt : array_like, in knots
+        Groundspeed, above 0 to 10 000.
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
-    float or numpy.ndarray
+    float or numpy.ndarray, in seconds
+        A float if every argument is a plain number.
 
     Raises
     ------
@@ -4096,7 +4330,9 @@ def time_between_fixes_s(lat1_deg, lon1_deg, lat2_deg, lon2_deg, groundspeed_kt,
     Notes
     -----
     Accuracy: 15 nanometres of distance.
+
     Degenerate cases: Coincident fixes take no time.
+
     Source: C. F. F. Karney, Algorithms for geodesics, Journal of Geodesy 87 (2013) 43-55, doi
     10.1007/s00190-012-0578-z.
 
@@ -4138,23 +4374,25 @@ def station_by_bearing_change(elapsed_s, bearing_change_deg, groundspeed_kt, ang
 
     Parameters
     ----------
-    elapsed_s : array_like
-        time flown, above 0 to 1 000 000
-    bearing_change_deg : array_like
-        change of the bearing, without its side, above 0 below 180
-    groundspeed_kt : array_like
-        groundspeed, above 0 to 10 000
-    angle_off_bow_deg : array_like
-        between the track and the first bearing, without its side, above 0 below 180 (default 90.0)
+    elapsed_s : array_like, in seconds
+        Time flown, above 0 to 1 000 000.
+    bearing_change_deg : array_like, in degrees
+        Change of the bearing, without its side, above 0 below 180.
+    groundspeed_kt : array_like, in knots
+        Groundspeed, above 0 to 10 000.
+    angle_off_bow_deg : array_like, in degrees
+        Between the track and the first bearing, without its side, above 0 below 180 (default 90.0).
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
     StationByBearingChange
-        `distance_nm`: Distance to the station at the second bearing.
-        `time_s`: Time to the station from there, at the same groundspeed.
-        `distance_before_nm`: Distance to the station at the first bearing.
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `distance_nm`: Distance to the station at the second bearing, in nautical miles.
+        `time_s`: Time to the station from there, at the same groundspeed, in seconds.
+        `distance_before_nm`: Distance to the station at the first bearing, in nautical miles.
 
     Raises
     ------
@@ -4166,7 +4404,9 @@ def station_by_bearing_change(elapsed_s, bearing_change_deg, groundspeed_kt, ang
     -----
     Accuracy: Rounding on a plane. The bearings govern: with a change of 10 degrees, half a degree
     of error is 5 percent.
+
     Degenerate cases: None in the range.
+
     Source: The law of sines.
 
     Examples
@@ -4184,7 +4424,7 @@ def station_by_bearing_change(elapsed_s, bearing_change_deg, groundspeed_kt, ang
     if not kwargs:
         answer = _scalar_station_by_bearing_change(elapsed_s, bearing_change_deg, groundspeed_kt, angle_off_bow_deg)
         if answer is not None:
-            return StationByBearingChange._make(answer)
+            return named(StationByBearingChange, answer)
     return StationByBearingChange._make(many("station_by_bearing_change", StationByBearingChange._fields, (elapsed_s, bearing_change_deg, groundspeed_kt, angle_off_bow_deg), kwargs))
 
 
@@ -4198,16 +4438,17 @@ def time_to_station_rule_s(elapsed_s, bearing_change_deg, **kwargs):
 
     Parameters
     ----------
-    elapsed_s : array_like
-        time flown, above 0 to 1 000 000
-    bearing_change_deg : array_like
-        change of the bearing, without its side, above 0 below 180
+    elapsed_s : array_like, in seconds
+        Time flown, above 0 to 1 000 000.
+    bearing_change_deg : array_like, in degrees
+        Change of the bearing, without its side, above 0 below 180.
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
-    float or numpy.ndarray
+    float or numpy.ndarray, in seconds
+        A float if every argument is a plain number.
 
     Raises
     ------
@@ -4218,9 +4459,10 @@ def time_to_station_rule_s(elapsed_s, bearing_change_deg, **kwargs):
     Notes
     -----
     Accuracy: Too long by 4.6 percent at 5 degrees of change, 4.2 at 10 and 2.6 at 20; right at 30.
+
     Degenerate cases: None in the range.
-    Source: FAA-H-8083-15, Instrument Flying Handbook, time and distance check, read in a
-    quotation.
+
+    Source: FAA-H-8083-15, Instrument Flying Handbook, time and distance check, read in a quotation.
 
     Examples
     --------
@@ -4247,16 +4489,17 @@ def turn_radius_nm(true_airspeed_kt, bank_deg, **kwargs):
 
     Parameters
     ----------
-    true_airspeed_kt : array_like
-        true airspeed, above 0 to 5000
-    bank_deg : array_like
-        angle of bank, above 0 below 90
+    true_airspeed_kt : array_like, in knots
+        True airspeed, above 0 to 5000.
+    bank_deg : array_like, in degrees
+        Angle of bank, above 0 below 90.
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
-    float or numpy.ndarray
+    float or numpy.ndarray, in nautical miles
+        A float if every argument is a plain number.
 
     Raises
     ------
@@ -4268,9 +4511,11 @@ def turn_radius_nm(true_airspeed_kt, bank_deg, **kwargs):
     -----
     Accuracy: Rounding error; standard gravity stands for the local one, which differs by up to 0.3
     percent at the surface.
+
     Degenerate cases: None in the range.
-    Source: Equilibrium in a coordinated turn; ICAO Doc 8168 Vol II (5th ed. 2006), Part I Section
-    2 Chapter 3.
+
+    Source: Equilibrium in a coordinated turn; ICAO Doc 8168 Vol II (5th ed. 2006), Part I Section 2
+    Chapter 3.
 
     Examples
     --------
@@ -4297,16 +4542,17 @@ def turn_rate_deg_per_s(true_airspeed_kt, bank_deg, **kwargs):
 
     Parameters
     ----------
-    true_airspeed_kt : array_like
-        true airspeed, above 0 to 5000
-    bank_deg : array_like
-        angle of bank, above 0 below 90
+    true_airspeed_kt : array_like, in knots
+        True airspeed, above 0 to 5000.
+    bank_deg : array_like, in degrees
+        Angle of bank, above 0 below 90.
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
-    float or numpy.ndarray
+    float or numpy.ndarray, in degrees per second
+        A float if every argument is a plain number.
 
     Raises
     ------
@@ -4317,9 +4563,11 @@ def turn_rate_deg_per_s(true_airspeed_kt, bank_deg, **kwargs):
     Notes
     -----
     Accuracy: Rounding error.
+
     Degenerate cases: None in the range.
-    Source: Equilibrium in a coordinated turn; ICAO Doc 8168 Vol II (5th ed. 2006), Part I Section
-    2 Chapter 3.
+
+    Source: Equilibrium in a coordinated turn; ICAO Doc 8168 Vol II (5th ed. 2006), Part I Section 2
+    Chapter 3.
 
     Examples
     --------
@@ -4346,16 +4594,17 @@ def bank_for_rate_deg(true_airspeed_kt, turn_rate_deg_per_s=3.0, **kwargs):
 
     Parameters
     ----------
-    true_airspeed_kt : array_like
-        true airspeed, above 0 to 5000
-    turn_rate_deg_per_s : array_like
-        rate of turn, above 0 (default 3.0)
+    true_airspeed_kt : array_like, in knots
+        True airspeed, above 0 to 5000.
+    turn_rate_deg_per_s : array_like, in degrees per second
+        Rate of turn, above 0 (default 3.0).
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
-    float or numpy.ndarray
+    float or numpy.ndarray, in degrees
+        A float if every argument is a plain number.
 
     Raises
     ------
@@ -4366,9 +4615,11 @@ def bank_for_rate_deg(true_airspeed_kt, turn_rate_deg_per_s=3.0, **kwargs):
     Notes
     -----
     Accuracy: Rounding error.
+
     Degenerate cases: A rate that needs a bank of 90 degrees is refused.
-    Source: Equilibrium in a coordinated turn; ICAO Doc 8168 Vol II (5th ed. 2006), Part I Section
-    2 Chapter 3.
+
+    Source: Equilibrium in a coordinated turn; ICAO Doc 8168 Vol II (5th ed. 2006), Part I Section 2
+    Chapter 3.
 
     Examples
     --------
@@ -4395,16 +4646,17 @@ def bank_for_radius_deg(true_airspeed_kt, turn_radius_nm, **kwargs):
 
     Parameters
     ----------
-    true_airspeed_kt : array_like
-        true airspeed, above 0 to 5000
-    turn_radius_nm : array_like
-        radius of the turn, above 0 to 1000
+    true_airspeed_kt : array_like, in knots
+        True airspeed, above 0 to 5000.
+    turn_radius_nm : array_like, in nautical miles
+        Radius of the turn, above 0 to 1000.
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
-    float or numpy.ndarray
+    float or numpy.ndarray, in degrees
+        A float if every argument is a plain number.
 
     Raises
     ------
@@ -4415,9 +4667,11 @@ def bank_for_radius_deg(true_airspeed_kt, turn_radius_nm, **kwargs):
     Notes
     -----
     Accuracy: Rounding error.
+
     Degenerate cases: A radius that needs a bank of 90 degrees to rounding is refused.
-    Source: Equilibrium in a coordinated turn; ICAO Doc 8168 Vol II (5th ed. 2006), Part I Section
-    2 Chapter 3.
+
+    Source: Equilibrium in a coordinated turn; ICAO Doc 8168 Vol II (5th ed. 2006), Part I Section 2
+    Chapter 3.
 
     Examples
     --------
@@ -4444,16 +4698,17 @@ def radius_at_rate_nm(true_airspeed_kt, turn_rate_deg_per_s=3.0, **kwargs):
 
     Parameters
     ----------
-    true_airspeed_kt : array_like
-        true airspeed, above 0 to 5000
-    turn_rate_deg_per_s : array_like
-        rate of turn, above 0 (default 3.0)
+    true_airspeed_kt : array_like, in knots
+        True airspeed, above 0 to 5000.
+    turn_rate_deg_per_s : array_like, in degrees per second
+        Rate of turn, above 0 (default 3.0).
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
-    float or numpy.ndarray
+    float or numpy.ndarray, in nautical miles
+        A float if every argument is a plain number.
 
     Raises
     ------
@@ -4464,7 +4719,9 @@ def radius_at_rate_nm(true_airspeed_kt, turn_rate_deg_per_s=3.0, **kwargs):
     Notes
     -----
     Accuracy: Rounding error.
+
     Degenerate cases: An infinite rate gives a radius of zero.
+
     Source: The definition of angular velocity.
 
     Examples
@@ -4492,14 +4749,15 @@ def load_factor(bank_deg, **kwargs):
 
     Parameters
     ----------
-    bank_deg : array_like
-        angle of bank, above 0 below 90
+    bank_deg : array_like, in degrees
+        Angle of bank, above 0 below 90.
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
     float or numpy.ndarray
+        A float if every argument is a plain number.
 
     Raises
     ------
@@ -4510,7 +4768,9 @@ def load_factor(bank_deg, **kwargs):
     Notes
     -----
     Accuracy: Rounding error.
+
     Degenerate cases: None in the range.
+
     Source: Equilibrium of lift and weight.
 
     Examples
@@ -4539,13 +4799,14 @@ def bank_for_load_factor_deg(load_factor, **kwargs):
     Parameters
     ----------
     load_factor : array_like
-        lift over weight, above 1 to 100
+        Lift over weight, above 1 to 100.
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
-    float or numpy.ndarray
+    float or numpy.ndarray, in degrees
+        A float if every argument is a plain number.
 
     Raises
     ------
@@ -4556,7 +4817,9 @@ def bank_for_load_factor_deg(load_factor, **kwargs):
     Notes
     -----
     Accuracy: Rounding error, near a load factor of 1 too.
+
     Degenerate cases: None in the range.
+
     Source: Equilibrium of lift and weight.
 
     Examples
@@ -4598,21 +4861,23 @@ def limited_turn(true_airspeed_kt, bank_limit_deg=25.0, turn_rate_limit_deg_per_
 
     Parameters
     ----------
-    true_airspeed_kt : array_like
-        true airspeed, above 0 to 5000
-    bank_limit_deg : array_like
-        greatest bank, above 0 below 90 (default 25.0)
-    turn_rate_limit_deg_per_s : array_like
-        greatest rate of turn, above 0 (default 3.0)
+    true_airspeed_kt : array_like, in knots
+        True airspeed, above 0 to 5000.
+    bank_limit_deg : array_like, in degrees
+        Greatest bank, above 0 below 90 (default 25.0).
+    turn_rate_limit_deg_per_s : array_like, in degrees per second
+        Greatest rate of turn, above 0 (default 3.0).
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
     LimitedTurn
-        `bank_deg`: The bank that is flown.
-        `turn_rate_deg_per_s`: The rate of turn at it.
-        `radius_nm`: The radius in still air.
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `bank_deg`: The bank that is flown, in degrees.
+        `turn_rate_deg_per_s`: The rate of turn at it, in degrees per second.
+        `radius_nm`: The radius in still air, in nautical miles.
         `governed_by`: What governs the bank: 0 the bank limit, 1 the limit of the rate of turn.
 
     Raises
@@ -4624,7 +4889,9 @@ def limited_turn(true_airspeed_kt, bank_limit_deg=25.0, turn_rate_limit_deg_per_
     Notes
     -----
     Accuracy: Rounding error.
+
     Degenerate cases: Where both limits ask for the same bank, the bank limit is named.
+
     Source: ICAO Doc 8168 Vol II (5th ed. 2006), Part I Section 2 Chapter 3 and Table I-4-3-App C-1
     (25 degrees, at most 3 deg/s).
 
@@ -4641,7 +4908,7 @@ def limited_turn(true_airspeed_kt, bank_limit_deg=25.0, turn_rate_limit_deg_per_
     if not kwargs:
         answer = _scalar_limited_turn(true_airspeed_kt, bank_limit_deg, turn_rate_limit_deg_per_s)
         if answer is not None:
-            return LimitedTurn._make(answer)
+            return named(LimitedTurn, answer)
     return LimitedTurn._make(many("limited_turn", LimitedTurn._fields, (true_airspeed_kt, bank_limit_deg, turn_rate_limit_deg_per_s), kwargs))
 
 
@@ -4673,27 +4940,30 @@ def rolled_turn(true_airspeed_kt, heading_change_deg, bank_limit_deg=25.0, turn_
 
     Parameters
     ----------
-    true_airspeed_kt : array_like
-        true airspeed, above 0 to 5000
-    heading_change_deg : array_like
-        change of heading, right positive, -360 to 360
-    bank_limit_deg : array_like
-        greatest bank, above 0 below 90 (default 25.0)
-    turn_rate_limit_deg_per_s : array_like
-        greatest rate of turn, above 0 (default 3.0)
-    roll_rate_deg_per_s : array_like
-        rate of roll, above 0, infinite for an instant roll (default 5.0)
+    true_airspeed_kt : array_like, in knots
+        True airspeed, above 0 to 5000.
+    heading_change_deg : array_like, in degrees
+        Change of heading, right positive, -360 to 360.
+    bank_limit_deg : array_like, in degrees
+        Greatest bank, above 0 below 90 (default 25.0).
+    turn_rate_limit_deg_per_s : array_like, in degrees per second
+        Greatest rate of turn, above 0 (default 3.0).
+    roll_rate_deg_per_s : array_like, in degrees per second
+        Rate of roll, above 0, infinite for an instant roll (default 5.0).
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
     RolledTurn
-        `bank_deg`: The greatest bank.
-        `duration_s`: From the first roll to wings level.
-        `roll_duration_s`: The duration of one roll, in or out.
-        `advance_nm`: Distance made good through the air along the first heading.
-        `transfer_nm`: Distance made good through the air across the first heading, right positive.
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `bank_deg`: The greatest bank, in degrees.
+        `duration_s`: From the first roll to wings level, in seconds.
+        `roll_duration_s`: The duration of one roll, in or out, in seconds.
+        `advance_nm`: Distance made good through the air along the first heading, in nautical miles.
+        `transfer_nm`: Distance made good through the air across the first heading, right positive,
+        in nautical miles.
         `governed_by`: What governs the bank: 0 the bank limit, 1 the limit of the rate of turn, 2
         the roll, 3 no turn.
 
@@ -4706,7 +4976,9 @@ def rolled_turn(true_airspeed_kt, heading_change_deg, bank_limit_deg=25.0, turn_
     Notes
     -----
     Accuracy: 1e-10 of the size of the turn against a fine integration in time.
+
     Degenerate cases: A change of zero takes no time and no distance.
+
     Source: Equilibrium in a coordinated level turn; derived.
 
     Examples
@@ -4722,7 +4994,7 @@ def rolled_turn(true_airspeed_kt, heading_change_deg, bank_limit_deg=25.0, turn_
     if not kwargs:
         answer = _scalar_rolled_turn(true_airspeed_kt, heading_change_deg, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s)
         if answer is not None:
-            return RolledTurn._make(answer)
+            return named(RolledTurn, answer)
     return RolledTurn._make(many("rolled_turn", RolledTurn._fields, (true_airspeed_kt, heading_change_deg, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s), kwargs))
 
 
@@ -4746,22 +5018,24 @@ def wind_triangle(course_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, **
 
     Parameters
     ----------
-    course_deg : array_like
-        the course to hold, any finite number
-    true_airspeed_kt : array_like
-        true airspeed, above 0 to 5000
-    wind_from_deg : array_like
-        where the wind blows from, any finite number
-    wind_speed_kt : array_like
-        speed of the wind, 0 to 1000
+    course_deg : array_like, in degrees
+        The course to hold, any finite number.
+    true_airspeed_kt : array_like, in knots
+        True airspeed, above 0 to 5000.
+    wind_from_deg : array_like, in degrees
+        Where the wind blows from, any finite number.
+    wind_speed_kt : array_like, in knots
+        Speed of the wind, 0 to 1000.
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
     WindTriangle
-        `heading_deg`: The heading to fly, 0 to 360, from the north of the course.
-        `groundspeed_kt`: The speed made good along the course.
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `heading_deg`: The heading to fly, 0 to 360, from the north of the course, in degrees.
+        `groundspeed_kt`: The speed made good along the course, in knots.
 
     Raises
     ------
@@ -4772,9 +5046,11 @@ def wind_triangle(course_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, **
     Notes
     -----
     Accuracy: Rounding.
+
     Degenerate cases: In calm air the heading is the course. A wind faster than the aircraft leaves
     courses downwind that can be held; of the two headings that hold such a course the one with the
     higher groundspeed is given.
+
     Source: The triangle of velocities; FAA-H-8083-25, Pilot's Handbook of Aeronautical Knowledge,
     chapter 16 (from memory).
 
@@ -4791,7 +5067,7 @@ def wind_triangle(course_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, **
     if not kwargs:
         answer = _scalar_wind_triangle(course_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt)
         if answer is not None:
-            return WindTriangle._make(answer)
+            return named(WindTriangle, answer)
     return WindTriangle._make(many("wind_triangle", WindTriangle._fields, (course_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt), kwargs))
 
 
@@ -4805,20 +5081,21 @@ def wind_correction_deg(course_deg, true_airspeed_kt, wind_from_deg, wind_speed_
 
     Parameters
     ----------
-    course_deg : array_like
-        the course to hold, any finite number
-    true_airspeed_kt : array_like
-        true airspeed, above 0 to 5000
-    wind_from_deg : array_like
-        where the wind blows from, any finite number
-    wind_speed_kt : array_like
-        speed of the wind, 0 to 1000
+    course_deg : array_like, in degrees
+        The course to hold, any finite number.
+    true_airspeed_kt : array_like, in knots
+        True airspeed, above 0 to 5000.
+    wind_from_deg : array_like, in degrees
+        Where the wind blows from, any finite number.
+    wind_speed_kt : array_like, in knots
+        Speed of the wind, 0 to 1000.
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
-    float or numpy.ndarray
+    float or numpy.ndarray, in degrees
+        A float if every argument is a plain number.
 
     Raises
     ------
@@ -4829,7 +5106,9 @@ def wind_correction_deg(course_deg, true_airspeed_kt, wind_from_deg, wind_speed_
     Notes
     -----
     Accuracy: Rounding.
+
     Degenerate cases: As `wind_triangle`.
+
     Source: As `wind_triangle`.
 
     Examples
@@ -4869,23 +5148,27 @@ def track_and_groundspeed(heading_deg, true_airspeed_kt, wind_from_deg, wind_spe
 
     Parameters
     ----------
-    heading_deg : array_like
-        the heading, any finite number
-    true_airspeed_kt : array_like
-        true airspeed, 0 to 5000
-    wind_from_deg : array_like
-        where the wind blows from, any finite number
-    wind_speed_kt : array_like
-        speed of the wind, 0 to 1000
+    heading_deg : array_like, in degrees
+        The heading, any finite number.
+    true_airspeed_kt : array_like, in knots
+        True airspeed, 0 to 5000.
+    wind_from_deg : array_like, in degrees
+        Where the wind blows from, any finite number.
+    wind_speed_kt : array_like, in knots
+        Speed of the wind, 0 to 1000.
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
     TrackAndGroundspeed
-        `track_deg`: Direction of motion over the ground, 0 to 360; NaN where there is no motion.
-        `groundspeed_kt`: Speed over the ground.
-        `drift_deg`: Track less heading, right positive, -180 to 180; NaN where there is no motion.
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `track_deg`: Direction of motion over the ground, 0 to 360; NaN where there is no motion, in
+        degrees.
+        `groundspeed_kt`: Speed over the ground, in knots.
+        `drift_deg`: Track less heading, right positive, -180 to 180; NaN where there is no motion,
+        in degrees.
 
     Raises
     ------
@@ -4896,8 +5179,10 @@ def track_and_groundspeed(heading_deg, true_airspeed_kt, wind_from_deg, wind_spe
     Notes
     -----
     Accuracy: Rounding.
-    Degenerate cases: Where the wind cancels the airspeed there is no track and no drift (NaN).
-    With no airspeed the track is downwind.
+
+    Degenerate cases: Where the wind cancels the airspeed there is no track and no drift (NaN). With
+    no airspeed the track is downwind.
+
     Source: The triangle of velocities.
 
     Examples
@@ -4915,7 +5200,7 @@ def track_and_groundspeed(heading_deg, true_airspeed_kt, wind_from_deg, wind_spe
     if not kwargs:
         answer = _scalar_track_and_groundspeed(heading_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt)
         if answer is not None:
-            return TrackAndGroundspeed._make(answer)
+            return named(TrackAndGroundspeed, answer)
     return TrackAndGroundspeed._make(many("track_and_groundspeed", TrackAndGroundspeed._fields, (heading_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt), kwargs))
 
 
@@ -4938,22 +5223,24 @@ def wind_from_track(heading_deg, true_airspeed_kt, track_deg, groundspeed_kt, **
 
     Parameters
     ----------
-    heading_deg : array_like
-        the heading, any finite number
-    true_airspeed_kt : array_like
-        true airspeed, 0 to 5000
-    track_deg : array_like
-        the track made good, any finite number
-    groundspeed_kt : array_like
-        the groundspeed, 0 to 10 000
+    heading_deg : array_like, in degrees
+        The heading, any finite number.
+    true_airspeed_kt : array_like, in knots
+        True airspeed, 0 to 5000.
+    track_deg : array_like, in degrees
+        The track made good, any finite number.
+    groundspeed_kt : array_like, in knots
+        The groundspeed, 0 to 10 000.
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
     WindFromTrack
-        `wind_from_deg`: Where the wind blows from, 0 to 360; 0 in calm air.
-        `wind_speed_kt`: Speed of the wind.
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `wind_from_deg`: Where the wind blows from, 0 to 360; 0 in calm air, in degrees.
+        `wind_speed_kt`: Speed of the wind, in knots.
 
     Raises
     ------
@@ -4965,7 +5252,9 @@ def wind_from_track(heading_deg, true_airspeed_kt, track_deg, groundspeed_kt, **
     -----
     Accuracy: Rounding; what matters is the observation. One degree of drift at 450 kt is 8 kt of
     wind across.
+
     Degenerate cases: Calm air is 0 kt from 0 degrees, as it is reported.
+
     Source: The triangle of velocities.
 
     Examples
@@ -4981,7 +5270,7 @@ def wind_from_track(heading_deg, true_airspeed_kt, track_deg, groundspeed_kt, **
     if not kwargs:
         answer = _scalar_wind_from_track(heading_deg, true_airspeed_kt, track_deg, groundspeed_kt)
         if answer is not None:
-            return WindFromTrack._make(answer)
+            return named(WindFromTrack, answer)
     return WindFromTrack._make(many("wind_from_track", WindFromTrack._fields, (heading_deg, true_airspeed_kt, track_deg, groundspeed_kt), kwargs))
 
 
@@ -5005,20 +5294,22 @@ def wind_components(course_deg, wind_from_deg, wind_speed_kt, **kwargs):
 
     Parameters
     ----------
-    course_deg : array_like
-        the course, any finite number
-    wind_from_deg : array_like
-        where the wind blows from, any finite number
-    wind_speed_kt : array_like
-        speed of the wind, 0 to 1000
+    course_deg : array_like, in degrees
+        The course, any finite number.
+    wind_from_deg : array_like, in degrees
+        Where the wind blows from, any finite number.
+    wind_speed_kt : array_like, in knots
+        Speed of the wind, 0 to 1000.
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
     WindComponents
-        `headwind_kt`: Against the course; a tailwind is negative.
-        `crosswind_kt`: From the right of the course; from the left is negative.
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `headwind_kt`: Against the course; a tailwind is negative, in knots.
+        `crosswind_kt`: From the right of the course; from the left is negative, in knots.
 
     Raises
     ------
@@ -5029,7 +5320,9 @@ def wind_components(course_deg, wind_from_deg, wind_speed_kt, **kwargs):
     Notes
     -----
     Accuracy: Rounding.
+
     Degenerate cases: Calm air has two parts of zero.
+
     Source: The two projections of a vector.
 
     Examples
@@ -5045,7 +5338,7 @@ def wind_components(course_deg, wind_from_deg, wind_speed_kt, **kwargs):
     if not kwargs:
         answer = _scalar_wind_components(course_deg, wind_from_deg, wind_speed_kt)
         if answer is not None:
-            return WindComponents._make(answer)
+            return named(WindComponents, answer)
     return WindComponents._make(many("wind_components", WindComponents._fields, (course_deg, wind_from_deg, wind_speed_kt), kwargs))
 
 
@@ -5068,20 +5361,22 @@ def wind_from_components(course_deg, headwind_kt, crosswind_kt, **kwargs):
 
     Parameters
     ----------
-    course_deg : array_like
-        the course, any finite number
-    headwind_kt : array_like
-        part against the course, -1000 to 1000
-    crosswind_kt : array_like
-        part from the right of the course, -1000 to 1000
+    course_deg : array_like, in degrees
+        The course, any finite number.
+    headwind_kt : array_like, in knots
+        Part against the course, -1000 to 1000.
+    crosswind_kt : array_like, in knots
+        Part from the right of the course, -1000 to 1000.
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
     WindFromComponents
-        `wind_from_deg`: Where the wind blows from, 0 to 360; 0 in calm air.
-        `wind_speed_kt`: Speed of the wind.
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `wind_from_deg`: Where the wind blows from, 0 to 360; 0 in calm air, in degrees.
+        `wind_speed_kt`: Speed of the wind, in knots.
 
     Raises
     ------
@@ -5092,7 +5387,9 @@ def wind_from_components(course_deg, headwind_kt, crosswind_kt, **kwargs):
     Notes
     -----
     Accuracy: Rounding.
+
     Degenerate cases: Two parts of zero are calm air: 0 kt from 0 degrees.
+
     Source: The two projections of a vector.
 
     Examples
@@ -5108,7 +5405,7 @@ def wind_from_components(course_deg, headwind_kt, crosswind_kt, **kwargs):
     if not kwargs:
         answer = _scalar_wind_from_components(course_deg, headwind_kt, crosswind_kt)
         if answer is not None:
-            return WindFromComponents._make(answer)
+            return named(WindFromComponents, answer)
     return WindFromComponents._make(many("wind_from_components", WindFromComponents._fields, (course_deg, headwind_kt, crosswind_kt), kwargs))
 
 
@@ -5131,22 +5428,24 @@ def airspeed_for_groundspeed(course_deg, groundspeed_kt, wind_from_deg, wind_spe
 
     Parameters
     ----------
-    course_deg : array_like
-        the course to make good, any finite number
-    groundspeed_kt : array_like
-        the groundspeed wanted, 0 to 10 000
-    wind_from_deg : array_like
-        where the wind blows from, any finite number
-    wind_speed_kt : array_like
-        speed of the wind, 0 to 1000
+    course_deg : array_like, in degrees
+        The course to make good, any finite number.
+    groundspeed_kt : array_like, in knots
+        The groundspeed wanted, 0 to 10 000.
+    wind_from_deg : array_like, in degrees
+        Where the wind blows from, any finite number.
+    wind_speed_kt : array_like, in knots
+        Speed of the wind, 0 to 1000.
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
     AirspeedForGroundspeed
-        `heading_deg`: The heading to fly, 0 to 360, from the north of the course.
-        `true_airspeed_kt`: The true airspeed to fly.
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `heading_deg`: The heading to fly, 0 to 360, from the north of the course, in degrees.
+        `true_airspeed_kt`: The true airspeed to fly, in knots.
 
     Raises
     ------
@@ -5158,8 +5457,10 @@ def airspeed_for_groundspeed(course_deg, groundspeed_kt, wind_from_deg, wind_spe
     Notes
     -----
     Accuracy: Rounding.
+
     Degenerate cases: A groundspeed of zero holds against the wind. A tailwind faster than the
     groundspeed wants the aircraft to face it.
+
     Source: The triangle of velocities.
 
     Examples
@@ -5175,7 +5476,7 @@ def airspeed_for_groundspeed(course_deg, groundspeed_kt, wind_from_deg, wind_spe
     if not kwargs:
         answer = _scalar_airspeed_for_groundspeed(course_deg, groundspeed_kt, wind_from_deg, wind_speed_kt)
         if answer is not None:
-            return AirspeedForGroundspeed._make(answer)
+            return named(AirspeedForGroundspeed, answer)
     return AirspeedForGroundspeed._make(many("airspeed_for_groundspeed", AirspeedForGroundspeed._fields, (course_deg, groundspeed_kt, wind_from_deg, wind_speed_kt), kwargs))
 
 
@@ -5198,40 +5499,44 @@ def wind_between_levels(pressure_altitude_ft, lower_altitude_ft, lower_wind_from
 
     Parameters
     ----------
-    pressure_altitude_ft : array_like
-        where the wind is wanted, -16 420 to 262 467.2
-    lower_altitude_ft : array_like
-        pressure altitude of the lower level, -16 420 to 262 467.2
-    lower_wind_from_deg : array_like
-        where its wind blows from, any finite number
-    lower_wind_speed_kt : array_like
-        speed of its wind, 0 to 1000
-    upper_altitude_ft : array_like
-        pressure altitude of the upper level, above the lower one
-    upper_wind_from_deg : array_like
-        where its wind blows from, any finite number
-    upper_wind_speed_kt : array_like
-        speed of its wind, 0 to 1000
+    pressure_altitude_ft : array_like, in feet
+        Where the wind is wanted, -16 420 to 262 467.2.
+    lower_altitude_ft : array_like, in feet
+        Pressure altitude of the lower level, -16 420 to 262 467.2.
+    lower_wind_from_deg : array_like, in degrees
+        Where its wind blows from, any finite number.
+    lower_wind_speed_kt : array_like, in knots
+        Speed of its wind, 0 to 1000.
+    upper_altitude_ft : array_like, in feet
+        Pressure altitude of the upper level, above the lower one.
+    upper_wind_from_deg : array_like, in degrees
+        Where its wind blows from, any finite number.
+    upper_wind_speed_kt : array_like, in knots
+        Speed of its wind, 0 to 1000.
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
     WindBetweenLevels
-        `wind_from_deg`: Where the wind blows from, 0 to 360; 0 in calm air.
-        `wind_speed_kt`: Speed of the wind.
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `wind_from_deg`: Where the wind blows from, 0 to 360; 0 in calm air, in degrees.
+        `wind_speed_kt`: Speed of the wind, in knots.
 
     Raises
     ------
     NavigationError
-        For numbers: A value outside its range, or levels that do not ascend. In arrays such a
-        point is NaN and NumPy's `invalid` warning.
+        For numbers: A value outside its range, or levels that do not ascend. In arrays such a point
+        is NaN and NumPy's `invalid` warning.
 
     Notes
     -----
     Accuracy: Rounding, for winds that do change evenly.
+
     Degenerate cases: Below the lower level its wind holds, and above the upper one that one's. A
     wind that reverses passes through a calm.
+
     Source: Common practice.
 
     Examples
@@ -5247,7 +5552,7 @@ def wind_between_levels(pressure_altitude_ft, lower_altitude_ft, lower_wind_from
     if not kwargs:
         answer = _scalar_wind_between_levels(pressure_altitude_ft, lower_altitude_ft, lower_wind_from_deg, lower_wind_speed_kt, upper_altitude_ft, upper_wind_from_deg, upper_wind_speed_kt)
         if answer is not None:
-            return WindBetweenLevels._make(answer)
+            return named(WindBetweenLevels, answer)
     return WindBetweenLevels._make(many("wind_between_levels", WindBetweenLevels._fields, (pressure_altitude_ft, lower_altitude_ft, lower_wind_from_deg, lower_wind_speed_kt, upper_altitude_ft, upper_wind_from_deg, upper_wind_speed_kt), kwargs))
 
 

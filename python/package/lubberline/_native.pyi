@@ -2,7 +2,20 @@ from typing import Any
 
 import numpy as np
 
+__all__ = [
+    "NavigationError",
+    "UNKNOWN_CHOICE",
+    "__version__",
+    "check_station",
+    "course_change",
+    "course_change_at",
+    "many",
+    "scalars",
+    "ufuncs",
+]
+
 __version__: str
+UNKNOWN_CHOICE: int
 ufuncs: dict[str, np.ufunc]
 many: dict[str, np.ufunc]
 scalars: dict[str, Any]

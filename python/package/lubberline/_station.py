@@ -9,6 +9,7 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from . import _native
+from ._call import number
 from ._functions import Observation, observe
 from ._table import html_table, shown
 
@@ -50,7 +51,9 @@ class Station:
 
     def __post_init__(self) -> None:
         for one in ("latitude_deg", "longitude_deg", "elevation_ft", "declination_deg"):
-            object.__setattr__(self, one, float(getattr(self, one)))
+            object.__setattr__(self, one, number(one, getattr(self, one)))
+        if not isinstance(self.ident, str):
+            raise TypeError(f"ident must be a text, not {type(self.ident).__name__}")
         _native.check_station(self.latitude_deg, self.longitude_deg, self.elevation_ft, self.declination_deg)
 
     @overload
