@@ -17,7 +17,10 @@ use crate::value::Quantity;
 #[derive(Debug, Clone, Copy, PartialEq, thiserror::Error)]
 pub enum Error {
     /// A value lies outside the range of its quantity.
-    #[error("{parameter} is {value} {unit}; allowed: {allowed}", unit = quantity.unit(), allowed = quantity.allowed())]
+    #[error(
+        "{parameter} is {value} {unit}; allowed: {allowed}",
+        value = shown(*value), unit = quantity.unit(), allowed = quantity.allowed()
+    )]
     OutOfRange {
         /// The kind of quantity, with its unit and its range.
         quantity: Quantity,
@@ -134,6 +137,11 @@ pub enum Error {
         /// The change of the bearing.
         bearing_change_deg: f64,
     },
+}
+
+/// A number for a person, without what a conversion between units left in its last digits: to twelve of them.
+fn shown(value: f64) -> f64 {
+    format!("{value:.11e}").parse().unwrap_or(value)
 }
 
 /// Every failure that is not a value out of range: its code, its name in the C interface, and the text shown for it.

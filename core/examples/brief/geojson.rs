@@ -1,82 +1,124 @@
-//! The brief as GeoJSON (RFC 7946): stations, legs between the turns, the turns as flown, where they begin and end.
+//! The brief as GeoJSON (RFC 7946): stations, the legs between the turns, the turns as flown, where they begin and end.
 
 use lubberline::earth::{direct, inverse};
-use lubberline::value::units::{degree, nautical_miles};
+use lubberline::value::units::{degree, nautical_mile, nautical_miles};
 use lubberline::value::{GroundDistance, Position};
 use serde_json::{Value, json};
 
 use crate::brief::Brief;
-use crate::plan::Plan;
+use crate::change::Change;
+use crate::leg::Leg;
+use crate::plan::{Fix, Plan};
 
 /// How far apart the points of a leg are drawn, in nautical miles.
 const SPACING_NM: f64 = 20.0;
 
+/// Longitude and latitude in degrees, in this order.
 type Place = [f64; 2];
 
 fn place(position: Position) -> Place {
     [position.longitude().angle().get::<degree>(), position.latitude().angle().get::<degree>()]
 }
 
-/// The whole brief as a feature collection.
+/// The whole brief as a feature collection, with its title and caution as foreign members (section 6.1).
 pub fn write(plan: &Plan, brief: &Brief) -> Value {
-    let mut features = Vec::new();
+    let mut features: Vec<Value> = Vec::new();
+    let mut drawn: Vec<&str> = Vec::new();
     for fix in &plan.route {
-        let properties = json!({ "kind": "station", "ident": fix.ident, "name": fix.name });
-        features.push(feature(
-            json!({ "type": "Point", "coordinates": place(fix.station.position) }),
-            properties,
-        ));
-    }
-    let mut turns = Vec::new();
-    for (change, fix) in brief.course_changes.iter().zip(plan.route.iter().skip(1)) {
-        let path: Vec<Position> = change
-            .path
-            .iter()
-            .map(|point| match point.bearing_from_fix {
-                Some(bearing) => direct(fix.station.position, bearing, point.distance).0,
-                None => fix.station.position,
-            })
-            .collect();
-        for (kind, position, dme_nm) in [
-            ("begin the turn", path.first(), change.begin_at_dme_nm),
-            ("wings level", path.last(), change.roll_out_dme_nm),
-        ] {
-            if let Some(position) = position {
-                let properties = json!({ "kind": kind, "fix": change.fix, "dme_nm": dme_nm });
-                features
-                    .push(feature(json!({ "type": "Point", "coordinates": place(*position) }), properties));
-            }
+        // A route may come by a station twice.
+        if !drawn.contains(&fix.ident.as_str()) {
+            drawn.push(&fix.ident);
+            features.push(station(fix));
         }
-        let properties = json!({
-            "kind": "turn", "fix": change.fix, "time_s": change.turn_time_s, "bank_deg": change.bank_deg,
-        });
-        features.push(feature(lines(&path), properties));
-        turns.push(path);
     }
-    for (index, (leg, (from, to))) in
-        brief.legs.iter().zip(plan.route.iter().zip(plan.route.iter().skip(1))).enumerate()
-    {
-        let begin = index.checked_sub(1).and_then(|before| turns.get(before)?.last().copied());
-        let end = turns.get(index).and_then(|turn| turn.first().copied());
-        let path = straight(begin.unwrap_or(from.station.position), end.unwrap_or(to.station.position));
-        let properties = json!({
-            "kind": "leg", "from": leg.from, "to": leg.to, "course_deg": leg.initial_course_deg,
-            "length_nm": leg.length_nm, "straight_nm": leg.straight_nm,
-        });
-        features.push(feature(lines(&path), properties));
+    let paths: Vec<Vec<Position>> = brief
+        .course_changes
+        .iter()
+        .zip(plan.route.iter().skip(1))
+        .map(|(change, fix)| turn_path(change, fix))
+        .collect();
+    let ends = plan.route.iter().zip(plan.route.iter().skip(1));
+    for (index, (leg, (from, to))) in brief.legs.iter().zip(ends).enumerate() {
+        let begin = index.checked_sub(1).and_then(|before| paths.get(before)?.last().copied());
+        let end = paths.get(index).and_then(|path| path.first().copied());
+        features.push(leg_feature(
+            leg,
+            begin.unwrap_or(from.station.position),
+            end.unwrap_or(to.station.position),
+        ));
+        if let (Some(change), Some(path)) = (brief.course_changes.get(index), paths.get(index)) {
+            features.extend(turn_features(change, path));
+        }
     }
-    json!({ "type": "FeatureCollection", "features": features })
+    json!({ "type": "FeatureCollection", "title": brief.title, "caution": brief.caution, "features": features })
 }
 
 fn feature(geometry: Value, properties: Value) -> Value {
     json!({ "type": "Feature", "geometry": geometry, "properties": properties })
 }
 
+fn point(position: Position) -> Value {
+    json!({ "type": "Point", "coordinates": place(position) })
+}
+
+fn station(fix: &Fix) -> Value {
+    let properties = json!({
+        "kind": "station", "ident": fix.ident, "name": fix.name,
+        "elevation_ft": fix.station.elevation.value().get::<lubberline::value::units::foot>(),
+        "declination_deg": fix.station.declination.angle().get::<degree>(),
+    });
+    feature(point(fix.station.position), properties)
+}
+
+/// The part of a leg that is flown straight; none (an unlocated feature, section 3.2) where its turns overlap.
+fn leg_feature(leg: &Leg, begin: Position, end: Position) -> Value {
+    let properties = json!({
+        "kind": "leg", "from": leg.from, "to": leg.to,
+        "initial_course_deg": leg.initial_course_deg, "final_course_deg": leg.final_course_deg,
+        "length_nm": leg.length_nm, "straight_nm": leg.straight_nm, "straight_time_s": leg.straight_time_s,
+        "groundspeed_kt": leg.groundspeed_kt, "long_enough": leg.long_enough,
+    });
+    let geometry = if leg.long_enough { lines(&straight(begin, end)) } else { Value::Null };
+    feature(geometry, properties)
+}
+
+fn turn_features(change: &Change, path: &[Position]) -> Vec<Value> {
+    let turn = json!({
+        "kind": "turn", "fix": change.fix, "turn_time_s": change.turn_time_s, "bank_deg": change.bank_deg,
+        "governed_by": change.governed_by, "heading_change_deg": change.heading_change_deg,
+    });
+    let begin = json!({
+        "kind": "begin", "fix": change.fix, "dme_nm": change.begin_at_dme_nm,
+        "radial_deg": change.begin_on_radial_deg, "before_fix_nm": change.begin_before_fix_nm,
+        "after_start_s": change.begin_after_start_s,
+    });
+    let roll_out = json!({
+        "kind": "roll_out", "fix": change.fix, "dme_nm": change.roll_out_dme_nm,
+        "radial_deg": change.roll_out_radial_deg, "past_fix_nm": change.roll_out_past_fix_nm,
+        "after_start_s": change.roll_out_after_start_s,
+    });
+    let located = |position: Option<&Position>| position.copied().map_or(Value::Null, point);
+    vec![
+        feature(located(path.first()), begin),
+        feature(lines(path), turn),
+        feature(located(path.last()), roll_out),
+    ]
+}
+
+/// The places of a turn, from their distances and directions at the fix.
+fn turn_path(change: &Change, fix: &Fix) -> Vec<Position> {
+    let at = |point: &lubberline::lead::TurnPoint<_>| match point.bearing_from_fix {
+        Some(bearing) => direct(fix.station.position, bearing, point.distance).0,
+        None => fix.station.position,
+    };
+    change.path.iter().map(at).collect()
+}
+
 /// The points of a geodesic, close enough to be drawn with straight strokes.
 fn straight(from: Position, to: Position) -> Vec<Position> {
     let line = inverse(from, to);
-    let length_nm = line.distance.value().get::<lubberline::value::units::nautical_mile>();
-    let parts = (length_nm / SPACING_NM).ceil().clamp(1.0, 1000.0);
+    let length_nm = line.distance.value().get::<nautical_mile>();
+    let parts = (length_nm / SPACING_NM).ceil().max(1.0);
     let mut points = vec![from];
     if let Some(bearing) = line.initial_bearing {
         let mut part = 1.0;
@@ -91,7 +133,7 @@ fn straight(from: Position, to: Position) -> Vec<Position> {
     points
 }
 
-/// A line, cut where it crosses the antimeridian as RFC 7946 section 3.1.9 asks.
+/// A line, cut where it crosses the antimeridian as section 3.1.9 asks; none if it has no length.
 fn lines(path: &[Position]) -> Value {
     let mut parts: Vec<Vec<Place>> = vec![Vec::new()];
     let mut last: Option<Place> = None;
@@ -104,18 +146,26 @@ fn lines(path: &[Position]) -> Value {
             let unwrapped = here[0] + 360.0_f64.copysign(before[0]);
             let share = (edge - before[0]) / (unwrapped - before[0]);
             let latitude = before[1] + share * (here[1] - before[1]);
-            if let Some(part) = parts.last_mut() {
-                part.push([edge, latitude]);
-            }
+            extend(&mut parts, [edge, latitude]);
             parts.push(vec![[-edge, latitude]]);
         }
-        if let Some(part) = parts.last_mut() {
-            part.push(here);
-        }
+        extend(&mut parts, here);
         last = Some(here);
     }
+    // A line has two places at least (section 3.1.4); one that only touches the antimeridian leaves a single place beyond it.
+    parts.retain(|part| part.len() > 1);
     match parts.as_slice() {
+        [] => Value::Null,
         [single] => json!({ "type": "LineString", "coordinates": single }),
         several => json!({ "type": "MultiLineString", "coordinates": several }),
+    }
+}
+
+/// Adds a place to the last part, unless the part stands there already.
+fn extend(parts: &mut [Vec<Place>], here: Place) {
+    if let Some(part) = parts.last_mut()
+        && part.last() != Some(&here)
+    {
+        part.push(here);
     }
 }

@@ -2,31 +2,58 @@
 //!
 //!     cargo run --release --example brief -- PLAN.toml [--json | --geojson]
 //!
-//! Without a file it briefs an invented route; `core/examples/brief/plans` holds that plan and another.
+//! Without a file it briefs an invented route; `core/examples/brief/plans` holds that plan and another, and
+//! `docs/brief.md` says what a plan may hold.
 
 #![allow(clippy::indexing_slicing, reason = "a place is an array of two numbers")]
 
 mod brief;
+mod change;
 mod geojson;
+mod leg;
 mod plan;
 mod text;
+mod written;
 
+use std::ffi::OsString;
 use std::process::ExitCode;
 
 use brief::Brief;
 use plan::Plan;
 
-const HELP: &str = "Briefs a plan: where to begin each turn of a route.
+const HELP: &str = "\
+Briefs a plan: the DME reading at which to begin each turn of a route.
 
-usage: brief [PLAN.toml] [--json | --geojson]
+usage: cargo run --release --example brief -- [PLAN.toml] [--json | --geojson]
 
-  PLAN.toml   the plan; without one, an invented route is briefed
-  --json      the brief as data
-  --geojson   legs, turns and stations as GeoJSON
+  PLAN.toml    the plan; without one, an invented route is briefed
+  --json       the brief as data; the keys end in their units
+  --geojson    stations, legs and turns as GeoJSON
+  --help       this text
+
+A plan is a TOML file (docs/brief.md; two are in core/examples/brief/plans):
+
+  title = \"...\"
+  [aircraft]   mach or calibrated_airspeed_kt, pressure_altitude_ft;
+               bank_limit_deg (25), turn_rate_limit_deg_per_s (3),
+               roll_rate_deg_per_s (5)
+  [air]        isa_deviation_k or temperature_degc (standard),
+               altimeter_setting_hpa (1013.25),
+               wind_from_deg with wind_speed_kt (calm)
+  [[station]]  ident, latitude_deg, longitude_deg; name, elevation_ft (0),
+               declination_deg (0, east positive), cone_half_angle_deg (50)
+  [[route]]    fix, a station's ident, at least three times in the order flown;
+               turn (\"shortest\", \"left\" or \"right\"),
+               wind_from_deg with wind_speed_kt (as in [air]) at that fix
+               and on the leg to it
+
+In parentheses stands what is taken where a key is left out.
+A plan that is wrong ends with exit code 2 and says what is wrong with it.
 ";
 
 const DEFAULT_PLAN: &str = include_str!("plans/islands.toml");
 
+#[derive(Clone, Copy)]
 enum Form {
     Text,
     Json,
@@ -34,7 +61,7 @@ enum Form {
 }
 
 fn main() -> ExitCode {
-    match run(std::env::args().skip(1).collect()) {
+    match run(std::env::args_os().skip(1)) {
         Ok(text) => {
             // A reader that stops early, such as a pager, is no failure.
             use std::io::Write;
@@ -48,30 +75,43 @@ fn main() -> ExitCode {
     }
 }
 
-fn run(arguments: Vec<String>) -> Result<String, String> {
-    let mut form = Form::Text;
-    let mut file = None;
+fn run(arguments: impl Iterator<Item = OsString>) -> Result<String, String> {
+    let mut form = None;
+    let mut file: Option<OsString> = None;
     for argument in arguments {
-        match argument.as_str() {
-            "--help" | "-h" => return Ok(HELP.to_string()),
-            "--json" => form = Form::Json,
-            "--geojson" => form = Form::GeoJson,
-            option if option.starts_with('-') => {
+        let asked = match argument.to_str() {
+            Some("--help" | "-h") => return Ok(HELP.to_string()),
+            Some("--json") => Form::Json,
+            Some("--geojson") => Form::GeoJson,
+            Some(option) if option.starts_with('-') => {
                 return Err(format!("{option} is no option; allowed: --json, --geojson, --help"));
             }
-            _ if file.is_some() => return Err(format!("{argument}: a second plan; allowed: one")),
-            _ => file = Some(argument),
+            _ if file.is_some() => {
+                return Err(format!("{} is a second plan; allowed: one", argument.display()));
+            }
+            _ => {
+                file = Some(argument);
+                continue;
+            }
+        };
+        if form.replace(asked).is_some() {
+            return Err("two forms are asked for; allowed: one of --json, --geojson".into());
         }
     }
     let (name, text) = match file {
-        Some(name) => {
-            let text = std::fs::read_to_string(&name).map_err(|error| format!("{name}: {error}"))?;
+        Some(path) => {
+            let name = path.display().to_string();
+            let text = std::fs::read_to_string(&path).map_err(|error| format!("{name}: {error}"))?;
             (name, text)
         }
         None => ("the default plan".to_string(), DEFAULT_PLAN.to_string()),
     };
-    let plan = Plan::read(&text).map_err(|error| format!("{name}: {error}"))?;
-    let brief = Brief::of(&plan).map_err(|error| format!("{name}: {error}"))?;
+    briefed(&text, form.unwrap_or(Form::Text)).map_err(|error| format!("{name}: {error}"))
+}
+
+fn briefed(text: &str, form: Form) -> Result<String, String> {
+    let plan = Plan::read(text)?;
+    let brief = Brief::of(&plan)?;
     match form {
         Form::Text => Ok(text::write(&brief)),
         Form::Json => serde_json::to_string_pretty(&brief).map_err(|error| error.to_string()),

@@ -1,4 +1,4 @@
-//! A plan as it is written: read from TOML, and turned into the library's values or an error that says where and why.
+//! A plan in the library's values, or an error that says which key is wrong, its value and what is allowed.
 
 use std::fmt::Display;
 
@@ -7,7 +7,7 @@ use lubberline::lead::TurnSide;
 use lubberline::station::{Station, VOR_CONE_HALF_ANGLE_DEG};
 use lubberline::turn::TurnLimits;
 use lubberline::value::units::{
-    degrees, degrees_celsius, degrees_per_second, feet, hectopascals, kelvins, knots,
+    Ratio, degrees, degrees_celsius, degrees_per_second, feet, hectopascals, kelvins, knots, ratio,
 };
 use lubberline::value::{
     AltimeterSetting, Bank, CalibratedAirspeed, ConeHalfAngle, Declination, Elevation, IsaDeviation,
@@ -15,70 +15,8 @@ use lubberline::value::{
     TrueNorth, TurnRate, WindSpeed,
 };
 use lubberline::wind::Wind;
-use serde::Deserialize;
 
-/// The words of the file.
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct Written {
-    title: String,
-    aircraft: WrittenAircraft,
-    air: WrittenAir,
-    station: Vec<WrittenStation>,
-    route: Vec<WrittenFix>,
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct WrittenAircraft {
-    calibrated_airspeed_kt: Option<f64>,
-    mach: Option<f64>,
-    pressure_altitude_ft: f64,
-    bank_limit_deg: f64,
-    turn_rate_limit_deg_per_s: f64,
-    roll_rate_deg_per_s: f64,
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct WrittenAir {
-    isa_deviation_k: Option<f64>,
-    temperature_degc: Option<f64>,
-    #[serde(default = "standard_setting_hpa")]
-    altimeter_setting_hpa: f64,
-    #[serde(default)]
-    wind_from_deg: f64,
-    #[serde(default)]
-    wind_speed_kt: f64,
-}
-
-fn standard_setting_hpa() -> f64 {
-    1013.25
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct WrittenStation {
-    ident: String,
-    #[serde(default)]
-    name: String,
-    latitude_deg: f64,
-    longitude_deg: f64,
-    #[serde(default)]
-    elevation_ft: f64,
-    #[serde(default)]
-    declination_deg: f64,
-    cone_half_angle_deg: Option<f64>,
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct WrittenFix {
-    fix: String,
-    turn: Option<String>,
-    wind_from_deg: Option<f64>,
-    wind_speed_kt: Option<f64>,
-}
+use crate::written::{Written, WrittenAir, WrittenAircraft, WrittenFix, WrittenStation};
 
 /// A plan ready to be briefed.
 pub struct Plan {
@@ -99,6 +37,7 @@ pub struct Fix {
     pub station: Station,
     pub cone_half_angle: ConeHalfAngle,
     pub turn: TurnSide,
+    /// The wind there and on the leg to it.
     pub wind: Wind<TrueNorth>,
 }
 
@@ -107,28 +46,34 @@ fn at<T, E: Display>(place: &str, value: Result<T, E>) -> Result<T, String> {
     value.map_err(|error| format!("{place}: {error}"))
 }
 
+/// A direction as a person writes it. The library reduces any angle to the circle; here 2550 is a slip of the finger.
+fn written_degrees(place: &str, value: f64, low: f64, high: f64) -> Result<f64, String> {
+    if (low..=high).contains(&value) {
+        Ok(value)
+    } else {
+        Err(format!("{place} is {value} deg; allowed: from {low} to {high} deg"))
+    }
+}
+
 impl Plan {
-    /// Reads a plan; the error names the line or the key, the value and what is allowed.
+    /// Reads a plan.
     pub fn read(text: &str) -> Result<Self, String> {
         let written: Written =
             toml::from_str(text).map_err(|error| error.to_string().trim_end().to_string())?;
-        let pressure_altitude = at(
+        let altitude = at(
             "aircraft.pressure_altitude_ft",
             PressureAltitude::new(feet(written.aircraft.pressure_altitude_ft)),
         )?;
-        let deviation = written.air.deviation(pressure_altitude)?;
-        let setting = at(
-            "air.altimeter_setting_hpa",
-            AltimeterSetting::new(hectopascals(written.air.altimeter_setting_hpa)),
-        )?;
+        let deviation = written.air.deviation(altitude)?;
+        let setting_hpa = written.air.altimeter_setting_hpa.unwrap_or(1013.25);
         let route = written.fixes()?;
         Ok(Self {
-            true_airspeed: written.aircraft.true_airspeed(Air::new(pressure_altitude, deviation))?,
+            true_airspeed: written.aircraft.true_airspeed(Air::new(altitude, deviation))?,
             limits: written.aircraft.limits()?,
-            title: written.title,
-            pressure_altitude,
+            title: written.title.unwrap_or_else(|| "Untitled plan".into()),
+            pressure_altitude: altitude,
             deviation,
-            setting,
+            setting: at("air.altimeter_setting_hpa", AltimeterSetting::new(hectopascals(setting_hpa)))?,
             route,
         })
     }
@@ -136,40 +81,41 @@ impl Plan {
 
 impl WrittenAircraft {
     fn true_airspeed(&self, air: Air) -> Result<TrueAirspeed, String> {
-        let airspeed = match (self.calibrated_airspeed_kt, self.mach) {
+        let (key, airspeed) = match (self.calibrated_airspeed_kt, self.mach) {
             (Some(speed_kt), None) => {
-                let calibrated =
-                    at("aircraft.calibrated_airspeed_kt", CalibratedAirspeed::new(knots(speed_kt)))?;
-                at("aircraft.calibrated_airspeed_kt", air.true_from_calibrated(calibrated))?
+                let key = "aircraft.calibrated_airspeed_kt";
+                let calibrated = at(key, CalibratedAirspeed::new(knots(speed_kt)))?;
+                (key, at(key, air.true_from_calibrated(calibrated))?)
             }
             (None, Some(number)) => {
-                let ratio = lubberline::value::units::Ratio::new::<lubberline::value::units::ratio>(number);
-                at("aircraft.mach", air.true_from_mach(at("aircraft.mach", Mach::new(ratio))?))?
+                let key = "aircraft.mach";
+                let mach = at(key, Mach::new(Ratio::new::<ratio>(number)))?;
+                (key, at(key, air.true_from_mach(mach))?)
             }
-            (Some(_), Some(_)) => {
-                return Err(
-                    "aircraft: calibrated_airspeed_kt and mach are both given; allowed: one of them".into()
-                );
+            (Some(speed_kt), Some(number)) => {
+                return Err(format!(
+                    "aircraft: calibrated_airspeed_kt ({speed_kt}) and mach ({number}) are both given; allowed: one of them"
+                ));
             }
             (None, None) => {
                 return Err("aircraft: no speed is given; allowed: calibrated_airspeed_kt or mach".into());
             }
         };
-        at("aircraft", TrueAirspeed::new(airspeed.value()))
+        at(key, TrueAirspeed::new(airspeed.value()))
     }
 
     fn limits(&self) -> Result<TurnLimits, String> {
-        Ok(TurnLimits {
-            bank: at("aircraft.bank_limit_deg", Bank::new(degrees(self.bank_limit_deg)))?,
-            rate: at(
-                "aircraft.turn_rate_limit_deg_per_s",
-                TurnRate::new(degrees_per_second(self.turn_rate_limit_deg_per_s)),
-            )?,
-            roll: at(
-                "aircraft.roll_rate_deg_per_s",
-                RollRate::new(degrees_per_second(self.roll_rate_deg_per_s)),
-            )?,
-        })
+        let mut limits = TurnLimits::default();
+        if let Some(bank_deg) = self.bank_limit_deg {
+            limits.bank = at("aircraft.bank_limit_deg", Bank::new(degrees(bank_deg)))?;
+        }
+        if let Some(rate) = self.turn_rate_limit_deg_per_s {
+            limits.rate = at("aircraft.turn_rate_limit_deg_per_s", TurnRate::new(degrees_per_second(rate)))?;
+        }
+        if let Some(rate) = self.roll_rate_deg_per_s {
+            limits.roll = at("aircraft.roll_rate_deg_per_s", RollRate::new(degrees_per_second(rate)))?;
+        }
+        Ok(limits)
     }
 }
 
@@ -178,42 +124,76 @@ impl WrittenAir {
         match (self.isa_deviation_k, self.temperature_degc) {
             (Some(deviation_k), None) => at("air.isa_deviation_k", IsaDeviation::new(kelvins(deviation_k))),
             (None, Some(temperature_degc)) => {
-                let temperature =
-                    at("air.temperature_degc", Temperature::new(degrees_celsius(temperature_degc)))?;
-                at("air.temperature_degc", isa_deviation(temperature, altitude))
+                let key = "air.temperature_degc";
+                let temperature = at(key, Temperature::new(degrees_celsius(temperature_degc)))?;
+                at(key, isa_deviation(temperature, altitude))
             }
-            (Some(_), Some(_)) => {
-                Err("air: isa_deviation_k and temperature_degc are both given; allowed: one of them".into())
-            }
+            (Some(deviation_k), Some(temperature_degc)) => Err(format!(
+                "air: isa_deviation_k ({deviation_k}) and temperature_degc ({temperature_degc}) are both given; allowed: one of them"
+            )),
             (None, None) => at("air", IsaDeviation::new(kelvins(0.0))),
         }
     }
 }
 
+/// A wind of a direction and a speed, or none; one without the other is a slip.
+fn wind(
+    place: &str,
+    from_deg: Option<f64>,
+    speed_kt: Option<f64>,
+) -> Result<Option<Wind<TrueNorth>>, String> {
+    match (from_deg, speed_kt) {
+        (None, None) => Ok(None),
+        (Some(from_deg), Some(speed_kt)) => {
+            let key = format!("{place}wind_from_deg");
+            let from_deg = written_degrees(&key, from_deg, 0.0, 360.0)?;
+            Ok(Some(Wind {
+                from: at(&key, TrueBearing::new(degrees(from_deg)))?,
+                speed: at(&format!("{place}wind_speed_kt"), WindSpeed::new(knots(speed_kt)))?,
+            }))
+        }
+        (Some(from_deg), None) => Err(format!(
+            "{place}wind_from_deg is {from_deg} deg without a speed; allowed: together with wind_speed_kt"
+        )),
+        (None, Some(speed_kt)) => Err(format!(
+            "{place}wind_speed_kt is {speed_kt} kt without a direction; allowed: together with wind_from_deg"
+        )),
+    }
+}
+
 impl WrittenStation {
-    fn station(&self) -> Result<(Station, ConeHalfAngle), String> {
-        let place = |key: &str| format!("station {}: {key}", self.ident);
-        let latitude = at(&place("latitude_deg"), Latitude::new(degrees(self.latitude_deg)))?;
-        let longitude = at(&place("longitude_deg"), Longitude::new(degrees(self.longitude_deg)))?;
+    fn site(&self) -> Result<(Station, ConeHalfAngle), String> {
+        let key = |name: &str| format!("station {}: {name}", self.ident);
+        let longitude_deg = written_degrees(&key("longitude_deg"), self.longitude_deg, -180.0, 180.0)?;
         let station = Station {
-            position: Position::new(latitude, longitude),
-            elevation: at(&place("elevation_ft"), Elevation::new(feet(self.elevation_ft)))?,
-            declination: at(&place("declination_deg"), Declination::new(degrees(self.declination_deg)))?,
+            position: Position::new(
+                at(&key("latitude_deg"), Latitude::new(degrees(self.latitude_deg)))?,
+                at(&key("longitude_deg"), Longitude::new(degrees(longitude_deg)))?,
+            ),
+            elevation: at(&key("elevation_ft"), Elevation::new(feet(self.elevation_ft)))?,
+            declination: at(&key("declination_deg"), Declination::new(degrees(self.declination_deg)))?,
         };
         let half_angle_deg = self.cone_half_angle_deg.unwrap_or(VOR_CONE_HALF_ANGLE_DEG);
-        Ok((station, at(&place("cone_half_angle_deg"), ConeHalfAngle::new(degrees(half_angle_deg)))?))
+        Ok((station, at(&key("cone_half_angle_deg"), ConeHalfAngle::new(degrees(half_angle_deg)))?))
     }
 }
 
 impl Written {
     fn fixes(&self) -> Result<Vec<Fix>, String> {
+        let everywhere = wind("air.", self.air.wind_from_deg, self.air.wind_speed_kt)?;
+        let everywhere = everywhere.unwrap_or_else(Wind::calm);
         for (index, station) in self.station.iter().enumerate() {
+            if station.ident.trim().is_empty() {
+                return Err(format!("station {}: ident is empty; allowed: any word", index + 1));
+            }
             if self.station.iter().skip(index + 1).any(|other| other.ident == station.ident) {
                 return Err(format!(
-                    "station {}: the ident is given twice; allowed: one station an ident",
+                    "station {}: the ident is given twice; allowed: once for each station",
                     station.ident
                 ));
             }
+            // A station that the route leaves out is read all the same.
+            station.site()?;
         }
         if self.route.len() < 3 {
             return Err(format!(
@@ -221,36 +201,48 @@ impl Written {
                 self.route.len()
             ));
         }
-        self.route.iter().enumerate().map(|(index, fix)| self.fix(index, fix)).collect()
+        self.route.iter().enumerate().map(|(index, fix)| self.fix(index, fix, everywhere)).collect()
     }
 
-    fn fix(&self, index: usize, fix: &WrittenFix) -> Result<Fix, String> {
-        let place = |key: &str| format!("route fix {} ({}): {key}", index + 1, fix.fix);
+    fn fix(&self, index: usize, fix: &WrittenFix, everywhere: Wind<TrueNorth>) -> Result<Fix, String> {
+        let place = format!("route fix {} ({}): ", index + 1, fix.fix);
         let station = self.station.iter().find(|station| station.ident == fix.fix).ok_or_else(|| {
             let known: Vec<&str> = self.station.iter().map(|station| station.ident.as_str()).collect();
-            format!(
-                "route fix {}: {:?} is no station of the plan; allowed: {}",
-                index + 1,
-                fix.fix,
-                known.join(", ")
-            )
+            format!("{place}no station has this ident; allowed: {}", known.join(", "))
         })?;
         if index > 0 && self.route.get(index - 1).is_some_and(|before| before.fix == fix.fix) {
-            return Err(place("the same station follows itself; allowed: another one"));
+            return Err(format!("{place}the station follows itself; allowed: another one"));
         }
-        let word = fix.turn.as_deref().unwrap_or(TurnSide::Shortest.word());
-        let turn = TurnSide::ALL.iter().copied().find(|side| side.word() == word).ok_or_else(|| {
-            let words: Vec<&str> = TurnSide::ALL.iter().map(|side| side.word()).collect();
-            format!("{} is {word:?}; allowed: {}", place("turn"), words.join(", "))
-        })?;
-        let from_deg = fix.wind_from_deg.unwrap_or(self.air.wind_from_deg);
-        let speed_kt = fix.wind_speed_kt.unwrap_or(self.air.wind_speed_kt);
-        let wind = Wind {
-            from: at(&place("wind_from_deg"), TrueBearing::new(degrees(from_deg)))?,
-            speed: at(&place("wind_speed_kt"), WindSpeed::new(knots(speed_kt)))?,
-        };
-        let (site, cone_half_angle) = station.station()?;
-        let name = if station.name.is_empty() { station.ident.clone() } else { station.name.clone() };
-        Ok(Fix { ident: station.ident.clone(), name, station: site, cone_half_angle, turn, wind })
+        let first = index == 0;
+        if let Some(word) = &fix.turn
+            && (first || index + 1 == self.route.len())
+        {
+            return Err(format!(
+                "{place}turn is {word:?} at an end of the route; allowed: only between two legs"
+            ));
+        }
+        let own_wind = wind(&place, fix.wind_from_deg, fix.wind_speed_kt)?;
+        if first && own_wind.is_some() {
+            return Err(format!(
+                "{place}a wind is given, and no leg leads here; allowed: at the fix a leg leads to"
+            ));
+        }
+        let (site, cone_half_angle) = station.site()?;
+        Ok(Fix {
+            ident: station.ident.clone(),
+            name: station.name.clone().unwrap_or_default(),
+            station: site,
+            cone_half_angle,
+            turn: side(&place, fix.turn.as_deref())?,
+            wind: own_wind.unwrap_or(everywhere),
+        })
     }
+}
+
+fn side(place: &str, word: Option<&str>) -> Result<TurnSide, String> {
+    let Some(word) = word else { return Ok(TurnSide::Shortest) };
+    TurnSide::ALL.iter().copied().find(|side| side.word() == word).ok_or_else(|| {
+        let words: Vec<&str> = TurnSide::ALL.iter().map(|side| side.word()).collect();
+        format!("{place}turn is {word:?}; allowed: {}", words.join(", "))
+    })
 }

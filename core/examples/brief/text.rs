@@ -1,8 +1,19 @@
-//! The brief for a person at a terminal.
+//! The brief for a person at a terminal, in lines of up to eighty characters.
 
 use std::fmt::Write;
 
-use crate::brief::{Brief, Change, Leg};
+use crate::brief::Brief;
+use crate::change::{ByRule, Change, FlyOver};
+use crate::leg::Leg;
+
+const WIDTH: usize = 80;
+
+const EXPLANATION: &str = "BEGIN is where the roll into the turn begins, ROLL OUT where the wings are level on the outbound course. The DME \
+reading is the slant range, the straight line from the station to the aircraft. Inside the cone of confusion above a station its \
+radials cannot be used. IF FLOWN OVER: the turn begins only over the station, passes through the outbound course and comes back to \
+it. BY RULE: a third of a mile of lead for each 60 kt of groundspeed for 90 degrees, in proportion for less; half a mile more for \
+each 10 000 ft above 5 000 ft; or the lead added to the height in miles (6 000 ft each) as a DME reading, where the errors \
+work against each other (docs/lead.md).";
 
 /// An angle as it is said: three digits, 360 for north.
 fn direction(degrees: f64) -> String {
@@ -10,171 +21,288 @@ fn direction(degrees: f64) -> String {
     format!("{:03.0}", if whole == 0.0 { 360.0 } else { whole })
 }
 
-/// A time as minutes and seconds.
+/// A time in minutes and seconds, and hours where there are some.
 fn clock(time_s: f64) -> String {
     let whole = time_s.abs().round();
-    let sign = if time_s < 0.0 { "-" } else { "" };
-    format!("{sign}{:.0}:{:02.0}", (whole / 60.0).floor(), whole % 60.0)
+    let (hours, minutes, seconds) = ((whole / 3600.0).floor(), (whole / 60.0).floor() % 60.0, whole % 60.0);
+    let sign = if time_s < 0.0 && whole > 0.0 { "-" } else { "" };
+    if hours > 0.0 {
+        format!("{sign}{hours:.0}:{minutes:02.0}:{seconds:02.0}")
+    } else {
+        format!("{sign}{minutes:.0}:{seconds:02.0}")
+    }
+}
+
+/// A number as it was written, without what a conversion of units left in its last digits.
+fn trimmed(value: f64) -> f64 {
+    (value * 1e6).round() / 1e6
 }
 
 fn side(degrees: f64) -> &'static str {
     if degrees < 0.0 { "left" } else { "right" }
 }
 
-fn governed(word: &str) -> &'static str {
+fn governor(word: &str) -> &'static str {
     match word {
         "bank_limit" => "the bank limit",
-        "turn_rate_limit" => "the limit of the rate of turn",
-        "roll_rate" => "the roll: too small a change to reach the limit",
-        _ => "nothing: there is no turn",
+        "turn_rate_limit" => "the turn-rate limit",
+        _ => "the roll: so small a change never reaches a limit",
+    }
+}
+
+/// Text broken between words to the terminal's width.
+fn wrapped(text: &str) -> String {
+    let mut lines = vec![String::new()];
+    for word in text.split(' ') {
+        match lines.last_mut() {
+            Some(line) if line.is_empty() => line.push_str(word),
+            Some(line) if line.chars().count() + 1 + word.chars().count() <= WIDTH => {
+                line.push(' ');
+                line.push_str(word);
+            }
+            _ => lines.push(word.to_string()),
+        }
+    }
+    lines.join("\n")
+}
+
+/// Lines under a label of fixed width.
+struct Block(String);
+
+impl Block {
+    fn row(&mut self, label: &str, lines: &[String]) {
+        for (index, line) in lines.iter().enumerate() {
+            let shown = if index == 0 { label } else { "" };
+            let _ = writeln!(self.0, "{shown:<16}{line}");
+        }
+    }
+
+    fn title(&mut self, title: &str, rule: &str) {
+        let _ = writeln!(self.0, "{title}\n{}", rule.repeat(title.chars().count().min(WIDTH)));
     }
 }
 
 /// The whole brief.
 pub fn write(brief: &Brief) -> String {
-    let mut text = String::new();
-    let _ = writeln!(text, "{}\n{}\n", brief.title, "=".repeat(brief.title.chars().count()));
-    let _ = writeln!(
-        text,
-        "Pressure altitude {:.0} ft, {:.0} degC (ISA {:+.0} K). {:.0} kt calibrated, Mach {:.3}, {:.0} kt true.\n\
-         Distance {:.1} NM, time {} (minutes:seconds). Courses are true; radials are in each station's own north.\n",
-        brief.pressure_altitude_ft,
-        brief.temperature_degc,
-        brief.isa_deviation_k,
-        brief.calibrated_airspeed_kt,
-        brief.mach,
-        brief.true_airspeed_kt,
-        brief.total_distance_nm,
-        clock(brief.total_time_s)
+    let mut text = Block(String::new());
+    text.title(&brief.title, "=");
+    text.row(
+        "altitude",
+        &[format!(
+            "{:.0} ft by pressure; altimeter setting {:.1} hPa",
+            brief.pressure_altitude_ft, brief.altimeter_setting_hpa
+        )],
     );
+    text.row(
+        "temperature",
+        &[format!("{:.0} degC (ISA {:+.0} K)", brief.temperature_degc, brief.isa_deviation_k)],
+    );
+    text.row(
+        "airspeed",
+        &[format!(
+            "{:.0} kt true, {:.0} kt calibrated, Mach {:.3}",
+            brief.true_airspeed_kt, brief.calibrated_airspeed_kt, brief.mach
+        )],
+    );
+    let rate = |rate: Option<f64>, none: &str| {
+        rate.map_or(none.to_string(), |rate| format!("{} deg/s", trimmed(rate)))
+    };
+    text.row(
+        "limits",
+        &[format!(
+            "bank {} deg, rate of turn {}, roll {}",
+            trimmed(brief.bank_limit_deg),
+            rate(brief.turn_rate_limit_deg_per_s, "free"),
+            rate(brief.roll_rate_deg_per_s, "instant")
+        )],
+    );
+    text.row(
+        "in all",
+        &[format!("{:.1} NM in {} (minutes:seconds)", brief.total_distance_nm, clock(brief.total_time_s))],
+    );
+    text.0.push_str("\nCourses, headings and winds are true; radials are in each station's own north.\n\n");
+    legs(&mut text, &brief.legs);
+    for (change, leg) in brief.course_changes.iter().zip(&brief.legs) {
+        self::change(&mut text, change, leg);
+    }
     let _ =
-        writeln!(text, "LEG          length   course   radials      heading   groundspeed   straight   time");
-    for leg in &brief.legs {
-        self::leg(&mut text, leg);
-    }
-    for (index, change) in brief.course_changes.iter().enumerate() {
-        self::change(&mut text, change, index == 0);
-    }
-    let _ = writeln!(
-        text,
-        "\nBY RULE: a third of a mile for each 60 kt of groundspeed for 90 degrees, in proportion for less; the reading adds the\n\
-         height in miles (6 000 ft each). Its errors work against each other: see docs/lead.md.\n\n\
-         CAUTION: {}",
-        wrapped(brief.caution)
-    );
-    text
+        write!(text.0, "\n{}\n\n{}", wrapped(EXPLANATION), wrapped(&format!("CAUTION: {}", brief.caution)));
+    text.0
 }
 
-fn leg(text: &mut String, leg: &Leg) {
+fn legs(text: &mut Block, legs: &[Leg]) {
+    let names: Vec<String> = legs.iter().map(|leg| format!("{} - {}", leg.from, leg.to)).collect();
+    let width = names.iter().map(|name| name.chars().count()).max().unwrap_or(0).max(9);
     let _ = writeln!(
-        text,
-        "{:<4} - {:<4} {:>6.1} NM      {}   {} / {}        {}        {:>4.0} kt  {:>6.1} NM  {:>5}{}",
-        leg.from,
-        leg.to,
-        leg.length_nm,
-        direction(leg.initial_course_deg),
-        direction(leg.radial_from_deg),
-        direction(leg.radial_to_deg),
-        direction(leg.heading_deg),
-        leg.groundspeed_kt,
-        leg.straight_nm,
-        clock(leg.straight_time_s),
-        if leg.long_enough { "" } else { "   TOO SHORT for the turns at its ends" }
+        text.0,
+        "{:<width$}    length     course    radials  heading  ground-   straight     time\n\
+         {:<width$}            from - to  from / to             speed       part",
+        "leg", ""
     );
-}
-
-fn change(text: &mut String, change: &Change, first: bool) {
-    let title = format!(
-        "{} ({}): course {} to {}, {:.0} degrees {}",
-        change.fix,
-        change.name,
-        direction(change.inbound_course_deg),
-        direction(change.outbound_course_deg),
-        change.course_change_deg.abs(),
-        side(change.course_change_deg)
-    );
-    let _ = writeln!(text, "\n{title}\n{}", "-".repeat(title.chars().count()));
-    if change.begin_before_fix_nm < 0.0 {
+    for (leg, name) in legs.iter().zip(&names) {
         let _ = writeln!(
-            text,
-            "  BEGIN THE TURN     past the station, at {:.1} DME outbound ({:.2} NM along the ground)",
-            change.begin_at_dme_nm, -change.begin_before_fix_nm
+            text.0,
+            "{name:<width$}  {:>5.1} NM  {} - {}  {} / {}      {}  {:>3.0} kt  {:>6.1} NM  {:>7}",
+            leg.length_nm,
+            direction(leg.initial_course_deg),
+            direction(leg.final_course_deg),
+            direction(leg.radial_from_deg),
+            direction(leg.radial_to_deg),
+            direction(leg.heading_deg),
+            leg.groundspeed_kt,
+            leg.straight_nm,
+            if leg.long_enough { clock(leg.straight_time_s) } else { "-".into() },
         );
+        if !leg.long_enough {
+            let _ = writeln!(
+                text.0,
+                "{:<width$}  TOO SHORT by {:.1} NM: the turns at its ends overlap",
+                "", -leg.straight_nm
+            );
+        }
+    }
+}
+
+fn change(text: &mut Block, change: &Change, leg: &Leg) {
+    let name = if change.name.is_empty() { String::new() } else { format!(" ({})", change.name) };
+    text.0.push('\n');
+    text.title(
+        &format!(
+            "{}{name}: {:.0} degrees {}, course {} to {}",
+            change.fix,
+            change.course_change_deg.abs(),
+            side(change.course_change_deg),
+            direction(change.inbound_course_deg),
+            direction(change.outbound_course_deg)
+        ),
+        "-",
+    );
+    if change.governed_by == "no_turn" {
+        text.row("NO TURN", &["the course stays as it is".into()]);
+        return;
+    }
+    text.row("BEGIN", &begin(change, leg));
+    text.row(
+        "turn",
+        &[
+            format!(
+                "{:.0} degrees of heading {}, {} to {}, in {}",
+                change.heading_change_deg.abs(),
+                side(change.heading_change_deg),
+                direction(change.heading_before_deg),
+                direction(change.heading_after_deg),
+                clock(change.turn_time_s)
+            ),
+            format!("bank {:.0} degrees, set by {}", change.bank_deg, governor(change.governed_by)),
+        ],
+    );
+    text.row(
+        "groundspeed",
+        &[format!(
+            "{:.0} kt before, {:.0} kt after, in a wind from {} at {:.0} kt",
+            change.groundspeed_before_kt,
+            change.groundspeed_after_kt,
+            direction(change.wind_from_deg),
+            change.wind_speed_kt
+        )],
+    );
+    text.row(
+        "ROLL OUT",
+        &[
+            format!(
+                "at {:.1} DME on radial {}, {:.2} NM {} the station",
+                change.roll_out_dme_nm,
+                direction(change.roll_out_radial_deg),
+                change.roll_out_past_fix_nm.abs(),
+                if change.roll_out_past_fix_nm < 0.0 { "before" } else { "past" }
+            ),
+            format!("{} from the start", clock(change.roll_out_after_start_s)),
+        ],
+    );
+    text.row(
+        "closest",
+        &[format!(
+            "{:.2} NM from the station, {:.0} ft above it",
+            change.closest_approach_nm, change.height_above_station_ft
+        )],
+    );
+    text.row(
+        "cone",
+        &[format!(
+            "reaches to {:.2} NM, {:.1} DME: {}",
+            change.cone_radius_nm,
+            change.cone_edge_dme_nm,
+            match (change.begins_in_cone, change.enters_cone) {
+                (true, _) => "ENTERED BEFORE THE TURN BEGINS",
+                (false, true) => "ENTERED IN THE TURN",
+                (false, false) => "not entered",
+            }
+        )],
+    );
+    text.row("if flown over", &over(&change.fly_over));
+    text.row("by rule", &by_rule(&change.by_rule));
+}
+
+fn begin(change: &Change, leg: &Leg) -> Vec<String> {
+    let (way, place) =
+        if change.begin_before_fix_nm < 0.0 { ("outbound", "past") } else { ("inbound", "before") };
+    let time = if !leg.long_enough {
+        "before the turn at the last station has ended: THE LEG IS TOO SHORT".into()
+    } else if change.begin_after_start_s > change.begin_after_last_roll_out_s {
+        format!(
+            "{} from the start, {} after the last turn",
+            clock(change.begin_after_start_s),
+            clock(change.begin_after_last_roll_out_s)
+        )
     } else {
-        let _ = writeln!(
-            text,
-            "  BEGIN THE TURN     at {:.1} DME on radial {} inbound, {:.2} NM before the station, {} after {}",
+        format!("{} from the start", clock(change.begin_after_start_s))
+    };
+    vec![
+        format!(
+            "at {:.1} DME {way} on radial {}, {:.2} NM {place} the station",
             change.begin_at_dme_nm,
-            direction(change.inbound_radial_deg),
-            change.begin_before_fix_nm,
-            clock(change.time_from_last_roll_out_s),
-            if first { "the start" } else { "the last turn" }
-        );
-    }
-    let _ = writeln!(
-        text,
-        "  turn               {:.0} degrees of heading {}, {:.0} degrees of bank ({}), in {}",
-        change.heading_change_deg.abs(),
-        side(change.heading_change_deg),
-        change.bank_deg,
-        governed(change.governed_by),
-        clock(change.turn_time_s)
-    );
-    let _ = writeln!(
-        text,
-        "  heading            {} to {}, groundspeed {:.0} to {:.0} kt in wind {} at {:.0} kt",
-        direction(change.heading_before_deg),
-        direction(change.heading_after_deg),
-        change.groundspeed_before_kt,
-        change.groundspeed_after_kt,
-        direction(change.wind_from_deg),
-        change.wind_speed_kt
-    );
-    let _ = writeln!(
-        text,
-        "  roll out           on radial {} at {:.1} DME, {:.2} NM past the station",
-        direction(change.roll_out_radial_deg),
-        change.roll_out_dme_nm,
-        change.roll_out_past_fix_nm
-    );
-    let _ = writeln!(
-        text,
-        "  closest            {:.2} NM from the station, {:.0} ft above it: {} the cone of confusion ({:.2} NM)",
-        change.closest_approach_nm,
-        change.height_above_station_ft,
-        if change.enters_cone { "INSIDE" } else { "outside" },
-        change.cone_radius_nm
-    );
-    let over = &change.fly_over;
-    let _ = writeln!(
-        text,
-        "  if flown over      {:.2} NM of overshoot, {:+.2} NM and {:+.0} s until back on course at {:.0} degrees, {:.1} NM past",
-        over.greatest_overshoot_nm,
-        over.extra_distance_nm,
-        over.extra_time_s,
-        over.intercept_angle_deg,
-        over.established_past_fix_nm
-    );
-    let rule = &change.by_rule;
-    let _ = writeln!(
-        text,
-        "  by rule            lead {:.2} NM ({:+.2} NM), reading {:.1} DME ({:+.1} NM)",
-        rule.lead_nm, rule.lead_error_nm, rule.reading_nm, rule.reading_error_nm
-    );
+            direction(change.begin_on_radial_deg),
+            change.begin_before_fix_nm.abs()
+        ),
+        time,
+        match change.ground_per_dme_tenth_nm {
+            Some(ground_nm) if ground_nm < 1.0 => {
+                format!("0.1 on the DME is {ground_nm:.2} NM along the ground there")
+            }
+            _ => "the DME hardly moves there, so near overhead: go by time".into(),
+        },
+    ]
 }
 
-/// The caution in lines of a terminal's width.
-fn wrapped(text: &str) -> String {
-    let mut lines = vec![String::from("")];
-    for word in text.split(' ') {
-        let full = lines.last().is_some_and(|line| line.len() + word.len() > 108);
-        if full {
-            lines.push(String::new());
-        }
-        if let Some(line) = lines.last_mut() {
-            line.push_str(word);
-            line.push(' ');
-        }
+fn over(over: &FlyOver) -> Vec<String> {
+    if over.extra_time_s.is_nan() {
+        return vec!["the wind leaves no way back to the outbound course".into()];
     }
-    lines.iter().map(|line| line.trim_end()).collect::<Vec<_>>().join("\n")
+    vec![
+        format!(
+            "overshoot {:.2} NM; {:.2} NM and {} more than turning before it",
+            over.greatest_overshoot_nm,
+            over.extra_distance_nm,
+            clock(over.extra_time_s)
+        ),
+        format!(
+            "established {:.1} NM past, intercepting at {:.0} degrees",
+            over.established_past_fix_nm, over.intercept_angle_deg
+        ),
+    ]
+}
+
+fn by_rule(rule: &ByRule) -> Vec<String> {
+    let verdict = |error_nm: f64| {
+        format!("{:.2} NM too {}", error_nm.abs(), if error_nm < 0.0 { "late" } else { "early" })
+    };
+    vec![
+        format!("lead                   {:>5.2} NM   {}", rule.lead_nm, verdict(rule.lead_error_nm)),
+        format!(
+            "with height allowance  {:>5.2} NM   {}",
+            rule.lead_with_height_nm,
+            verdict(rule.lead_with_height_error_nm)
+        ),
+        format!("lead + height          {:>5.2} DME  {} on the DME", rule.dme_nm, verdict(rule.dme_error_nm)),
+    ]
 }

@@ -1,0 +1,113 @@
+//! The brief for a person.
+
+use super::{briefed, changed, plans, run, top};
+
+#[test]
+fn the_default_plan_is_briefed() {
+    let (code, text, error) = run(&[]);
+    assert_eq!((code, error.as_str()), (0, ""));
+    assert_eq!(text.matches("\nBEGIN  ").count(), 3);
+    for words in [
+        "DME inbound on radial",
+        "cone of confusion",
+        "if flown over",
+        "by rule",
+        "CAUTION: This is arithmetic",
+    ] {
+        assert!(text.contains(words), "{words}");
+    }
+}
+
+#[test]
+fn every_plan_beside_it_is_briefed_in_the_width_of_a_terminal() {
+    for entry in std::fs::read_dir(plans()).unwrap() {
+        let path = entry.unwrap().path();
+        let (code, text, error) = run(&[path.to_str().unwrap()]);
+        assert_eq!(code, 0, "{}: {error}", path.display());
+        assert!(text.contains("\nBEGIN  "));
+        for line in text.lines() {
+            assert!(line.chars().count() <= 80, "{}: {line}", path.display());
+        }
+    }
+}
+
+#[test]
+fn the_readme_shows_what_the_default_plan_gives() {
+    let readme = std::fs::read_to_string(top().join("README.md")).unwrap();
+    let shown = readme.split("```text\n").nth(1).unwrap().split("```").next().unwrap();
+    assert!(shown.lines().count() > 10);
+    assert!(run(&[]).1.contains(shown), "renew the README's excerpt:\n{shown}");
+}
+
+#[test]
+fn turns_that_overlap_are_said_to() {
+    // Marram moved to six miles from Ostvik.
+    let text = briefed(
+        "overlap",
+        &changed(&[("latitude_deg = 59.9300", "latitude_deg = 61.1500"), ("-10.9000", "-11.5500")]),
+        &[],
+    );
+    assert!(text.contains("TOO SHORT by"), "{text}");
+    assert!(text.contains("THE LEG IS TOO SHORT"), "{text}");
+}
+
+#[test]
+fn the_long_way_round_begins_past_the_station() {
+    let text = briefed(
+        "long-way",
+        &changed(&[
+            ("fix = \"OST\"", "fix = \"OST\"\nturn = \"left\""),
+            ("wind_speed_kt = 85", "wind_speed_kt = 0"),
+        ]),
+        &[],
+    );
+    let line = text.lines().find(|line| line.starts_with("BEGIN")).unwrap();
+    assert!(line.contains("DME outbound on radial 120") && line.ends_with("past the station"), "{line}");
+    let line = text.lines().find(|line| line.starts_with("ROLL OUT")).unwrap();
+    assert!(line.contains("on radial 353") && line.ends_with("before the station"), "{line}");
+}
+
+#[test]
+fn a_straight_route_has_no_turn() {
+    // Along the equator the course is 090 from station to station, exactly.
+    let mut plan = String::from("[aircraft]\nmach = 0.5\npressure_altitude_ft = 20000\n[air]\n");
+    for (ident, longitude) in [("A", 1), ("B", 2), ("C", 4)] {
+        plan += &format!("[[station]]\nident = \"{ident}\"\nlatitude_deg = 0\nlongitude_deg = {longitude}\n");
+    }
+    for ident in ["A", "B", "C"] {
+        plan += &format!("[[route]]\nfix = \"{ident}\"\n");
+    }
+    let text = briefed("straight", &plan, &[]);
+    assert!(text.contains("NO TURN"), "{text}");
+    assert!(text.starts_with("Untitled plan\n"));
+    let geojson: serde_json::Value =
+        serde_json::from_str(&briefed("straight-map", &plan, &["--geojson"])).unwrap();
+    let turn = geojson["features"]
+        .as_array()
+        .unwrap()
+        .iter()
+        .find(|feature| feature["properties"]["kind"] == "turn");
+    assert!(turn.unwrap()["geometry"].is_null());
+}
+
+/// The keys a plan may have are those that the reader names when it meets another.
+#[test]
+fn help_and_documentation_name_every_key() {
+    let help = run(&["--help"]).1;
+    let page = std::fs::read_to_string(top().join("docs/brief.md")).unwrap();
+    let mut keys = Vec::new();
+    for (name, place) in
+        [("aircraft", "[aircraft]"), ("air", "[air]"), ("station", "[[station]]"), ("route", "[[route]]")]
+    {
+        let plan = changed(&[(place, &format!("{place}\nno_such_key = 1"))]);
+        let (code, _, error) = super::run_plan(&format!("keys-{name}"), &plan, &[]);
+        assert_eq!(code, 2);
+        let expected = error.split("expected one of ").nth(1).unwrap();
+        keys.extend(expected.split('`').skip(1).step_by(2).map(str::to_string));
+    }
+    assert!(keys.len() > 20, "{keys:?}");
+    for key in keys {
+        assert!(help.contains(&key), "--help does not name {key}");
+        assert!(page.contains(&format!("`{key}`")), "docs/brief.md does not name {key}");
+    }
+}
