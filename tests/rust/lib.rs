@@ -1,0 +1,1 @@
+//! The checks of lubberline against the outside are the test targets beside this file.
