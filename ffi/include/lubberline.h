@@ -279,6 +279,16 @@
 #define LUBBER_ERROR_SPHERE_RADIUS -47
 
 /**
+ * Vertical speed out of range; allowed: from -30000.0 to 30000.0 ft/min.
+ */
+#define LUBBER_ERROR_VERTICAL_SPEED -48
+
+/**
+ * Time outbound out of range; allowed: from 0.0 to 3600.0 s.
+ */
+#define LUBBER_ERROR_HOLD_TIME -49
+
+/**
  * The course change is a reversal and has no lead.
  */
 #define LUBBER_ERROR_COURSE_REVERSAL -101
@@ -362,6 +372,121 @@
  * To the right, the long way round if need be.
  */
 #define LUBBER_TURN_SIDE_RIGHT 1
+
+/**
+ * Initial fix.
+ */
+#define LUBBER_LEG_CODE_INITIAL_FIX 1
+
+/**
+ * Track to a fix.
+ */
+#define LUBBER_LEG_CODE_TRACK_TO_FIX 2
+
+/**
+ * Course to a fix.
+ */
+#define LUBBER_LEG_CODE_COURSE_TO_FIX 3
+
+/**
+ * Direct to a fix.
+ */
+#define LUBBER_LEG_CODE_DIRECT_TO_FIX 4
+
+/**
+ * DME arc to a fix.
+ */
+#define LUBBER_LEG_CODE_ARC_TO_FIX 5
+
+/**
+ * Radius to a fix.
+ */
+#define LUBBER_LEG_CODE_RADIUS_TO_FIX 6
+
+/**
+ * Fix to an altitude.
+ */
+#define LUBBER_LEG_CODE_FIX_TO_ALTITUDE 7
+
+/**
+ * Fix to a distance.
+ */
+#define LUBBER_LEG_CODE_FIX_TO_DISTANCE 8
+
+/**
+ * Fix to a DME reading.
+ */
+#define LUBBER_LEG_CODE_FIX_TO_DME 9
+
+/**
+ * Fix until ended by hand.
+ */
+#define LUBBER_LEG_CODE_FIX_TO_MANUAL 10
+
+/**
+ * Course to an altitude.
+ */
+#define LUBBER_LEG_CODE_COURSE_TO_ALTITUDE 11
+
+/**
+ * Course to a DME reading.
+ */
+#define LUBBER_LEG_CODE_COURSE_TO_DME 12
+
+/**
+ * Course until it meets the next leg.
+ */
+#define LUBBER_LEG_CODE_COURSE_TO_INTERCEPT 13
+
+/**
+ * Course to a radial.
+ */
+#define LUBBER_LEG_CODE_COURSE_TO_RADIAL 14
+
+/**
+ * Heading to an altitude.
+ */
+#define LUBBER_LEG_CODE_HEADING_TO_ALTITUDE 15
+
+/**
+ * Heading to a DME reading.
+ */
+#define LUBBER_LEG_CODE_HEADING_TO_DME 16
+
+/**
+ * Heading until it meets the next leg.
+ */
+#define LUBBER_LEG_CODE_HEADING_TO_INTERCEPT 17
+
+/**
+ * Heading until ended by hand.
+ */
+#define LUBBER_LEG_CODE_HEADING_TO_MANUAL 18
+
+/**
+ * Heading to a radial.
+ */
+#define LUBBER_LEG_CODE_HEADING_TO_RADIAL 19
+
+/**
+ * Racetrack to an altitude.
+ */
+#define LUBBER_LEG_CODE_HOLD_TO_ALTITUDE 20
+
+/**
+ * One racetrack.
+ */
+#define LUBBER_LEG_CODE_HOLD_TO_FIX 21
+
+/**
+ * Racetrack until ended by hand.
+ */
+#define LUBBER_LEG_CODE_HOLD_TO_MANUAL 22
+
+/**
+ * Procedure turn until it meets the next leg.
+ */
+#define LUBBER_LEG_CODE_PROCEDURE_TURN 23
 
 /**
  * A geodesic.

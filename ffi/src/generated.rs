@@ -110,6 +110,10 @@ pub const LUBBER_ERROR_BEARING_DRIFT: i32 = -45;
 pub const LUBBER_ERROR_ANGLE_OFF_BOW: i32 = -46;
 /// Radius of the sphere out of range; allowed: from 1.0 to 100000.0 NM.
 pub const LUBBER_ERROR_SPHERE_RADIUS: i32 = -47;
+/// Vertical speed out of range; allowed: from -30000.0 to 30000.0 ft/min.
+pub const LUBBER_ERROR_VERTICAL_SPEED: i32 = -48;
+/// Time outbound out of range; allowed: from 0.0 to 3600.0 s.
+pub const LUBBER_ERROR_HOLD_TIME: i32 = -49;
 /// The course change is a reversal and has no lead.
 pub const LUBBER_ERROR_COURSE_REVERSAL: i32 = -101;
 /// The airspeed cannot hold the course against the wind.
@@ -144,6 +148,52 @@ pub const LUBBER_TURN_SIDE_SHORTEST: i32 = 0;
 pub const LUBBER_TURN_SIDE_LEFT: i32 = -1;
 /// To the right, the long way round if need be.
 pub const LUBBER_TURN_SIDE_RIGHT: i32 = 1;
+/// Initial fix.
+pub const LUBBER_LEG_CODE_INITIAL_FIX: i32 = 1;
+/// Track to a fix.
+pub const LUBBER_LEG_CODE_TRACK_TO_FIX: i32 = 2;
+/// Course to a fix.
+pub const LUBBER_LEG_CODE_COURSE_TO_FIX: i32 = 3;
+/// Direct to a fix.
+pub const LUBBER_LEG_CODE_DIRECT_TO_FIX: i32 = 4;
+/// DME arc to a fix.
+pub const LUBBER_LEG_CODE_ARC_TO_FIX: i32 = 5;
+/// Radius to a fix.
+pub const LUBBER_LEG_CODE_RADIUS_TO_FIX: i32 = 6;
+/// Fix to an altitude.
+pub const LUBBER_LEG_CODE_FIX_TO_ALTITUDE: i32 = 7;
+/// Fix to a distance.
+pub const LUBBER_LEG_CODE_FIX_TO_DISTANCE: i32 = 8;
+/// Fix to a DME reading.
+pub const LUBBER_LEG_CODE_FIX_TO_DME: i32 = 9;
+/// Fix until ended by hand.
+pub const LUBBER_LEG_CODE_FIX_TO_MANUAL: i32 = 10;
+/// Course to an altitude.
+pub const LUBBER_LEG_CODE_COURSE_TO_ALTITUDE: i32 = 11;
+/// Course to a DME reading.
+pub const LUBBER_LEG_CODE_COURSE_TO_DME: i32 = 12;
+/// Course until it meets the next leg.
+pub const LUBBER_LEG_CODE_COURSE_TO_INTERCEPT: i32 = 13;
+/// Course to a radial.
+pub const LUBBER_LEG_CODE_COURSE_TO_RADIAL: i32 = 14;
+/// Heading to an altitude.
+pub const LUBBER_LEG_CODE_HEADING_TO_ALTITUDE: i32 = 15;
+/// Heading to a DME reading.
+pub const LUBBER_LEG_CODE_HEADING_TO_DME: i32 = 16;
+/// Heading until it meets the next leg.
+pub const LUBBER_LEG_CODE_HEADING_TO_INTERCEPT: i32 = 17;
+/// Heading until ended by hand.
+pub const LUBBER_LEG_CODE_HEADING_TO_MANUAL: i32 = 18;
+/// Heading to a radial.
+pub const LUBBER_LEG_CODE_HEADING_TO_RADIAL: i32 = 19;
+/// Racetrack to an altitude.
+pub const LUBBER_LEG_CODE_HOLD_TO_ALTITUDE: i32 = 20;
+/// One racetrack.
+pub const LUBBER_LEG_CODE_HOLD_TO_FIX: i32 = 21;
+/// Racetrack until ended by hand.
+pub const LUBBER_LEG_CODE_HOLD_TO_MANUAL: i32 = 22;
+/// Procedure turn until it meets the next leg.
+pub const LUBBER_LEG_CODE_PROCEDURE_TURN: i32 = 23;
 /// A geodesic.
 pub const LUBBER_SEGMENT_KIND_STRAIGHT: i32 = 0;
 /// A turn with its roll, in wind.
@@ -239,6 +289,8 @@ pub extern "C" fn lubber_status_text(status: i32) -> *const c_char {
         -45 => c"change of the bearing out of range; allowed: above 0.0 below 180.0 deg",
         -46 => c"angle off the bow out of range; allowed: above 0.0 below 180.0 deg",
         -47 => c"radius of the sphere out of range; allowed: from 1.0 to 100000.0 NM",
+        -48 => c"vertical speed out of range; allowed: from -30000.0 to 30000.0 ft/min",
+        -49 => c"time outbound out of range; allowed: from 0.0 to 3600.0 s",
         -101 => c"the course change is a reversal and has no lead",
         -102 => c"the airspeed cannot hold the course against the wind",
         -103 => c"the turn does not fit between the radial and the arc",

@@ -12,6 +12,7 @@ mod arc;
 mod course_change;
 mod earth;
 mod lead;
+mod legs;
 mod rules;
 mod station;
 #[rustfmt::skip]
@@ -27,6 +28,7 @@ pub use arc::*;
 pub use course_change::*;
 pub use earth::*;
 pub use lead::*;
+pub use legs::*;
 pub use rules::*;
 pub use station::*;
 pub use timing::*;

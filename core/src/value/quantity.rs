@@ -168,6 +168,10 @@ quantities! {
     AngleOffBow = 46: "angle off the bow", "deg", [above 0.0 below 180.0];
     /// Radius of a sphere that stands for the earth.
     SphereRadius = 47: "radius of the sphere", "NM", [from 1.0 to 100000.0];
+    /// Rate of climb, negative to descend.
+    VerticalSpeed = 48: "vertical speed", "ft/min", [from -30000.0 to 30000.0];
+    /// Time flown straight in a racetrack.
+    HoldTime = 49: "time outbound", "s", [from 0.0 to 3600.0];
 }
 
 impl Quantity {

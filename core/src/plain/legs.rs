@@ -1,0 +1,361 @@
+//! Path-and-terminator legs in plain numbers, bound by hand: a list of legs in, a list of segments out.
+
+use super::lead::wind;
+use super::turn::turn_limits;
+use crate::Error;
+use crate::procedure::legs::{Conditions, Fix, GroundPath, Hold, Leg, Passage, Segment};
+use crate::station::Station;
+use crate::value::units::{degree, feet_per_minute, foot, nautical_mile, nautical_miles, second, seconds};
+use crate::value::{
+    Bearing, Declination, Elevation, GroundDistance, InterceptAngle, Latitude, Longitude, Position, Quantity,
+    Radial, SlantRange, TrueAirspeed, TrueAltitude, TrueBearing, choice,
+};
+
+choice! {
+    /// The legs of ARINC 424: how the path is flown, and what ends it. See [`crate::procedure::legs::Leg`].
+    LegCode {
+        /// Initial fix.
+        InitialFix = 1: "IF",
+        /// Track to a fix.
+        TrackToFix = 2: "TF",
+        /// Course to a fix.
+        CourseToFix = 3: "CF",
+        /// Direct to a fix.
+        DirectToFix = 4: "DF",
+        /// DME arc to a fix.
+        ArcToFix = 5: "AF",
+        /// Radius to a fix.
+        RadiusToFix = 6: "RF",
+        /// Fix to an altitude.
+        FixToAltitude = 7: "FA",
+        /// Fix to a distance.
+        FixToDistance = 8: "FC",
+        /// Fix to a DME reading.
+        FixToDme = 9: "FD",
+        /// Fix until ended by hand.
+        FixToManual = 10: "FM",
+        /// Course to an altitude.
+        CourseToAltitude = 11: "CA",
+        /// Course to a DME reading.
+        CourseToDme = 12: "CD",
+        /// Course until it meets the next leg.
+        CourseToIntercept = 13: "CI",
+        /// Course to a radial.
+        CourseToRadial = 14: "CR",
+        /// Heading to an altitude.
+        HeadingToAltitude = 15: "VA",
+        /// Heading to a DME reading.
+        HeadingToDme = 16: "VD",
+        /// Heading until it meets the next leg.
+        HeadingToIntercept = 17: "VI",
+        /// Heading until ended by hand.
+        HeadingToManual = 18: "VM",
+        /// Heading to a radial.
+        HeadingToRadial = 19: "VR",
+        /// Racetrack to an altitude.
+        HoldToAltitude = 20: "HA",
+        /// One racetrack.
+        HoldToFix = 21: "HF",
+        /// Racetrack until ended by hand.
+        HoldToManual = 22: "HM",
+        /// Procedure turn until it meets the next leg.
+        ProcedureTurn = 23: "PI",
+    }
+}
+
+/// One leg. Which numbers it needs follows from its code; those it does not need may be NaN.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct LegInput {
+    /// Which leg it is.
+    pub code: LegCode,
+    /// The fix: latitude. All but C and V legs.
+    pub fix_latitude_deg: f64,
+    /// The fix: longitude.
+    pub fix_longitude_deg: f64,
+    /// How the fix that ends the leg is passed.
+    pub passage: Passage,
+    /// True course or heading flown; of a racetrack the inbound, of a procedure turn the outbound course.
+    pub course_deg: f64,
+    /// Altitude that ends it: FA, CA, VA, HA.
+    pub altitude_ft: f64,
+    /// Distance: of FC along the track, of FD, CD, VD the DME reading, of PI before turning off.
+    pub distance_nm: f64,
+    /// The station of FD, CD, CR, VD, VR, AF, or the centre of RF: latitude.
+    pub center_latitude_deg: f64,
+    /// The station or centre: longitude.
+    pub center_longitude_deg: f64,
+    /// The station's elevation.
+    pub center_elevation_ft: f64,
+    /// The station's declination.
+    pub center_declination_deg: f64,
+    /// The radial of CR and VR, from the station's north.
+    pub radial_deg: f64,
+    /// Time flown straight outbound in a racetrack.
+    pub outbound_time_s: f64,
+    /// Whether an arc goes clockwise, a racetrack turns right, a procedure turn first turns right.
+    pub to_right: bool,
+}
+
+impl LegInput {
+    /// A leg of which nothing is known but its code: numbers NaN, the station at sea level without declination, flown by,
+    /// to the right, a minute outbound.
+    pub const fn new(code: LegCode) -> Self {
+        Self {
+            code,
+            fix_latitude_deg: f64::NAN,
+            fix_longitude_deg: f64::NAN,
+            passage: Passage::FlyBy,
+            course_deg: f64::NAN,
+            altitude_ft: f64::NAN,
+            distance_nm: f64::NAN,
+            center_latitude_deg: f64::NAN,
+            center_longitude_deg: f64::NAN,
+            center_elevation_ft: 0.0,
+            center_declination_deg: 0.0,
+            radial_deg: f64::NAN,
+            outbound_time_s: 60.0,
+            to_right: true,
+        }
+    }
+}
+
+/// What a sequence of legs is flown with.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct ConditionsInput {
+    /// True airspeed, above 0 to 5000.
+    pub true_airspeed_kt: f64,
+    /// Where the wind blows from, true.
+    pub wind_from_deg: f64,
+    /// Speed of the wind, 0 to 1000.
+    pub wind_speed_kt: f64,
+    /// Greatest bank, above 0 below 90.
+    pub bank_limit_deg: f64,
+    /// Greatest rate of turn, above 0.
+    pub turn_rate_limit_deg_per_s: f64,
+    /// Rate of roll, above 0.
+    pub roll_rate_deg_per_s: f64,
+    /// Altitude at the first fix.
+    pub altitude_ft: f64,
+    /// Rate of climb, negative to descend, -30 000 to 30 000.
+    pub climb_fpm: f64,
+    /// The angle at which a course is intercepted from beside it, above 0 to 90.
+    pub intercept_angle_deg: f64,
+    /// How far a leg is drawn that is ended by hand.
+    pub manual_distance_nm: f64,
+}
+
+impl ConditionsInput {
+    /// Calm air, level flight at an altitude, 25 degrees of bank, 3 degrees per second, a roll of 5, an intercept of 30 degrees,
+    /// ten miles for what is ended by hand.
+    pub const fn new(true_airspeed_kt: f64, altitude_ft: f64) -> Self {
+        Self {
+            true_airspeed_kt,
+            wind_from_deg: 0.0,
+            wind_speed_kt: 0.0,
+            bank_limit_deg: 25.0,
+            turn_rate_limit_deg_per_s: 3.0,
+            roll_rate_deg_per_s: 5.0,
+            altitude_ft,
+            climb_fpm: 0.0,
+            intercept_angle_deg: 30.0,
+            manual_distance_nm: 10.0,
+        }
+    }
+}
+
+/// A segment of the ground path.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct SegmentOutput {
+    /// The leg it belongs to, counted from zero; a turn belongs to the leg it leads onto.
+    pub leg: usize,
+    /// 0 a straight, 1 a turn, 2 an arc: the codes of [`crate::procedure::legs::SegmentKind`].
+    pub kind: i32,
+    /// Where it begins: latitude.
+    pub start_latitude_deg: f64,
+    /// Where it begins: longitude.
+    pub start_longitude_deg: f64,
+    /// True course where it begins.
+    pub start_course_deg: f64,
+    /// Where it ends: latitude.
+    pub end_latitude_deg: f64,
+    /// Where it ends: longitude.
+    pub end_longitude_deg: f64,
+    /// True course where it ends.
+    pub end_course_deg: f64,
+    /// Altitude where it ends.
+    pub end_altitude_ft: f64,
+    /// Length over the ground.
+    pub length_nm: f64,
+    /// How long it takes.
+    pub duration_s: f64,
+    /// Time at its end since the first fix.
+    pub end_time_s: f64,
+}
+
+/// Flies a sequence of legs.
+///
+/// # Errors
+/// A value outside its range or not a number where the leg needs it, or a leg that cannot be flown: the error says which and why.
+///
+/// # Source
+/// As [`crate::procedure::legs`].
+///
+/// # Example
+/// ```
+/// use lubberline::plain::{ConditionsInput, LegCode, LegInput, fly_legs};
+/// let fix = |code, latitude_deg, longitude_deg| LegInput {
+///     fix_latitude_deg: latitude_deg,
+///     fix_longitude_deg: longitude_deg,
+///     ..LegInput::new(code)
+/// };
+/// let legs = [
+///     fix(LegCode::InitialFix, 60.0, -10.0),
+///     fix(LegCode::TrackToFix, 60.5, -10.0),
+///     fix(LegCode::TrackToFix, 60.5, -9.0),
+/// ];
+/// let path = fly_legs(&legs, &ConditionsInput::new(250.0, 9_000.0))?;
+/// assert_eq!(path.segments.len(), 3);
+/// # Ok::<(), lubberline::Error>(())
+/// ```
+pub fn fly_legs(legs: &[LegInput], conditions: &ConditionsInput) -> Result<GroundPath, Error> {
+    let legs = legs.iter().map(leg).collect::<Result<Vec<_>, _>>()?;
+    GroundPath::fly(&legs, &typed_conditions(conditions)?)
+}
+
+/// A segment in plain numbers.
+pub fn segment_output(segment: &Segment) -> SegmentOutput {
+    SegmentOutput {
+        leg: segment.leg,
+        kind: segment.kind.code(),
+        start_latitude_deg: segment.start.position.latitude().angle().get::<degree>(),
+        start_longitude_deg: segment.start.position.longitude().angle().get::<degree>(),
+        start_course_deg: segment.start.course.angle().get::<degree>(),
+        end_latitude_deg: segment.end.position.latitude().angle().get::<degree>(),
+        end_longitude_deg: segment.end.position.longitude().angle().get::<degree>(),
+        end_course_deg: segment.end.course.angle().get::<degree>(),
+        end_altitude_ft: segment.end.altitude.value().get::<foot>(),
+        length_nm: segment.length.get::<nautical_mile>(),
+        duration_s: segment.duration().get::<second>(),
+        end_time_s: segment.end.time.get::<second>(),
+    }
+}
+
+/// Points along a path no farther apart than a spacing, as latitudes and longitudes in degrees.
+pub fn path_points(path: &GroundPath, spacing_nm: f64) -> Vec<(f64, f64)> {
+    let points = path.points(nautical_miles(spacing_nm));
+    points
+        .iter()
+        .map(|point| (point.latitude().angle().get::<degree>(), point.longitude().angle().get::<degree>()))
+        .collect()
+}
+
+fn typed_conditions(input: &ConditionsInput) -> Result<Conditions, Error> {
+    Ok(Conditions {
+        true_airspeed: TrueAirspeed::named("true_airspeed_kt", input.true_airspeed_kt)?,
+        wind: wind(input.wind_from_deg, input.wind_speed_kt)?,
+        limits: turn_limits(
+            input.bank_limit_deg,
+            input.turn_rate_limit_deg_per_s,
+            input.roll_rate_deg_per_s,
+        )?,
+        altitude: TrueAltitude::named("altitude_ft", input.altitude_ft)?,
+        climb: feet_per_minute(Quantity::VerticalSpeed.check("climb_fpm", input.climb_fpm)?),
+        intercept: InterceptAngle::named("intercept_angle_deg", input.intercept_angle_deg)?,
+        manual_distance: GroundDistance::named("manual_distance_nm", input.manual_distance_nm)?,
+    })
+}
+
+/// The typed leg, with an error for a number that it needs and that is missing.
+fn leg(input: &LegInput) -> Result<Leg, Error> {
+    let fix = || -> Result<Position, Error> {
+        Ok(Position::new(
+            Latitude::named("fix_latitude_deg", input.fix_latitude_deg)?,
+            Longitude::named("fix_longitude_deg", input.fix_longitude_deg)?,
+        ))
+    };
+    let end = || -> Result<Fix, Error> { Ok(Fix { position: fix()?, passage: input.passage }) };
+    let course = || -> Result<TrueBearing, Error> { Bearing::named("course_deg", input.course_deg) };
+    let altitude = || TrueAltitude::named("altitude_ft", input.altitude_ft);
+    let distance = || GroundDistance::named("distance_nm", input.distance_nm);
+    let dme = || SlantRange::named("distance_nm", input.distance_nm);
+    let center = || -> Result<Position, Error> {
+        Ok(Position::new(
+            Latitude::named("center_latitude_deg", input.center_latitude_deg)?,
+            Longitude::named("center_longitude_deg", input.center_longitude_deg)?,
+        ))
+    };
+    let station = || -> Result<Station, Error> {
+        Ok(Station {
+            position: center()?,
+            elevation: Elevation::named("center_elevation_ft", input.center_elevation_ft)?,
+            declination: Declination::named("center_declination_deg", input.center_declination_deg)?,
+        })
+    };
+    let radial = || -> Result<Radial, Error> { Bearing::named("radial_deg", input.radial_deg) };
+    let hold = || -> Result<Hold, Error> {
+        let outbound_s = Quantity::HoldTime.check("outbound_time_s", input.outbound_time_s)?;
+        Ok(Hold {
+            fix: fix()?,
+            inbound: course()?,
+            right_turns: input.to_right,
+            outbound_time: seconds(outbound_s),
+        })
+    };
+    Ok(match input.code {
+        LegCode::InitialFix => Leg::InitialFix(end()?),
+        LegCode::TrackToFix => Leg::TrackToFix(end()?),
+        LegCode::CourseToFix => Leg::CourseToFix(course()?, end()?),
+        LegCode::DirectToFix => Leg::DirectToFix(end()?),
+        LegCode::ArcToFix => Leg::ArcToFix { station: center()?, clockwise: input.to_right, fix: end()? },
+        LegCode::RadiusToFix => {
+            Leg::RadiusToFix { center: center()?, clockwise: input.to_right, fix: end()? }
+        }
+        LegCode::FixToAltitude => Leg::FixToAltitude(fix()?, course()?, altitude()?),
+        LegCode::FixToDistance => Leg::FixToDistance(fix()?, course()?, distance()?),
+        LegCode::FixToDme => Leg::FixToDme(fix()?, course()?, station()?, dme()?),
+        LegCode::FixToManual => Leg::FixToManual(fix()?, course()?),
+        LegCode::CourseToAltitude => Leg::CourseToAltitude(course()?, altitude()?),
+        LegCode::CourseToDme => Leg::CourseToDme(course()?, station()?, dme()?),
+        LegCode::CourseToIntercept => Leg::CourseToIntercept(course()?),
+        LegCode::CourseToRadial => Leg::CourseToRadial(course()?, station()?, radial()?),
+        LegCode::HeadingToAltitude => Leg::HeadingToAltitude(course()?, altitude()?),
+        LegCode::HeadingToDme => Leg::HeadingToDme(course()?, station()?, dme()?),
+        LegCode::HeadingToIntercept => Leg::HeadingToIntercept(course()?),
+        LegCode::HeadingToManual => Leg::HeadingToManual(course()?),
+        LegCode::HeadingToRadial => Leg::HeadingToRadial(course()?, station()?, radial()?),
+        LegCode::HoldToAltitude => Leg::HoldToAltitude(hold()?, altitude()?),
+        LegCode::HoldToFix => Leg::HoldToFix(hold()?),
+        LegCode::HoldToManual => Leg::HoldToManual(hold()?),
+        LegCode::ProcedureTurn => Leg::ProcedureTurn {
+            fix: fix()?,
+            outbound: course()?,
+            outbound_distance: distance()?,
+            first_right: input.to_right,
+        },
+    })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_code_has_the_letters_of_its_leg() {
+        for code in LegCode::ALL {
+            let numbers = LegInput {
+                fix_latitude_deg: 60.0,
+                fix_longitude_deg: -10.0,
+                course_deg: 90.0,
+                altitude_ft: 9000.0,
+                distance_nm: 10.0,
+                center_latitude_deg: 60.1,
+                center_longitude_deg: -10.1,
+                radial_deg: 45.0,
+                ..LegInput::new(*code)
+            };
+            assert_eq!(leg(&numbers).unwrap().code(), code.word());
+            // Without its numbers it is refused, and the error says which is missing.
+            assert!(leg(&LegInput::new(*code)).unwrap_err().parameter().is_some(), "{}", code.word());
+        }
+    }
+}
