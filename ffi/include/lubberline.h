@@ -778,6 +778,173 @@ typedef struct lubber_course_change_result {
   int32_t enters_cone;
 } lubber_course_change_result;
 
+/**
+ * A leg of a procedure; which numbers it needs follows from its code, the others may be NaN.
+ */
+typedef struct lubber_leg {
+  /**
+   * Which leg: 1 IF, 2 TF, 3 CF, 4 DF, 5 AF, 6 RF, 7 FA, 8 FC, 9 FD, 10 FM, 11 CA, 12 CD, 13 CI, 14 CR, 15 VA, 16 VD, 17 VI,
+   * 18 VM, 19 VR, 20 HA, 21 HF, 22 HM, 23 PI.
+   */
+  int32_t code;
+  /**
+   * How the fix that ends it is passed: 0 flown by, 1 flown over.
+   */
+  int32_t passage;
+  /**
+   * 1 if an arc goes clockwise, a racetrack turns right, a procedure turn first turns right; else 0.
+   */
+  int32_t to_right;
+  /**
+   * The fix: latitude.
+   */
+  double fix_latitude_deg;
+  /**
+   * The fix: longitude.
+   */
+  double fix_longitude_deg;
+  /**
+   * True course or heading; of a racetrack the inbound, of a procedure turn the outbound course.
+   */
+  double course_deg;
+  /**
+   * Altitude that ends FA, CA, VA and HA.
+   */
+  double altitude_ft;
+  /**
+   * Distance of FC and PI; DME reading of FD, CD and VD.
+   */
+  double distance_nm;
+  /**
+   * Station of FD, CD, CR, VD, VR and AF, centre of RF: latitude.
+   */
+  double center_latitude_deg;
+  /**
+   * Station or centre: longitude.
+   */
+  double center_longitude_deg;
+  /**
+   * The station's elevation.
+   */
+  double center_elevation_ft;
+  /**
+   * The station's declination.
+   */
+  double center_declination_deg;
+  /**
+   * Radial of CR and VR, from the station's north.
+   */
+  double radial_deg;
+  /**
+   * Time flown straight outbound in a racetrack.
+   */
+  double outbound_time_s;
+} lubber_leg;
+
+/**
+ * What a sequence of legs is flown with. Set it with lubber_leg_conditions_init, then change what differs.
+ */
+typedef struct lubber_leg_conditions {
+  /**
+   * sizeof(lubber_leg_conditions).
+   */
+  size_t struct_size;
+  /**
+   * True airspeed, above 0 to 5000.
+   */
+  double true_airspeed_kt;
+  /**
+   * Where the wind blows from, true; 0 at first.
+   */
+  double wind_from_deg;
+  /**
+   * Speed of the wind, 0 to 1000; 0 at first.
+   */
+  double wind_speed_kt;
+  /**
+   * Greatest bank, above 0 below 90; 25 at first.
+   */
+  double bank_limit_deg;
+  /**
+   * Greatest rate of turn, above 0; 3 at first.
+   */
+  double turn_rate_limit_deg_per_s;
+  /**
+   * Rate of roll, above 0; 5 at first.
+   */
+  double roll_rate_deg_per_s;
+  /**
+   * Altitude at the first fix.
+   */
+  double altitude_ft;
+  /**
+   * Rate of climb, negative to descend, -30 000 to 30 000; 0 at first.
+   */
+  double climb_fpm;
+  /**
+   * The angle at which a course is intercepted from beside it, above 0 to 90; 30 at first.
+   */
+  double intercept_angle_deg;
+  /**
+   * How far a leg is drawn that is ended by hand; 10 at first.
+   */
+  double manual_distance_nm;
+} lubber_leg_conditions;
+
+/**
+ * A segment of the path over the ground.
+ */
+typedef struct lubber_path_segment {
+  /**
+   * The leg it belongs to, counted from zero; a turn belongs to the leg it leads onto.
+   */
+  size_t leg;
+  /**
+   * 0 a straight, 1 a turn, 2 an arc.
+   */
+  int32_t kind;
+  /**
+   * Where it begins: latitude.
+   */
+  double start_latitude_deg;
+  /**
+   * Where it begins: longitude.
+   */
+  double start_longitude_deg;
+  /**
+   * True course where it begins.
+   */
+  double start_course_deg;
+  /**
+   * Where it ends: latitude.
+   */
+  double end_latitude_deg;
+  /**
+   * Where it ends: longitude.
+   */
+  double end_longitude_deg;
+  /**
+   * True course where it ends.
+   */
+  double end_course_deg;
+  /**
+   * Altitude where it ends.
+   */
+  double end_altitude_ft;
+  /**
+   * Length over the ground.
+   */
+  double length_nm;
+  /**
+   * How long it takes.
+   */
+  double duration_s;
+  /**
+   * Time at its end since the first fix.
+   */
+  double end_time_s;
+} lubber_path_segment;
+
 #ifdef __cplusplus
 extern "C" {
 #endif // __cplusplus
@@ -4602,6 +4769,60 @@ int32_t lubber_course_change_at(const struct lubber_course_change_input *input,
                                 double *distance_nm,
                                 double *heading_deg,
                                 double *bank_deg);
+
+/**
+ * Sets a leg of a code: numbers NaN, a station at sea level without declination, flown by, to the right, a minute outbound.
+ *
+ * @return LUBBER_OK, or LUBBER_ERROR_UNKNOWN_CHOICE for a code that is none
+ */
+int32_t lubber_leg_init(struct lubber_leg *leg,
+                        int32_t code);
+
+/**
+ * Sets the usual conditions for a speed and an altitude: calm air, level flight, 25 degrees of bank, 3 degrees per second, a roll
+ * of 5, an intercept of 30 degrees, ten miles for what is ended by hand.
+ */
+void lubber_leg_conditions_init(struct lubber_leg_conditions *conditions,
+                                double true_airspeed_kt,
+                                double altitude_ft);
+
+/**
+ * Flies a sequence of legs and gives the segments of its path.
+ *
+ * @param legs the legs, `leg_count` of them
+ * @param conditions what they are flown with
+ * @param[out] segments room for `capacity` segments; may be NULL if that is 0
+ * @param[out] segment_count how many segments there are, which may be more than fit: call again with more room
+ * @param[out] failed_leg the leg that could not be flown, counted from 1, 0 if none; may be NULL
+ * @return LUBBER_OK, or a negative status; segment_count is then 0
+ */
+int32_t lubber_legs_fly(const struct lubber_leg *legs,
+                        size_t leg_count,
+                        const struct lubber_leg_conditions *conditions,
+                        struct lubber_path_segment *segments,
+                        size_t capacity,
+                        size_t *segment_count,
+                        size_t *failed_leg);
+
+/**
+ * Flies a sequence of legs and gives points along its path, no farther apart than a spacing.
+ *
+ * @param legs the legs, `leg_count` of them
+ * @param conditions what they are flown with
+ * @param spacing_nm the spacing, above 0
+ * @param[out] latitudes_deg room for `capacity` latitudes; may be NULL if that is 0
+ * @param[out] longitudes_deg room for as many longitudes
+ * @param[out] point_count how many points there are, which may be more than fit: call again with more room
+ * @return LUBBER_OK, or a negative status; point_count is then 0
+ */
+int32_t lubber_legs_points(const struct lubber_leg *legs,
+                           size_t leg_count,
+                           const struct lubber_leg_conditions *conditions,
+                           double spacing_nm,
+                           double *latitudes_deg,
+                           double *longitudes_deg,
+                           size_t capacity,
+                           size_t *point_count);
 
 /**
  * The version of the library, such as "0.1.0".

@@ -4,4 +4,5 @@ mod call;
 pub mod course_change;
 #[rustfmt::skip]
 pub mod generated;
+pub mod legs;
 pub mod version;

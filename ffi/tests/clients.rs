@@ -89,6 +89,11 @@ fn course_change() {
 }
 
 #[test]
+fn legs() {
+    both("legs");
+}
+
+#[test]
 fn arrays() {
     both("arrays");
 }

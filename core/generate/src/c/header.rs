@@ -15,6 +15,7 @@ pub fn header(root: &Path, generated: &str) -> Result<String> {
     for (name, text) in [
         ("generated.rs", generated.to_string()),
         ("course_change.rs", std::fs::read_to_string(folder.join("src/course_change.rs"))?),
+        ("legs.rs", std::fs::read_to_string(folder.join("src/legs.rs"))?),
         ("version.rs", std::fs::read_to_string(folder.join("src/version.rs"))?),
     ] {
         let path = scratch.join(name);

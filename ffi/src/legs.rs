@@ -1,0 +1,357 @@
+//! Path-and-terminator legs in C: an array of legs in, segments and points out into the caller's arrays.
+
+use std::panic::{AssertUnwindSafe, catch_unwind};
+
+use lubberline::plain::{
+    ConditionsInput, LegCode, LegInput, SegmentOutput, fly_legs, path_points, segment_output,
+};
+use lubberline::procedure::legs::{GroundPath, Passage};
+use lubberline::{Error, plain};
+
+use crate::generated::{LUBBER_ERROR_INTERNAL, LUBBER_ERROR_STRUCT, LUBBER_OK};
+
+/// A leg of a procedure; which numbers it needs follows from its code, the others may be NaN.
+#[repr(C)]
+#[derive(Debug, Clone, Copy)]
+#[allow(non_camel_case_types, reason = "the name is C's")]
+pub struct lubber_leg {
+    /// Which leg: 1 IF, 2 TF, 3 CF, 4 DF, 5 AF, 6 RF, 7 FA, 8 FC, 9 FD, 10 FM, 11 CA, 12 CD, 13 CI, 14 CR, 15 VA, 16 VD, 17 VI,
+    /// 18 VM, 19 VR, 20 HA, 21 HF, 22 HM, 23 PI.
+    pub code: i32,
+    /// How the fix that ends it is passed: 0 flown by, 1 flown over.
+    pub passage: i32,
+    /// 1 if an arc goes clockwise, a racetrack turns right, a procedure turn first turns right; else 0.
+    pub to_right: i32,
+    /// The fix: latitude.
+    pub fix_latitude_deg: f64,
+    /// The fix: longitude.
+    pub fix_longitude_deg: f64,
+    /// True course or heading; of a racetrack the inbound, of a procedure turn the outbound course.
+    pub course_deg: f64,
+    /// Altitude that ends FA, CA, VA and HA.
+    pub altitude_ft: f64,
+    /// Distance of FC and PI; DME reading of FD, CD and VD.
+    pub distance_nm: f64,
+    /// Station of FD, CD, CR, VD, VR and AF, centre of RF: latitude.
+    pub center_latitude_deg: f64,
+    /// Station or centre: longitude.
+    pub center_longitude_deg: f64,
+    /// The station's elevation.
+    pub center_elevation_ft: f64,
+    /// The station's declination.
+    pub center_declination_deg: f64,
+    /// Radial of CR and VR, from the station's north.
+    pub radial_deg: f64,
+    /// Time flown straight outbound in a racetrack.
+    pub outbound_time_s: f64,
+}
+
+/// What a sequence of legs is flown with. Set it with lubber_leg_conditions_init, then change what differs.
+#[repr(C)]
+#[derive(Debug, Clone, Copy)]
+#[allow(non_camel_case_types, reason = "the name is C's")]
+pub struct lubber_leg_conditions {
+    /// sizeof(lubber_leg_conditions).
+    pub struct_size: usize,
+    /// True airspeed, above 0 to 5000.
+    pub true_airspeed_kt: f64,
+    /// Where the wind blows from, true; 0 at first.
+    pub wind_from_deg: f64,
+    /// Speed of the wind, 0 to 1000; 0 at first.
+    pub wind_speed_kt: f64,
+    /// Greatest bank, above 0 below 90; 25 at first.
+    pub bank_limit_deg: f64,
+    /// Greatest rate of turn, above 0; 3 at first.
+    pub turn_rate_limit_deg_per_s: f64,
+    /// Rate of roll, above 0; 5 at first.
+    pub roll_rate_deg_per_s: f64,
+    /// Altitude at the first fix.
+    pub altitude_ft: f64,
+    /// Rate of climb, negative to descend, -30 000 to 30 000; 0 at first.
+    pub climb_fpm: f64,
+    /// The angle at which a course is intercepted from beside it, above 0 to 90; 30 at first.
+    pub intercept_angle_deg: f64,
+    /// How far a leg is drawn that is ended by hand; 10 at first.
+    pub manual_distance_nm: f64,
+}
+
+/// A segment of the path over the ground.
+#[repr(C)]
+#[derive(Debug, Clone, Copy)]
+#[allow(non_camel_case_types, reason = "the name is C's")]
+pub struct lubber_path_segment {
+    /// The leg it belongs to, counted from zero; a turn belongs to the leg it leads onto.
+    pub leg: usize,
+    /// 0 a straight, 1 a turn, 2 an arc.
+    pub kind: i32,
+    /// Where it begins: latitude.
+    pub start_latitude_deg: f64,
+    /// Where it begins: longitude.
+    pub start_longitude_deg: f64,
+    /// True course where it begins.
+    pub start_course_deg: f64,
+    /// Where it ends: latitude.
+    pub end_latitude_deg: f64,
+    /// Where it ends: longitude.
+    pub end_longitude_deg: f64,
+    /// True course where it ends.
+    pub end_course_deg: f64,
+    /// Altitude where it ends.
+    pub end_altitude_ft: f64,
+    /// Length over the ground.
+    pub length_nm: f64,
+    /// How long it takes.
+    pub duration_s: f64,
+    /// Time at its end since the first fix.
+    pub end_time_s: f64,
+}
+
+/// Sets a leg of a code: numbers NaN, a station at sea level without declination, flown by, to the right, a minute outbound.
+///
+/// @return LUBBER_OK, or LUBBER_ERROR_UNKNOWN_CHOICE for a code that is none
+///
+/// # Safety
+/// `leg` must be null (a failure) or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_leg_init(leg: *mut lubber_leg, code: i32) -> i32 {
+    if leg.is_null() {
+        return LUBBER_ERROR_STRUCT;
+    }
+    match LegCode::from_code("code", f64::from(code)) {
+        Ok(known) => {
+            // SAFETY: the caller vouches for it.
+            unsafe { leg.write(to_c(&LegInput::new(known))) };
+            LUBBER_OK
+        }
+        Err(error) => error.code(),
+    }
+}
+
+/// Sets the usual conditions for a speed and an altitude: calm air, level flight, 25 degrees of bank, 3 degrees per second, a roll
+/// of 5, an intercept of 30 degrees, ten miles for what is ended by hand.
+///
+/// # Safety
+/// `conditions` must be null (nothing is done) or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_leg_conditions_init(
+    conditions: *mut lubber_leg_conditions,
+    true_airspeed_kt: f64,
+    altitude_ft: f64,
+) {
+    let usual = ConditionsInput::new(true_airspeed_kt, altitude_ft);
+    if !conditions.is_null() {
+        // SAFETY: the caller vouches for it.
+        unsafe {
+            conditions.write(lubber_leg_conditions {
+                struct_size: size_of::<lubber_leg_conditions>(),
+                true_airspeed_kt: usual.true_airspeed_kt,
+                wind_from_deg: usual.wind_from_deg,
+                wind_speed_kt: usual.wind_speed_kt,
+                bank_limit_deg: usual.bank_limit_deg,
+                turn_rate_limit_deg_per_s: usual.turn_rate_limit_deg_per_s,
+                roll_rate_deg_per_s: usual.roll_rate_deg_per_s,
+                altitude_ft: usual.altitude_ft,
+                climb_fpm: usual.climb_fpm,
+                intercept_angle_deg: usual.intercept_angle_deg,
+                manual_distance_nm: usual.manual_distance_nm,
+            });
+        }
+    }
+}
+
+/// Flies a sequence of legs and gives the segments of its path.
+///
+/// @param legs the legs, `leg_count` of them
+/// @param conditions what they are flown with
+/// @param[out] segments room for `capacity` segments; may be NULL if that is 0
+/// @param[out] segment_count how many segments there are, which may be more than fit: call again with more room
+/// @param[out] failed_leg the leg that could not be flown, counted from 1, 0 if none; may be NULL
+/// @return LUBBER_OK, or a negative status; segment_count is then 0
+///
+/// # Safety
+/// The arrays must hold what their counts say; `segment_count` must be writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_legs_fly(
+    legs: *const lubber_leg,
+    leg_count: usize,
+    conditions: *const lubber_leg_conditions,
+    segments: *mut lubber_path_segment,
+    capacity: usize,
+    segment_count: *mut usize,
+    failed_leg: *mut usize,
+) -> i32 {
+    // SAFETY: the caller vouches for the arrays.
+    unsafe {
+        if segment_count.is_null() || (segments.is_null() && capacity > 0) {
+            return LUBBER_ERROR_STRUCT;
+        }
+        segment_count.write(0);
+        if !failed_leg.is_null() {
+            failed_leg.write(0);
+        }
+        match flown(legs, leg_count, conditions) {
+            Ok(path) => {
+                segment_count.write(path.segments.len());
+                for (index, segment) in path.segments.iter().take(capacity).enumerate() {
+                    segments.add(index).write(segment_to_c(&segment_output(segment)));
+                }
+                LUBBER_OK
+            }
+            Err(Failure::Status(status)) => status,
+            Err(Failure::Error(error)) => {
+                if let Error::LegNotFlown { leg, .. } = error
+                    && !failed_leg.is_null()
+                {
+                    failed_leg.write(leg);
+                }
+                error.code()
+            }
+        }
+    }
+}
+
+/// Flies a sequence of legs and gives points along its path, no farther apart than a spacing.
+///
+/// @param legs the legs, `leg_count` of them
+/// @param conditions what they are flown with
+/// @param spacing_nm the spacing, above 0
+/// @param[out] latitudes_deg room for `capacity` latitudes; may be NULL if that is 0
+/// @param[out] longitudes_deg room for as many longitudes
+/// @param[out] point_count how many points there are, which may be more than fit: call again with more room
+/// @return LUBBER_OK, or a negative status; point_count is then 0
+///
+/// # Safety
+/// The arrays must hold what their counts say; `point_count` must be writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_legs_points(
+    legs: *const lubber_leg,
+    leg_count: usize,
+    conditions: *const lubber_leg_conditions,
+    spacing_nm: f64,
+    latitudes_deg: *mut f64,
+    longitudes_deg: *mut f64,
+    capacity: usize,
+    point_count: *mut usize,
+) -> i32 {
+    // SAFETY: the caller vouches for the arrays.
+    unsafe {
+        if point_count.is_null() || ((latitudes_deg.is_null() || longitudes_deg.is_null()) && capacity > 0) {
+            return LUBBER_ERROR_STRUCT;
+        }
+        point_count.write(0);
+        match flown(legs, leg_count, conditions) {
+            Ok(path) => {
+                let points = catch_unwind(|| path_points(&path, spacing_nm));
+                let Ok(points) = points else { return LUBBER_ERROR_INTERNAL };
+                point_count.write(points.len());
+                for (index, (latitude_deg, longitude_deg)) in points.iter().take(capacity).enumerate() {
+                    latitudes_deg.add(index).write(*latitude_deg);
+                    longitudes_deg.add(index).write(*longitude_deg);
+                }
+                LUBBER_OK
+            }
+            Err(Failure::Status(status)) => status,
+            Err(Failure::Error(error)) => error.code(),
+        }
+    }
+}
+
+enum Failure {
+    Status(i32),
+    Error(Error),
+}
+
+unsafe fn flown(
+    legs: *const lubber_leg,
+    leg_count: usize,
+    conditions: *const lubber_leg_conditions,
+) -> Result<GroundPath, Failure> {
+    if conditions.is_null() || (legs.is_null() && leg_count > 0) {
+        return Err(Failure::Status(LUBBER_ERROR_STRUCT));
+    }
+    // SAFETY: the caller vouches for both.
+    unsafe {
+        if (&raw const (*conditions).struct_size).read() != size_of::<lubber_leg_conditions>() {
+            return Err(Failure::Status(LUBBER_ERROR_STRUCT));
+        }
+        let given = conditions.read();
+        let fly = || -> Result<GroundPath, Error> {
+            let mut plain_legs = Vec::new();
+            for index in 0..leg_count {
+                plain_legs.push(from_c(&legs.add(index).read())?);
+            }
+            let conditions = plain::ConditionsInput {
+                true_airspeed_kt: given.true_airspeed_kt,
+                wind_from_deg: given.wind_from_deg,
+                wind_speed_kt: given.wind_speed_kt,
+                bank_limit_deg: given.bank_limit_deg,
+                turn_rate_limit_deg_per_s: given.turn_rate_limit_deg_per_s,
+                roll_rate_deg_per_s: given.roll_rate_deg_per_s,
+                altitude_ft: given.altitude_ft,
+                climb_fpm: given.climb_fpm,
+                intercept_angle_deg: given.intercept_angle_deg,
+                manual_distance_nm: given.manual_distance_nm,
+            };
+            fly_legs(&plain_legs, &conditions)
+        };
+        match catch_unwind(AssertUnwindSafe(fly)) {
+            Ok(answer) => answer.map_err(Failure::Error),
+            Err(_) => Err(Failure::Status(LUBBER_ERROR_INTERNAL)),
+        }
+    }
+}
+
+fn from_c(leg: &lubber_leg) -> Result<LegInput, Error> {
+    Ok(LegInput {
+        code: LegCode::from_code("code", f64::from(leg.code))?,
+        passage: Passage::from_code("passage", f64::from(leg.passage))?,
+        to_right: leg.to_right != 0,
+        fix_latitude_deg: leg.fix_latitude_deg,
+        fix_longitude_deg: leg.fix_longitude_deg,
+        course_deg: leg.course_deg,
+        altitude_ft: leg.altitude_ft,
+        distance_nm: leg.distance_nm,
+        center_latitude_deg: leg.center_latitude_deg,
+        center_longitude_deg: leg.center_longitude_deg,
+        center_elevation_ft: leg.center_elevation_ft,
+        center_declination_deg: leg.center_declination_deg,
+        radial_deg: leg.radial_deg,
+        outbound_time_s: leg.outbound_time_s,
+    })
+}
+
+fn to_c(leg: &LegInput) -> lubber_leg {
+    lubber_leg {
+        code: leg.code.code(),
+        passage: leg.passage.code(),
+        to_right: i32::from(leg.to_right),
+        fix_latitude_deg: leg.fix_latitude_deg,
+        fix_longitude_deg: leg.fix_longitude_deg,
+        course_deg: leg.course_deg,
+        altitude_ft: leg.altitude_ft,
+        distance_nm: leg.distance_nm,
+        center_latitude_deg: leg.center_latitude_deg,
+        center_longitude_deg: leg.center_longitude_deg,
+        center_elevation_ft: leg.center_elevation_ft,
+        center_declination_deg: leg.center_declination_deg,
+        radial_deg: leg.radial_deg,
+        outbound_time_s: leg.outbound_time_s,
+    }
+}
+
+fn segment_to_c(segment: &SegmentOutput) -> lubber_path_segment {
+    lubber_path_segment {
+        leg: segment.leg,
+        kind: segment.kind,
+        start_latitude_deg: segment.start_latitude_deg,
+        start_longitude_deg: segment.start_longitude_deg,
+        start_course_deg: segment.start_course_deg,
+        end_latitude_deg: segment.end_latitude_deg,
+        end_longitude_deg: segment.end_longitude_deg,
+        end_course_deg: segment.end_course_deg,
+        end_altitude_ft: segment.end_altitude_ft,
+        length_nm: segment.length_nm,
+        duration_s: segment.duration_s,
+        end_time_s: segment.end_time_s,
+    }
+}

@@ -1,0 +1,50 @@
+/* Path-and-terminator legs: three fixes flown by, and what is wrong with two. */
+
+#include "expect.h"
+
+int main(void)
+{
+    struct lubber_leg legs[3];
+    const double latitudes[3] = {60.0, 60.5, 60.5}, longitudes[3] = {-10.0, -10.0, -9.0};
+    for (int index = 0; index < 3; index++) {
+        EXPECT(lubber_leg_init(&legs[index], index == 0 ? 1 : 2) == LUBBER_OK);
+        legs[index].fix_latitude_deg = latitudes[index];
+        legs[index].fix_longitude_deg = longitudes[index];
+    }
+    struct lubber_leg_conditions conditions;
+    lubber_leg_conditions_init(&conditions, 250.0, 9000.0);
+    conditions.wind_from_deg = 280.0;
+    conditions.wind_speed_kt = 30.0;
+
+    size_t count = 0, failed = 99;
+    EXPECT(lubber_legs_fly(legs, 3, &conditions, NULL, 0, &count, &failed) == LUBBER_OK);
+    EXPECT(count == 3 && failed == 0);
+    struct lubber_path_segment segments[3];
+    EXPECT(lubber_legs_fly(legs, 3, &conditions, segments, 3, &count, NULL) == LUBBER_OK);
+    EXPECT(segments[0].kind == 0 && segments[1].kind == 1 && segments[2].kind == 0);
+    EXPECT_NEAR(segments[2].end_latitude_deg, 60.5, 1e-9);
+    EXPECT_NEAR(segments[2].end_longitude_deg, -9.0, 1e-9);
+
+    /* The corner is cut by as much as the lead says. */
+    double lead_nm, leg_nm, course_in_deg, course_out_deg;
+    EXPECT(lubber_geodesic_inverse(60.0, -10.0, 60.5, -10.0, &leg_nm, NULL, &course_in_deg) == LUBBER_OK);
+    EXPECT(lubber_geodesic_inverse(60.5, -10.0, 60.5, -9.0, NULL, &course_out_deg, NULL) == LUBBER_OK);
+    EXPECT(lubber_lead_nm(course_in_deg, course_out_deg, 250.0, 280.0, 30.0, 25.0, 3.0, 5.0, &lead_nm) == LUBBER_OK);
+    EXPECT_NEAR(segments[0].length_nm, leg_nm - lead_nm, 1e-9);
+
+    double points[2][200];
+    EXPECT(lubber_legs_points(legs, 3, &conditions, 0.5, points[0], points[1], 200, &count) == LUBBER_OK);
+    EXPECT(count > 100 && count < 200);
+    EXPECT_NEAR(points[0][0], 60.0, 1e-12);
+    EXPECT_NEAR(points[1][count - 1], -9.0, 1e-9);
+
+    /* A second leg too short for its turn says so; a number that is missing has its own status. */
+    legs[1].fix_latitude_deg = 60.01;
+    EXPECT(lubber_legs_fly(legs, 3, &conditions, segments, 3, &count, &failed) == LUBBER_ERROR_LEG_NOT_FLOWN);
+    EXPECT(count == 0 && failed == 2);
+    legs[1].fix_latitude_deg = NAN;
+    EXPECT(lubber_legs_fly(legs, 3, &conditions, segments, 3, &count, &failed) == LUBBER_ERROR_LATITUDE);
+    EXPECT(lubber_leg_init(&legs[0], 77) == LUBBER_ERROR_UNKNOWN_CHOICE);
+    EXPECT(lubber_legs_fly(legs, 3, NULL, segments, 3, &count, &failed) == LUBBER_ERROR_STRUCT);
+    return expect_close();
+}
