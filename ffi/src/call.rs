@@ -46,13 +46,13 @@ impl Array {
 /// # Safety
 /// As [`lubberline_strided::run`].
 pub(crate) unsafe fn many(
-    name: &str,
+    function: Option<&'static Function>,
     count: usize,
     inputs: &[Input],
     outputs: &[Output],
     status: *mut i32,
 ) -> usize {
-    match Function::named(name) {
+    match function {
         // SAFETY: the caller vouches for the arrays.
         Some(function) => unsafe { run(function, count, inputs, outputs, status) },
         None => count,

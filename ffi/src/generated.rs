@@ -7,6 +7,7 @@
 use std::ffi::c_char;
 
 use lubberline::plain;
+use lubberline::plain::table::Function;
 
 use crate::call::{Array, many, one};
 
@@ -371,7 +372,7 @@ pub unsafe extern "C" fn lubber_standard_atmosphere_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(pressure_altitude_ft, pressure_altitude_ft_stride), Array::input(isa_deviation_k, isa_deviation_k_stride)], [Array::output(temperature_degc, temperature_degc_stride), Array::output(pressure_hpa, pressure_hpa_stride), Array::output(density_kg_per_m3, density_kg_per_m3_stride), Array::output(speed_of_sound_kt, speed_of_sound_kt_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("standard_atmosphere", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("standard_atmosphere") }, count, &inputs, &outputs, status) }
 }
 
 /// Pressure over standard sea-level pressure, the ratio called delta.
@@ -418,7 +419,7 @@ pub unsafe extern "C" fn lubber_pressure_ratio_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(pressure_altitude_ft, pressure_altitude_ft_stride)], [Array::output(pressure_ratio, pressure_ratio_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("pressure_ratio", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("pressure_ratio") }, count, &inputs, &outputs, status) }
 }
 
 /// Density over standard sea-level density, the ratio called sigma.
@@ -469,7 +470,7 @@ pub unsafe extern "C" fn lubber_density_ratio_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(pressure_altitude_ft, pressure_altitude_ft_stride), Array::input(isa_deviation_k, isa_deviation_k_stride)], [Array::output(density_ratio, density_ratio_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("density_ratio", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("density_ratio") }, count, &inputs, &outputs, status) }
 }
 
 /// Temperature over standard sea-level temperature, in kelvins, the ratio called theta.
@@ -520,7 +521,7 @@ pub unsafe extern "C" fn lubber_temperature_ratio_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(pressure_altitude_ft, pressure_altitude_ft_stride), Array::input(isa_deviation_k, isa_deviation_k_stride)], [Array::output(temperature_ratio, temperature_ratio_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("temperature_ratio", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("temperature_ratio") }, count, &inputs, &outputs, status) }
 }
 
 /// How much warmer than the standard atmosphere the air is: the ISA deviation of a temperature.
@@ -571,7 +572,7 @@ pub unsafe extern "C" fn lubber_isa_deviation_k_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(temperature_degc, temperature_degc_stride), Array::input(pressure_altitude_ft, pressure_altitude_ft_stride)], [Array::output(isa_deviation_k, isa_deviation_k_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("isa_deviation_k", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("isa_deviation_k") }, count, &inputs, &outputs, status) }
 }
 
 /// The speed of sound in air of a temperature.
@@ -618,7 +619,7 @@ pub unsafe extern "C" fn lubber_speed_of_sound_kt_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(temperature_degc, temperature_degc_stride)], [Array::output(speed_of_sound_kt, speed_of_sound_kt_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("speed_of_sound_kt", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("speed_of_sound_kt") }, count, &inputs, &outputs, status) }
 }
 
 /// Pressure altitude from static pressure: where the standard atmosphere has that pressure.
@@ -666,7 +667,7 @@ pub unsafe extern "C" fn lubber_pressure_altitude_from_pressure_ft_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(pressure_hpa, pressure_hpa_stride)], [Array::output(pressure_altitude_from_pressure_ft, pressure_altitude_from_pressure_ft_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("pressure_altitude_from_pressure_ft", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("pressure_altitude_from_pressure_ft") }, count, &inputs, &outputs, status) }
 }
 
 /// Geopotential altitude, in which the standard atmosphere is laid out, from geometric altitude.
@@ -714,7 +715,7 @@ pub unsafe extern "C" fn lubber_geopotential_altitude_ft_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(geometric_altitude_ft, geometric_altitude_ft_stride)], [Array::output(geopotential_altitude_ft, geopotential_altitude_ft_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("geopotential_altitude_ft", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("geopotential_altitude_ft") }, count, &inputs, &outputs, status) }
 }
 
 /// Geometric altitude from geopotential altitude: the inverse of `lubber_geopotential_altitude_ft`.
@@ -762,7 +763,7 @@ pub unsafe extern "C" fn lubber_geometric_altitude_ft_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(geopotential_altitude_ft, geopotential_altitude_ft_stride)], [Array::output(geometric_altitude_ft, geometric_altitude_ft_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("geometric_altitude_ft", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("geometric_altitude_ft") }, count, &inputs, &outputs, status) }
 }
 
 /// True airspeed from calibrated airspeed, compressible.
@@ -820,7 +821,7 @@ pub unsafe extern "C" fn lubber_tas_from_cas_kt_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(cas_kt, cas_kt_stride), Array::input(pressure_altitude_ft, pressure_altitude_ft_stride), Array::input(isa_deviation_k, isa_deviation_k_stride)], [Array::output(tas_from_cas_kt, tas_from_cas_kt_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("tas_from_cas_kt", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("tas_from_cas_kt") }, count, &inputs, &outputs, status) }
 }
 
 /// Calibrated airspeed from true airspeed, compressible: the inverse of `lubber_tas_from_cas_kt`.
@@ -876,7 +877,7 @@ pub unsafe extern "C" fn lubber_cas_from_tas_kt_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(tas_kt, tas_kt_stride), Array::input(pressure_altitude_ft, pressure_altitude_ft_stride), Array::input(isa_deviation_k, isa_deviation_k_stride)], [Array::output(cas_from_tas_kt, cas_from_tas_kt_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("cas_from_tas_kt", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("cas_from_tas_kt") }, count, &inputs, &outputs, status) }
 }
 
 /// Mach number from calibrated airspeed; the temperature plays no part.
@@ -929,7 +930,7 @@ pub unsafe extern "C" fn lubber_mach_from_cas_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(cas_kt, cas_kt_stride), Array::input(pressure_altitude_ft, pressure_altitude_ft_stride)], [Array::output(mach_from_cas, mach_from_cas_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("mach_from_cas", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("mach_from_cas") }, count, &inputs, &outputs, status) }
 }
 
 /// Calibrated airspeed from Mach number: the inverse of `lubber_mach_from_cas`.
@@ -981,7 +982,7 @@ pub unsafe extern "C" fn lubber_cas_from_mach_kt_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(mach, mach_stride), Array::input(pressure_altitude_ft, pressure_altitude_ft_stride)], [Array::output(cas_from_mach_kt, cas_from_mach_kt_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("cas_from_mach_kt", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("cas_from_mach_kt") }, count, &inputs, &outputs, status) }
 }
 
 /// True airspeed from Mach number.
@@ -1037,7 +1038,7 @@ pub unsafe extern "C" fn lubber_tas_from_mach_kt_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(mach, mach_stride), Array::input(pressure_altitude_ft, pressure_altitude_ft_stride), Array::input(isa_deviation_k, isa_deviation_k_stride)], [Array::output(tas_from_mach_kt, tas_from_mach_kt_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("tas_from_mach_kt", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("tas_from_mach_kt") }, count, &inputs, &outputs, status) }
 }
 
 /// Mach number from true airspeed.
@@ -1093,7 +1094,7 @@ pub unsafe extern "C" fn lubber_mach_from_tas_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(tas_kt, tas_kt_stride), Array::input(pressure_altitude_ft, pressure_altitude_ft_stride), Array::input(isa_deviation_k, isa_deviation_k_stride)], [Array::output(mach_from_tas, mach_from_tas_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("mach_from_tas", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("mach_from_tas") }, count, &inputs, &outputs, status) }
 }
 
 /// Equivalent airspeed from true airspeed.
@@ -1149,7 +1150,7 @@ pub unsafe extern "C" fn lubber_eas_from_tas_kt_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(tas_kt, tas_kt_stride), Array::input(pressure_altitude_ft, pressure_altitude_ft_stride), Array::input(isa_deviation_k, isa_deviation_k_stride)], [Array::output(eas_from_tas_kt, eas_from_tas_kt_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("eas_from_tas_kt", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("eas_from_tas_kt") }, count, &inputs, &outputs, status) }
 }
 
 /// True airspeed from equivalent airspeed: the inverse of `lubber_eas_from_tas_kt`.
@@ -1205,7 +1206,7 @@ pub unsafe extern "C" fn lubber_tas_from_eas_kt_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(eas_kt, eas_kt_stride), Array::input(pressure_altitude_ft, pressure_altitude_ft_stride), Array::input(isa_deviation_k, isa_deviation_k_stride)], [Array::output(tas_from_eas_kt, tas_from_eas_kt_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("tas_from_eas_kt", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("tas_from_eas_kt") }, count, &inputs, &outputs, status) }
 }
 
 /// Equivalent airspeed from calibrated airspeed: less by the effect of compressibility.
@@ -1257,7 +1258,7 @@ pub unsafe extern "C" fn lubber_eas_from_cas_kt_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(cas_kt, cas_kt_stride), Array::input(pressure_altitude_ft, pressure_altitude_ft_stride)], [Array::output(eas_from_cas_kt, eas_from_cas_kt_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("eas_from_cas_kt", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("eas_from_cas_kt") }, count, &inputs, &outputs, status) }
 }
 
 /// Calibrated airspeed from equivalent airspeed: the inverse of `lubber_eas_from_cas_kt`.
@@ -1309,7 +1310,7 @@ pub unsafe extern "C" fn lubber_cas_from_eas_kt_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(eas_kt, eas_kt_stride), Array::input(pressure_altitude_ft, pressure_altitude_ft_stride)], [Array::output(cas_from_eas_kt, cas_from_eas_kt_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("cas_from_eas_kt", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("cas_from_eas_kt") }, count, &inputs, &outputs, status) }
 }
 
 /// Equivalent airspeed from Mach number.
@@ -1361,7 +1362,7 @@ pub unsafe extern "C" fn lubber_eas_from_mach_kt_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(mach, mach_stride), Array::input(pressure_altitude_ft, pressure_altitude_ft_stride)], [Array::output(eas_from_mach_kt, eas_from_mach_kt_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("eas_from_mach_kt", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("eas_from_mach_kt") }, count, &inputs, &outputs, status) }
 }
 
 /// Mach number from equivalent airspeed.
@@ -1413,7 +1414,7 @@ pub unsafe extern "C" fn lubber_mach_from_eas_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(eas_kt, eas_kt_stride), Array::input(pressure_altitude_ft, pressure_altitude_ft_stride)], [Array::output(mach_from_eas, mach_from_eas_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("mach_from_eas", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("mach_from_eas") }, count, &inputs, &outputs, status) }
 }
 
 /// Static over total pressure of a flow brought to rest without loss.
@@ -1461,7 +1462,7 @@ pub unsafe extern "C" fn lubber_isentropic_pressure_ratio_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(mach, mach_stride)], [Array::output(isentropic_pressure_ratio, isentropic_pressure_ratio_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("isentropic_pressure_ratio", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("isentropic_pressure_ratio") }, count, &inputs, &outputs, status) }
 }
 
 /// Pitot over static pressure, behind a normal shock above Mach 1.
@@ -1508,7 +1509,7 @@ pub unsafe extern "C" fn lubber_pitot_pressure_ratio_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(mach, mach_stride)], [Array::output(pitot_pressure_ratio, pitot_pressure_ratio_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("pitot_pressure_ratio", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("pitot_pressure_ratio") }, count, &inputs, &outputs, status) }
 }
 
 /// Impact pressure that a calibrated airspeed stands for, the same at every altitude.
@@ -1555,7 +1556,7 @@ pub unsafe extern "C" fn lubber_impact_pressure_hpa_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(cas_kt, cas_kt_stride)], [Array::output(impact_pressure_hpa, impact_pressure_hpa_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("impact_pressure_hpa", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("impact_pressure_hpa") }, count, &inputs, &outputs, status) }
 }
 
 /// Calibrated airspeed of an impact pressure: the inverse of `lubber_impact_pressure_hpa`.
@@ -1602,7 +1603,7 @@ pub unsafe extern "C" fn lubber_cas_from_impact_pressure_kt_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(impact_pressure_hpa, impact_pressure_hpa_stride)], [Array::output(cas_from_impact_pressure_kt, cas_from_impact_pressure_kt_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("cas_from_impact_pressure_kt", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("cas_from_impact_pressure_kt") }, count, &inputs, &outputs, status) }
 }
 
 /// The factor from indicated to true airspeed of procedure design, which leaves compressibility out.
@@ -1656,7 +1657,7 @@ pub unsafe extern "C" fn lubber_procedure_tas_factor_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(altitude_ft, altitude_ft_stride), Array::input(isa_deviation_k, isa_deviation_k_stride)], [Array::output(procedure_tas_factor, procedure_tas_factor_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("procedure_tas_factor", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("procedure_tas_factor") }, count, &inputs, &outputs, status) }
 }
 
 /// The pressure altitude at which a calibrated airspeed and a Mach number are one speed.
@@ -1708,7 +1709,7 @@ pub unsafe extern "C" fn lubber_crossover_altitude_ft_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(cas_kt, cas_kt_stride), Array::input(mach, mach_stride)], [Array::output(crossover_altitude_ft, crossover_altitude_ft_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("crossover_altitude_ft", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("crossover_altitude_ft") }, count, &inputs, &outputs, status) }
 }
 
 /// Total air temperature, which a probe in the stream feels, from static air temperature.
@@ -1763,7 +1764,7 @@ pub unsafe extern "C" fn lubber_total_temperature_degc_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(temperature_degc, temperature_degc_stride), Array::input(mach, mach_stride), Array::input(recovery_factor, recovery_factor_stride)], [Array::output(total_temperature_degc, total_temperature_degc_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("total_temperature_degc", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("total_temperature_degc") }, count, &inputs, &outputs, status) }
 }
 
 /// Static air temperature from total air temperature: the inverse of `lubber_total_temperature_degc`.
@@ -1818,7 +1819,7 @@ pub unsafe extern "C" fn lubber_static_temperature_degc_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(total_temperature_degc, total_temperature_degc_stride), Array::input(mach, mach_stride), Array::input(recovery_factor, recovery_factor_stride)], [Array::output(static_temperature_degc, static_temperature_degc_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("static_temperature_degc", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("static_temperature_degc") }, count, &inputs, &outputs, status) }
 }
 
 /// The altitude that a perfect altimeter shows with its setting.
@@ -1870,7 +1871,7 @@ pub unsafe extern "C" fn lubber_indicated_altitude_ft_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(pressure_altitude_ft, pressure_altitude_ft_stride), Array::input(altimeter_setting_hpa, altimeter_setting_hpa_stride)], [Array::output(indicated_altitude_ft, indicated_altitude_ft_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("indicated_altitude_ft", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("indicated_altitude_ft") }, count, &inputs, &outputs, status) }
 }
 
 /// Pressure altitude from what an altimeter shows with its setting: the inverse of `lubber_indicated_altitude_ft`.
@@ -1921,7 +1922,7 @@ pub unsafe extern "C" fn lubber_pressure_altitude_ft_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(indicated_altitude_ft, indicated_altitude_ft_stride), Array::input(altimeter_setting_hpa, altimeter_setting_hpa_stride)], [Array::output(pressure_altitude_ft, pressure_altitude_ft_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("pressure_altitude_ft", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("pressure_altitude_ft") }, count, &inputs, &outputs, status) }
 }
 
 /// Pressure altitude by the rule of 1000 ft for each inch of mercury below 29.92.
@@ -1973,7 +1974,7 @@ pub unsafe extern "C" fn lubber_pressure_altitude_rule_ft_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(indicated_altitude_ft, indicated_altitude_ft_stride), Array::input(altimeter_setting_hpa, altimeter_setting_hpa_stride)], [Array::output(pressure_altitude_rule_ft, pressure_altitude_rule_ft_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("pressure_altitude_rule_ft", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("pressure_altitude_rule_ft") }, count, &inputs, &outputs, status) }
 }
 
 /// The altimeter setting of a station, QNH: with it an altimeter at the station shows the elevation.
@@ -2025,7 +2026,7 @@ pub unsafe extern "C" fn lubber_altimeter_setting_hpa_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(station_pressure_hpa, station_pressure_hpa_stride), Array::input(elevation_ft, elevation_ft_stride)], [Array::output(altimeter_setting_hpa, altimeter_setting_hpa_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("altimeter_setting_hpa", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("altimeter_setting_hpa") }, count, &inputs, &outputs, status) }
 }
 
 /// The altimeter setting of a station by the American formula, for a cockpit about 10 ft above it.
@@ -2077,7 +2078,7 @@ pub unsafe extern "C" fn lubber_altimeter_setting_smithsonian_hpa_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(station_pressure_hpa, station_pressure_hpa_stride), Array::input(elevation_ft, elevation_ft_stride)], [Array::output(altimeter_setting_smithsonian_hpa, altimeter_setting_smithsonian_hpa_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("altimeter_setting_smithsonian_hpa", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("altimeter_setting_smithsonian_hpa") }, count, &inputs, &outputs, status) }
 }
 
 /// The pressure at a station, its QFE, from its altimeter setting: the inverse of `lubber_altimeter_setting_hpa`.
@@ -2128,7 +2129,7 @@ pub unsafe extern "C" fn lubber_station_pressure_hpa_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(altimeter_setting_hpa, altimeter_setting_hpa_stride), Array::input(elevation_ft, elevation_ft_stride)], [Array::output(station_pressure_hpa, station_pressure_hpa_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("station_pressure_hpa", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("station_pressure_hpa") }, count, &inputs, &outputs, status) }
 }
 
 /// Density altitude: where the standard atmosphere has the density of the air.
@@ -2179,7 +2180,7 @@ pub unsafe extern "C" fn lubber_density_altitude_ft_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(pressure_altitude_ft, pressure_altitude_ft_stride), Array::input(temperature_degc, temperature_degc_stride)], [Array::output(density_altitude_ft, density_altitude_ft_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("density_altitude_ft", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("density_altitude_ft") }, count, &inputs, &outputs, status) }
 }
 
 /// Density altitude by the rule of 120 ft for each degree above standard.
@@ -2230,7 +2231,7 @@ pub unsafe extern "C" fn lubber_density_altitude_rule_ft_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(pressure_altitude_ft, pressure_altitude_ft_stride), Array::input(temperature_degc, temperature_degc_stride)], [Array::output(density_altitude_rule_ft, density_altitude_rule_ft_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("density_altitude_rule_ft", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("density_altitude_rule_ft") }, count, &inputs, &outputs, status) }
 }
 
 /// True altitude from pressure altitude, a station's altimeter setting and the ISA deviation.
@@ -2290,7 +2291,7 @@ pub unsafe extern "C" fn lubber_true_altitude_ft_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(pressure_altitude_ft, pressure_altitude_ft_stride), Array::input(altimeter_setting_hpa, altimeter_setting_hpa_stride), Array::input(elevation_ft, elevation_ft_stride), Array::input(isa_deviation_k, isa_deviation_k_stride)], [Array::output(true_altitude_ft, true_altitude_ft_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("true_altitude_ft", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("true_altitude_ft") }, count, &inputs, &outputs, status) }
 }
 
 /// Height above a station from pressure altitude, the station's altimeter setting and the ISA deviation.
@@ -2349,7 +2350,7 @@ pub unsafe extern "C" fn lubber_height_above_station_ft_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(pressure_altitude_ft, pressure_altitude_ft_stride), Array::input(altimeter_setting_hpa, altimeter_setting_hpa_stride), Array::input(elevation_ft, elevation_ft_stride), Array::input(isa_deviation_k, isa_deviation_k_stride)], [Array::output(height_above_station_ft, height_above_station_ft_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("height_above_station_ft", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("height_above_station_ft") }, count, &inputs, &outputs, status) }
 }
 
 /// Pressure altitude at a true altitude: the inverse of `lubber_true_altitude_ft`.
@@ -2408,7 +2409,7 @@ pub unsafe extern "C" fn lubber_pressure_altitude_at_true_altitude_ft_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(true_altitude_ft, true_altitude_ft_stride), Array::input(altimeter_setting_hpa, altimeter_setting_hpa_stride), Array::input(elevation_ft, elevation_ft_stride), Array::input(isa_deviation_k, isa_deviation_k_stride)], [Array::output(pressure_altitude_at_true_altitude_ft, pressure_altitude_at_true_altitude_ft_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("pressure_altitude_at_true_altitude_ft", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("pressure_altitude_at_true_altitude_ft") }, count, &inputs, &outputs, status) }
 }
 
 /// The transition level as a pressure altitude: the lowest flight level far enough above the transition altitude.
@@ -2470,7 +2471,7 @@ pub unsafe extern "C" fn lubber_transition_level_ft_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(transition_altitude_ft, transition_altitude_ft_stride), Array::input(altimeter_setting_hpa, altimeter_setting_hpa_stride), Array::input(least_layer_ft, least_layer_ft_stride), Array::input(step_ft, step_ft_stride)], [Array::output(transition_level_ft, transition_level_ft_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("transition_level_ft", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("transition_level_ft") }, count, &inputs, &outputs, status) }
 }
 
 /// Cold-temperature correction by ICAO's formula, to add to an altitude on the procedure.
@@ -2527,7 +2528,7 @@ pub unsafe extern "C" fn lubber_cold_temperature_correction_ft_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(height_ft, height_ft_stride), Array::input(temperature_degc, temperature_degc_stride), Array::input(elevation_ft, elevation_ft_stride)], [Array::output(cold_temperature_correction_ft, cold_temperature_correction_ft_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("cold_temperature_correction_ft", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("cold_temperature_correction_ft") }, count, &inputs, &outputs, status) }
 }
 
 /// Cold-temperature correction as the published table has it: rounded up to the next 10 ft.
@@ -2580,7 +2581,7 @@ pub unsafe extern "C" fn lubber_cold_temperature_correction_tabulated_ft_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(height_ft, height_ft_stride), Array::input(temperature_degc, temperature_degc_stride)], [Array::output(cold_temperature_correction_tabulated_ft, cold_temperature_correction_tabulated_ft_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("cold_temperature_correction_tabulated_ft", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("cold_temperature_correction_tabulated_ft") }, count, &inputs, &outputs, status) }
 }
 
 /// Cold-temperature correction by the rule of 4 percent for each 10 degC below standard at the source.
@@ -2635,7 +2636,7 @@ pub unsafe extern "C" fn lubber_cold_temperature_correction_rule_ft_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(height_ft, height_ft_stride), Array::input(temperature_degc, temperature_degc_stride), Array::input(elevation_ft, elevation_ft_stride)], [Array::output(cold_temperature_correction_rule_ft, cold_temperature_correction_rule_ft_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("cold_temperature_correction_rule_ft", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("cold_temperature_correction_rule_ft") }, count, &inputs, &outputs, status) }
 }
 
 /// Cold-temperature correction, exact for air that is as cold against standard all the way up as at the source.
@@ -2691,7 +2692,7 @@ pub unsafe extern "C" fn lubber_cold_temperature_correction_exact_ft_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(height_ft, height_ft_stride), Array::input(temperature_degc, temperature_degc_stride), Array::input(elevation_ft, elevation_ft_stride)], [Array::output(cold_temperature_correction_exact_ft, cold_temperature_correction_exact_ft_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("cold_temperature_correction_exact_ft", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("cold_temperature_correction_exact_ft") }, count, &inputs, &outputs, status) }
 }
 
 /// Where on a radial to begin the turn onto a DME arc, in wind and with roll.
@@ -2747,7 +2748,10 @@ pub unsafe extern "C" fn lubber_arc_entry(
     heading_change_deg: *mut f64,
     duration_s: *mut f64,
 ) -> i32 {
-    let answer = || plain::arc_entry(radial_deg, lubberline::lead::RadialFlown::from_code("flown", f64::from(flown))?, arc_radius_nm, lubberline::lead::ArcSense::from_code("sense", f64::from(sense))?, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s).map(|answer| [answer.radial_at_roll_in_deg, answer.distance_at_roll_in_nm, answer.radial_at_roll_out_deg, answer.distance_at_roll_out_nm, answer.angle_at_station_deg, answer.heading_change_deg, answer.duration_s]);
+    let answer = || {
+        if [radial_deg, arc_radius_nm, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s].iter().any(|number: &f64| number.is_nan()) { return Ok([f64::NAN; 7]) }
+        plain::arc_entry(radial_deg, lubberline::lead::RadialFlown::from_code("flown", f64::from(flown))?, arc_radius_nm, lubberline::lead::ArcSense::from_code("sense", f64::from(sense))?, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s).map(|answer| [answer.radial_at_roll_in_deg, answer.distance_at_roll_in_nm, answer.radial_at_roll_out_deg, answer.distance_at_roll_out_nm, answer.angle_at_station_deg, answer.heading_change_deg, answer.duration_s])
+    };
     // SAFETY: the caller vouches for the outputs.
     unsafe { one(answer, [radial_at_roll_in_deg, distance_at_roll_in_nm, radial_at_roll_out_deg, distance_at_roll_out_nm, angle_at_station_deg, heading_change_deg, duration_s]) }
 }
@@ -2803,7 +2807,7 @@ pub unsafe extern "C" fn lubber_arc_entry_n(
     let sense = f64::from(sense);
     let (inputs, outputs) = ([Array::input(radial_deg, radial_deg_stride), Array::input(&raw const flown, 0), Array::input(arc_radius_nm, arc_radius_nm_stride), Array::input(&raw const sense, 0), Array::input(true_airspeed_kt, true_airspeed_kt_stride), Array::input(wind_from_deg, wind_from_deg_stride), Array::input(wind_speed_kt, wind_speed_kt_stride), Array::input(bank_limit_deg, bank_limit_deg_stride), Array::input(turn_rate_limit_deg_per_s, turn_rate_limit_deg_per_s_stride), Array::input(roll_rate_deg_per_s, roll_rate_deg_per_s_stride)], [Array::output(radial_at_roll_in_deg, radial_at_roll_in_deg_stride), Array::output(distance_at_roll_in_nm, distance_at_roll_in_nm_stride), Array::output(radial_at_roll_out_deg, radial_at_roll_out_deg_stride), Array::output(distance_at_roll_out_nm, distance_at_roll_out_nm_stride), Array::output(angle_at_station_deg, angle_at_station_deg_stride), Array::output(heading_change_deg, heading_change_deg_stride), Array::output(duration_s, duration_s_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("arc_entry", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("arc_entry") }, count, &inputs, &outputs, status) }
 }
 
 /// Where on a DME arc to begin the turn onto a radial, in wind and with roll: the lead radial.
@@ -2859,7 +2863,10 @@ pub unsafe extern "C" fn lubber_arc_exit(
     heading_change_deg: *mut f64,
     duration_s: *mut f64,
 ) -> i32 {
-    let answer = || plain::arc_exit(radial_deg, lubberline::lead::RadialFlown::from_code("flown", f64::from(flown))?, arc_radius_nm, lubberline::lead::ArcSense::from_code("sense", f64::from(sense))?, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s).map(|answer| [answer.radial_at_roll_in_deg, answer.distance_at_roll_in_nm, answer.radial_at_roll_out_deg, answer.distance_at_roll_out_nm, answer.angle_at_station_deg, answer.heading_change_deg, answer.duration_s]);
+    let answer = || {
+        if [radial_deg, arc_radius_nm, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s].iter().any(|number: &f64| number.is_nan()) { return Ok([f64::NAN; 7]) }
+        plain::arc_exit(radial_deg, lubberline::lead::RadialFlown::from_code("flown", f64::from(flown))?, arc_radius_nm, lubberline::lead::ArcSense::from_code("sense", f64::from(sense))?, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s).map(|answer| [answer.radial_at_roll_in_deg, answer.distance_at_roll_in_nm, answer.radial_at_roll_out_deg, answer.distance_at_roll_out_nm, answer.angle_at_station_deg, answer.heading_change_deg, answer.duration_s])
+    };
     // SAFETY: the caller vouches for the outputs.
     unsafe { one(answer, [radial_at_roll_in_deg, distance_at_roll_in_nm, radial_at_roll_out_deg, distance_at_roll_out_nm, angle_at_station_deg, heading_change_deg, duration_s]) }
 }
@@ -2915,7 +2922,7 @@ pub unsafe extern "C" fn lubber_arc_exit_n(
     let sense = f64::from(sense);
     let (inputs, outputs) = ([Array::input(radial_deg, radial_deg_stride), Array::input(&raw const flown, 0), Array::input(arc_radius_nm, arc_radius_nm_stride), Array::input(&raw const sense, 0), Array::input(true_airspeed_kt, true_airspeed_kt_stride), Array::input(wind_from_deg, wind_from_deg_stride), Array::input(wind_speed_kt, wind_speed_kt_stride), Array::input(bank_limit_deg, bank_limit_deg_stride), Array::input(turn_rate_limit_deg_per_s, turn_rate_limit_deg_per_s_stride), Array::input(roll_rate_deg_per_s, roll_rate_deg_per_s_stride)], [Array::output(radial_at_roll_in_deg, radial_at_roll_in_deg_stride), Array::output(distance_at_roll_in_nm, distance_at_roll_in_nm_stride), Array::output(radial_at_roll_out_deg, radial_at_roll_out_deg_stride), Array::output(distance_at_roll_out_nm, distance_at_roll_out_nm_stride), Array::output(angle_at_station_deg, angle_at_station_deg_stride), Array::output(heading_change_deg, heading_change_deg_stride), Array::output(duration_s, duration_s_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("arc_exit", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("arc_exit") }, count, &inputs, &outputs, status) }
 }
 
 /// The shortest line between two points on the WGS-84 ellipsoid: its length and its bearings.
@@ -2982,7 +2989,7 @@ pub unsafe extern "C" fn lubber_geodesic_inverse_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(lat1_deg, lat1_deg_stride), Array::input(lon1_deg, lon1_deg_stride), Array::input(lat2_deg, lat2_deg_stride), Array::input(lon2_deg, lon2_deg_stride)], [Array::output(distance_nm, distance_nm_stride), Array::output(initial_bearing_deg, initial_bearing_deg_stride), Array::output(final_bearing_deg, final_bearing_deg_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("geodesic_inverse", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("geodesic_inverse") }, count, &inputs, &outputs, status) }
 }
 
 /// Slant range, which DME shows, from ground distance and height above the station.
@@ -3034,7 +3041,7 @@ pub unsafe extern "C" fn lubber_slant_range_nm_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(ground_distance_nm, ground_distance_nm_stride), Array::input(height_ft, height_ft_stride)], [Array::output(slant_range_nm, slant_range_nm_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("slant_range_nm", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("slant_range_nm") }, count, &inputs, &outputs, status) }
 }
 
 /// The point reached along a geodesic of the WGS-84 ellipsoid.
@@ -3101,7 +3108,7 @@ pub unsafe extern "C" fn lubber_geodesic_direct_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(lat_deg, lat_deg_stride), Array::input(lon_deg, lon_deg_stride), Array::input(bearing_deg, bearing_deg_stride), Array::input(distance_nm, distance_nm_stride)], [Array::output(latitude_deg, latitude_deg_stride), Array::output(longitude_deg, longitude_deg_stride), Array::output(final_bearing_deg, final_bearing_deg_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("geodesic_direct", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("geodesic_direct") }, count, &inputs, &outputs, status) }
 }
 
 /// Ground distance from slant range and height above the station: the inverse of `lubber_slant_range_nm`.
@@ -3154,7 +3161,7 @@ pub unsafe extern "C" fn lubber_ground_distance_nm_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(slant_range_nm, slant_range_nm_stride), Array::input(height_ft, height_ft_stride)], [Array::output(ground_distance_nm, ground_distance_nm_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("ground_distance_nm", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("ground_distance_nm") }, count, &inputs, &outputs, status) }
 }
 
 /// The least DME reading, overhead at a height above the station.
@@ -3201,7 +3208,7 @@ pub unsafe extern "C" fn lubber_least_dme_nm_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(height_ft, height_ft_stride)], [Array::output(least_dme_nm, least_dme_nm_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("least_dme_nm", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("least_dme_nm") }, count, &inputs, &outputs, status) }
 }
 
 /// The great circle between two points of a sphere: its length and its bearings.
@@ -3272,7 +3279,7 @@ pub unsafe extern "C" fn lubber_great_circle_inverse_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(lat1_deg, lat1_deg_stride), Array::input(lon1_deg, lon1_deg_stride), Array::input(lat2_deg, lat2_deg_stride), Array::input(lon2_deg, lon2_deg_stride), Array::input(sphere_radius_nm, sphere_radius_nm_stride)], [Array::output(distance_nm, distance_nm_stride), Array::output(initial_bearing_deg, initial_bearing_deg_stride), Array::output(final_bearing_deg, final_bearing_deg_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("great_circle_inverse", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("great_circle_inverse") }, count, &inputs, &outputs, status) }
 }
 
 /// The point reached along a great circle of a sphere.
@@ -3343,7 +3350,7 @@ pub unsafe extern "C" fn lubber_great_circle_direct_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(lat_deg, lat_deg_stride), Array::input(lon_deg, lon_deg_stride), Array::input(bearing_deg, bearing_deg_stride), Array::input(distance_nm, distance_nm_stride), Array::input(sphere_radius_nm, sphere_radius_nm_stride)], [Array::output(latitude_deg, latitude_deg_stride), Array::output(longitude_deg, longitude_deg_stride), Array::output(final_bearing_deg, final_bearing_deg_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("great_circle_direct", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("great_circle_direct") }, count, &inputs, &outputs, status) }
 }
 
 /// Distance before a fix at which to begin the turn, so as to roll out on the outbound course.
@@ -3421,7 +3428,7 @@ pub unsafe extern "C" fn lubber_lead_nm_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(inbound_course_deg, inbound_course_deg_stride), Array::input(outbound_course_deg, outbound_course_deg_stride), Array::input(true_airspeed_kt, true_airspeed_kt_stride), Array::input(wind_from_deg, wind_from_deg_stride), Array::input(wind_speed_kt, wind_speed_kt_stride), Array::input(bank_limit_deg, bank_limit_deg_stride), Array::input(turn_rate_limit_deg_per_s, turn_rate_limit_deg_per_s_stride), Array::input(roll_rate_deg_per_s, roll_rate_deg_per_s_stride)], [Array::output(lead_nm, lead_nm_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("lead_nm", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("lead_nm") }, count, &inputs, &outputs, status) }
 }
 
 /// The DME reading at which to begin the turn at a station, so as to roll out on the outbound radial.
@@ -3501,7 +3508,7 @@ pub unsafe extern "C" fn lubber_dme_at_roll_in_nm_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(inbound_course_deg, inbound_course_deg_stride), Array::input(outbound_course_deg, outbound_course_deg_stride), Array::input(true_airspeed_kt, true_airspeed_kt_stride), Array::input(wind_from_deg, wind_from_deg_stride), Array::input(wind_speed_kt, wind_speed_kt_stride), Array::input(bank_limit_deg, bank_limit_deg_stride), Array::input(turn_rate_limit_deg_per_s, turn_rate_limit_deg_per_s_stride), Array::input(roll_rate_deg_per_s, roll_rate_deg_per_s_stride), Array::input(height_above_station_ft, height_above_station_ft_stride)], [Array::output(dme_at_roll_in_nm, dme_at_roll_in_nm_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("dme_at_roll_in_nm", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("dme_at_roll_in_nm") }, count, &inputs, &outputs, status) }
 }
 
 /// Distance of turn anticipation in still air with an instant roll.
@@ -3552,7 +3559,7 @@ pub unsafe extern "C" fn lubber_turn_anticipation_nm_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(turn_radius_nm, turn_radius_nm_stride), Array::input(course_change_deg, course_change_deg_stride)], [Array::output(turn_anticipation_nm, turn_anticipation_nm_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("turn_anticipation_nm", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("turn_anticipation_nm") }, count, &inputs, &outputs, status) }
 }
 
 /// Distance from the station at which a radial flown inbound is left for an arc.
@@ -3603,7 +3610,7 @@ pub unsafe extern "C" fn lubber_arc_entry_inbound_nm_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(arc_radius_nm, arc_radius_nm_stride), Array::input(turn_radius_nm, turn_radius_nm_stride)], [Array::output(arc_entry_inbound_nm, arc_entry_inbound_nm_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("arc_entry_inbound_nm", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("arc_entry_inbound_nm") }, count, &inputs, &outputs, status) }
 }
 
 /// Distance from the station at which a radial flown outbound is left for an arc.
@@ -3654,7 +3661,7 @@ pub unsafe extern "C" fn lubber_arc_entry_outbound_nm_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(arc_radius_nm, arc_radius_nm_stride), Array::input(turn_radius_nm, turn_radius_nm_stride)], [Array::output(arc_entry_outbound_nm, arc_entry_outbound_nm_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("arc_entry_outbound_nm", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("arc_entry_outbound_nm") }, count, &inputs, &outputs, status) }
 }
 
 /// Angle at the station by which the turn off an arc begins before a radial to be flown inbound.
@@ -3705,7 +3712,7 @@ pub unsafe extern "C" fn lubber_lead_radial_inbound_deg_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(arc_radius_nm, arc_radius_nm_stride), Array::input(turn_radius_nm, turn_radius_nm_stride)], [Array::output(lead_radial_inbound_deg, lead_radial_inbound_deg_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("lead_radial_inbound_deg", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("lead_radial_inbound_deg") }, count, &inputs, &outputs, status) }
 }
 
 /// Angle at the station by which the turn off an arc begins before a radial to be flown outbound.
@@ -3756,7 +3763,7 @@ pub unsafe extern "C" fn lubber_lead_radial_outbound_deg_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(arc_radius_nm, arc_radius_nm_stride), Array::input(turn_radius_nm, turn_radius_nm_stride)], [Array::output(lead_radial_outbound_deg, lead_radial_outbound_deg_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("lead_radial_outbound_deg", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("lead_radial_outbound_deg") }, count, &inputs, &outputs, status) }
 }
 
 /// The lead of a course change by mental arithmetic: a third of a mile for each 60 kt, and more for height.
@@ -3811,7 +3818,7 @@ pub unsafe extern "C" fn lubber_rule_lead_nm_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(groundspeed_kt, groundspeed_kt_stride), Array::input(course_change_deg, course_change_deg_stride), Array::input(height_above_station_ft, height_above_station_ft_stride)], [Array::output(rule_lead_nm, rule_lead_nm_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("rule_lead_nm", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("rule_lead_nm") }, count, &inputs, &outputs, status) }
 }
 
 /// The DME reading at which mental arithmetic begins the turn: the rule's lead added to the height in miles.
@@ -3867,7 +3874,7 @@ pub unsafe extern "C" fn lubber_rule_reading_nm_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(groundspeed_kt, groundspeed_kt_stride), Array::input(course_change_deg, course_change_deg_stride), Array::input(height_above_station_ft, height_above_station_ft_stride)], [Array::output(rule_reading_nm, rule_reading_nm_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("rule_reading_nm", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("rule_reading_nm") }, count, &inputs, &outputs, status) }
 }
 
 /// The least DME reading overhead by rule: the height in miles, 6 000 ft to the mile.
@@ -3914,7 +3921,7 @@ pub unsafe extern "C" fn lubber_rule_least_dme_nm_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(height_ft, height_ft_stride)], [Array::output(rule_least_dme_nm, rule_least_dme_nm_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("rule_least_dme_nm", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("rule_least_dme_nm") }, count, &inputs, &outputs, status) }
 }
 
 /// The cone of confusion by rule: as wide on each side as the aircraft is high.
@@ -3961,7 +3968,7 @@ pub unsafe extern "C" fn lubber_rule_cone_radius_nm_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(height_ft, height_ft_stride)], [Array::output(rule_cone_radius_nm, rule_cone_radius_nm_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("rule_cone_radius_nm", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("rule_cone_radius_nm") }, count, &inputs, &outputs, status) }
 }
 
 /// The bank of a standard-rate turn by a rule of thumb.
@@ -3988,7 +3995,10 @@ pub unsafe extern "C" fn lubber_rule_bank_deg(
     rule: i32,
     rule_bank_deg: *mut f64,
 ) -> i32 {
-    let answer = || plain::rule_bank_deg(true_airspeed_kt, lubberline::rules::BankRule::from_code("rule", f64::from(rule))?).map(|answer| [answer]);
+    let answer = || {
+        if [true_airspeed_kt].iter().any(|number: &f64| number.is_nan()) { return Ok([f64::NAN; 1]) }
+        plain::rule_bank_deg(true_airspeed_kt, lubberline::rules::BankRule::from_code("rule", f64::from(rule))?).map(|answer| [answer])
+    };
     // SAFETY: the caller vouches for the outputs.
     unsafe { one(answer, [rule_bank_deg]) }
 }
@@ -4014,7 +4024,7 @@ pub unsafe extern "C" fn lubber_rule_bank_deg_n(
     let rule = f64::from(rule);
     let (inputs, outputs) = ([Array::input(true_airspeed_kt, true_airspeed_kt_stride), Array::input(&raw const rule, 0)], [Array::output(rule_bank_deg, rule_bank_deg_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("rule_bank_deg", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("rule_bank_deg") }, count, &inputs, &outputs, status) }
 }
 
 /// The radius of a turn by a rule of thumb.
@@ -4041,7 +4051,10 @@ pub unsafe extern "C" fn lubber_rule_turn_radius_nm(
     rule: i32,
     rule_turn_radius_nm: *mut f64,
 ) -> i32 {
-    let answer = || plain::rule_turn_radius_nm(speed_kt, lubberline::rules::RadiusRule::from_code("rule", f64::from(rule))?).map(|answer| [answer]);
+    let answer = || {
+        if [speed_kt].iter().any(|number: &f64| number.is_nan()) { return Ok([f64::NAN; 1]) }
+        plain::rule_turn_radius_nm(speed_kt, lubberline::rules::RadiusRule::from_code("rule", f64::from(rule))?).map(|answer| [answer])
+    };
     // SAFETY: the caller vouches for the outputs.
     unsafe { one(answer, [rule_turn_radius_nm]) }
 }
@@ -4067,7 +4080,7 @@ pub unsafe extern "C" fn lubber_rule_turn_radius_nm_n(
     let rule = f64::from(rule);
     let (inputs, outputs) = ([Array::input(speed_kt, speed_kt_stride), Array::input(&raw const rule, 0)], [Array::output(rule_turn_radius_nm, rule_turn_radius_nm_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("rule_turn_radius_nm", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("rule_turn_radius_nm") }, count, &inputs, &outputs, status) }
 }
 
 /// Radials to the mile along an arc by the sixty-to-one rule.
@@ -4114,7 +4127,7 @@ pub unsafe extern "C" fn lubber_rule_radials_per_mile_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(arc_radius_nm, arc_radius_nm_stride)], [Array::output(rule_radials_per_mile, rule_radials_per_mile_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("rule_radials_per_mile", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("rule_radials_per_mile") }, count, &inputs, &outputs, status) }
 }
 
 /// The lead in radials for the turn off an arc, by the sixty-to-one rule and a correction.
@@ -4145,7 +4158,10 @@ pub unsafe extern "C" fn lubber_rule_lead_radials_deg(
     rule: i32,
     rule_lead_radials_deg: *mut f64,
 ) -> i32 {
-    let answer = || plain::rule_lead_radials_deg(arc_radius_nm, turn_radius_nm, lubberline::lead::RadialFlown::from_code("flown", f64::from(flown))?, lubberline::rules::ArcLeadRule::from_code("rule", f64::from(rule))?).map(|answer| [answer]);
+    let answer = || {
+        if [arc_radius_nm, turn_radius_nm].iter().any(|number: &f64| number.is_nan()) { return Ok([f64::NAN; 1]) }
+        plain::rule_lead_radials_deg(arc_radius_nm, turn_radius_nm, lubberline::lead::RadialFlown::from_code("flown", f64::from(flown))?, lubberline::rules::ArcLeadRule::from_code("rule", f64::from(rule))?).map(|answer| [answer])
+    };
     // SAFETY: the caller vouches for the outputs.
     unsafe { one(answer, [rule_lead_radials_deg]) }
 }
@@ -4177,7 +4193,7 @@ pub unsafe extern "C" fn lubber_rule_lead_radials_deg_n(
     let rule = f64::from(rule);
     let (inputs, outputs) = ([Array::input(arc_radius_nm, arc_radius_nm_stride), Array::input(turn_radius_nm, turn_radius_nm_stride), Array::input(&raw const flown, 0), Array::input(&raw const rule, 0)], [Array::output(rule_lead_radials_deg, rule_lead_radials_deg_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("rule_lead_radials_deg", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("rule_lead_radials_deg") }, count, &inputs, &outputs, status) }
 }
 
 /// Radial, DME, ground distance and elevation angle of an aircraft from a station.
@@ -4262,7 +4278,7 @@ pub unsafe extern "C" fn lubber_observe_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(station_latitude_deg, station_latitude_deg_stride), Array::input(station_longitude_deg, station_longitude_deg_stride), Array::input(station_elevation_ft, station_elevation_ft_stride), Array::input(station_declination_deg, station_declination_deg_stride), Array::input(latitude_deg, latitude_deg_stride), Array::input(longitude_deg, longitude_deg_stride), Array::input(altitude_ft, altitude_ft_stride)], [Array::output(radial_deg, radial_deg_stride), Array::output(dme_nm, dme_nm_stride), Array::output(ground_distance_nm, ground_distance_nm_stride), Array::output(elevation_angle_deg, elevation_angle_deg_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("observe", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("observe") }, count, &inputs, &outputs, status) }
 }
 
 /// Radius of the cone of confusion above a station.
@@ -4313,7 +4329,7 @@ pub unsafe extern "C" fn lubber_cone_radius_nm_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(height_ft, height_ft_stride), Array::input(cone_half_angle_deg, cone_half_angle_deg_stride)], [Array::output(cone_radius_nm, cone_radius_nm_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("cone_radius_nm", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("cone_radius_nm") }, count, &inputs, &outputs, status) }
 }
 
 /// The time that a distance takes at a groundspeed.
@@ -4364,7 +4380,7 @@ pub unsafe extern "C" fn lubber_time_to_fly_s_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(distance_nm, distance_nm_stride), Array::input(groundspeed_kt, groundspeed_kt_stride)], [Array::output(time_to_fly_s, time_to_fly_s_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("time_to_fly_s", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("time_to_fly_s") }, count, &inputs, &outputs, status) }
 }
 
 /// The distance flown in a time at a groundspeed.
@@ -4415,7 +4431,7 @@ pub unsafe extern "C" fn lubber_distance_flown_nm_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(groundspeed_kt, groundspeed_kt_stride), Array::input(elapsed_s, elapsed_s_stride)], [Array::output(distance_flown_nm, distance_flown_nm_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("distance_flown_nm", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("distance_flown_nm") }, count, &inputs, &outputs, status) }
 }
 
 /// The groundspeed that a distance flown in a time tells.
@@ -4466,7 +4482,7 @@ pub unsafe extern "C" fn lubber_groundspeed_from_time_kt_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(distance_nm, distance_nm_stride), Array::input(elapsed_s, elapsed_s_stride)], [Array::output(groundspeed_from_time_kt, groundspeed_from_time_kt_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("groundspeed_from_time_kt", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("groundspeed_from_time_kt") }, count, &inputs, &outputs, status) }
 }
 
 /// The time between two fixes at a groundspeed, along the geodesic of the WGS-84 ellipsoid.
@@ -4530,7 +4546,7 @@ pub unsafe extern "C" fn lubber_time_between_fixes_s_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(lat1_deg, lat1_deg_stride), Array::input(lon1_deg, lon1_deg_stride), Array::input(lat2_deg, lat2_deg_stride), Array::input(lon2_deg, lon2_deg_stride), Array::input(groundspeed_kt, groundspeed_kt_stride)], [Array::output(time_between_fixes_s, time_between_fixes_s_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("time_between_fixes_s", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("time_between_fixes_s") }, count, &inputs, &outputs, status) }
 }
 
 /// The distance and time to a station from the change of its bearing while a straight track is flown: exact.
@@ -4599,7 +4615,7 @@ pub unsafe extern "C" fn lubber_station_by_bearing_change_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(elapsed_s, elapsed_s_stride), Array::input(bearing_change_deg, bearing_change_deg_stride), Array::input(groundspeed_kt, groundspeed_kt_stride), Array::input(angle_off_bow_deg, angle_off_bow_deg_stride)], [Array::output(distance_nm, distance_nm_stride), Array::output(time_s, time_s_stride), Array::output(distance_before_nm, distance_before_nm_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("station_by_bearing_change", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("station_by_bearing_change") }, count, &inputs, &outputs, status) }
 }
 
 /// The time to a station abeam by the rule: minutes are seconds flown over degrees of change.
@@ -4650,7 +4666,7 @@ pub unsafe extern "C" fn lubber_time_to_station_rule_s_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(elapsed_s, elapsed_s_stride), Array::input(bearing_change_deg, bearing_change_deg_stride)], [Array::output(time_to_station_rule_s, time_to_station_rule_s_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("time_to_station_rule_s", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("time_to_station_rule_s") }, count, &inputs, &outputs, status) }
 }
 
 /// Radius of a level turn in still air.
@@ -4701,7 +4717,7 @@ pub unsafe extern "C" fn lubber_turn_radius_nm_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(true_airspeed_kt, true_airspeed_kt_stride), Array::input(bank_deg, bank_deg_stride)], [Array::output(turn_radius_nm, turn_radius_nm_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("turn_radius_nm", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("turn_radius_nm") }, count, &inputs, &outputs, status) }
 }
 
 /// Rate of a level turn.
@@ -4752,7 +4768,7 @@ pub unsafe extern "C" fn lubber_turn_rate_deg_per_s_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(true_airspeed_kt, true_airspeed_kt_stride), Array::input(bank_deg, bank_deg_stride)], [Array::output(turn_rate_deg_per_s, turn_rate_deg_per_s_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("turn_rate_deg_per_s", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("turn_rate_deg_per_s") }, count, &inputs, &outputs, status) }
 }
 
 /// The bank that turns at a rate.
@@ -4803,7 +4819,7 @@ pub unsafe extern "C" fn lubber_bank_for_rate_deg_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(true_airspeed_kt, true_airspeed_kt_stride), Array::input(turn_rate_deg_per_s, turn_rate_deg_per_s_stride)], [Array::output(bank_for_rate_deg, bank_for_rate_deg_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("bank_for_rate_deg", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("bank_for_rate_deg") }, count, &inputs, &outputs, status) }
 }
 
 /// The bank that turns on a radius in still air.
@@ -4854,7 +4870,7 @@ pub unsafe extern "C" fn lubber_bank_for_radius_deg_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(true_airspeed_kt, true_airspeed_kt_stride), Array::input(turn_radius_nm, turn_radius_nm_stride)], [Array::output(bank_for_radius_deg, bank_for_radius_deg_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("bank_for_radius_deg", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("bank_for_radius_deg") }, count, &inputs, &outputs, status) }
 }
 
 /// Radius of a turn at a rate in still air, whatever bank it takes.
@@ -4905,7 +4921,7 @@ pub unsafe extern "C" fn lubber_radius_at_rate_nm_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(true_airspeed_kt, true_airspeed_kt_stride), Array::input(turn_rate_deg_per_s, turn_rate_deg_per_s_stride)], [Array::output(radius_at_rate_nm, radius_at_rate_nm_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("radius_at_rate_nm", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("radius_at_rate_nm") }, count, &inputs, &outputs, status) }
 }
 
 /// Load factor of a level turn.
@@ -4952,7 +4968,7 @@ pub unsafe extern "C" fn lubber_load_factor_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(bank_deg, bank_deg_stride)], [Array::output(load_factor, load_factor_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("load_factor", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("load_factor") }, count, &inputs, &outputs, status) }
 }
 
 /// The bank of a level turn at a load factor.
@@ -4999,7 +5015,7 @@ pub unsafe extern "C" fn lubber_bank_for_load_factor_deg_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(load_factor, load_factor_stride)], [Array::output(bank_for_load_factor_deg, bank_for_load_factor_deg_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("bank_for_load_factor_deg", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("bank_for_load_factor_deg") }, count, &inputs, &outputs, status) }
 }
 
 /// The steady turn an aircraft makes within a bank limit and a limit of its rate of turn, and which of them governs.
@@ -5067,7 +5083,7 @@ pub unsafe extern "C" fn lubber_limited_turn_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(true_airspeed_kt, true_airspeed_kt_stride), Array::input(bank_limit_deg, bank_limit_deg_stride), Array::input(turn_rate_limit_deg_per_s, turn_rate_limit_deg_per_s_stride)], [Array::output(bank_deg, bank_deg_stride), Array::output(turn_rate_deg_per_s, turn_rate_deg_per_s_stride), Array::output(radius_nm, radius_nm_stride), Array::output(governed_by, governed_by_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("limited_turn", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("limited_turn") }, count, &inputs, &outputs, status) }
 }
 
 /// A level turn with its roll: bank growing at the roll rate to its target, held, and taken off again.
@@ -5150,7 +5166,7 @@ pub unsafe extern "C" fn lubber_rolled_turn_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(true_airspeed_kt, true_airspeed_kt_stride), Array::input(heading_change_deg, heading_change_deg_stride), Array::input(bank_limit_deg, bank_limit_deg_stride), Array::input(turn_rate_limit_deg_per_s, turn_rate_limit_deg_per_s_stride), Array::input(roll_rate_deg_per_s, roll_rate_deg_per_s_stride)], [Array::output(bank_deg, bank_deg_stride), Array::output(duration_s, duration_s_stride), Array::output(roll_duration_s, roll_duration_s_stride), Array::output(advance_nm, advance_nm_stride), Array::output(transfer_nm, transfer_nm_stride), Array::output(governed_by, governed_by_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("rolled_turn", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("rolled_turn") }, count, &inputs, &outputs, status) }
 }
 
 /// The heading that holds a course in a wind, and the groundspeed it leaves.
@@ -5216,7 +5232,7 @@ pub unsafe extern "C" fn lubber_wind_triangle_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(course_deg, course_deg_stride), Array::input(true_airspeed_kt, true_airspeed_kt_stride), Array::input(wind_from_deg, wind_from_deg_stride), Array::input(wind_speed_kt, wind_speed_kt_stride)], [Array::output(heading_deg, heading_deg_stride), Array::output(groundspeed_kt, groundspeed_kt_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("wind_triangle", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("wind_triangle") }, count, &inputs, &outputs, status) }
 }
 
 /// The wind correction that holds a course: heading less course, right positive.
@@ -5275,7 +5291,7 @@ pub unsafe extern "C" fn lubber_wind_correction_deg_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(course_deg, course_deg_stride), Array::input(true_airspeed_kt, true_airspeed_kt_stride), Array::input(wind_from_deg, wind_from_deg_stride), Array::input(wind_speed_kt, wind_speed_kt_stride)], [Array::output(wind_correction_deg, wind_correction_deg_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("wind_correction_deg", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("wind_correction_deg") }, count, &inputs, &outputs, status) }
 }
 
 /// The track and groundspeed that a heading makes good in a wind.
@@ -5343,7 +5359,7 @@ pub unsafe extern "C" fn lubber_track_and_groundspeed_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(heading_deg, heading_deg_stride), Array::input(true_airspeed_kt, true_airspeed_kt_stride), Array::input(wind_from_deg, wind_from_deg_stride), Array::input(wind_speed_kt, wind_speed_kt_stride)], [Array::output(track_deg, track_deg_stride), Array::output(groundspeed_kt, groundspeed_kt_stride), Array::output(drift_deg, drift_deg_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("track_and_groundspeed", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("track_and_groundspeed") }, count, &inputs, &outputs, status) }
 }
 
 /// The wind that an observed track and groundspeed tell, with the heading and true airspeed flown.
@@ -5406,7 +5422,7 @@ pub unsafe extern "C" fn lubber_wind_from_track_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(heading_deg, heading_deg_stride), Array::input(true_airspeed_kt, true_airspeed_kt_stride), Array::input(track_deg, track_deg_stride), Array::input(groundspeed_kt, groundspeed_kt_stride)], [Array::output(wind_from_deg, wind_from_deg_stride), Array::output(wind_speed_kt, wind_speed_kt_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("wind_from_track", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("wind_from_track") }, count, &inputs, &outputs, status) }
 }
 
 /// A wind split into its parts along and across a course, positive from ahead and from the right.
@@ -5466,7 +5482,7 @@ pub unsafe extern "C" fn lubber_wind_components_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(course_deg, course_deg_stride), Array::input(wind_from_deg, wind_from_deg_stride), Array::input(wind_speed_kt, wind_speed_kt_stride)], [Array::output(headwind_kt, headwind_kt_stride), Array::output(crosswind_kt, crosswind_kt_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("wind_components", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("wind_components") }, count, &inputs, &outputs, status) }
 }
 
 /// The wind whose parts along and across a course are given: the inverse of `lubber_wind_components`.
@@ -5525,7 +5541,7 @@ pub unsafe extern "C" fn lubber_wind_from_components_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(course_deg, course_deg_stride), Array::input(headwind_kt, headwind_kt_stride), Array::input(crosswind_kt, crosswind_kt_stride)], [Array::output(wind_from_deg, wind_from_deg_stride), Array::output(wind_speed_kt, wind_speed_kt_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("wind_from_components", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("wind_from_components") }, count, &inputs, &outputs, status) }
 }
 
 /// The heading and true airspeed that make good a course at a wanted groundspeed.
@@ -5590,7 +5606,7 @@ pub unsafe extern "C" fn lubber_airspeed_for_groundspeed_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(course_deg, course_deg_stride), Array::input(groundspeed_kt, groundspeed_kt_stride), Array::input(wind_from_deg, wind_from_deg_stride), Array::input(wind_speed_kt, wind_speed_kt_stride)], [Array::output(heading_deg, heading_deg_stride), Array::output(true_airspeed_kt, true_airspeed_kt_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("airspeed_for_groundspeed", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("airspeed_for_groundspeed") }, count, &inputs, &outputs, status) }
 }
 
 /// The wind at an altitude between two levels: its components change evenly with altitude.
@@ -5666,5 +5682,5 @@ pub unsafe extern "C" fn lubber_wind_between_levels_n(
 ) -> usize {
     let (inputs, outputs) = ([Array::input(pressure_altitude_ft, pressure_altitude_ft_stride), Array::input(lower_altitude_ft, lower_altitude_ft_stride), Array::input(lower_wind_from_deg, lower_wind_from_deg_stride), Array::input(lower_wind_speed_kt, lower_wind_speed_kt_stride), Array::input(upper_altitude_ft, upper_altitude_ft_stride), Array::input(upper_wind_from_deg, upper_wind_from_deg_stride), Array::input(upper_wind_speed_kt, upper_wind_speed_kt_stride)], [Array::output(wind_from_deg, wind_from_deg_stride), Array::output(wind_speed_kt, wind_speed_kt_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many("wind_between_levels", count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("wind_between_levels") }, count, &inputs, &outputs, status) }
 }

@@ -57,6 +57,11 @@ int main(void)
             if (!is_code) {
                 in[argument] = NAN;
                 check_nan(function, in);
+                /* Even with a wrong code beside it. */
+                for (int other = 0; other < function->inputs; other++)
+                    if (function->kinds[other] == 'c')
+                        in[other] = INT32_MAX;
+                check_nan(function, in);
             }
         }
     }

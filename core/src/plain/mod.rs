@@ -11,6 +11,7 @@ mod altimetry;
 mod arc;
 mod course_change;
 mod earth;
+mod function;
 mod lead;
 mod legs;
 mod rules;

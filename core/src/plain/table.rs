@@ -2,28 +2,9 @@
 
 //! Every plain function as data, for what treats them alike: the bindings and the tests.
 
+pub use super::function::{Block, Function};
+use super::function::{each, one};
 use crate::Error;
-
-/// A plain function as data: its name, the names of its arguments and outputs, and itself.
-#[derive(Debug, Clone, Copy)]
-pub struct Function {
-    /// Its name.
-    pub name: &'static str,
-    /// The names of its arguments, which end in their units.
-    pub inputs: &'static [&'static str],
-    /// The names of its outputs, which end in their units.
-    pub outputs: &'static [&'static str],
-    /// Computes one point: arguments in, outputs out, in the order of their names. Choices are given by their codes. On an
-    /// error every output is NaN. Slices of another length give NaN too.
-    pub run: fn(&[f64], &mut [f64]) -> Result<(), Error>,
-}
-
-impl Function {
-    /// The function of a name.
-    pub fn named(name: &str) -> Option<&'static Self> {
-        FUNCTIONS.iter().find(|function| function.name == name)
-    }
-}
 
 /// Every plain function, in the order of `docs/functions.md`.
 pub const FUNCTIONS: &[Function] = &[
@@ -31,1133 +12,1049 @@ pub const FUNCTIONS: &[Function] = &[
         name: "standard_atmosphere",
         inputs: &["pressure_altitude_ft", "isa_deviation_k"],
         outputs: &["temperature_degc", "pressure_hpa", "density_kg_per_m3", "speed_of_sound_kt"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[pressure_altitude_ft, isa_deviation_k], [output_1, output_2, output_3, output_4]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::standard_atmosphere(pressure_altitude_ft, isa_deviation_k)?;
-            [*output_1, *output_2, *output_3, *output_4] = [answer.temperature_degc, answer.pressure_hpa, answer.density_kg_per_m3, answer.speed_of_sound_kt];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, standard_atmosphere),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, standard_atmosphere),
     },
     Function {
         name: "pressure_ratio",
         inputs: &["pressure_altitude_ft"],
         outputs: &["pressure_ratio"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[pressure_altitude_ft], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::pressure_ratio(pressure_altitude_ft)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, pressure_ratio),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, pressure_ratio),
     },
     Function {
         name: "density_ratio",
         inputs: &["pressure_altitude_ft", "isa_deviation_k"],
         outputs: &["density_ratio"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[pressure_altitude_ft, isa_deviation_k], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::density_ratio(pressure_altitude_ft, isa_deviation_k)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, density_ratio),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, density_ratio),
     },
     Function {
         name: "temperature_ratio",
         inputs: &["pressure_altitude_ft", "isa_deviation_k"],
         outputs: &["temperature_ratio"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[pressure_altitude_ft, isa_deviation_k], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::temperature_ratio(pressure_altitude_ft, isa_deviation_k)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, temperature_ratio),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, temperature_ratio),
     },
     Function {
         name: "isa_deviation_k",
         inputs: &["temperature_degc", "pressure_altitude_ft"],
         outputs: &["isa_deviation_k"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[temperature_degc, pressure_altitude_ft], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::isa_deviation_k(temperature_degc, pressure_altitude_ft)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, isa_deviation_k),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, isa_deviation_k),
     },
     Function {
         name: "speed_of_sound_kt",
         inputs: &["temperature_degc"],
         outputs: &["speed_of_sound_kt"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[temperature_degc], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::speed_of_sound_kt(temperature_degc)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, speed_of_sound_kt),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, speed_of_sound_kt),
     },
     Function {
         name: "pressure_altitude_from_pressure_ft",
         inputs: &["pressure_hpa"],
         outputs: &["pressure_altitude_from_pressure_ft"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[pressure_hpa], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::pressure_altitude_from_pressure_ft(pressure_hpa)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, pressure_altitude_from_pressure_ft),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, pressure_altitude_from_pressure_ft),
     },
     Function {
         name: "geopotential_altitude_ft",
         inputs: &["geometric_altitude_ft"],
         outputs: &["geopotential_altitude_ft"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[geometric_altitude_ft], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::geopotential_altitude_ft(geometric_altitude_ft)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, geopotential_altitude_ft),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, geopotential_altitude_ft),
     },
     Function {
         name: "geometric_altitude_ft",
         inputs: &["geopotential_altitude_ft"],
         outputs: &["geometric_altitude_ft"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[geopotential_altitude_ft], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::geometric_altitude_ft(geopotential_altitude_ft)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, geometric_altitude_ft),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, geometric_altitude_ft),
     },
     Function {
         name: "tas_from_cas_kt",
         inputs: &["cas_kt", "pressure_altitude_ft", "isa_deviation_k"],
         outputs: &["tas_from_cas_kt"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[cas_kt, pressure_altitude_ft, isa_deviation_k], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::tas_from_cas_kt(cas_kt, pressure_altitude_ft, isa_deviation_k)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, tas_from_cas_kt),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, tas_from_cas_kt),
     },
     Function {
         name: "cas_from_tas_kt",
         inputs: &["tas_kt", "pressure_altitude_ft", "isa_deviation_k"],
         outputs: &["cas_from_tas_kt"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[tas_kt, pressure_altitude_ft, isa_deviation_k], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::cas_from_tas_kt(tas_kt, pressure_altitude_ft, isa_deviation_k)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, cas_from_tas_kt),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, cas_from_tas_kt),
     },
     Function {
         name: "mach_from_cas",
         inputs: &["cas_kt", "pressure_altitude_ft"],
         outputs: &["mach_from_cas"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[cas_kt, pressure_altitude_ft], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::mach_from_cas(cas_kt, pressure_altitude_ft)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, mach_from_cas),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, mach_from_cas),
     },
     Function {
         name: "cas_from_mach_kt",
         inputs: &["mach", "pressure_altitude_ft"],
         outputs: &["cas_from_mach_kt"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[mach, pressure_altitude_ft], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::cas_from_mach_kt(mach, pressure_altitude_ft)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, cas_from_mach_kt),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, cas_from_mach_kt),
     },
     Function {
         name: "tas_from_mach_kt",
         inputs: &["mach", "pressure_altitude_ft", "isa_deviation_k"],
         outputs: &["tas_from_mach_kt"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[mach, pressure_altitude_ft, isa_deviation_k], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::tas_from_mach_kt(mach, pressure_altitude_ft, isa_deviation_k)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, tas_from_mach_kt),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, tas_from_mach_kt),
     },
     Function {
         name: "mach_from_tas",
         inputs: &["tas_kt", "pressure_altitude_ft", "isa_deviation_k"],
         outputs: &["mach_from_tas"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[tas_kt, pressure_altitude_ft, isa_deviation_k], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::mach_from_tas(tas_kt, pressure_altitude_ft, isa_deviation_k)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, mach_from_tas),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, mach_from_tas),
     },
     Function {
         name: "eas_from_tas_kt",
         inputs: &["tas_kt", "pressure_altitude_ft", "isa_deviation_k"],
         outputs: &["eas_from_tas_kt"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[tas_kt, pressure_altitude_ft, isa_deviation_k], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::eas_from_tas_kt(tas_kt, pressure_altitude_ft, isa_deviation_k)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, eas_from_tas_kt),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, eas_from_tas_kt),
     },
     Function {
         name: "tas_from_eas_kt",
         inputs: &["eas_kt", "pressure_altitude_ft", "isa_deviation_k"],
         outputs: &["tas_from_eas_kt"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[eas_kt, pressure_altitude_ft, isa_deviation_k], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::tas_from_eas_kt(eas_kt, pressure_altitude_ft, isa_deviation_k)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, tas_from_eas_kt),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, tas_from_eas_kt),
     },
     Function {
         name: "eas_from_cas_kt",
         inputs: &["cas_kt", "pressure_altitude_ft"],
         outputs: &["eas_from_cas_kt"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[cas_kt, pressure_altitude_ft], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::eas_from_cas_kt(cas_kt, pressure_altitude_ft)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, eas_from_cas_kt),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, eas_from_cas_kt),
     },
     Function {
         name: "cas_from_eas_kt",
         inputs: &["eas_kt", "pressure_altitude_ft"],
         outputs: &["cas_from_eas_kt"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[eas_kt, pressure_altitude_ft], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::cas_from_eas_kt(eas_kt, pressure_altitude_ft)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, cas_from_eas_kt),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, cas_from_eas_kt),
     },
     Function {
         name: "eas_from_mach_kt",
         inputs: &["mach", "pressure_altitude_ft"],
         outputs: &["eas_from_mach_kt"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[mach, pressure_altitude_ft], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::eas_from_mach_kt(mach, pressure_altitude_ft)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, eas_from_mach_kt),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, eas_from_mach_kt),
     },
     Function {
         name: "mach_from_eas",
         inputs: &["eas_kt", "pressure_altitude_ft"],
         outputs: &["mach_from_eas"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[eas_kt, pressure_altitude_ft], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::mach_from_eas(eas_kt, pressure_altitude_ft)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, mach_from_eas),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, mach_from_eas),
     },
     Function {
         name: "isentropic_pressure_ratio",
         inputs: &["mach"],
         outputs: &["isentropic_pressure_ratio"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[mach], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::isentropic_pressure_ratio(mach)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, isentropic_pressure_ratio),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, isentropic_pressure_ratio),
     },
     Function {
         name: "pitot_pressure_ratio",
         inputs: &["mach"],
         outputs: &["pitot_pressure_ratio"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[mach], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::pitot_pressure_ratio(mach)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, pitot_pressure_ratio),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, pitot_pressure_ratio),
     },
     Function {
         name: "impact_pressure_hpa",
         inputs: &["cas_kt"],
         outputs: &["impact_pressure_hpa"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[cas_kt], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::impact_pressure_hpa(cas_kt)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, impact_pressure_hpa),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, impact_pressure_hpa),
     },
     Function {
         name: "cas_from_impact_pressure_kt",
         inputs: &["impact_pressure_hpa"],
         outputs: &["cas_from_impact_pressure_kt"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[impact_pressure_hpa], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::cas_from_impact_pressure_kt(impact_pressure_hpa)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, cas_from_impact_pressure_kt),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, cas_from_impact_pressure_kt),
     },
     Function {
         name: "procedure_tas_factor",
         inputs: &["altitude_ft", "isa_deviation_k"],
         outputs: &["procedure_tas_factor"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[altitude_ft, isa_deviation_k], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::procedure_tas_factor(altitude_ft, isa_deviation_k)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, procedure_tas_factor),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, procedure_tas_factor),
     },
     Function {
         name: "crossover_altitude_ft",
         inputs: &["cas_kt", "mach"],
         outputs: &["crossover_altitude_ft"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[cas_kt, mach], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::crossover_altitude_ft(cas_kt, mach)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, crossover_altitude_ft),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, crossover_altitude_ft),
     },
     Function {
         name: "total_temperature_degc",
         inputs: &["temperature_degc", "mach", "recovery_factor"],
         outputs: &["total_temperature_degc"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[temperature_degc, mach, recovery_factor], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::total_temperature_degc(temperature_degc, mach, recovery_factor)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, total_temperature_degc),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, total_temperature_degc),
     },
     Function {
         name: "static_temperature_degc",
         inputs: &["total_temperature_degc", "mach", "recovery_factor"],
         outputs: &["static_temperature_degc"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[total_temperature_degc, mach, recovery_factor], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::static_temperature_degc(total_temperature_degc, mach, recovery_factor)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, static_temperature_degc),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, static_temperature_degc),
     },
     Function {
         name: "indicated_altitude_ft",
         inputs: &["pressure_altitude_ft", "altimeter_setting_hpa"],
         outputs: &["indicated_altitude_ft"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[pressure_altitude_ft, altimeter_setting_hpa], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::indicated_altitude_ft(pressure_altitude_ft, altimeter_setting_hpa)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, indicated_altitude_ft),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, indicated_altitude_ft),
     },
     Function {
         name: "pressure_altitude_ft",
         inputs: &["indicated_altitude_ft", "altimeter_setting_hpa"],
         outputs: &["pressure_altitude_ft"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[indicated_altitude_ft, altimeter_setting_hpa], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::pressure_altitude_ft(indicated_altitude_ft, altimeter_setting_hpa)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, pressure_altitude_ft),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, pressure_altitude_ft),
     },
     Function {
         name: "pressure_altitude_rule_ft",
         inputs: &["indicated_altitude_ft", "altimeter_setting_hpa"],
         outputs: &["pressure_altitude_rule_ft"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[indicated_altitude_ft, altimeter_setting_hpa], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::pressure_altitude_rule_ft(indicated_altitude_ft, altimeter_setting_hpa)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, pressure_altitude_rule_ft),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, pressure_altitude_rule_ft),
     },
     Function {
         name: "altimeter_setting_hpa",
         inputs: &["station_pressure_hpa", "elevation_ft"],
         outputs: &["altimeter_setting_hpa"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[station_pressure_hpa, elevation_ft], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::altimeter_setting_hpa(station_pressure_hpa, elevation_ft)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, altimeter_setting_hpa),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, altimeter_setting_hpa),
     },
     Function {
         name: "altimeter_setting_smithsonian_hpa",
         inputs: &["station_pressure_hpa", "elevation_ft"],
         outputs: &["altimeter_setting_smithsonian_hpa"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[station_pressure_hpa, elevation_ft], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::altimeter_setting_smithsonian_hpa(station_pressure_hpa, elevation_ft)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, altimeter_setting_smithsonian_hpa),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, altimeter_setting_smithsonian_hpa),
     },
     Function {
         name: "station_pressure_hpa",
         inputs: &["altimeter_setting_hpa", "elevation_ft"],
         outputs: &["station_pressure_hpa"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[altimeter_setting_hpa, elevation_ft], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::station_pressure_hpa(altimeter_setting_hpa, elevation_ft)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, station_pressure_hpa),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, station_pressure_hpa),
     },
     Function {
         name: "density_altitude_ft",
         inputs: &["pressure_altitude_ft", "temperature_degc"],
         outputs: &["density_altitude_ft"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[pressure_altitude_ft, temperature_degc], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::density_altitude_ft(pressure_altitude_ft, temperature_degc)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, density_altitude_ft),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, density_altitude_ft),
     },
     Function {
         name: "density_altitude_rule_ft",
         inputs: &["pressure_altitude_ft", "temperature_degc"],
         outputs: &["density_altitude_rule_ft"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[pressure_altitude_ft, temperature_degc], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::density_altitude_rule_ft(pressure_altitude_ft, temperature_degc)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, density_altitude_rule_ft),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, density_altitude_rule_ft),
     },
     Function {
         name: "true_altitude_ft",
         inputs: &["pressure_altitude_ft", "altimeter_setting_hpa", "elevation_ft", "isa_deviation_k"],
         outputs: &["true_altitude_ft"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[pressure_altitude_ft, altimeter_setting_hpa, elevation_ft, isa_deviation_k], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::true_altitude_ft(pressure_altitude_ft, altimeter_setting_hpa, elevation_ft, isa_deviation_k)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, true_altitude_ft),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, true_altitude_ft),
     },
     Function {
         name: "height_above_station_ft",
         inputs: &["pressure_altitude_ft", "altimeter_setting_hpa", "elevation_ft", "isa_deviation_k"],
         outputs: &["height_above_station_ft"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[pressure_altitude_ft, altimeter_setting_hpa, elevation_ft, isa_deviation_k], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::height_above_station_ft(pressure_altitude_ft, altimeter_setting_hpa, elevation_ft, isa_deviation_k)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, height_above_station_ft),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, height_above_station_ft),
     },
     Function {
         name: "pressure_altitude_at_true_altitude_ft",
         inputs: &["true_altitude_ft", "altimeter_setting_hpa", "elevation_ft", "isa_deviation_k"],
         outputs: &["pressure_altitude_at_true_altitude_ft"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[true_altitude_ft, altimeter_setting_hpa, elevation_ft, isa_deviation_k], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::pressure_altitude_at_true_altitude_ft(true_altitude_ft, altimeter_setting_hpa, elevation_ft, isa_deviation_k)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, pressure_altitude_at_true_altitude_ft),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, pressure_altitude_at_true_altitude_ft),
     },
     Function {
         name: "transition_level_ft",
         inputs: &["transition_altitude_ft", "altimeter_setting_hpa", "least_layer_ft", "step_ft"],
         outputs: &["transition_level_ft"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[transition_altitude_ft, altimeter_setting_hpa, least_layer_ft, step_ft], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::transition_level_ft(transition_altitude_ft, altimeter_setting_hpa, least_layer_ft, step_ft)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, transition_level_ft),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, transition_level_ft),
     },
     Function {
         name: "cold_temperature_correction_ft",
         inputs: &["height_ft", "temperature_degc", "elevation_ft"],
         outputs: &["cold_temperature_correction_ft"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[height_ft, temperature_degc, elevation_ft], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::cold_temperature_correction_ft(height_ft, temperature_degc, elevation_ft)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, cold_temperature_correction_ft),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, cold_temperature_correction_ft),
     },
     Function {
         name: "cold_temperature_correction_tabulated_ft",
         inputs: &["height_ft", "temperature_degc"],
         outputs: &["cold_temperature_correction_tabulated_ft"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[height_ft, temperature_degc], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::cold_temperature_correction_tabulated_ft(height_ft, temperature_degc)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, cold_temperature_correction_tabulated_ft),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, cold_temperature_correction_tabulated_ft),
     },
     Function {
         name: "cold_temperature_correction_rule_ft",
         inputs: &["height_ft", "temperature_degc", "elevation_ft"],
         outputs: &["cold_temperature_correction_rule_ft"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[height_ft, temperature_degc, elevation_ft], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::cold_temperature_correction_rule_ft(height_ft, temperature_degc, elevation_ft)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, cold_temperature_correction_rule_ft),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, cold_temperature_correction_rule_ft),
     },
     Function {
         name: "cold_temperature_correction_exact_ft",
         inputs: &["height_ft", "temperature_degc", "elevation_ft"],
         outputs: &["cold_temperature_correction_exact_ft"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[height_ft, temperature_degc, elevation_ft], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::cold_temperature_correction_exact_ft(height_ft, temperature_degc, elevation_ft)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, cold_temperature_correction_exact_ft),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, cold_temperature_correction_exact_ft),
     },
     Function {
         name: "arc_entry",
         inputs: &["radial_deg", "flown", "arc_radius_nm", "sense", "true_airspeed_kt", "wind_from_deg", "wind_speed_kt", "bank_limit_deg", "turn_rate_limit_deg_per_s", "roll_rate_deg_per_s"],
         outputs: &["radial_at_roll_in_deg", "distance_at_roll_in_nm", "radial_at_roll_out_deg", "distance_at_roll_out_nm", "angle_at_station_deg", "heading_change_deg", "duration_s"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[radial_deg, flown, arc_radius_nm, sense, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s], [output_1, output_2, output_3, output_4, output_5, output_6, output_7]) = (inputs, outputs) else { return Ok(()) };
-            if inputs.iter().any(|input| input.is_nan()) { return Ok(()) }
-            let answer = super::arc_entry(radial_deg, crate::lead::RadialFlown::from_code("flown", flown)?, arc_radius_nm, crate::lead::ArcSense::from_code("sense", sense)?, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s)?;
-            [*output_1, *output_2, *output_3, *output_4, *output_5, *output_6, *output_7] = [answer.radial_at_roll_in_deg, answer.distance_at_roll_in_nm, answer.radial_at_roll_out_deg, answer.distance_at_roll_out_nm, answer.angle_at_station_deg, answer.heading_change_deg, answer.duration_s];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, arc_entry),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, arc_entry),
     },
     Function {
         name: "arc_exit",
         inputs: &["radial_deg", "flown", "arc_radius_nm", "sense", "true_airspeed_kt", "wind_from_deg", "wind_speed_kt", "bank_limit_deg", "turn_rate_limit_deg_per_s", "roll_rate_deg_per_s"],
         outputs: &["radial_at_roll_in_deg", "distance_at_roll_in_nm", "radial_at_roll_out_deg", "distance_at_roll_out_nm", "angle_at_station_deg", "heading_change_deg", "duration_s"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[radial_deg, flown, arc_radius_nm, sense, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s], [output_1, output_2, output_3, output_4, output_5, output_6, output_7]) = (inputs, outputs) else { return Ok(()) };
-            if inputs.iter().any(|input| input.is_nan()) { return Ok(()) }
-            let answer = super::arc_exit(radial_deg, crate::lead::RadialFlown::from_code("flown", flown)?, arc_radius_nm, crate::lead::ArcSense::from_code("sense", sense)?, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s)?;
-            [*output_1, *output_2, *output_3, *output_4, *output_5, *output_6, *output_7] = [answer.radial_at_roll_in_deg, answer.distance_at_roll_in_nm, answer.radial_at_roll_out_deg, answer.distance_at_roll_out_nm, answer.angle_at_station_deg, answer.heading_change_deg, answer.duration_s];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, arc_exit),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, arc_exit),
     },
     Function {
         name: "geodesic_inverse",
         inputs: &["lat1_deg", "lon1_deg", "lat2_deg", "lon2_deg"],
         outputs: &["distance_nm", "initial_bearing_deg", "final_bearing_deg"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[lat1_deg, lon1_deg, lat2_deg, lon2_deg], [output_1, output_2, output_3]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::geodesic_inverse(lat1_deg, lon1_deg, lat2_deg, lon2_deg)?;
-            [*output_1, *output_2, *output_3] = [answer.distance_nm, answer.initial_bearing_deg, answer.final_bearing_deg];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, geodesic_inverse),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, geodesic_inverse),
     },
     Function {
         name: "slant_range_nm",
         inputs: &["ground_distance_nm", "height_ft"],
         outputs: &["slant_range_nm"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[ground_distance_nm, height_ft], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::slant_range_nm(ground_distance_nm, height_ft)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, slant_range_nm),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, slant_range_nm),
     },
     Function {
         name: "geodesic_direct",
         inputs: &["lat_deg", "lon_deg", "bearing_deg", "distance_nm"],
         outputs: &["latitude_deg", "longitude_deg", "final_bearing_deg"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[lat_deg, lon_deg, bearing_deg, distance_nm], [output_1, output_2, output_3]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::geodesic_direct(lat_deg, lon_deg, bearing_deg, distance_nm)?;
-            [*output_1, *output_2, *output_3] = [answer.latitude_deg, answer.longitude_deg, answer.final_bearing_deg];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, geodesic_direct),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, geodesic_direct),
     },
     Function {
         name: "ground_distance_nm",
         inputs: &["slant_range_nm", "height_ft"],
         outputs: &["ground_distance_nm"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[slant_range_nm, height_ft], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::ground_distance_nm(slant_range_nm, height_ft)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, ground_distance_nm),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, ground_distance_nm),
     },
     Function {
         name: "least_dme_nm",
         inputs: &["height_ft"],
         outputs: &["least_dme_nm"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[height_ft], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::least_dme_nm(height_ft)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, least_dme_nm),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, least_dme_nm),
     },
     Function {
         name: "great_circle_inverse",
         inputs: &["lat1_deg", "lon1_deg", "lat2_deg", "lon2_deg", "sphere_radius_nm"],
         outputs: &["distance_nm", "initial_bearing_deg", "final_bearing_deg"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[lat1_deg, lon1_deg, lat2_deg, lon2_deg, sphere_radius_nm], [output_1, output_2, output_3]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::great_circle_inverse(lat1_deg, lon1_deg, lat2_deg, lon2_deg, sphere_radius_nm)?;
-            [*output_1, *output_2, *output_3] = [answer.distance_nm, answer.initial_bearing_deg, answer.final_bearing_deg];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, great_circle_inverse),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, great_circle_inverse),
     },
     Function {
         name: "great_circle_direct",
         inputs: &["lat_deg", "lon_deg", "bearing_deg", "distance_nm", "sphere_radius_nm"],
         outputs: &["latitude_deg", "longitude_deg", "final_bearing_deg"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[lat_deg, lon_deg, bearing_deg, distance_nm, sphere_radius_nm], [output_1, output_2, output_3]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::great_circle_direct(lat_deg, lon_deg, bearing_deg, distance_nm, sphere_radius_nm)?;
-            [*output_1, *output_2, *output_3] = [answer.latitude_deg, answer.longitude_deg, answer.final_bearing_deg];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, great_circle_direct),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, great_circle_direct),
     },
     Function {
         name: "lead_nm",
         inputs: &["inbound_course_deg", "outbound_course_deg", "true_airspeed_kt", "wind_from_deg", "wind_speed_kt", "bank_limit_deg", "turn_rate_limit_deg_per_s", "roll_rate_deg_per_s"],
         outputs: &["lead_nm"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[inbound_course_deg, outbound_course_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::lead_nm(inbound_course_deg, outbound_course_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, lead_nm),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, lead_nm),
     },
     Function {
         name: "dme_at_roll_in_nm",
         inputs: &["inbound_course_deg", "outbound_course_deg", "true_airspeed_kt", "wind_from_deg", "wind_speed_kt", "bank_limit_deg", "turn_rate_limit_deg_per_s", "roll_rate_deg_per_s", "height_above_station_ft"],
         outputs: &["dme_at_roll_in_nm"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[inbound_course_deg, outbound_course_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, height_above_station_ft], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::dme_at_roll_in_nm(inbound_course_deg, outbound_course_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, height_above_station_ft)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, dme_at_roll_in_nm),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, dme_at_roll_in_nm),
     },
     Function {
         name: "turn_anticipation_nm",
         inputs: &["turn_radius_nm", "course_change_deg"],
         outputs: &["turn_anticipation_nm"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[turn_radius_nm, course_change_deg], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::turn_anticipation_nm(turn_radius_nm, course_change_deg)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, turn_anticipation_nm),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, turn_anticipation_nm),
     },
     Function {
         name: "arc_entry_inbound_nm",
         inputs: &["arc_radius_nm", "turn_radius_nm"],
         outputs: &["arc_entry_inbound_nm"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[arc_radius_nm, turn_radius_nm], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::arc_entry_inbound_nm(arc_radius_nm, turn_radius_nm)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, arc_entry_inbound_nm),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, arc_entry_inbound_nm),
     },
     Function {
         name: "arc_entry_outbound_nm",
         inputs: &["arc_radius_nm", "turn_radius_nm"],
         outputs: &["arc_entry_outbound_nm"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[arc_radius_nm, turn_radius_nm], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::arc_entry_outbound_nm(arc_radius_nm, turn_radius_nm)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, arc_entry_outbound_nm),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, arc_entry_outbound_nm),
     },
     Function {
         name: "lead_radial_inbound_deg",
         inputs: &["arc_radius_nm", "turn_radius_nm"],
         outputs: &["lead_radial_inbound_deg"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[arc_radius_nm, turn_radius_nm], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::lead_radial_inbound_deg(arc_radius_nm, turn_radius_nm)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, lead_radial_inbound_deg),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, lead_radial_inbound_deg),
     },
     Function {
         name: "lead_radial_outbound_deg",
         inputs: &["arc_radius_nm", "turn_radius_nm"],
         outputs: &["lead_radial_outbound_deg"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[arc_radius_nm, turn_radius_nm], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::lead_radial_outbound_deg(arc_radius_nm, turn_radius_nm)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, lead_radial_outbound_deg),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, lead_radial_outbound_deg),
     },
     Function {
         name: "rule_lead_nm",
         inputs: &["groundspeed_kt", "course_change_deg", "height_above_station_ft"],
         outputs: &["rule_lead_nm"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[groundspeed_kt, course_change_deg, height_above_station_ft], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::rule_lead_nm(groundspeed_kt, course_change_deg, height_above_station_ft)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, rule_lead_nm),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, rule_lead_nm),
     },
     Function {
         name: "rule_reading_nm",
         inputs: &["groundspeed_kt", "course_change_deg", "height_above_station_ft"],
         outputs: &["rule_reading_nm"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[groundspeed_kt, course_change_deg, height_above_station_ft], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::rule_reading_nm(groundspeed_kt, course_change_deg, height_above_station_ft)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, rule_reading_nm),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, rule_reading_nm),
     },
     Function {
         name: "rule_least_dme_nm",
         inputs: &["height_ft"],
         outputs: &["rule_least_dme_nm"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[height_ft], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::rule_least_dme_nm(height_ft)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, rule_least_dme_nm),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, rule_least_dme_nm),
     },
     Function {
         name: "rule_cone_radius_nm",
         inputs: &["height_ft"],
         outputs: &["rule_cone_radius_nm"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[height_ft], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::rule_cone_radius_nm(height_ft)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, rule_cone_radius_nm),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, rule_cone_radius_nm),
     },
     Function {
         name: "rule_bank_deg",
         inputs: &["true_airspeed_kt", "rule"],
         outputs: &["rule_bank_deg"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[true_airspeed_kt, rule], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            if inputs.iter().any(|input| input.is_nan()) { return Ok(()) }
-            let answer = super::rule_bank_deg(true_airspeed_kt, crate::rules::BankRule::from_code("rule", rule)?)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, rule_bank_deg),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, rule_bank_deg),
     },
     Function {
         name: "rule_turn_radius_nm",
         inputs: &["speed_kt", "rule"],
         outputs: &["rule_turn_radius_nm"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[speed_kt, rule], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            if inputs.iter().any(|input| input.is_nan()) { return Ok(()) }
-            let answer = super::rule_turn_radius_nm(speed_kt, crate::rules::RadiusRule::from_code("rule", rule)?)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, rule_turn_radius_nm),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, rule_turn_radius_nm),
     },
     Function {
         name: "rule_radials_per_mile",
         inputs: &["arc_radius_nm"],
         outputs: &["rule_radials_per_mile"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[arc_radius_nm], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::rule_radials_per_mile(arc_radius_nm)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, rule_radials_per_mile),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, rule_radials_per_mile),
     },
     Function {
         name: "rule_lead_radials_deg",
         inputs: &["arc_radius_nm", "turn_radius_nm", "flown", "rule"],
         outputs: &["rule_lead_radials_deg"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[arc_radius_nm, turn_radius_nm, flown, rule], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            if inputs.iter().any(|input| input.is_nan()) { return Ok(()) }
-            let answer = super::rule_lead_radials_deg(arc_radius_nm, turn_radius_nm, crate::lead::RadialFlown::from_code("flown", flown)?, crate::rules::ArcLeadRule::from_code("rule", rule)?)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, rule_lead_radials_deg),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, rule_lead_radials_deg),
     },
     Function {
         name: "observe",
         inputs: &["station_latitude_deg", "station_longitude_deg", "station_elevation_ft", "station_declination_deg", "latitude_deg", "longitude_deg", "altitude_ft"],
         outputs: &["radial_deg", "dme_nm", "ground_distance_nm", "elevation_angle_deg"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[station_latitude_deg, station_longitude_deg, station_elevation_ft, station_declination_deg, latitude_deg, longitude_deg, altitude_ft], [output_1, output_2, output_3, output_4]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::observe(station_latitude_deg, station_longitude_deg, station_elevation_ft, station_declination_deg, latitude_deg, longitude_deg, altitude_ft)?;
-            [*output_1, *output_2, *output_3, *output_4] = [answer.radial_deg, answer.dme_nm, answer.ground_distance_nm, answer.elevation_angle_deg];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, observe),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, observe),
     },
     Function {
         name: "cone_radius_nm",
         inputs: &["height_ft", "cone_half_angle_deg"],
         outputs: &["cone_radius_nm"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[height_ft, cone_half_angle_deg], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::cone_radius_nm(height_ft, cone_half_angle_deg)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, cone_radius_nm),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, cone_radius_nm),
     },
     Function {
         name: "time_to_fly_s",
         inputs: &["distance_nm", "groundspeed_kt"],
         outputs: &["time_to_fly_s"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[distance_nm, groundspeed_kt], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::time_to_fly_s(distance_nm, groundspeed_kt)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, time_to_fly_s),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, time_to_fly_s),
     },
     Function {
         name: "distance_flown_nm",
         inputs: &["groundspeed_kt", "elapsed_s"],
         outputs: &["distance_flown_nm"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[groundspeed_kt, elapsed_s], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::distance_flown_nm(groundspeed_kt, elapsed_s)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, distance_flown_nm),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, distance_flown_nm),
     },
     Function {
         name: "groundspeed_from_time_kt",
         inputs: &["distance_nm", "elapsed_s"],
         outputs: &["groundspeed_from_time_kt"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[distance_nm, elapsed_s], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::groundspeed_from_time_kt(distance_nm, elapsed_s)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, groundspeed_from_time_kt),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, groundspeed_from_time_kt),
     },
     Function {
         name: "time_between_fixes_s",
         inputs: &["lat1_deg", "lon1_deg", "lat2_deg", "lon2_deg", "groundspeed_kt"],
         outputs: &["time_between_fixes_s"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[lat1_deg, lon1_deg, lat2_deg, lon2_deg, groundspeed_kt], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::time_between_fixes_s(lat1_deg, lon1_deg, lat2_deg, lon2_deg, groundspeed_kt)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, time_between_fixes_s),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, time_between_fixes_s),
     },
     Function {
         name: "station_by_bearing_change",
         inputs: &["elapsed_s", "bearing_change_deg", "groundspeed_kt", "angle_off_bow_deg"],
         outputs: &["distance_nm", "time_s", "distance_before_nm"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[elapsed_s, bearing_change_deg, groundspeed_kt, angle_off_bow_deg], [output_1, output_2, output_3]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::station_by_bearing_change(elapsed_s, bearing_change_deg, groundspeed_kt, angle_off_bow_deg)?;
-            [*output_1, *output_2, *output_3] = [answer.distance_nm, answer.time_s, answer.distance_before_nm];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, station_by_bearing_change),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, station_by_bearing_change),
     },
     Function {
         name: "time_to_station_rule_s",
         inputs: &["elapsed_s", "bearing_change_deg"],
         outputs: &["time_to_station_rule_s"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[elapsed_s, bearing_change_deg], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::time_to_station_rule_s(elapsed_s, bearing_change_deg)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, time_to_station_rule_s),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, time_to_station_rule_s),
     },
     Function {
         name: "turn_radius_nm",
         inputs: &["true_airspeed_kt", "bank_deg"],
         outputs: &["turn_radius_nm"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[true_airspeed_kt, bank_deg], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::turn_radius_nm(true_airspeed_kt, bank_deg)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, turn_radius_nm),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, turn_radius_nm),
     },
     Function {
         name: "turn_rate_deg_per_s",
         inputs: &["true_airspeed_kt", "bank_deg"],
         outputs: &["turn_rate_deg_per_s"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[true_airspeed_kt, bank_deg], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::turn_rate_deg_per_s(true_airspeed_kt, bank_deg)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, turn_rate_deg_per_s),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, turn_rate_deg_per_s),
     },
     Function {
         name: "bank_for_rate_deg",
         inputs: &["true_airspeed_kt", "turn_rate_deg_per_s"],
         outputs: &["bank_for_rate_deg"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[true_airspeed_kt, turn_rate_deg_per_s], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::bank_for_rate_deg(true_airspeed_kt, turn_rate_deg_per_s)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, bank_for_rate_deg),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, bank_for_rate_deg),
     },
     Function {
         name: "bank_for_radius_deg",
         inputs: &["true_airspeed_kt", "turn_radius_nm"],
         outputs: &["bank_for_radius_deg"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[true_airspeed_kt, turn_radius_nm], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::bank_for_radius_deg(true_airspeed_kt, turn_radius_nm)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, bank_for_radius_deg),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, bank_for_radius_deg),
     },
     Function {
         name: "radius_at_rate_nm",
         inputs: &["true_airspeed_kt", "turn_rate_deg_per_s"],
         outputs: &["radius_at_rate_nm"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[true_airspeed_kt, turn_rate_deg_per_s], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::radius_at_rate_nm(true_airspeed_kt, turn_rate_deg_per_s)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, radius_at_rate_nm),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, radius_at_rate_nm),
     },
     Function {
         name: "load_factor",
         inputs: &["bank_deg"],
         outputs: &["load_factor"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[bank_deg], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::load_factor(bank_deg)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, load_factor),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, load_factor),
     },
     Function {
         name: "bank_for_load_factor_deg",
         inputs: &["load_factor"],
         outputs: &["bank_for_load_factor_deg"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[load_factor], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::bank_for_load_factor_deg(load_factor)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, bank_for_load_factor_deg),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, bank_for_load_factor_deg),
     },
     Function {
         name: "limited_turn",
         inputs: &["true_airspeed_kt", "bank_limit_deg", "turn_rate_limit_deg_per_s"],
         outputs: &["bank_deg", "turn_rate_deg_per_s", "radius_nm", "governed_by"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[true_airspeed_kt, bank_limit_deg, turn_rate_limit_deg_per_s], [output_1, output_2, output_3, output_4]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::limited_turn(true_airspeed_kt, bank_limit_deg, turn_rate_limit_deg_per_s)?;
-            [*output_1, *output_2, *output_3, *output_4] = [answer.bank_deg, answer.turn_rate_deg_per_s, answer.radius_nm, answer.governed_by];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, limited_turn),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, limited_turn),
     },
     Function {
         name: "rolled_turn",
         inputs: &["true_airspeed_kt", "heading_change_deg", "bank_limit_deg", "turn_rate_limit_deg_per_s", "roll_rate_deg_per_s"],
         outputs: &["bank_deg", "duration_s", "roll_duration_s", "advance_nm", "transfer_nm", "governed_by"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[true_airspeed_kt, heading_change_deg, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s], [output_1, output_2, output_3, output_4, output_5, output_6]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::rolled_turn(true_airspeed_kt, heading_change_deg, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s)?;
-            [*output_1, *output_2, *output_3, *output_4, *output_5, *output_6] = [answer.bank_deg, answer.duration_s, answer.roll_duration_s, answer.advance_nm, answer.transfer_nm, answer.governed_by];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, rolled_turn),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, rolled_turn),
     },
     Function {
         name: "wind_triangle",
         inputs: &["course_deg", "true_airspeed_kt", "wind_from_deg", "wind_speed_kt"],
         outputs: &["heading_deg", "groundspeed_kt"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[course_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt], [output_1, output_2]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::wind_triangle(course_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt)?;
-            [*output_1, *output_2] = [answer.heading_deg, answer.groundspeed_kt];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, wind_triangle),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, wind_triangle),
     },
     Function {
         name: "wind_correction_deg",
         inputs: &["course_deg", "true_airspeed_kt", "wind_from_deg", "wind_speed_kt"],
         outputs: &["wind_correction_deg"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[course_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt], [output_1]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::wind_correction_deg(course_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt)?;
-            [*output_1] = [answer];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, wind_correction_deg),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, wind_correction_deg),
     },
     Function {
         name: "track_and_groundspeed",
         inputs: &["heading_deg", "true_airspeed_kt", "wind_from_deg", "wind_speed_kt"],
         outputs: &["track_deg", "groundspeed_kt", "drift_deg"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[heading_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt], [output_1, output_2, output_3]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::track_and_groundspeed(heading_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt)?;
-            [*output_1, *output_2, *output_3] = [answer.track_deg, answer.groundspeed_kt, answer.drift_deg];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, track_and_groundspeed),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, track_and_groundspeed),
     },
     Function {
         name: "wind_from_track",
         inputs: &["heading_deg", "true_airspeed_kt", "track_deg", "groundspeed_kt"],
         outputs: &["wind_from_deg", "wind_speed_kt"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[heading_deg, true_airspeed_kt, track_deg, groundspeed_kt], [output_1, output_2]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::wind_from_track(heading_deg, true_airspeed_kt, track_deg, groundspeed_kt)?;
-            [*output_1, *output_2] = [answer.wind_from_deg, answer.wind_speed_kt];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, wind_from_track),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, wind_from_track),
     },
     Function {
         name: "wind_components",
         inputs: &["course_deg", "wind_from_deg", "wind_speed_kt"],
         outputs: &["headwind_kt", "crosswind_kt"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[course_deg, wind_from_deg, wind_speed_kt], [output_1, output_2]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::wind_components(course_deg, wind_from_deg, wind_speed_kt)?;
-            [*output_1, *output_2] = [answer.headwind_kt, answer.crosswind_kt];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, wind_components),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, wind_components),
     },
     Function {
         name: "wind_from_components",
         inputs: &["course_deg", "headwind_kt", "crosswind_kt"],
         outputs: &["wind_from_deg", "wind_speed_kt"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[course_deg, headwind_kt, crosswind_kt], [output_1, output_2]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::wind_from_components(course_deg, headwind_kt, crosswind_kt)?;
-            [*output_1, *output_2] = [answer.wind_from_deg, answer.wind_speed_kt];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, wind_from_components),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, wind_from_components),
     },
     Function {
         name: "airspeed_for_groundspeed",
         inputs: &["course_deg", "groundspeed_kt", "wind_from_deg", "wind_speed_kt"],
         outputs: &["heading_deg", "true_airspeed_kt"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[course_deg, groundspeed_kt, wind_from_deg, wind_speed_kt], [output_1, output_2]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::airspeed_for_groundspeed(course_deg, groundspeed_kt, wind_from_deg, wind_speed_kt)?;
-            [*output_1, *output_2] = [answer.heading_deg, answer.true_airspeed_kt];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, airspeed_for_groundspeed),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, airspeed_for_groundspeed),
     },
     Function {
         name: "wind_between_levels",
         inputs: &["pressure_altitude_ft", "lower_altitude_ft", "lower_wind_from_deg", "lower_wind_speed_kt", "upper_altitude_ft", "upper_wind_from_deg", "upper_wind_speed_kt"],
         outputs: &["wind_from_deg", "wind_speed_kt"],
-        run: |inputs, outputs| {
-            outputs.fill(f64::NAN);
-            let (&[pressure_altitude_ft, lower_altitude_ft, lower_wind_from_deg, lower_wind_speed_kt, upper_altitude_ft, upper_wind_from_deg, upper_wind_speed_kt], [output_1, output_2]) = (inputs, outputs) else { return Ok(()) };
-            let answer = super::wind_between_levels(pressure_altitude_ft, lower_altitude_ft, lower_wind_from_deg, lower_wind_speed_kt, upper_altitude_ft, upper_wind_from_deg, upper_wind_speed_kt)?;
-            [*output_1, *output_2] = [answer.wind_from_deg, answer.wind_speed_kt];
-            Ok(())
-        },
+        run: |inputs, outputs| one(inputs, outputs, wind_between_levels),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, wind_between_levels),
     },
 ];
+
+fn standard_atmosphere([pressure_altitude_ft, isa_deviation_k]: [f64; 2]) -> Result<[f64; 4], Error> {
+    super::standard_atmosphere(pressure_altitude_ft, isa_deviation_k).map(|answer| [answer.temperature_degc, answer.pressure_hpa, answer.density_kg_per_m3, answer.speed_of_sound_kt])
+}
+
+fn pressure_ratio([pressure_altitude_ft]: [f64; 1]) -> Result<[f64; 1], Error> {
+    super::pressure_ratio(pressure_altitude_ft).map(|answer| [answer])
+}
+
+fn density_ratio([pressure_altitude_ft, isa_deviation_k]: [f64; 2]) -> Result<[f64; 1], Error> {
+    super::density_ratio(pressure_altitude_ft, isa_deviation_k).map(|answer| [answer])
+}
+
+fn temperature_ratio([pressure_altitude_ft, isa_deviation_k]: [f64; 2]) -> Result<[f64; 1], Error> {
+    super::temperature_ratio(pressure_altitude_ft, isa_deviation_k).map(|answer| [answer])
+}
+
+fn isa_deviation_k([temperature_degc, pressure_altitude_ft]: [f64; 2]) -> Result<[f64; 1], Error> {
+    super::isa_deviation_k(temperature_degc, pressure_altitude_ft).map(|answer| [answer])
+}
+
+fn speed_of_sound_kt([temperature_degc]: [f64; 1]) -> Result<[f64; 1], Error> {
+    super::speed_of_sound_kt(temperature_degc).map(|answer| [answer])
+}
+
+fn pressure_altitude_from_pressure_ft([pressure_hpa]: [f64; 1]) -> Result<[f64; 1], Error> {
+    super::pressure_altitude_from_pressure_ft(pressure_hpa).map(|answer| [answer])
+}
+
+fn geopotential_altitude_ft([geometric_altitude_ft]: [f64; 1]) -> Result<[f64; 1], Error> {
+    super::geopotential_altitude_ft(geometric_altitude_ft).map(|answer| [answer])
+}
+
+fn geometric_altitude_ft([geopotential_altitude_ft]: [f64; 1]) -> Result<[f64; 1], Error> {
+    super::geometric_altitude_ft(geopotential_altitude_ft).map(|answer| [answer])
+}
+
+fn tas_from_cas_kt([cas_kt, pressure_altitude_ft, isa_deviation_k]: [f64; 3]) -> Result<[f64; 1], Error> {
+    super::tas_from_cas_kt(cas_kt, pressure_altitude_ft, isa_deviation_k).map(|answer| [answer])
+}
+
+fn cas_from_tas_kt([tas_kt, pressure_altitude_ft, isa_deviation_k]: [f64; 3]) -> Result<[f64; 1], Error> {
+    super::cas_from_tas_kt(tas_kt, pressure_altitude_ft, isa_deviation_k).map(|answer| [answer])
+}
+
+fn mach_from_cas([cas_kt, pressure_altitude_ft]: [f64; 2]) -> Result<[f64; 1], Error> {
+    super::mach_from_cas(cas_kt, pressure_altitude_ft).map(|answer| [answer])
+}
+
+fn cas_from_mach_kt([mach, pressure_altitude_ft]: [f64; 2]) -> Result<[f64; 1], Error> {
+    super::cas_from_mach_kt(mach, pressure_altitude_ft).map(|answer| [answer])
+}
+
+fn tas_from_mach_kt([mach, pressure_altitude_ft, isa_deviation_k]: [f64; 3]) -> Result<[f64; 1], Error> {
+    super::tas_from_mach_kt(mach, pressure_altitude_ft, isa_deviation_k).map(|answer| [answer])
+}
+
+fn mach_from_tas([tas_kt, pressure_altitude_ft, isa_deviation_k]: [f64; 3]) -> Result<[f64; 1], Error> {
+    super::mach_from_tas(tas_kt, pressure_altitude_ft, isa_deviation_k).map(|answer| [answer])
+}
+
+fn eas_from_tas_kt([tas_kt, pressure_altitude_ft, isa_deviation_k]: [f64; 3]) -> Result<[f64; 1], Error> {
+    super::eas_from_tas_kt(tas_kt, pressure_altitude_ft, isa_deviation_k).map(|answer| [answer])
+}
+
+fn tas_from_eas_kt([eas_kt, pressure_altitude_ft, isa_deviation_k]: [f64; 3]) -> Result<[f64; 1], Error> {
+    super::tas_from_eas_kt(eas_kt, pressure_altitude_ft, isa_deviation_k).map(|answer| [answer])
+}
+
+fn eas_from_cas_kt([cas_kt, pressure_altitude_ft]: [f64; 2]) -> Result<[f64; 1], Error> {
+    super::eas_from_cas_kt(cas_kt, pressure_altitude_ft).map(|answer| [answer])
+}
+
+fn cas_from_eas_kt([eas_kt, pressure_altitude_ft]: [f64; 2]) -> Result<[f64; 1], Error> {
+    super::cas_from_eas_kt(eas_kt, pressure_altitude_ft).map(|answer| [answer])
+}
+
+fn eas_from_mach_kt([mach, pressure_altitude_ft]: [f64; 2]) -> Result<[f64; 1], Error> {
+    super::eas_from_mach_kt(mach, pressure_altitude_ft).map(|answer| [answer])
+}
+
+fn mach_from_eas([eas_kt, pressure_altitude_ft]: [f64; 2]) -> Result<[f64; 1], Error> {
+    super::mach_from_eas(eas_kt, pressure_altitude_ft).map(|answer| [answer])
+}
+
+fn isentropic_pressure_ratio([mach]: [f64; 1]) -> Result<[f64; 1], Error> {
+    super::isentropic_pressure_ratio(mach).map(|answer| [answer])
+}
+
+fn pitot_pressure_ratio([mach]: [f64; 1]) -> Result<[f64; 1], Error> {
+    super::pitot_pressure_ratio(mach).map(|answer| [answer])
+}
+
+fn impact_pressure_hpa([cas_kt]: [f64; 1]) -> Result<[f64; 1], Error> {
+    super::impact_pressure_hpa(cas_kt).map(|answer| [answer])
+}
+
+fn cas_from_impact_pressure_kt([impact_pressure_hpa]: [f64; 1]) -> Result<[f64; 1], Error> {
+    super::cas_from_impact_pressure_kt(impact_pressure_hpa).map(|answer| [answer])
+}
+
+fn procedure_tas_factor([altitude_ft, isa_deviation_k]: [f64; 2]) -> Result<[f64; 1], Error> {
+    super::procedure_tas_factor(altitude_ft, isa_deviation_k).map(|answer| [answer])
+}
+
+fn crossover_altitude_ft([cas_kt, mach]: [f64; 2]) -> Result<[f64; 1], Error> {
+    super::crossover_altitude_ft(cas_kt, mach).map(|answer| [answer])
+}
+
+fn total_temperature_degc([temperature_degc, mach, recovery_factor]: [f64; 3]) -> Result<[f64; 1], Error> {
+    super::total_temperature_degc(temperature_degc, mach, recovery_factor).map(|answer| [answer])
+}
+
+fn static_temperature_degc([total_temperature_degc, mach, recovery_factor]: [f64; 3]) -> Result<[f64; 1], Error> {
+    super::static_temperature_degc(total_temperature_degc, mach, recovery_factor).map(|answer| [answer])
+}
+
+fn indicated_altitude_ft([pressure_altitude_ft, altimeter_setting_hpa]: [f64; 2]) -> Result<[f64; 1], Error> {
+    super::indicated_altitude_ft(pressure_altitude_ft, altimeter_setting_hpa).map(|answer| [answer])
+}
+
+fn pressure_altitude_ft([indicated_altitude_ft, altimeter_setting_hpa]: [f64; 2]) -> Result<[f64; 1], Error> {
+    super::pressure_altitude_ft(indicated_altitude_ft, altimeter_setting_hpa).map(|answer| [answer])
+}
+
+fn pressure_altitude_rule_ft([indicated_altitude_ft, altimeter_setting_hpa]: [f64; 2]) -> Result<[f64; 1], Error> {
+    super::pressure_altitude_rule_ft(indicated_altitude_ft, altimeter_setting_hpa).map(|answer| [answer])
+}
+
+fn altimeter_setting_hpa([station_pressure_hpa, elevation_ft]: [f64; 2]) -> Result<[f64; 1], Error> {
+    super::altimeter_setting_hpa(station_pressure_hpa, elevation_ft).map(|answer| [answer])
+}
+
+fn altimeter_setting_smithsonian_hpa([station_pressure_hpa, elevation_ft]: [f64; 2]) -> Result<[f64; 1], Error> {
+    super::altimeter_setting_smithsonian_hpa(station_pressure_hpa, elevation_ft).map(|answer| [answer])
+}
+
+fn station_pressure_hpa([altimeter_setting_hpa, elevation_ft]: [f64; 2]) -> Result<[f64; 1], Error> {
+    super::station_pressure_hpa(altimeter_setting_hpa, elevation_ft).map(|answer| [answer])
+}
+
+fn density_altitude_ft([pressure_altitude_ft, temperature_degc]: [f64; 2]) -> Result<[f64; 1], Error> {
+    super::density_altitude_ft(pressure_altitude_ft, temperature_degc).map(|answer| [answer])
+}
+
+fn density_altitude_rule_ft([pressure_altitude_ft, temperature_degc]: [f64; 2]) -> Result<[f64; 1], Error> {
+    super::density_altitude_rule_ft(pressure_altitude_ft, temperature_degc).map(|answer| [answer])
+}
+
+fn true_altitude_ft([pressure_altitude_ft, altimeter_setting_hpa, elevation_ft, isa_deviation_k]: [f64; 4]) -> Result<[f64; 1], Error> {
+    super::true_altitude_ft(pressure_altitude_ft, altimeter_setting_hpa, elevation_ft, isa_deviation_k).map(|answer| [answer])
+}
+
+fn height_above_station_ft([pressure_altitude_ft, altimeter_setting_hpa, elevation_ft, isa_deviation_k]: [f64; 4]) -> Result<[f64; 1], Error> {
+    super::height_above_station_ft(pressure_altitude_ft, altimeter_setting_hpa, elevation_ft, isa_deviation_k).map(|answer| [answer])
+}
+
+fn pressure_altitude_at_true_altitude_ft([true_altitude_ft, altimeter_setting_hpa, elevation_ft, isa_deviation_k]: [f64; 4]) -> Result<[f64; 1], Error> {
+    super::pressure_altitude_at_true_altitude_ft(true_altitude_ft, altimeter_setting_hpa, elevation_ft, isa_deviation_k).map(|answer| [answer])
+}
+
+fn transition_level_ft([transition_altitude_ft, altimeter_setting_hpa, least_layer_ft, step_ft]: [f64; 4]) -> Result<[f64; 1], Error> {
+    super::transition_level_ft(transition_altitude_ft, altimeter_setting_hpa, least_layer_ft, step_ft).map(|answer| [answer])
+}
+
+fn cold_temperature_correction_ft([height_ft, temperature_degc, elevation_ft]: [f64; 3]) -> Result<[f64; 1], Error> {
+    super::cold_temperature_correction_ft(height_ft, temperature_degc, elevation_ft).map(|answer| [answer])
+}
+
+fn cold_temperature_correction_tabulated_ft([height_ft, temperature_degc]: [f64; 2]) -> Result<[f64; 1], Error> {
+    super::cold_temperature_correction_tabulated_ft(height_ft, temperature_degc).map(|answer| [answer])
+}
+
+fn cold_temperature_correction_rule_ft([height_ft, temperature_degc, elevation_ft]: [f64; 3]) -> Result<[f64; 1], Error> {
+    super::cold_temperature_correction_rule_ft(height_ft, temperature_degc, elevation_ft).map(|answer| [answer])
+}
+
+fn cold_temperature_correction_exact_ft([height_ft, temperature_degc, elevation_ft]: [f64; 3]) -> Result<[f64; 1], Error> {
+    super::cold_temperature_correction_exact_ft(height_ft, temperature_degc, elevation_ft).map(|answer| [answer])
+}
+
+fn arc_entry([radial_deg, flown, arc_radius_nm, sense, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s]: [f64; 10]) -> Result<[f64; 7], Error> {
+    if [radial_deg, flown, arc_radius_nm, sense, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s].iter().any(|input: &f64| input.is_nan()) {
+        return Ok([f64::NAN; 7]);
+    }
+    super::arc_entry(radial_deg, crate::lead::RadialFlown::from_code("flown", flown)?, arc_radius_nm, crate::lead::ArcSense::from_code("sense", sense)?, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s).map(|answer| [answer.radial_at_roll_in_deg, answer.distance_at_roll_in_nm, answer.radial_at_roll_out_deg, answer.distance_at_roll_out_nm, answer.angle_at_station_deg, answer.heading_change_deg, answer.duration_s])
+}
+
+fn arc_exit([radial_deg, flown, arc_radius_nm, sense, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s]: [f64; 10]) -> Result<[f64; 7], Error> {
+    if [radial_deg, flown, arc_radius_nm, sense, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s].iter().any(|input: &f64| input.is_nan()) {
+        return Ok([f64::NAN; 7]);
+    }
+    super::arc_exit(radial_deg, crate::lead::RadialFlown::from_code("flown", flown)?, arc_radius_nm, crate::lead::ArcSense::from_code("sense", sense)?, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s).map(|answer| [answer.radial_at_roll_in_deg, answer.distance_at_roll_in_nm, answer.radial_at_roll_out_deg, answer.distance_at_roll_out_nm, answer.angle_at_station_deg, answer.heading_change_deg, answer.duration_s])
+}
+
+fn geodesic_inverse([lat1_deg, lon1_deg, lat2_deg, lon2_deg]: [f64; 4]) -> Result<[f64; 3], Error> {
+    super::geodesic_inverse(lat1_deg, lon1_deg, lat2_deg, lon2_deg).map(|answer| [answer.distance_nm, answer.initial_bearing_deg, answer.final_bearing_deg])
+}
+
+fn slant_range_nm([ground_distance_nm, height_ft]: [f64; 2]) -> Result<[f64; 1], Error> {
+    super::slant_range_nm(ground_distance_nm, height_ft).map(|answer| [answer])
+}
+
+fn geodesic_direct([lat_deg, lon_deg, bearing_deg, distance_nm]: [f64; 4]) -> Result<[f64; 3], Error> {
+    super::geodesic_direct(lat_deg, lon_deg, bearing_deg, distance_nm).map(|answer| [answer.latitude_deg, answer.longitude_deg, answer.final_bearing_deg])
+}
+
+fn ground_distance_nm([slant_range_nm, height_ft]: [f64; 2]) -> Result<[f64; 1], Error> {
+    super::ground_distance_nm(slant_range_nm, height_ft).map(|answer| [answer])
+}
+
+fn least_dme_nm([height_ft]: [f64; 1]) -> Result<[f64; 1], Error> {
+    super::least_dme_nm(height_ft).map(|answer| [answer])
+}
+
+fn great_circle_inverse([lat1_deg, lon1_deg, lat2_deg, lon2_deg, sphere_radius_nm]: [f64; 5]) -> Result<[f64; 3], Error> {
+    super::great_circle_inverse(lat1_deg, lon1_deg, lat2_deg, lon2_deg, sphere_radius_nm).map(|answer| [answer.distance_nm, answer.initial_bearing_deg, answer.final_bearing_deg])
+}
+
+fn great_circle_direct([lat_deg, lon_deg, bearing_deg, distance_nm, sphere_radius_nm]: [f64; 5]) -> Result<[f64; 3], Error> {
+    super::great_circle_direct(lat_deg, lon_deg, bearing_deg, distance_nm, sphere_radius_nm).map(|answer| [answer.latitude_deg, answer.longitude_deg, answer.final_bearing_deg])
+}
+
+fn lead_nm([inbound_course_deg, outbound_course_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s]: [f64; 8]) -> Result<[f64; 1], Error> {
+    super::lead_nm(inbound_course_deg, outbound_course_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s).map(|answer| [answer])
+}
+
+fn dme_at_roll_in_nm([inbound_course_deg, outbound_course_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, height_above_station_ft]: [f64; 9]) -> Result<[f64; 1], Error> {
+    super::dme_at_roll_in_nm(inbound_course_deg, outbound_course_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, height_above_station_ft).map(|answer| [answer])
+}
+
+fn turn_anticipation_nm([turn_radius_nm, course_change_deg]: [f64; 2]) -> Result<[f64; 1], Error> {
+    super::turn_anticipation_nm(turn_radius_nm, course_change_deg).map(|answer| [answer])
+}
+
+fn arc_entry_inbound_nm([arc_radius_nm, turn_radius_nm]: [f64; 2]) -> Result<[f64; 1], Error> {
+    super::arc_entry_inbound_nm(arc_radius_nm, turn_radius_nm).map(|answer| [answer])
+}
+
+fn arc_entry_outbound_nm([arc_radius_nm, turn_radius_nm]: [f64; 2]) -> Result<[f64; 1], Error> {
+    super::arc_entry_outbound_nm(arc_radius_nm, turn_radius_nm).map(|answer| [answer])
+}
+
+fn lead_radial_inbound_deg([arc_radius_nm, turn_radius_nm]: [f64; 2]) -> Result<[f64; 1], Error> {
+    super::lead_radial_inbound_deg(arc_radius_nm, turn_radius_nm).map(|answer| [answer])
+}
+
+fn lead_radial_outbound_deg([arc_radius_nm, turn_radius_nm]: [f64; 2]) -> Result<[f64; 1], Error> {
+    super::lead_radial_outbound_deg(arc_radius_nm, turn_radius_nm).map(|answer| [answer])
+}
+
+fn rule_lead_nm([groundspeed_kt, course_change_deg, height_above_station_ft]: [f64; 3]) -> Result<[f64; 1], Error> {
+    super::rule_lead_nm(groundspeed_kt, course_change_deg, height_above_station_ft).map(|answer| [answer])
+}
+
+fn rule_reading_nm([groundspeed_kt, course_change_deg, height_above_station_ft]: [f64; 3]) -> Result<[f64; 1], Error> {
+    super::rule_reading_nm(groundspeed_kt, course_change_deg, height_above_station_ft).map(|answer| [answer])
+}
+
+fn rule_least_dme_nm([height_ft]: [f64; 1]) -> Result<[f64; 1], Error> {
+    super::rule_least_dme_nm(height_ft).map(|answer| [answer])
+}
+
+fn rule_cone_radius_nm([height_ft]: [f64; 1]) -> Result<[f64; 1], Error> {
+    super::rule_cone_radius_nm(height_ft).map(|answer| [answer])
+}
+
+fn rule_bank_deg([true_airspeed_kt, rule]: [f64; 2]) -> Result<[f64; 1], Error> {
+    if [true_airspeed_kt, rule].iter().any(|input: &f64| input.is_nan()) {
+        return Ok([f64::NAN; 1]);
+    }
+    super::rule_bank_deg(true_airspeed_kt, crate::rules::BankRule::from_code("rule", rule)?).map(|answer| [answer])
+}
+
+fn rule_turn_radius_nm([speed_kt, rule]: [f64; 2]) -> Result<[f64; 1], Error> {
+    if [speed_kt, rule].iter().any(|input: &f64| input.is_nan()) {
+        return Ok([f64::NAN; 1]);
+    }
+    super::rule_turn_radius_nm(speed_kt, crate::rules::RadiusRule::from_code("rule", rule)?).map(|answer| [answer])
+}
+
+fn rule_radials_per_mile([arc_radius_nm]: [f64; 1]) -> Result<[f64; 1], Error> {
+    super::rule_radials_per_mile(arc_radius_nm).map(|answer| [answer])
+}
+
+fn rule_lead_radials_deg([arc_radius_nm, turn_radius_nm, flown, rule]: [f64; 4]) -> Result<[f64; 1], Error> {
+    if [arc_radius_nm, turn_radius_nm, flown, rule].iter().any(|input: &f64| input.is_nan()) {
+        return Ok([f64::NAN; 1]);
+    }
+    super::rule_lead_radials_deg(arc_radius_nm, turn_radius_nm, crate::lead::RadialFlown::from_code("flown", flown)?, crate::rules::ArcLeadRule::from_code("rule", rule)?).map(|answer| [answer])
+}
+
+fn observe([station_latitude_deg, station_longitude_deg, station_elevation_ft, station_declination_deg, latitude_deg, longitude_deg, altitude_ft]: [f64; 7]) -> Result<[f64; 4], Error> {
+    super::observe(station_latitude_deg, station_longitude_deg, station_elevation_ft, station_declination_deg, latitude_deg, longitude_deg, altitude_ft).map(|answer| [answer.radial_deg, answer.dme_nm, answer.ground_distance_nm, answer.elevation_angle_deg])
+}
+
+fn cone_radius_nm([height_ft, cone_half_angle_deg]: [f64; 2]) -> Result<[f64; 1], Error> {
+    super::cone_radius_nm(height_ft, cone_half_angle_deg).map(|answer| [answer])
+}
+
+fn time_to_fly_s([distance_nm, groundspeed_kt]: [f64; 2]) -> Result<[f64; 1], Error> {
+    super::time_to_fly_s(distance_nm, groundspeed_kt).map(|answer| [answer])
+}
+
+fn distance_flown_nm([groundspeed_kt, elapsed_s]: [f64; 2]) -> Result<[f64; 1], Error> {
+    super::distance_flown_nm(groundspeed_kt, elapsed_s).map(|answer| [answer])
+}
+
+fn groundspeed_from_time_kt([distance_nm, elapsed_s]: [f64; 2]) -> Result<[f64; 1], Error> {
+    super::groundspeed_from_time_kt(distance_nm, elapsed_s).map(|answer| [answer])
+}
+
+fn time_between_fixes_s([lat1_deg, lon1_deg, lat2_deg, lon2_deg, groundspeed_kt]: [f64; 5]) -> Result<[f64; 1], Error> {
+    super::time_between_fixes_s(lat1_deg, lon1_deg, lat2_deg, lon2_deg, groundspeed_kt).map(|answer| [answer])
+}
+
+fn station_by_bearing_change([elapsed_s, bearing_change_deg, groundspeed_kt, angle_off_bow_deg]: [f64; 4]) -> Result<[f64; 3], Error> {
+    super::station_by_bearing_change(elapsed_s, bearing_change_deg, groundspeed_kt, angle_off_bow_deg).map(|answer| [answer.distance_nm, answer.time_s, answer.distance_before_nm])
+}
+
+fn time_to_station_rule_s([elapsed_s, bearing_change_deg]: [f64; 2]) -> Result<[f64; 1], Error> {
+    super::time_to_station_rule_s(elapsed_s, bearing_change_deg).map(|answer| [answer])
+}
+
+fn turn_radius_nm([true_airspeed_kt, bank_deg]: [f64; 2]) -> Result<[f64; 1], Error> {
+    super::turn_radius_nm(true_airspeed_kt, bank_deg).map(|answer| [answer])
+}
+
+fn turn_rate_deg_per_s([true_airspeed_kt, bank_deg]: [f64; 2]) -> Result<[f64; 1], Error> {
+    super::turn_rate_deg_per_s(true_airspeed_kt, bank_deg).map(|answer| [answer])
+}
+
+fn bank_for_rate_deg([true_airspeed_kt, turn_rate_deg_per_s]: [f64; 2]) -> Result<[f64; 1], Error> {
+    super::bank_for_rate_deg(true_airspeed_kt, turn_rate_deg_per_s).map(|answer| [answer])
+}
+
+fn bank_for_radius_deg([true_airspeed_kt, turn_radius_nm]: [f64; 2]) -> Result<[f64; 1], Error> {
+    super::bank_for_radius_deg(true_airspeed_kt, turn_radius_nm).map(|answer| [answer])
+}
+
+fn radius_at_rate_nm([true_airspeed_kt, turn_rate_deg_per_s]: [f64; 2]) -> Result<[f64; 1], Error> {
+    super::radius_at_rate_nm(true_airspeed_kt, turn_rate_deg_per_s).map(|answer| [answer])
+}
+
+fn load_factor([bank_deg]: [f64; 1]) -> Result<[f64; 1], Error> {
+    super::load_factor(bank_deg).map(|answer| [answer])
+}
+
+fn bank_for_load_factor_deg([load_factor]: [f64; 1]) -> Result<[f64; 1], Error> {
+    super::bank_for_load_factor_deg(load_factor).map(|answer| [answer])
+}
+
+fn limited_turn([true_airspeed_kt, bank_limit_deg, turn_rate_limit_deg_per_s]: [f64; 3]) -> Result<[f64; 4], Error> {
+    super::limited_turn(true_airspeed_kt, bank_limit_deg, turn_rate_limit_deg_per_s).map(|answer| [answer.bank_deg, answer.turn_rate_deg_per_s, answer.radius_nm, answer.governed_by])
+}
+
+fn rolled_turn([true_airspeed_kt, heading_change_deg, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s]: [f64; 5]) -> Result<[f64; 6], Error> {
+    super::rolled_turn(true_airspeed_kt, heading_change_deg, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s).map(|answer| [answer.bank_deg, answer.duration_s, answer.roll_duration_s, answer.advance_nm, answer.transfer_nm, answer.governed_by])
+}
+
+fn wind_triangle([course_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt]: [f64; 4]) -> Result<[f64; 2], Error> {
+    super::wind_triangle(course_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt).map(|answer| [answer.heading_deg, answer.groundspeed_kt])
+}
+
+fn wind_correction_deg([course_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt]: [f64; 4]) -> Result<[f64; 1], Error> {
+    super::wind_correction_deg(course_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt).map(|answer| [answer])
+}
+
+fn track_and_groundspeed([heading_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt]: [f64; 4]) -> Result<[f64; 3], Error> {
+    super::track_and_groundspeed(heading_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt).map(|answer| [answer.track_deg, answer.groundspeed_kt, answer.drift_deg])
+}
+
+fn wind_from_track([heading_deg, true_airspeed_kt, track_deg, groundspeed_kt]: [f64; 4]) -> Result<[f64; 2], Error> {
+    super::wind_from_track(heading_deg, true_airspeed_kt, track_deg, groundspeed_kt).map(|answer| [answer.wind_from_deg, answer.wind_speed_kt])
+}
+
+fn wind_components([course_deg, wind_from_deg, wind_speed_kt]: [f64; 3]) -> Result<[f64; 2], Error> {
+    super::wind_components(course_deg, wind_from_deg, wind_speed_kt).map(|answer| [answer.headwind_kt, answer.crosswind_kt])
+}
+
+fn wind_from_components([course_deg, headwind_kt, crosswind_kt]: [f64; 3]) -> Result<[f64; 2], Error> {
+    super::wind_from_components(course_deg, headwind_kt, crosswind_kt).map(|answer| [answer.wind_from_deg, answer.wind_speed_kt])
+}
+
+fn airspeed_for_groundspeed([course_deg, groundspeed_kt, wind_from_deg, wind_speed_kt]: [f64; 4]) -> Result<[f64; 2], Error> {
+    super::airspeed_for_groundspeed(course_deg, groundspeed_kt, wind_from_deg, wind_speed_kt).map(|answer| [answer.heading_deg, answer.true_airspeed_kt])
+}
+
+fn wind_between_levels([pressure_altitude_ft, lower_altitude_ft, lower_wind_from_deg, lower_wind_speed_kt, upper_altitude_ft, upper_wind_from_deg, upper_wind_speed_kt]: [f64; 7]) -> Result<[f64; 2], Error> {
+    super::wind_between_levels(pressure_altitude_ft, lower_altitude_ft, lower_wind_from_deg, lower_wind_speed_kt, upper_altitude_ft, upper_wind_from_deg, upper_wind_speed_kt).map(|answer| [answer.wind_from_deg, answer.wind_speed_kt])
+}

@@ -1,10 +1,18 @@
 //! Runs a plain function over strided memory: the one loop that C arrays and NumPy share.
 //!
 //! Operands are pointers with a stride in bytes. A stride may be zero (one value for all points) or negative, the
-//! memory unaligned, and an output may be an input. No Rust slice is ever formed over that memory: each point is read
-//! into the loop's own variables, computed, and written.
+//! memory unaligned, and an output may be an input. No Rust slice is ever formed over that memory: blocks of points are
+//! copied to the stack, computed there by the function's own block loop, and copied back. The answer is always that of
+//! computing one point after the other; where an output runs over what later points read, that is how it is done.
 
+mod operand;
+
+pub use operand::{Input, Output};
+
+use std::mem::MaybeUninit;
+use std::ops::Range;
 use std::panic::{AssertUnwindSafe, catch_unwind};
+use std::slice;
 
 use lubberline::plain::table::Function;
 
@@ -14,23 +22,14 @@ pub const MOST_OPERANDS: usize = 24;
 /// The status of a point whose computation panicked, which none should; the outputs are NaN.
 pub const INTERNAL_ERROR: i32 = -1000;
 
-/// An argument: where its first value is, and the bytes from one value to the next.
-#[derive(Debug, Clone, Copy)]
-pub struct Input {
-    /// The first value.
-    pub data: *const u8,
-    /// Bytes to the next value.
-    pub stride: isize,
-}
+/// The most points that are computed together: enough for a vectorised loop, few enough for the nearest cache.
+const BLOCK: usize = 128;
 
-/// An output: where its first value goes (nowhere if null), and the bytes from one value to the next.
-#[derive(Debug, Clone, Copy)]
-pub struct Output {
-    /// The first value.
-    pub data: *mut u8,
-    /// Bytes to the next value.
-    pub stride: isize,
-}
+/// Fewer points than this are not worth a block's columns.
+const WORTHWHILE: usize = 8;
+
+/// Columns of a block, each as long as it was filled.
+type Columns = [MaybeUninit<[f64; BLOCK]>; MOST_OPERANDS];
 
 /// Runs a function over `count` points and gives back how many of them failed.
 ///
@@ -39,7 +38,7 @@ pub struct Output {
 ///
 /// # Safety
 /// For every index below `count`, `data + index * stride` of each operand must point to eight bytes that may be read
-/// (and written, for an output that is not null), and `status`, if not null, to `count` values.
+/// (and written, for an output that is not null), and `status`, if not null, to `count` values that are no operand's.
 pub unsafe fn run(
     function: &Function,
     count: usize,
@@ -47,114 +46,134 @@ pub unsafe fn run(
     outputs: &[Output],
     status: *mut i32,
 ) -> usize {
-    let mut given = [0.0; MOST_OPERANDS];
-    let mut answer = [0.0; MOST_OPERANDS];
-    let fits = inputs.len() == function.inputs.len() && outputs.len() == function.outputs.len();
-    let (true, Some(given), Some(answer)) =
-        (fits, given.get_mut(..inputs.len()), answer.get_mut(..outputs.len()))
-    else {
+    let most = inputs.len().max(outputs.len());
+    if inputs.len() != function.inputs.len()
+        || outputs.len() != function.outputs.len()
+        || most > MOST_OPERANDS
+    {
         return count;
+    }
+    // SAFETY: the caller vouches for every index below `count`.
+    unsafe {
+        if count < WORTHWHILE || !in_step(count, inputs, outputs) {
+            return one_by_one(function, 0..count, inputs, outputs, status);
+        }
+        let starts = (0..count).step_by(BLOCK);
+        starts
+            .map(|start| {
+                let points = start..count.min(start + BLOCK);
+                // A block in which something panicked has written nothing; by themselves, only the point at fault is lost.
+                block(function, points.clone(), inputs, outputs, status)
+                    .unwrap_or_else(|| one_by_one(function, points, inputs, outputs, status))
+            })
+            .sum()
+    }
+}
+
+/// Whether no point writes what another one reads or writes, so that points may be computed together.
+fn in_step(count: usize, inputs: &[Input], outputs: &[Output]) -> bool {
+    outputs.iter().enumerate().all(|(index, output)| {
+        let written = outputs.iter().skip(index).filter(|other| !other.data.is_null());
+        let operands = inputs.iter().map(|input| (input.data, input.stride));
+        operands
+            .chain(written.map(|other| (other.data.cast_const(), other.stride)))
+            .all(|(data, stride)| !output.disturbs(data, stride, count))
+    })
+}
+
+/// Computes the points of a range, no more than a block of them, together, and gives back how many failed; nothing if
+/// something panicked, and then nothing is written.
+///
+/// # Safety
+/// As [`run`], for those points; there are no more operands than columns.
+// By itself, so that a call for a few points does not pay for the room of a block.
+#[inline(never)]
+unsafe fn block(
+    function: &Function,
+    points: Range<usize>,
+    inputs: &[Input],
+    outputs: &[Output],
+    status: *mut i32,
+) -> Option<usize> {
+    let (start, count) = (points.start, points.len());
+    let mut given: Columns = [const { MaybeUninit::uninit() }; MOST_OPERANDS];
+    let mut answers: Columns = [const { MaybeUninit::uninit() }; MOST_OPERANDS];
+    let mut statuses = [0; BLOCK];
+    let mut columns: [&[f64]; MOST_OPERANDS] = [&[]; MOST_OPERANDS];
+    let mut results: [&mut [f64]; MOST_OPERANDS] = std::array::from_fn(|_| Default::default());
+    let columns = columns.get_mut(..inputs.len())?;
+    let results = results.get_mut(..outputs.len())?;
+    let statuses = statuses.get_mut(..count)?;
+    for ((column, input), memory) in columns.iter_mut().zip(inputs).zip(&mut given) {
+        let memory = memory.as_mut_ptr().cast::<f64>();
+        // SAFETY: the caller vouches for the points; a column has room for them, and as many are filled as are shown.
+        *column = unsafe {
+            input.gather(start, memory, count);
+            slice::from_raw_parts(memory, count)
+        };
+    }
+    for (result, memory) in results.iter_mut().zip(&mut answers) {
+        let memory = memory.as_mut_ptr().cast::<f64>();
+        // SAFETY: as above.
+        *result = unsafe {
+            (0..count).for_each(|index| memory.add(index).write(f64::NAN));
+            slice::from_raw_parts_mut(memory, count)
+        };
+    }
+    catch_unwind(AssertUnwindSafe(|| (function.block)(columns, results, statuses))).ok()?;
+    for (output, result) in outputs.iter().zip(results) {
+        // SAFETY: the caller vouches for the points.
+        unsafe { output.scatter(start, result) };
+    }
+    if !status.is_null() {
+        // SAFETY: the caller vouches for the statuses, none of them ours.
+        unsafe { status.add(start).copy_from_nonoverlapping(statuses.as_ptr(), count) };
+    }
+    Some(statuses.iter().filter(|status| **status != 0).count())
+}
+
+/// Computes the points of a range one after the other, and gives back how many failed.
+///
+/// # Safety
+/// As [`run`], for those points; there are no more operands than places.
+unsafe fn one_by_one(
+    function: &Function,
+    points: Range<usize>,
+    inputs: &[Input],
+    outputs: &[Output],
+    status: *mut i32,
+) -> usize {
+    let (mut given, mut answers) = ([0.0; MOST_OPERANDS], [0.0; MOST_OPERANDS]);
+    let (Some(given), Some(answers)) = (given.get_mut(..inputs.len()), answers.get_mut(..outputs.len()))
+    else {
+        return points.len();
     };
     let mut failures = 0;
-    for index in 0..count {
+    for index in points {
         for (value, input) in given.iter_mut().zip(inputs) {
-            // SAFETY: the caller vouches for every index below `count`; alignment is not assumed.
-            *value = unsafe { at(input.data, input.stride, index).cast::<f64>().read_unaligned() };
+            // SAFETY: the caller vouches for the point.
+            *value = unsafe { input.read(index) };
         }
-        let code = point(function, given, answer);
-        failures += usize::from(code != 0);
-        for (value, output) in answer.iter().zip(outputs) {
-            if !output.data.is_null() {
-                // SAFETY: as above.
-                unsafe {
-                    at(output.data, output.stride, index).cast::<f64>().cast_mut().write_unaligned(*value)
-                };
+        let code = match catch_unwind(AssertUnwindSafe(|| (function.run)(given, answers))) {
+            Ok(Ok(())) => 0,
+            Ok(Err(error)) => error.code(),
+            Err(_) => {
+                answers.fill(f64::NAN);
+                INTERNAL_ERROR
             }
+        };
+        failures += usize::from(code != 0);
+        for (output, value) in outputs.iter().zip(&*answers) {
+            // SAFETY: the caller vouches for the point.
+            unsafe { output.write(index, *value) };
         }
         if !status.is_null() {
-            // SAFETY: the caller vouches for `count` values.
+            // SAFETY: the caller vouches for the statuses.
             unsafe { status.add(index).write(code) };
         }
     }
     failures
 }
 
-/// One point, with whatever happens inside it kept from the caller.
-pub fn point(function: &Function, given: &[f64], answer: &mut [f64]) -> i32 {
-    match catch_unwind(AssertUnwindSafe(|| (function.run)(given, answer))) {
-        Ok(Ok(())) => 0,
-        Ok(Err(error)) => error.code(),
-        Err(_) => {
-            answer.fill(f64::NAN);
-            INTERNAL_ERROR
-        }
-    }
-}
-
-/// The address of a value. The arithmetic wraps, so that an operand of no points has no address to be wrong.
-fn at(data: *const u8, stride: isize, index: usize) -> *const u8 {
-    data.wrapping_offset(stride.wrapping_mul(index.cast_signed()))
-}
-
 #[cfg(test)]
-mod tests {
-    use super::*;
-
-    fn slant() -> &'static Function {
-        Function::named("slant_range_nm").unwrap()
-    }
-
-    fn input(values: &[f64], stride: isize) -> Input {
-        Input { data: values.as_ptr().cast(), stride }
-    }
-
-    #[test]
-    fn strides_may_be_zero_or_negative() {
-        let ground = [10.0, 20.0, 30.0];
-        let height = [30_000.0];
-        let mut slants = [0.0; 3];
-        let backwards = Input { data: (&raw const ground[2]).cast(), stride: -8 };
-        let output = Output { data: slants.as_mut_ptr().cast(), stride: 8 };
-        let failures =
-            unsafe { run(slant(), 3, &[backwards, input(&height, 0)], &[output], std::ptr::null_mut()) };
-        assert_eq!(failures, 0);
-        for (slant_nm, ground_nm) in slants.iter().zip([30.0, 20.0, 10.0]) {
-            assert_eq!(*slant_nm, lubberline::plain::slant_range_nm(ground_nm, 30_000.0).unwrap());
-        }
-    }
-
-    #[test]
-    fn an_output_may_be_an_input_and_memory_unaligned() {
-        let mut bytes = [0_u8; 33];
-        for (index, value) in [10.0_f64, 20.0, -5.0].iter().enumerate() {
-            bytes[1 + 8 * index..9 + 8 * index].copy_from_slice(&value.to_ne_bytes());
-        }
-        let height = [9000.0];
-        let mut status = [7; 3];
-        let data = unsafe { bytes.as_mut_ptr().add(1) };
-        let both = (Input { data, stride: 8 }, Output { data, stride: 8 });
-        let failures =
-            unsafe { run(slant(), 3, &[both.0, input(&height, 0)], &[both.1], status.as_mut_ptr()) };
-        assert_eq!((failures, status[0], status[1]), (1, 0, 0));
-        assert!(status[2] < 0);
-        let value =
-            |index: usize| f64::from_ne_bytes(bytes[1 + 8 * index..9 + 8 * index].try_into().unwrap());
-        assert_eq!(value(0), lubberline::plain::slant_range_nm(10.0, 9000.0).unwrap());
-        assert!(value(2).is_nan());
-    }
-
-    #[test]
-    fn nothing_to_do_and_nowhere_to_write_are_fine() {
-        let nowhere = Output { data: std::ptr::null_mut(), stride: 8 };
-        let none = Input { data: std::ptr::null(), stride: 8 };
-        assert_eq!(unsafe { run(slant(), 0, &[none, none], &[nowhere], std::ptr::null_mut()) }, 0);
-        let values = [1.0];
-        let some = input(&values, 0);
-        assert_eq!(unsafe { run(slant(), 5, &[some, some], &[nowhere], std::ptr::null_mut()) }, 0);
-        assert_eq!(
-            unsafe { run(slant(), 5, &[some], &[nowhere], std::ptr::null_mut()) },
-            5,
-            "too few operands"
-        );
-    }
-}
+mod tests;

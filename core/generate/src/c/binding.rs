@@ -19,6 +19,7 @@ pub fn rust(model: &Model, statuses: &[Status], banner: &str) -> String {
 use std::ffi::c_char;
 
 use lubberline::plain;
+use lubberline::plain::table::Function;
 
 use crate::call::{{Array, many, one}};
 
@@ -148,6 +149,20 @@ fn single(text: &mut String, function: &Function, model: &Model) {
     } else {
         "[answer]".to_string()
     };
+    // The function itself passes a NaN on, but it is not reached with a wrong code beside one.
+    let numbers = function.parameters.iter().filter(|parameter| parameter.kind == Kind::Number);
+    let numbers = numbers.map(|parameter| parameter.name.as_str()).collect::<Vec<_>>().join(", ");
+    let (nan_first, end) = if function.parameters.iter().all(|parameter| parameter.kind == Kind::Number) {
+        (String::new(), "")
+    } else {
+        let nothing = format!("return Ok([f64::NAN; {}])", function.outputs.len());
+        (
+            format!(
+                "{{\n        if [{numbers}].iter().any(|number: &f64| number.is_nan()) {{ {nothing} }}\n        "
+            ),
+            "\n    }",
+        )
+    };
     let pointers = function
         .outputs
         .iter()
@@ -162,7 +177,7 @@ fn single(text: &mut String, function: &Function, model: &Model) {
 #[unsafe(no_mangle)]
 pub unsafe extern \"C\" fn lubber_{name}(
 {}{}) -> i32 {{
-    let answer = || plain::{name}({}).map(|answer| {answer});
+    let answer = || {nan_first}plain::{name}({}).map(|answer| {answer}){end};
     // SAFETY: the caller vouches for the outputs.
     unsafe {{ one(answer, [{pointers}]) }}
 }}
@@ -226,7 +241,7 @@ pub unsafe extern \"C\" fn lubber_{name}_n(
 {parameters}) -> usize {{
 {kept}    let (inputs, outputs) = ([{}], [{}]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe {{ many(\"{name}\", count, &inputs, &outputs, status) }}
+    unsafe {{ many(const {{ Function::named(\"{name}\") }}, count, &inputs, &outputs, status) }}
 }}
 ",
         inputs.join(", "),

@@ -1,0 +1,161 @@
+use std::ptr::null_mut;
+
+use lubberline::plain::slant_range_nm;
+
+use super::*;
+
+fn slant() -> &'static Function {
+    Function::named("slant_range_nm").unwrap()
+}
+
+fn input(values: &[f64], stride: isize) -> Input {
+    Input { data: values.as_ptr().cast(), stride }
+}
+
+fn output(values: &mut [f64], stride: isize) -> Output {
+    Output { data: values.as_mut_ptr().cast(), stride }
+}
+
+/// More than two blocks, the last one not full.
+const COUNT: usize = 2 * BLOCK + 37;
+
+fn ground(index: usize) -> f64 {
+    0.5 * index as f64
+}
+
+#[test]
+fn strides_may_be_zero_or_negative() {
+    let grounds: Vec<f64> = (0..COUNT).map(ground).collect();
+    let mut slants = vec![0.0; COUNT];
+    let backwards = Input { data: (&raw const grounds[COUNT - 1]).cast(), stride: -8 };
+    let operands = ([backwards, input(&[30_000.0], 0)], [output(&mut slants, 8)]);
+    assert_eq!(unsafe { run(slant(), COUNT, &operands.0, &operands.1, null_mut()) }, 0);
+    for (index, slant_nm) in slants.iter().enumerate() {
+        assert_eq!(*slant_nm, slant_range_nm(ground(COUNT - 1 - index), 30_000.0).unwrap());
+    }
+}
+
+#[test]
+fn an_output_may_be_an_input_and_memory_unaligned() {
+    let mut bytes = vec![0_u8; 8 * COUNT + 1];
+    for (index, value) in bytes[1..].chunks_exact_mut(8).enumerate() {
+        let ground_nm = if index == 200 { -5.0 } else { ground(index) };
+        value.copy_from_slice(&ground_nm.to_ne_bytes());
+    }
+    let mut status = vec![7; COUNT];
+    let data = bytes[1..].as_mut_ptr();
+    let operands = ([Input { data, stride: 8 }, input(&[9000.0], 0)], [Output { data, stride: 8 }]);
+    assert_eq!(unsafe { run(slant(), COUNT, &operands.0, &operands.1, status.as_mut_ptr()) }, 1);
+    for (index, value) in bytes[1..].chunks_exact(8).enumerate() {
+        let value = f64::from_ne_bytes(value.try_into().unwrap());
+        if index == 200 {
+            assert!(value.is_nan() && status[index] == lubberline::value::Quantity::GroundDistance.code());
+        } else {
+            assert_eq!((value, status[index]), (slant_range_nm(ground(index), 9000.0).unwrap(), 0));
+        }
+    }
+}
+
+#[test]
+fn members_of_structures_are_reached_in_place() {
+    let mut fixes: Vec<[f64; 3]> = (0..COUNT).map(|index| [ground(index), 9000.0, 0.0]).collect();
+    let data: *mut u8 = fixes.as_mut_ptr().cast();
+    let member = |place: usize| Input { data: data.wrapping_add(8 * place), stride: 24 };
+    let result = Output { data: data.wrapping_add(16), stride: 24 };
+    assert!(in_step(COUNT, &[member(0), member(1)], &[result]));
+    assert_eq!(unsafe { run(slant(), COUNT, &[member(0), member(1)], &[result], null_mut()) }, 0);
+    for (index, fix) in fixes.iter().enumerate() {
+        assert_eq!(*fix, [ground(index), 9000.0, slant_range_nm(ground(index), 9000.0).unwrap()]);
+    }
+}
+
+/// What each point writes the next one reads: as a running sum does it.
+#[test]
+fn a_point_may_read_what_the_one_before_wrote() {
+    let mut slants = vec![f64::NAN; COUNT + 1];
+    slants[0] = 1.0;
+    let data: *mut u8 = slants.as_mut_ptr().cast();
+    let operands = (
+        [Input { data, stride: 8 }, input(&[1000.0], 0)],
+        [Output { data: data.wrapping_add(8), stride: 8 }],
+    );
+    assert_eq!(unsafe { run(slant(), COUNT, &operands.0, &operands.1, null_mut()) }, 0);
+    for pair in slants.windows(2) {
+        assert_eq!(pair[1], slant_range_nm(pair[0], 1000.0).unwrap());
+    }
+}
+
+/// All points read and write one place: as a reduction does it.
+#[test]
+fn one_place_may_gather_all_points() {
+    let mut slant_nm = [1.0];
+    let heights: Vec<f64> = (0..COUNT).map(|index| 10.0 * index as f64).collect();
+    let place = output(&mut slant_nm, 0);
+    let operands = ([Input { data: place.data, stride: 0 }, input(&heights, 8)], [place]);
+    assert_eq!(unsafe { run(slant(), COUNT, &operands.0, &operands.1, null_mut()) }, 0);
+    let expected =
+        heights.iter().fold(1.0, |ground_nm, height_ft| slant_range_nm(ground_nm, *height_ft).unwrap());
+    assert_eq!(slant_nm[0], expected);
+}
+
+#[test]
+fn outputs_that_overlap_are_written_point_by_point() {
+    let inverse = Function::named("geodesic_inverse").unwrap();
+    let longitudes: Vec<f64> = (0..COUNT).map(|index| 0.1 + 0.1 * index as f64).collect();
+    let mut memory = vec![0.0; COUNT + 2];
+    let data: *mut u8 = memory.as_mut_ptr().cast();
+    let shifted = |places: usize| Output { data: data.wrapping_add(8 * places), stride: 8 };
+    let inputs = [input(&[10.0], 0), input(&[0.0], 0), input(&[20.0], 0), input(&longitudes, 8)];
+    let outputs = [shifted(0), shifted(1), shifted(2)];
+    assert_eq!(unsafe { run(inverse, COUNT, &inputs, &outputs, null_mut()) }, 0);
+    for (index, longitude_deg) in longitudes.iter().enumerate() {
+        let distance_nm =
+            lubberline::plain::geodesic_inverse(10.0, 0.0, 20.0, *longitude_deg).unwrap().distance_nm;
+        assert_eq!(memory[index], distance_nm, "what the point itself wrote last stands");
+    }
+}
+
+#[test]
+fn nothing_to_do_and_nowhere_to_write_are_fine() {
+    let nowhere = Output { data: null_mut(), stride: 8 };
+    let none = Input { data: std::ptr::null(), stride: 8 };
+    assert_eq!(unsafe { run(slant(), 0, &[none, none], &[nowhere], null_mut()) }, 0);
+    let some = input(&[1.0], 0);
+    assert_eq!(unsafe { run(slant(), 500, &[some, some], &[nowhere], null_mut()) }, 0);
+    assert_eq!(unsafe { run(slant(), 5, &[some], &[nowhere], null_mut()) }, 5, "too few operands");
+}
+
+/// A function that panics at a negative number, for a test of the guard.
+fn touchy([value]: [f64; 1]) -> f64 {
+    assert!(value >= 0.0, "this panic is part of a test");
+    2.0 * value
+}
+
+#[test]
+fn a_panic_costs_one_point() {
+    let function = Function {
+        name: "touchy",
+        inputs: &["value"],
+        outputs: &["twice"],
+        run: |inputs, outputs| {
+            outputs[0] = touchy([inputs[0]]);
+            Ok(())
+        },
+        block: |inputs, outputs, statuses| {
+            for index in 0..statuses.len() {
+                (outputs[0][index], statuses[index]) = (touchy([inputs[0][index]]), 0);
+            }
+        },
+    };
+    let values: Vec<f64> = (0..COUNT).map(|index| if index == 140 { -1.0 } else { ground(index) }).collect();
+    let (mut twice, mut status) = (vec![0.0; COUNT], vec![7; COUNT]);
+    let operands = ([input(&values, 8)], [output(&mut twice, 8)]);
+    assert_eq!(unsafe { run(&function, COUNT, &operands.0, &operands.1, status.as_mut_ptr()) }, 1);
+    for index in 0..COUNT {
+        if index == 140 {
+            assert!(twice[index].is_nan() && status[index] == INTERNAL_ERROR);
+        } else {
+            assert_eq!((twice[index], status[index]), (2.0 * values[index], 0));
+        }
+    }
+}
