@@ -5,6 +5,7 @@
 mod course_change;
 mod error;
 mod flags;
+mod legs;
 mod scalar;
 mod ufunc;
 
@@ -22,6 +23,7 @@ fn _native(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add("scalars", scalar::functions(python)?)?;
     module.add_function(wrap_pyfunction!(course_change::course_change, module)?)?;
     module.add_function(wrap_pyfunction!(course_change::course_change_at, module)?)?;
+    module.add_function(wrap_pyfunction!(legs::fly_legs, module)?)?;
     module.add_function(wrap_pyfunction!(error::check_station, module)?)?;
     Ok(())
 }

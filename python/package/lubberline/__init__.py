@@ -47,17 +47,22 @@ is copied to the answer as it is, though the answer may have another unit.
 from . import _functions, ufunc
 from ._course_change import CourseChange, FlyOver, TurnPoint, course_change
 from ._functions import *  # noqa: F403
+from ._legs import GroundPath, Leg, PathSegment, fly_legs
 from ._native import NavigationError, __version__
 from ._station import Station
 
 __all__ = [
     "CourseChange",
     "FlyOver",
+    "GroundPath",
+    "Leg",
     "NavigationError",
+    "PathSegment",
     "Station",
     "TurnPoint",
     "__version__",
     "course_change",
+    "fly_legs",
     "ufunc",
 ]
 __all__ += _functions.__all__

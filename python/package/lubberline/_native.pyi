@@ -9,6 +9,7 @@ __all__ = [
     "check_station",
     "course_change",
     "course_change_at",
+    "fly_legs",
     "many",
     "scalars",
     "ufuncs",
@@ -27,3 +28,6 @@ class NavigationError(ValueError):
 def course_change(settings: tuple[Any, ...]) -> tuple[dict[str, Any], dict[str, float]]: ...
 def course_change_at(settings: tuple[Any, ...], time_s: float) -> tuple[float, float, float, float]: ...
 def check_station(latitude_deg: float, longitude_deg: float, elevation_ft: float, declination_deg: float) -> None: ...
+def fly_legs(
+    legs: list[tuple[str, dict[str, Any]]], given: tuple[float, ...], spacing_nm: float
+) -> tuple[list[Any], list[tuple[float, float]]]: ...

@@ -105,7 +105,8 @@ impl GroundPath {
         seconds(self.segments.last().map_or(0.0, |segment| segment.end.time.get::<second>()))
     }
 
-    /// Points along it, no farther apart than `spacing`, with every beginning and end of a segment among them.
+    /// Points along it, no farther apart than `spacing` (in a turn on the average, since it is cut by time), with every beginning and end
+    /// of a segment among them.
     ///
     /// # Degenerate cases
     /// A spacing of zero or less, or one that is not a number, draws the ends only; no segment gets more than ten thousand points.

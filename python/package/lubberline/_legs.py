@@ -1,0 +1,174 @@
+"""Path-and-terminator legs of ARINC 424, and the path over the ground that a sequence of them gives."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from typing import NamedTuple
+
+import numpy as np
+from numpy.typing import NDArray
+
+from . import _native
+
+
+class Leg:
+    """One leg: the two letters of ARINC 424, and the numbers it needs.
+
+    Parameters
+    ----------
+    code : str
+        How the path is flown and what ends it: "IF", "TF", "CF", "DF", "AF", "RF", "FA", "FC", "FD", "FM", "CA", "CD", "CI", "CR",
+        "VA", "VD", "VI", "VM", "VR", "HA", "HF", "HM" or "PI".
+    **numbers
+        `fix_latitude_deg`, `fix_longitude_deg` (all but C and V legs); `fly_over` (the fix that ends it is flown over, not by);
+        `course_deg` (true course or heading; of a racetrack the inbound, of a procedure turn the outbound course); `altitude_ft`
+        (FA, CA, VA, HA); `distance_nm` (of FC and PI; the DME reading of FD, CD, VD); `center_latitude_deg`, `center_longitude_deg`,
+        `center_elevation_ft`, `center_declination_deg` (the station, or the centre of RF); `radial_deg` (CR, VR, from the station's
+        north); `outbound_time_s` (of a racetrack); `to_right` (an arc goes clockwise, a racetrack turns right, a procedure turn
+        first turns right).
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> lubberline.Leg("TF", fix_latitude_deg=60.5, fix_longitude_deg=-10.0)
+    Leg('TF', fix_latitude_deg=60.5, fix_longitude_deg=-10.0)
+    """
+
+    __slots__ = ("code", "numbers")
+
+    def __init__(self, code: str, **numbers: float | bool) -> None:
+        self.code = code
+        self.numbers = dict(numbers)
+
+    def __repr__(self) -> str:
+        return f"Leg({', '.join([repr(self.code), *(f'{name}={value!r}' for name, value in self.numbers.items())])})"
+
+    def __eq__(self, other: object) -> bool:
+        return isinstance(other, Leg) and (self.code, self.numbers) == (other.code, other.numbers)
+
+    def __hash__(self) -> int:
+        return hash((self.code, tuple(sorted(self.numbers.items()))))
+
+
+class PathSegment(NamedTuple):
+    """A part of the path over the ground."""
+
+    leg: int
+    """The leg it belongs to, counted from zero; a turn belongs to the leg it leads onto."""
+    kind: str
+    """What it is: "straight", "turn" or "arc"."""
+    start_latitude_deg: float
+    start_longitude_deg: float
+    start_course_deg: float
+    end_latitude_deg: float
+    end_longitude_deg: float
+    end_course_deg: float
+    end_altitude_ft: float
+    length_nm: float
+    duration_s: float
+    end_time_s: float
+    """Time at its end since the first fix."""
+
+
+@dataclass(frozen=True)
+class GroundPath:
+    """A sequence of legs as it is flown over the ground; made by `fly_legs`."""
+
+    segments: tuple[PathSegment, ...]
+    """Its parts, in order; the end of each is the start of the next."""
+    latitude_deg: NDArray[np.float64]
+    """Latitudes of points along it."""
+    longitude_deg: NDArray[np.float64]
+    """Their longitudes."""
+
+    @property
+    def length_nm(self) -> float:
+        """Its length over the ground."""
+        return sum(segment.length_nm for segment in self.segments)
+
+    @property
+    def duration_s(self) -> float:
+        """How long it takes."""
+        return self.segments[-1].end_time_s if self.segments else 0.0
+
+    def __repr__(self) -> str:
+        return f"GroundPath({len(self.segments)} segments, {self.length_nm:.3f} NM, {self.duration_s:.1f} s)"
+
+
+def fly_legs(
+    legs: Sequence[Leg],
+    *,
+    true_airspeed_kt: float,
+    altitude_ft: float,
+    wind_from_deg: float = 0.0,
+    wind_speed_kt: float = 0.0,
+    bank_limit_deg: float = 25.0,
+    turn_rate_limit_deg_per_s: float = 3.0,
+    roll_rate_deg_per_s: float = 5.0,
+    climb_fpm: float = 0.0,
+    intercept_angle_deg: float = 30.0,
+    manual_distance_nm: float = 10.0,
+    spacing_nm: float = 0.5,
+) -> GroundPath:
+    """Fly a sequence of path-and-terminator legs over the ellipsoid in a steady wind.
+
+    Each leg is joined from wherever the one before has left the aircraft and followed to its end, less the lead of the turn onto the
+    next. Straight parts are geodesics of WGS-84, arcs are circles about their centre, turns are flown with their roll.
+
+    Parameters
+    ----------
+    legs : sequence of Leg
+        The legs; the first says where the sequence begins: IF, or a leg from a fix.
+    true_airspeed_kt, altitude_ft : float
+        True airspeed, and altitude at the first fix.
+    wind_from_deg, wind_speed_kt : float
+        Where the wind blows from, true, and its speed.
+    bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s : float
+        Limits of the turns.
+    climb_fpm : float
+        Rate of climb, negative to descend.
+    intercept_angle_deg : float
+        The angle at which a course is intercepted from beside it.
+    manual_distance_nm : float
+        How far a leg is drawn that is ended by hand.
+    spacing_nm : float
+        The most that two points of the path are apart, in a turn on the average.
+
+    Returns
+    -------
+    GroundPath
+
+    Raises
+    ------
+    NavigationError
+        A value outside its range, one that a leg needs and lacks, or a leg that cannot be flown: the message says which and why.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> fixes = [("IF", 60.0, -10.0), ("TF", 60.5, -10.0), ("TF", 60.5, -9.0)]
+    >>> legs = [lubberline.Leg(code, fix_latitude_deg=latitude, fix_longitude_deg=longitude) for code, latitude, longitude in fixes]
+    >>> path = lubberline.fly_legs(legs, true_airspeed_kt=250.0, altitude_ft=9000.0)
+    >>> [segment.kind for segment in path.segments]
+    ['straight', 'turn', 'straight']
+    """
+    conditions = (
+        true_airspeed_kt,
+        wind_from_deg,
+        wind_speed_kt,
+        bank_limit_deg,
+        turn_rate_limit_deg_per_s,
+        roll_rate_deg_per_s,
+        altitude_ft,
+        climb_fpm,
+        intercept_angle_deg,
+        manual_distance_nm,
+    )
+    flown, points = _native.fly_legs(
+        [(leg.code, leg.numbers) for leg in legs], tuple(float(value) for value in conditions), float(spacing_nm)
+    )
+    segments = tuple(PathSegment(leg, kind, *start, *end, *rest) for leg, kind, start, end, rest in flown)
+    columns: NDArray[np.float64] = np.array(points, dtype=float).reshape(-1, 2)
+    return GroundPath(segments, columns[:, 0], columns[:, 1])
+

@@ -1,0 +1,76 @@
+"""Path-and-terminator legs."""
+
+import math
+
+import numpy as np
+import pytest
+
+import lubberline
+from lubberline import Leg
+
+
+def fix(code, latitude, longitude, **more):
+    return Leg(code, fix_latitude_deg=latitude, fix_longitude_deg=longitude, **more)
+
+
+CORNER = [fix("IF", 60.0, -10.0), fix("TF", 60.5, -10.0), fix("TF", 60.5, -9.0)]
+FLOWN = {"true_airspeed_kt": 250.0, "altitude_ft": 9000.0, "wind_from_deg": 280.0, "wind_speed_kt": 30.0}
+
+
+def test_a_corner_is_cut_by_the_lead():
+    path = lubberline.fly_legs(CORNER, **FLOWN)
+    assert [segment.kind for segment in path.segments] == ["straight", "turn", "straight"]
+    inbound = lubberline.geodesic_inverse(60.0, -10.0, 60.5, -10.0)
+    outbound = lubberline.geodesic_inverse(60.5, -10.0, 60.5, -9.0)
+    lead_nm = lubberline.lead_nm(inbound.final_bearing_deg, outbound.initial_bearing_deg, 250.0, 280.0, 30.0)
+    assert path.segments[0].length_nm == pytest.approx(inbound.distance_nm - lead_nm, abs=1e-9)
+    assert (path.latitude_deg[-1], path.longitude_deg[-1]) == pytest.approx((60.5, -9.0), abs=1e-9)
+    over = lubberline.fly_legs([CORNER[0], fix("TF", 60.5, -10.0, fly_over=True), CORNER[2]], **FLOWN)
+    assert over.length_nm > path.length_nm and over.duration_s > path.duration_s
+
+
+def test_the_points_are_as_close_as_asked():
+    path = lubberline.fly_legs(CORNER, **FLOWN, spacing_nm=0.25)
+    steps = lubberline.geodesic_inverse(
+        path.latitude_deg[:-1], path.longitude_deg[:-1], path.latitude_deg[1:], path.longitude_deg[1:]
+    ).distance_nm
+    # A turn is cut by time, and the groundspeed varies by the wind: 30 in 250 kt.
+    assert steps.max() <= 0.25 * (1 + 30 / 250)
+    assert np.sum(steps) == pytest.approx(path.length_nm, rel=1e-4)
+
+
+def test_an_arc_keeps_its_distance():
+    center = (60.0, -10.0)
+    gate = lubberline.geodesic_direct(*center, 250.0, 14.0)
+    leave = lubberline.geodesic_direct(*center, 340.0, 14.0)
+    far = lubberline.geodesic_direct(*center, 250.0, 30.0)
+    legs = [
+        fix("IF", far.latitude_deg, far.longitude_deg),
+        fix("TF", gate.latitude_deg, gate.longitude_deg),
+        fix("AF", leave.latitude_deg, leave.longitude_deg, center_latitude_deg=60.0, center_longitude_deg=-10.0, to_right=True),
+    ]
+    path = lubberline.fly_legs(legs, **FLOWN)
+    arc = path.segments[-1]
+    assert arc.kind == "arc"
+    distance = lubberline.geodesic_inverse(*center, arc.end_latitude_deg, arc.end_longitude_deg).distance_nm
+    assert distance == pytest.approx(14.0, abs=1e-9)
+
+
+@pytest.mark.parametrize(
+    ("legs", "message"),
+    [
+        ([CORNER[0], fix("TF", 60.01, -10.0), CORNER[2]], r"leg 2 \(TF\) cannot be flown: it is too short"),
+        ([CORNER[1]], "begins with IF"),
+        ([CORNER[0], Leg("TF", fix_latitude_deg=math.nan, fix_longitude_deg=1.0)], "fix_latitude_deg is NaN"),
+        ([CORNER[0], Leg("CA", course_deg=10.0)], "altitude_ft is NaN"),
+        ([Leg("XX")], "code is NaN; allowed: 1 .IF."),
+    ],
+)
+def test_what_cannot_be_flown_says_why(legs, message):
+    with pytest.raises(lubberline.NavigationError, match=message):
+        lubberline.fly_legs(legs, **FLOWN)
+
+
+def test_a_word_that_no_leg_has_is_a_type_error():
+    with pytest.raises(TypeError, match="a leg has no latitude"):
+        lubberline.fly_legs([Leg("IF", latitude=1.0)], **FLOWN)
