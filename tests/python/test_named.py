@@ -1,6 +1,7 @@
 """The named functions: keywords, defaults, numbers, errors."""
 
 import inspect
+import pickle
 
 import numpy as np
 import pytest
@@ -8,7 +9,6 @@ import pytest
 import lubberline
 
 FUNCTIONS = [name for name in lubberline._functions.__all__ if inspect.isfunction(getattr(lubberline, name))]
-NUMBERS = [name for name in FUNCTIONS if lubberline._native.scalars.get(name)]
 
 
 def test_keywords_and_defaults():
@@ -36,7 +36,7 @@ def test_an_error_names_the_parameter_the_value_and_what_is_allowed():
         lubberline.arc_exit(10.0, "sideways", 12.0, "clockwise", 200.0)
 
 
-@pytest.mark.parametrize("wrong", ["ten", None, object(), 1j])
+@pytest.mark.parametrize("wrong", ["ten", "10", None, object(), 1j, np.complex128(10), np.str_("10"), np.timedelta64(1, "s")])
 def test_what_is_no_number_is_a_type_error(wrong):
     with pytest.raises(TypeError):
         lubberline.slant_range_nm(wrong, 30_000.0)
@@ -56,25 +56,62 @@ def test_words_and_codes_choose_alike():
     word = lubberline.arc_entry(300.0, "inbound", 12.0, "clockwise", 210.0)
     code = lubberline.arc_entry(300.0, 0, 12.0, 1, 210.0)
     assert word == code
-    with pytest.raises(lubberline.NavigationError, match="sense is 7"):
+    with pytest.raises(lubberline.NavigationError, match="sense is 7") as by_code:
         lubberline.arc_entry(300.0, 0, 12.0, 7, 210.0)
+    with pytest.raises(lubberline.NavigationError, match="sense is 'up'") as by_word:
+        lubberline.arc_entry(300.0, 0, 12.0, "up", 210.0)
+    assert (by_code.value.code, by_code.value.parameter) == (by_word.value.code, by_word.value.parameter)
+    words = lubberline.arc_entry(300.0, ["inbound", "outbound"], 12.0, "clockwise", 210.0)
+    codes = lubberline.arc_entry(300.0, np.array([0, 1]), 12.0, np.array([1, 1]), 210.0)
+    np.testing.assert_array_equal(words, codes)
+    assert words.distance_at_roll_in_nm[0] == word.distance_at_roll_in_nm
+    with pytest.raises(lubberline.NavigationError, match="flown is 'sideways'"):
+        lubberline.arc_entry(300.0, ["inbound", "sideways"], 12.0, "clockwise", 210.0)
 
 
-@pytest.mark.parametrize("name", NUMBERS)
-def test_nan_and_bad_numbers(name):
-    function = lubberline._native.scalars[name]
-    count = getattr(lubberline.ufunc, next(one for one in lubberline.ufunc.__all__ if one.startswith(name))).nin
-    for argument in range(count):
-        given = [1.0] * count
-        given[argument] = float("nan")
-        answer = function(*given)
-        assert all(np.isnan(answer) if isinstance(answer, tuple) else [np.isnan(answer)])
-        for bad in (float("inf"), -float("inf"), 1e308, -1e308, 5e-324):
-            given[argument] = bad
-            try:
-                function(*given)
-            except lubberline.NavigationError as error:
-                assert error.code < 0 and str(error)
+def test_options_are_those_of_a_numpy_function():
+    out = tuple(np.zeros(2) for _ in range(3))
+    answer = lubberline.geodesic_inverse([61.0, 62.0], -12.0, 62.0, -11.0, out=out)
+    assert all(given is array for given, array in zip(answer, out, strict=True))
+    kept = np.full(2, 7.0)
+    lubberline.slant_range_nm([10.0, 20.0], 0.0, out=kept, where=[True, False])
+    assert kept[0] != 7.0 and kept[1] == 7.0
+    with pytest.raises(TypeError, match="height"):
+        lubberline.slant_range_nm(10.0, height=3.0)
+
+
+def test_an_error_may_be_sent_to_another_process():
+    with pytest.raises(lubberline.NavigationError) as caught:
+        lubberline.slant_range_nm(-1.0, 0.0)
+    copy = pickle.loads(pickle.dumps(caught.value))
+    assert (str(copy), copy.code, copy.parameter) == (str(caught.value), caught.value.code, "ground_distance_nm")
+    assert (lubberline.NavigationError("other").code, lubberline.NavigationError("other").parameter) == (0, None)
+
+
+def test_named_tuples_are_values():
+    answer = lubberline.geodesic_inverse(61.0, -12.0, 62.0, -11.0)
+    assert pickle.loads(pickle.dumps(answer)) == answer and hash(answer) == hash(tuple(answer))
+    assert repr(answer).startswith("GeodesicInverse(distance_nm=")
+
+
+@pytest.mark.parametrize("name", FUNCTIONS)
+def test_the_parameters_are_those_of_the_numpy_function(name):
+    several = lubberline._native.many.get(name)
+    function = several or getattr(lubberline.ufunc, name)
+    names = list(inspect.signature(getattr(lubberline, name)).parameters)
+    assert f"{name}({', '.join(names[:-1])}, /)" in function.__doc__
+    assert names[-1] == "kwargs" and function.nin == len(names) - 1
+
+
+@pytest.mark.parametrize("name", FUNCTIONS)
+def test_every_parameter_is_a_keyword(name):
+    function = getattr(lubberline, name)
+    given = {parameter: float("nan") for parameter in inspect.signature(function).parameters if parameter != "kwargs"}
+    answer = function(**given)
+    assert np.isnan(answer).all()
+    assert isinstance(answer, float | tuple)
+    arrays = function(**{parameter: [value] * 2 for parameter, value in given.items()})
+    assert np.isnan(arrays).all() and np.shape(arrays)[-1] == 2
 
 
 @pytest.mark.parametrize("name", FUNCTIONS)

@@ -1,5 +1,6 @@
 """Station and course change."""
 
+import inspect
 import math
 import pickle
 
@@ -33,6 +34,8 @@ def test_left_and_right():
     assert short == lubberline.course_change(0.0, 90.0, true_airspeed_kt=200.0, turn="right").__class__(
         **{**short.__dict__}
     )
+    assert short == lubberline.course_change(0, np.float32(90), true_airspeed_kt=np.int64(200), turn="shortest")
+    assert short != lubberline.course_change(0.0, 90.0, true_airspeed_kt=201.0)
     long = lubberline.course_change(0.0, 90.0, true_airspeed_kt=200.0, turn="left")
     assert long.heading_change_deg == pytest.approx(-270.0) and long.lead_nm < 0.0
     with pytest.raises(lubberline.NavigationError, match="'shortest', 'left', 'right'"):
@@ -66,9 +69,63 @@ def test_what_has_no_answer_says_why(keywords, message):
         lubberline.course_change(given.pop("inbound_course_deg"), given.pop("outbound_course_deg"), **given)
 
 
-def test_nan_in_nan_out():
-    change = lubberline.course_change(10.0, math.nan, true_airspeed_kt=300.0)
+SETTINGS = [
+    name
+    for name, parameter in inspect.signature(lubberline.course_change).parameters.items()
+    if name != "turn"
+]
+USUAL = {"inbound_course_deg": 10.0, "outbound_course_deg": 60.0, "true_airspeed_kt": 300.0}
+
+
+@pytest.mark.parametrize("setting", SETTINGS)
+def test_nan_in_nan_out(setting):
+    change = lubberline.course_change(**{**USUAL, setting: math.nan})
     assert math.isnan(change.lead_nm) and math.isnan(change.fly_over.extra_time_s)
+    assert math.isnan(change.at(3.0).distance_nm)
+    assert math.isnan(lubberline.course_change(**USUAL).at(math.nan).distance_nm)
+
+
+@pytest.mark.parametrize("setting", SETTINGS)
+@pytest.mark.parametrize("bad", [math.inf, -math.inf, 1e308, -1e308, 5e-324, 0.0, -0.0])
+def test_bad_numbers_give_an_answer_or_an_error(setting, bad):
+    try:
+        change = lubberline.course_change(**{**USUAL, setting: bad})
+    except lubberline.NavigationError as error:
+        assert error.code < 0 and "allowed" in str(error)
+    else:
+        assert math.isfinite(change.lead_nm) and math.isfinite(change.duration_s)
+
+
+@pytest.mark.parametrize("setting", [*SETTINGS, "turn"])
+@pytest.mark.parametrize("wrong", ["10", None, 1j, [1.0, 2.0], np.array([1.0, 2.0])])
+def test_a_setting_that_is_no_number_is_named(setting, wrong):
+    with pytest.raises((TypeError, lubberline.NavigationError), match=setting):
+        lubberline.course_change(**{**USUAL, setting: wrong})
+
+
+@pytest.mark.parametrize("parameter", ["latitude_deg", "longitude_deg", "elevation_ft", "declination_deg"])
+def test_a_station_s_number_is_one(parameter):
+    with pytest.raises(TypeError, match=parameter):
+        lubberline.Station(**{"latitude_deg": 1.0, "longitude_deg": 2.0, parameter: "3"})
+    with pytest.raises(TypeError, match="ident"):
+        lubberline.Station(1.0, 2.0, ident=3)
+
+
+def test_the_defaults_of_a_course_change():
+    parameters = inspect.signature(lubberline.course_change).parameters
+    defaults = {name: one.default for name, one in parameters.items() if one.default is not inspect.Parameter.empty}
+    assert defaults == {
+        "wind_from_deg": 0.0,
+        "wind_speed_kt": 0.0,
+        "bank_limit_deg": 25.0,
+        "turn_rate_limit_deg_per_s": 3.0,
+        "roll_rate_deg_per_s": 5.0,
+        "height_above_station_ft": 0.0,
+        "turn": "shortest",
+        "intercept_angle_deg": 30.0,
+        "cone_half_angle_deg": 50.0,
+    }
+    assert [name for name, one in parameters.items() if one.kind is one.POSITIONAL_OR_KEYWORD] == list(USUAL)[:2]
 
 
 def test_station():
@@ -82,6 +139,13 @@ def test_station():
     overhead = station.observe(61.25, -11.5, 31_000.0)
     assert math.isnan(overhead.radial_deg) and overhead.elevation_angle_deg == pytest.approx(90.0)
     assert overhead.dme_nm == pytest.approx(30_580 * 0.3048 / 1852)
+    with np.errstate(all="raise"):
+        assert np.isnan(station.observe([61.5, 61.6], -11.0, math.nan)).all()
+    with pytest.warns(RuntimeWarning, match="invalid"):
+        refused = station.observe([91.0, 61.5], -11.0, 31_000.0)
+    assert np.isnan(refused).all(axis=0).tolist() == [True, False]
+    with pytest.raises(lubberline.NavigationError, match="latitude_deg is 91"):
+        station.observe(91.0, -11.0, 31_000.0)
     arrays = station.observe(np.array([61.5, 61.6]), -11.0, 31_000.0)
     assert arrays.dme_nm.shape == (2,) and arrays.dme_nm[0] == seen.dme_nm
 

@@ -1,6 +1,5 @@
 # Generated from core/src/plain; do not edit. To renew: cargo run -p lubberline-generate
 
-from collections.abc import Sequence
 from typing import Any, Generic, Literal, NamedTuple, TypeAlias, TypeVar, overload
 
 import numpy as np
@@ -8,7 +7,7 @@ from numpy.typing import ArrayLike, NDArray
 
 _T = TypeVar("_T", float, NDArray[np.float64])
 _Number: TypeAlias = float | np.floating[Any] | np.integer[Any]
-_Codes: TypeAlias = Sequence[int] | Sequence[str] | NDArray[Any]
+_Codes: TypeAlias = list[int] | list[str] | tuple[int, ...] | tuple[str, ...] | NDArray[Any]
 
 __all__ = [
     "AirspeedForGroundspeed",

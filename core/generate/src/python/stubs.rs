@@ -10,7 +10,6 @@ pub fn stubs(model: &Model, banner: &str) -> String {
     let mut text = format!(
         "# {banner}
 
-from collections.abc import Sequence
 from typing import Any, Generic, Literal, NamedTuple, TypeAlias, TypeVar, overload
 
 import numpy as np
@@ -18,7 +17,7 @@ from numpy.typing import ArrayLike, NDArray
 
 _T = TypeVar(\"_T\", float, NDArray[np.float64])
 _Number: TypeAlias = float | np.floating[Any] | np.integer[Any]
-_Codes: TypeAlias = Sequence[int] | Sequence[str] | NDArray[Any]
+_Codes: TypeAlias = list[int] | list[str] | tuple[int, ...] | tuple[str, ...] | NDArray[Any]
 
 "
     );

@@ -1,0 +1,39 @@
+"""A program as a strict type checker sees it: what is declared holds, what is wrong is refused."""
+
+import numpy as np
+from numpy.typing import NDArray
+
+import lubberline
+
+one: float = lubberline.slant_range_nm(10.0, 30_000.0)
+narrow: float = lubberline.slant_range_nm(np.float32(10.0), np.int64(30_000))
+many: NDArray[np.float64] = lubberline.slant_range_nm(np.arange(3.0), 30_000.0)
+kept: NDArray[np.float64] = lubberline.slant_range_nm([1.0], 0.0, out=np.zeros(1))
+distance: float = lubberline.geodesic_inverse(1.0, 2.0, 3.0, 4.0).distance_nm
+distances: NDArray[np.float64] = lubberline.geodesic_inverse([1.0], 2.0, 3.0, 4.0).distance_nm
+entry: float = lubberline.arc_entry(300.0, "inbound", 12.0, "clockwise", 210.0).radial_at_roll_out_deg
+entries: NDArray[np.float64] = lubberline.arc_entry(
+    300.0, ["inbound", "outbound"], 12.0, np.array([1, -1]), 210.0
+).radial_at_roll_out_deg
+change: lubberline.CourseChange = lubberline.course_change(1.0, 60.0, true_airspeed_kt=200.0)
+lead: float = change.lead_nm + change.fly_over.extra_distance_nm
+dme: float = lubberline.Station(1.0, 2.0).observe(1.5, 2.0, 9000.0).dme_nm
+dmes: NDArray[np.float64] = lubberline.Station(1.0, 2.0).observe([1.5], 2.0, 9000.0).dme_nm
+function: np.ufunc = lubberline.ufunc.geodesic_inverse_distance_nm
+
+try:
+    lubberline.slant_range_nm(-1.0, 0.0)
+except lubberline.NavigationError as error:
+    code: int = error.code
+    parameter: str | None = error.parameter
+
+
+def refused() -> None:
+    """Every line here is an error; an ignored error that is none would be one itself."""
+    lubberline.slant_range_nm(10.0)  # type: ignore[call-overload]
+    lubberline.slant_range_nm(10.0, height=3.0)  # type: ignore[call-overload]
+    lubberline.arc_entry(300.0, "sideways", 12.0, "clockwise", 210.0)  # type: ignore[call-overload]
+    lubberline.course_change(1.0, 60.0, true_airspeed_kt=200.0, turn="up")  # type: ignore[arg-type]
+    lubberline.course_change(1.0, 60.0, 200.0)  # type: ignore[call-arg]
+    lubberline.Station(1.0, 2.0, 300.0)  # type: ignore[call-arg]
+    change.lead_nm = 3.0  # type: ignore[misc]
