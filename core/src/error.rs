@@ -32,7 +32,8 @@ pub enum Error {
     /// The outbound course is the reciprocal of the inbound one: no line of roll-out exists.
     #[error(
         "the course change from {inbound_course_deg} deg to {outbound_course_deg} deg is a reversal and has no lead; \
-         allowed: a change other than 180 deg (fly a course reversal instead)"
+         allowed: a change other than 180 deg (fly a course reversal instead)",
+        inbound_course_deg = rough(*inbound_course_deg), outbound_course_deg = rough(*outbound_course_deg)
     )]
     CourseReversal {
         /// The course flown to the fix.
@@ -43,7 +44,9 @@ pub enum Error {
     /// The airspeed cannot hold the course against the wind, or makes no way along it.
     #[error(
         "wind of {wind_speed_kt} kt from {wind_from_deg} deg lets a true airspeed of {true_airspeed_kt} kt make no way \
-         along course {course_deg} deg; allowed: a crosswind below the airspeed and a groundspeed above 0 kt"
+         along course {course_deg} deg; allowed: a crosswind below the airspeed and a groundspeed above 0 kt",
+        wind_speed_kt = shown(*wind_speed_kt), wind_from_deg = shown(*wind_from_deg),
+        true_airspeed_kt = rough(*true_airspeed_kt), course_deg = rough(*course_deg)
     )]
     WindTooStrong {
         /// The course to be held.
@@ -79,7 +82,8 @@ pub enum Error {
     /// The turn would have to begin, or would end, impossibly far from the fix.
     #[error(
         "the turn needs {needed_nm} NM between the fix and its end or beginning; allowed: up to {allowed_nm} NM \
-         (the change is all but a reversal, or the roll takes too long)"
+         (the change is all but a reversal, or the roll takes too long)",
+        needed_nm = rough(*needed_nm)
     )]
     LeadTooLong {
         /// The longer of the lead and the distance past the fix at roll-out.
@@ -139,9 +143,14 @@ pub enum Error {
     },
 }
 
-/// A number for a person, without what a conversion between units left in its last digits: to twelve of them.
+/// A number that was given, without what a conversion between units left in its last digits: twelve of them.
 fn shown(value: f64) -> f64 {
     format!("{value:.11e}").parse().unwrap_or(value)
+}
+
+/// A number that was computed, in the six digits that a person reads.
+fn rough(value: f64) -> f64 {
+    format!("{value:.5e}").parse().unwrap_or(value)
 }
 
 /// Every failure that is not a value out of range: its code, its name in the C interface, and the text shown for it.

@@ -20,6 +20,7 @@ use std::process::ExitCode;
 
 use brief::Brief;
 use plan::Plan;
+use serde_json::Value;
 
 const HELP: &str = "\
 Briefs a plan: the DME reading at which to begin each turn of a route.
@@ -112,11 +113,23 @@ fn run(arguments: impl Iterator<Item = OsString>) -> Result<String, String> {
 fn briefed(text: &str, form: Form) -> Result<String, String> {
     let plan = Plan::read(text)?;
     let brief = Brief::of(&plan)?;
-    match form {
-        Form::Text => Ok(text::write(&brief)),
-        Form::Json => serde_json::to_string_pretty(&brief).map_err(|error| error.to_string()),
-        Form::GeoJson => {
-            serde_json::to_string_pretty(&geojson::write(&plan, &brief)).map_err(|error| error.to_string())
-        }
+    let data = match form {
+        Form::Text => return Ok(text::write(&brief)),
+        Form::Json => serde_json::to_value(&brief).map_err(|error| error.to_string())?,
+        Form::GeoJson => geojson::write(&plan, &brief),
+    };
+    serde_json::to_string_pretty(&rounded(data)).map_err(|error| error.to_string())
+}
+
+/// Data without what conversions of units left in the last digits: to nine decimals, a tenth of a millimetre in a degree.
+fn rounded(data: Value) -> Value {
+    match data {
+        Value::Number(number) => match number.as_f64() {
+            Some(value) => ((value * 1e9).round() / 1e9).into(),
+            None => Value::Number(number),
+        },
+        Value::Array(items) => items.into_iter().map(rounded).collect(),
+        Value::Object(members) => members.into_iter().map(|(key, value)| (key, rounded(value))).collect(),
+        other => other,
     }
 }

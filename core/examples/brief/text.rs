@@ -296,13 +296,20 @@ fn by_rule(rule: &ByRule) -> Vec<String> {
     let verdict = |error_nm: f64| {
         format!("{:.2} NM too {}", error_nm.abs(), if error_nm < 0.0 { "late" } else { "early" })
     };
-    vec![
-        format!("lead                   {:>5.2} NM   {}", rule.lead_nm, verdict(rule.lead_error_nm)),
-        format!(
+    let mut lines =
+        vec![format!("lead                   {:>5.2} NM   {}", rule.lead_nm, verdict(rule.lead_error_nm))];
+    // Low down there is no allowance.
+    if rule.lead_with_height_nm > rule.lead_nm {
+        lines.push(format!(
             "with height allowance  {:>5.2} NM   {}",
             rule.lead_with_height_nm,
             verdict(rule.lead_with_height_error_nm)
-        ),
-        format!("lead + height          {:>5.2} DME  {} on the DME", rule.dme_nm, verdict(rule.dme_error_nm)),
-    ]
+        ));
+    }
+    lines.push(format!(
+        "lead + height          {:>5.2} DME  {} on the DME",
+        rule.dme_nm,
+        verdict(rule.dme_error_nm)
+    ));
+    lines
 }
