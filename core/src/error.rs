@@ -18,8 +18,8 @@ use crate::value::Quantity;
 pub enum Error {
     /// A value lies outside the range of its quantity.
     #[error(
-        "{parameter} is {value} {unit}; allowed: {allowed}",
-        value = shown(*value), unit = quantity.unit(), allowed = quantity.allowed()
+        "{parameter} is {value}; allowed: {allowed}",
+        value = with_unit(*value, *quantity), allowed = quantity.allowed()
     )]
     OutOfRange {
         /// The kind of quantity, with its unit and its range.
@@ -151,6 +151,11 @@ fn shown(value: f64) -> f64 {
 /// A number that was computed, in the six digits that a person reads.
 fn rough(value: f64) -> f64 {
     format!("{value:.5e}").parse().unwrap_or(value)
+}
+
+/// A number for a person, with its unit if it has one.
+fn with_unit(value: f64, quantity: Quantity) -> String {
+    format!("{} {}", shown(value), quantity.unit()).trim_end().to_owned()
 }
 
 /// Every failure that is not a value out of range: its code, its name in the C interface, and the text shown for it.

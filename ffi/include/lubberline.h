@@ -139,7 +139,7 @@
 #define LUBBER_ERROR_WIND_SPEED -19
 
 /**
- * Mach number out of range; allowed: from 0.0 to 10.0 .
+ * Mach number out of range; allowed: from 0.0 to 10.0.
  */
 #define LUBBER_ERROR_MACH -20
 
@@ -174,7 +174,7 @@
 #define LUBBER_ERROR_INTERCEPT_ANGLE -26
 
 /**
- * Load factor out of range; allowed: above 1.0 to 100.0 .
+ * Load factor out of range; allowed: above 1.0 to 100.0.
  */
 #define LUBBER_ERROR_LOAD_FACTOR -27
 
@@ -249,7 +249,7 @@
 #define LUBBER_ERROR_TOTAL_TEMPERATURE -41
 
 /**
- * Recovery factor out of range; allowed: from 0.0 to 1.0 .
+ * Recovery factor out of range; allowed: from 0.0 to 1.0.
  */
 #define LUBBER_ERROR_RECOVERY_FACTOR -42
 

@@ -55,7 +55,7 @@ pub const LUBBER_ERROR_TRUE_AIRSPEED: i32 = -17;
 pub const LUBBER_ERROR_GROUNDSPEED: i32 = -18;
 /// Wind speed out of range; allowed: from 0.0 to 1000.0 kt.
 pub const LUBBER_ERROR_WIND_SPEED: i32 = -19;
-/// Mach number out of range; allowed: from 0.0 to 10.0 .
+/// Mach number out of range; allowed: from 0.0 to 10.0.
 pub const LUBBER_ERROR_MACH: i32 = -20;
 /// ISA deviation out of range; allowed: from -150.0 to 150.0 K.
 pub const LUBBER_ERROR_ISA_DEVIATION: i32 = -21;
@@ -69,7 +69,7 @@ pub const LUBBER_ERROR_CONE_HALF_ANGLE: i32 = -24;
 pub const LUBBER_ERROR_ARC_RADIUS: i32 = -25;
 /// Intercept angle out of range; allowed: above 0.0 to 90.0 deg.
 pub const LUBBER_ERROR_INTERCEPT_ANGLE: i32 = -26;
-/// Load factor out of range; allowed: above 1.0 to 100.0 .
+/// Load factor out of range; allowed: above 1.0 to 100.0.
 pub const LUBBER_ERROR_LOAD_FACTOR: i32 = -27;
 /// Geopotential altitude out of range; allowed: from -16513.1 to 392472.6 ft.
 pub const LUBBER_ERROR_GEOPOTENTIAL_ALTITUDE: i32 = -28;
@@ -99,7 +99,7 @@ pub const LUBBER_ERROR_LEVEL_STEP: i32 = -39;
 pub const LUBBER_ERROR_TRANSITION_LAYER: i32 = -40;
 /// Total temperature out of range; allowed: from -270.0 to 10000.0 degC.
 pub const LUBBER_ERROR_TOTAL_TEMPERATURE: i32 = -41;
-/// Recovery factor out of range; allowed: from 0.0 to 1.0 .
+/// Recovery factor out of range; allowed: from 0.0 to 1.0.
 pub const LUBBER_ERROR_RECOVERY_FACTOR: i32 = -42;
 /// Elapsed time out of range; allowed: above 0.0 to 1000000.0 s.
 pub const LUBBER_ERROR_ELAPSED_TIME: i32 = -43;
@@ -262,14 +262,14 @@ pub extern "C" fn lubber_status_text(status: i32) -> *const c_char {
         -17 => c"true airspeed out of range; allowed: above 0.0 to 5000.0 kt",
         -18 => c"groundspeed out of range; allowed: from 0.0 to 10000.0 kt",
         -19 => c"wind speed out of range; allowed: from 0.0 to 1000.0 kt",
-        -20 => c"Mach number out of range; allowed: from 0.0 to 10.0 ",
+        -20 => c"Mach number out of range; allowed: from 0.0 to 10.0",
         -21 => c"ISA deviation out of range; allowed: from -150.0 to 150.0 K",
         -22 => c"temperature out of range; allowed: from -200.0 to 200.0 degC",
         -23 => c"static pressure out of range; allowed: above 0.0 to 2000.0 hPa",
         -24 => c"cone half-angle out of range; allowed: above 0.0 below 90.0 deg",
         -25 => c"radius out of range; allowed: above 0.0 to 1000.0 NM",
         -26 => c"intercept angle out of range; allowed: above 0.0 to 90.0 deg",
-        -27 => c"load factor out of range; allowed: above 1.0 to 100.0 ",
+        -27 => c"load factor out of range; allowed: above 1.0 to 100.0",
         -28 => c"geopotential altitude out of range; allowed: from -16513.1 to 392472.6 ft",
         -29 => c"impact pressure out of range; allowed: from 0.0 to 80000.0 hPa",
         -30 => c"true airspeed out of range; allowed: from 0.0 to 5000.0 kt",
@@ -284,7 +284,7 @@ pub extern "C" fn lubber_status_text(status: i32) -> *const c_char {
         -39 => c"step of flight levels out of range; allowed: from 100.0 to 10000.0 ft",
         -40 => c"height of the transition layer out of range; allowed: from 0.0 to 10000.0 ft",
         -41 => c"total temperature out of range; allowed: from -270.0 to 10000.0 degC",
-        -42 => c"recovery factor out of range; allowed: from 0.0 to 1.0 ",
+        -42 => c"recovery factor out of range; allowed: from 0.0 to 1.0",
         -43 => c"elapsed time out of range; allowed: above 0.0 to 1000000.0 s",
         -44 => c"groundspeed out of range; allowed: above 0.0 to 10000.0 kt",
         -45 => c"change of the bearing out of range; allowed: above 0.0 below 180.0 deg",

@@ -149,6 +149,18 @@ fn the_header_is_cpp_17_too() {
 }
 
 #[test]
+fn statuses_say_what_the_core_says() {
+    let source = std::fs::read_to_string(root().join("ffi/src/generated.rs")).unwrap();
+    let known = (-999..0).filter_map(|code| lubberline::status_text(code).map(|text| (code, text)));
+    let mut count = 0;
+    for (code, text) in known {
+        assert!(source.contains(&format!("{code} => c{text:?},")), "{code}: {text}");
+        count += 1;
+    }
+    assert!(count > 50);
+}
+
+#[test]
 fn every_symbol_has_the_prefix() {
     let symbols =
         run(Command::new("nm").args(["-D", "--defined-only"]).arg(libraries().join("liblubberline.so")));

@@ -66,7 +66,7 @@ fn allowed(range: &str, unit: &str) -> String {
     match range {
         "finite" => format!("any finite number of {unit}"),
         "positive" => format!("above 0 {unit}, or infinite"),
-        other => format!("{other} {unit}"),
+        other => format!("{other} {unit}").trim_end().to_string(),
     }
 }
 

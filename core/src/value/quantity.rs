@@ -7,6 +7,9 @@ const CONVERSION_ROUNDING: f64 = 4.0 * f64::EPSILON;
 
 /// Turns one line's range into its words and its test.
 macro_rules! range {
+    (text: $low:ident $min:literal $high:ident $max:literal, "") => {
+        concat!(stringify!($low), " ", $min, " ", stringify!($high), " ", $max)
+    };
     (text: finite, $unit:literal) => { concat!("any finite number of ", $unit) };
     (text: positive, $unit:literal) => { concat!("above 0 ", $unit, ", or infinite") };
     (text: $low:ident $min:literal $high:ident $max:literal, $unit:literal) => {
@@ -25,7 +28,7 @@ macro_rules! range {
 }
 
 macro_rules! quantities {
-    ($($(#[$doc:meta])* $variant:ident = $code:literal: $name:literal, $unit:literal, [$($range:tt)+];)+) => {
+    ($($(#[$doc:meta])* $variant:ident = $code:literal: $name:literal, $unit:tt, [$($range:tt)+];)+) => {
         /// A kind of quantity with its unit and the range in which it is accepted.
         #[non_exhaustive]
         #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
@@ -202,6 +205,9 @@ mod tests {
     #[test]
     fn ranges_are_as_their_words_say() {
         assert_eq!(Quantity::Latitude.allowed(), "from -90.0 to 90.0 deg");
+        assert_eq!(Quantity::Mach.allowed(), "from 0.0 to 10.0");
+        let refused = Quantity::Mach.check("mach", 11.0).unwrap_err();
+        assert_eq!(refused.to_string(), "mach is 11; allowed: from 0.0 to 10.0");
         assert!(Quantity::Latitude.holds(-90.0) && !Quantity::Latitude.holds(90.000001));
         assert!(Quantity::Bank.holds(89.9) && !Quantity::Bank.holds(90.0) && !Quantity::Bank.holds(0.0));
         assert!(Quantity::RollRate.holds(f64::INFINITY) && !Quantity::RollRate.holds(0.0));
