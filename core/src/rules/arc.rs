@@ -32,7 +32,8 @@ pub fn radials_per_mile(arc: ArcRadius) -> Ratio {
 /// Where the exact turn toward the station no longer fits (an arc below twice the radius), the rules still give a number.
 ///
 /// # Source
-/// Named at [`ArcLeadRule`]. The table of P-1204 at 7 and 5 NM follows the third, not the formula printed there.
+/// Named at [`ArcLeadRule`]. The table of P-1204 follows the proportion (18 and 13 radials at 10 NM, 27 and 16 at 7 NM for 2.5 NM);
+/// the worked example beside it adds the corrected miles to the lead and comes to 17.9 for 17.5.
 pub fn lead_radials(arc: ArcRadius, turn_radius: ArcRadius, flown: RadialFlown, rule: ArcLeadRule) -> Angle {
     let per_mile = radials_per_mile(arc).get::<ratio>();
     let plain_deg = per_mile * turn_radius.value().get::<nautical_mile>();

@@ -1,0 +1,63 @@
+//! What is published as a definition or a formula rather than as a value, where the library offers it.
+#![allow(clippy::unwrap_used, missing_docs, reason = "a test fails by panicking")]
+
+use lubberline::plain;
+
+fn near(value: f64, expected: f64, tolerance: f64) {
+    assert!((value - expected).abs() <= tolerance, "{value}, not {expected} within {tolerance}");
+}
+
+/// ICAO Doc 8168 Vol II (5th ed. 2006), Part I Section 2 Chapter 2, 2.5.1 and 2.5.2.
+#[test]
+fn cones_of_a_vor_and_an_ndb() {
+    assert_eq!(lubberline::station::VOR_CONE_HALF_ANGLE_DEG, 50.0);
+    assert_eq!(lubberline::station::NDB_CONE_HALF_ANGLE_DEG, 40.0);
+    let input = plain::CourseChangeInput::new(40.0, 110.0, 430.0);
+    assert_eq!(input.cone_half_angle_deg, lubberline::station::VOR_CONE_HALF_ANGLE_DEG);
+}
+
+/// ICAO Doc 8168 Vol II (5th ed. 2006), Part I Section 2 Chapter 3, 3.1.2.2 e), prints 68 625 NM/h² and Part III Section 3
+/// Chapter 1 127 094 km/h².
+#[test]
+fn gravity_in_the_units_of_procedure_design() {
+    let gravity = lubberline::turn::STANDARD_GRAVITY * 3600.0 * 3600.0;
+    near(gravity / 1852.0, 68_625.0, 0.5);
+    near(gravity / 1000.0, 127_094.0, 0.5);
+}
+
+/// Turn anticipation, `r tan(A / 2)`: ICAO Doc 8168 Vol II (5th ed. 2006), Part III Section 3 Chapter 8, 8.1.5.1.1.
+#[test]
+fn turn_anticipation() {
+    for change_deg in [1.0_f64, 30.0, 70.0, 90.0, 120.0, 179.0] {
+        let expected_nm = 2.5 * (change_deg.to_radians() / 2.0).tan();
+        for signed_deg in [change_deg, -change_deg] {
+            near(plain::turn_anticipation_nm(2.5, signed_deg).unwrap(), expected_nm, 1e-12 * expected_nm);
+        }
+    }
+}
+
+/// Radius with a tailwind, `(V + Vw)² / (127094 tan bank)` km: ICAO Doc 8168 Vol II (5th ed. 2006), Part III Section 3
+/// Chapter 1, 1.4.5.2. The constant is rounded to six digits.
+#[test]
+fn radius_with_a_tailwind() {
+    let (airspeed_kmh, wind_kmh, bank_deg) = (400.0_f64, 90.0, 20.0_f64);
+    let published_km = (airspeed_kmh + wind_kmh).powi(2) / (127_094.0 * bank_deg.to_radians().tan());
+    let radius_nm = plain::turn_radius_nm((airspeed_kmh + wind_kmh) / 1.852, bank_deg).unwrap();
+    near(radius_nm * 1.852, published_km, 4e-6 * published_km);
+}
+
+/// What DME measures: the straight line to the aircraft.
+#[test]
+fn overhead_the_slant_range_is_the_height() {
+    near(plain::slant_range_nm(0.0, 12_000.0).unwrap(), 12_000.0 * 0.3048 / 1852.0, 1e-14);
+}
+
+/// A third of a mile for each 60 kt at a right angle is the radius of standard rate: common practice. At 180 kt it gives 1 NM.
+#[test]
+fn a_third_of_a_mile_for_each_sixty_knots() {
+    let rule_nm = plain::rule_lead_nm(180.0, 90.0, 0.0).unwrap();
+    near(rule_nm, 1.0, 1e-12);
+    let radius_nm = plain::limited_turn(180.0, 60.0, 3.0).unwrap().radius_nm;
+    near(radius_nm, 180.0 / (60.0 * std::f64::consts::PI), 1e-12);
+    near(radius_nm, rule_nm, 0.05 * rule_nm);
+}
