@@ -35,7 +35,7 @@ pub(super) fn wind(wind_from_deg: f64, wind_speed_kt: f64) -> Result<Wind<TrueNo
 /// - `roll_rate_deg_per_s`: rate of roll, above 0, infinite for an instant roll (default 5.0)
 ///
 /// # Accuracy
-/// 1e-5 NM against a fine integration over the ellipsoid for leads to 10 NM, 1e-4 NM to 20 NM.
+/// 1.5e-5 NM against a fine integration over the ellipsoid for leads to 10 NM, 1.2e-4 NM to 20 NM.
 ///
 /// # Degenerate cases
 /// No change of course has a lead of zero. The turn goes the short way.

@@ -1,0 +1,192 @@
+//! An aircraft flown in small steps over the WGS-84 ellipsoid. It shares nothing with the library: its own earth, roll and wind.
+
+use geographiclib_rs::{DirectGeodesic, Geodesic, InverseGeodesic};
+
+const EQUATOR_M: f64 = 6_378_137.0;
+const FLATTENING: f64 = 1.0 / 298.257_223_563;
+const ECCENTRICITY_SQUARED: f64 = FLATTENING * (2.0 - FLATTENING);
+const GRAVITY_M_S2: f64 = 9.80665;
+const KNOT_M_S: f64 = 1852.0 / 3600.0;
+const STEP_S: f64 = 0.25;
+
+/// What is flown: through what air, within which limits, from course to course over which fix.
+#[derive(Debug, Clone, Copy)]
+pub struct Case {
+    pub latitude_deg: f64,
+    pub longitude_deg: f64,
+    pub inbound_deg: f64,
+    pub outbound_deg: f64,
+    pub airspeed_kt: f64,
+    pub wind_from_deg: f64,
+    pub wind_kt: f64,
+    pub bank_limit_deg: f64,
+    pub rate_limit_deg_s: f64,
+    pub roll_deg_s: f64,
+}
+
+/// Where the wings are level again: along and right of the outbound course, and what was passed on the way.
+#[derive(Debug, Clone, Copy)]
+pub struct Flown {
+    pub along_nm: f64,
+    pub across_nm: f64,
+    pub duration_s: f64,
+    pub closest_nm: f64,
+}
+
+/// North and east in some frame.
+type Pair = (f64, f64);
+
+/// Latitude, longitude, the angle from the frame carried along to local north, heading in that frame; in radians.
+type State = [f64; 4];
+
+impl Case {
+    fn airspeed_m_s(&self) -> f64 {
+        self.airspeed_kt * KNOT_M_S
+    }
+
+    /// Heading less course, by the law of sines in the triangle of velocities.
+    fn crab_rad(&self, course_deg: f64) -> f64 {
+        let angle = (self.wind_from_deg - course_deg).to_radians();
+        (self.wind_kt / self.airspeed_kt * angle.sin()).asin()
+    }
+
+    /// The change of heading: that of the course, the short way, and of the crab.
+    fn heading_change_rad(&self) -> f64 {
+        let course_deg = (self.outbound_deg - self.inbound_deg + 540.0).rem_euclid(360.0) - 180.0;
+        course_deg.to_radians() + self.crab_rad(self.outbound_deg) - self.crab_rad(self.inbound_deg)
+    }
+
+    fn rate_rad_s(&self, bank_rad: f64) -> f64 {
+        GRAVITY_M_S2 * bank_rad.tan() / self.airspeed_m_s()
+    }
+
+    /// The heading turned in rolling in for a time, by Simpson's rule.
+    fn turned_in_roll_rad(&self, roll_s: f64) -> f64 {
+        if roll_s == 0.0 {
+            return 0.0;
+        }
+        let rate = |part: f64| self.rate_rad_s(self.roll_deg_s.to_radians() * roll_s * part);
+        let parts = 100;
+        let width = 1.0 / f64::from(2 * parts);
+        let sum: f64 = (0..parts)
+            .map(|index| f64::from(2 * index) * width)
+            .map(|from| rate(from) + 4.0 * rate(from + width) + rate(from + 2.0 * width))
+            .sum();
+        sum * width / 3.0 * roll_s
+    }
+
+    /// The times of roll-in and of steady turn, and the bank between, for the change of heading.
+    fn turn(&self, change_rad: f64) -> (f64, f64, f64) {
+        let rate_bank_rad = (self.rate_limit_deg_s.to_radians() * self.airspeed_m_s() / GRAVITY_M_S2).atan();
+        let bank_rad = self.bank_limit_deg.to_radians().min(rate_bank_rad);
+        let roll_s = bank_rad.to_degrees() / self.roll_deg_s;
+        let left_rad = change_rad - 2.0 * self.turned_in_roll_rad(roll_s);
+        if left_rad >= 0.0 {
+            return (roll_s, left_rad / self.rate_rad_s(bank_rad), bank_rad);
+        }
+        // Too small a change for that bank: roll out at half of it.
+        let (mut low_s, mut high_s) = (0.0, roll_s);
+        for _ in 0..60 {
+            let middle_s = (low_s + high_s) / 2.0;
+            let enough = 2.0 * self.turned_in_roll_rad(middle_s) > change_rad;
+            if enough { high_s = middle_s } else { low_s = middle_s }
+        }
+        (high_s, 0.0, (self.roll_deg_s * high_s).to_radians())
+    }
+
+    /// Flies the inbound geodesic to `lead_nm` before the fix, and the turn from there.
+    pub fn fly(&self, lead_nm: f64) -> Flown {
+        let wgs84 = Geodesic::wgs84();
+        let (latitude_deg, longitude_deg, back_deg): (f64, f64, f64) =
+            wgs84.direct(self.latitude_deg, self.longitude_deg, self.inbound_deg + 180.0, lead_nm * 1852.0);
+        // A geodesic keeps its direction in a frame carried along it: there the course is the inbound course still.
+        let frame_rad = (back_deg + 180.0 - self.inbound_deg).to_radians();
+        let heading_rad = self.inbound_deg.to_radians() + self.crab_rad(self.inbound_deg);
+        let mut state = [latitude_deg.to_radians(), longitude_deg.to_radians(), frame_rad, heading_rad];
+
+        let change_rad = self.heading_change_rad();
+        let (roll_s, steady_s, bank_rad) = self.turn(change_rad.abs());
+        let side = change_rad.signum();
+        let phases: [(f64, f64, f64); 3] =
+            [(roll_s, 0.0, bank_rad), (steady_s, bank_rad, bank_rad), (roll_s, bank_rad, 0.0)];
+        let fix_m = place_m(self.latitude_deg.to_radians(), self.longitude_deg.to_radians());
+        let mut from_fix_m = difference(place_m(state[0], state[1]), fix_m);
+        let mut closest_m = f64::INFINITY;
+        for (duration_s, from_rad, to_rad) in phases {
+            let steps = (duration_s / STEP_S).ceil();
+            let step_s = duration_s / steps;
+            for index in 0..steps as u32 {
+                let bank = |part: f64| {
+                    from_rad + (to_rad - from_rad) * (f64::from(index) + part) * step_s / duration_s
+                };
+                state = self.step(state, step_s, |part| side * self.rate_rad_s(bank(part)));
+                let next_m = difference(place_m(state[0], state[1]), fix_m);
+                closest_m = closest_m.min(least_distance_m(from_fix_m, next_m));
+                from_fix_m = next_m;
+            }
+        }
+
+        let (end_latitude, end_longitude) = (state[0].to_degrees(), state[1].to_degrees());
+        let (distance_m, bearing_deg, _, _): (f64, f64, f64, f64) =
+            wgs84.inverse(self.latitude_deg, self.longitude_deg, end_latitude, end_longitude);
+        let off_rad = (bearing_deg - self.outbound_deg).to_radians();
+        Flown {
+            along_nm: distance_m * off_rad.cos() / 1852.0,
+            across_nm: distance_m * off_rad.sin() / 1852.0,
+            duration_s: 2.0 * roll_s + steady_s,
+            closest_nm: closest_m / 1852.0,
+        }
+    }
+
+    /// A step of the classical Runge-Kutta method; `turning` is the rate of turn by the part of the step.
+    fn step(&self, state: State, step_s: f64, turning: impl Fn(f64) -> f64) -> State {
+        let moved = |by: State, part: f64| -> State {
+            std::array::from_fn(|index| state[index] + by[index] * step_s * part)
+        };
+        let first = self.motion(state, turning(0.0));
+        let second = self.motion(moved(first, 0.5), turning(0.5));
+        let third = self.motion(moved(second, 0.5), turning(0.5));
+        let fourth = self.motion(moved(third, 1.0), turning(1.0));
+        let mean = |index: usize| (first[index] + 2.0 * (second[index] + third[index]) + fourth[index]) / 6.0;
+        std::array::from_fn(|index| state[index] + mean(index) * step_s)
+    }
+
+    /// How the state changes: airspeed and wind in the frame carried along, turned into local north and east.
+    fn motion(&self, [latitude, _, frame, heading]: State, turning_rad_s: f64) -> State {
+        let wind = self.wind_from_deg.to_radians();
+        let velocity = |direction: f64, speed_m_s: f64| -> Pair {
+            (speed_m_s * (direction + frame).cos(), speed_m_s * (direction + frame).sin())
+        };
+        let (air, blown) = (velocity(heading, self.airspeed_m_s()), velocity(wind, -self.wind_kt * KNOT_M_S));
+        let (north_m_s, east_m_s) = (air.0 + blown.0, air.1 + blown.1);
+        let root = (1.0 - ECCENTRICITY_SQUARED * latitude.sin().powi(2)).sqrt();
+        let along_meridian_m = EQUATOR_M * (1.0 - ECCENTRICITY_SQUARED) / root.powi(3);
+        let longitude_rate = east_m_s * root / (EQUATOR_M * latitude.cos());
+        // Meridians converge by the sine of the latitude: what is carried parallel turns against local north by that.
+        [north_m_s / along_meridian_m, longitude_rate, longitude_rate * latitude.sin(), turning_rad_s]
+    }
+}
+
+/// A point on the ellipsoid in earth-centred coordinates.
+fn place_m(latitude: f64, longitude: f64) -> [f64; 3] {
+    let across_m = EQUATOR_M / (1.0 - ECCENTRICITY_SQUARED * latitude.sin().powi(2)).sqrt();
+    [
+        across_m * latitude.cos() * longitude.cos(),
+        across_m * latitude.cos() * longitude.sin(),
+        across_m * (1.0 - ECCENTRICITY_SQUARED) * latitude.sin(),
+    ]
+}
+
+fn difference(one: [f64; 3], other: [f64; 3]) -> [f64; 3] {
+    std::array::from_fn(|axis| one[axis] - other[axis])
+}
+
+/// The least distance from the origin to the straight line between two points; within 20 NM of the fix as good as over the
+/// surface.
+fn least_distance_m(from_m: [f64; 3], to_m: [f64; 3]) -> f64 {
+    let dot = |one: [f64; 3], other: [f64; 3]| -> f64 { (0..3).map(|axis| one[axis] * other[axis]).sum() };
+    let step_m = difference(to_m, from_m);
+    let part = (-dot(from_m, step_m) / dot(step_m, step_m)).clamp(0.0, 1.0);
+    let nearest_m: [f64; 3] = std::array::from_fn(|axis| from_m[axis] + part * step_m[axis]);
+    dot(nearest_m, nearest_m).sqrt()
+}
