@@ -56,6 +56,10 @@ fn client(name: &str, linked_statically: bool, arguments: &[PathBuf]) -> String 
         .args(["-std=c11", "-Wall", "-Wextra", "-Wpedantic", "-Werror", "-O1", "-I"])
         .arg(root().join("ffi/include"));
     compile.arg(root().join("tests/c").join(format!("{name}.c"))).arg("-o").arg(&program);
+    if name == "allocation" {
+        compile
+            .args(["malloc", "calloc", "realloc", "posix_memalign"].map(|call| format!("-Wl,--wrap={call}")));
+    }
     if linked_statically {
         compile.arg(libraries().join("liblubberline.a")).args(["-lpthread", "-ldl", "-lm"]);
     } else {
@@ -121,6 +125,33 @@ fn readme() {
 #[test]
 fn bad_input() {
     both("bad_input");
+}
+
+#[test]
+fn nothing_is_allocated() {
+    client("allocation", true, &[]);
+}
+
+/// The program of the README, as it stands there.
+#[test]
+fn the_readme_program_says_what_the_readme_says() {
+    let readme = std::fs::read_to_string(root().join("README.md")).unwrap();
+    let (_, from) = readme.split_once("```c\n").unwrap();
+    let (source, program) = (folder("readme").join("readme.c"), folder("readme").join("readme"));
+    std::fs::write(&source, from.split_once("```").unwrap().0).unwrap();
+    let mut compile = compiler("CC", "cc");
+    compile
+        .args(["-std=c11", "-Wall", "-Wextra", "-Wpedantic", "-Werror", "-I"])
+        .arg(root().join("ffi/include"));
+    compile.arg(&source).arg("-o").arg(&program);
+    compile.arg(libraries().join("liblubberline.a")).args(["-lpthread", "-ldl", "-lm"]);
+    run(&mut compile);
+    let said = run(&mut Command::new(&program));
+    assert!(said.starts_with("begin at "), "{said}");
+    assert!(
+        readme.contains(&format!("\"{}\"", said.trim())),
+        "the README's Rust program says otherwise: {said}"
+    );
 }
 
 #[test]

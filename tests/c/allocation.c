@@ -1,0 +1,97 @@
+/* The header says that nothing is allocated: every function on numbers, and the course change, is watched, with good numbers
+ * and bad ones, alone and on arrays. */
+
+#include <stdlib.h>
+#include <string.h>
+
+#include "expect.h"
+#include "generated_dispatch.h"
+
+/* The linker sends every call here (--wrap), those of the library too. */
+static unsigned long allocations = 0;
+
+void *__real_malloc(size_t size);
+void *__real_calloc(size_t count, size_t size);
+void *__real_realloc(void *old, size_t size);
+int __real_posix_memalign(void **memory, size_t alignment, size_t size);
+void *__wrap_malloc(size_t size);
+void *__wrap_calloc(size_t count, size_t size);
+void *__wrap_realloc(void *old, size_t size);
+int __wrap_posix_memalign(void **memory, size_t alignment, size_t size);
+
+void *__wrap_malloc(size_t size)
+{
+    allocations++;
+    return __real_malloc(size);
+}
+
+void *__wrap_calloc(size_t count, size_t size)
+{
+    allocations++;
+    return __real_calloc(count, size);
+}
+
+void *__wrap_realloc(void *old, size_t size)
+{
+    allocations++;
+    return __real_realloc(old, size);
+}
+
+int __wrap_posix_memalign(void **memory, size_t alignment, size_t size)
+{
+    allocations++;
+    return __real_posix_memalign(memory, alignment, size);
+}
+
+/* Allocations while a function runs on a set of arguments, by itself and over an array. */
+static unsigned long while_running(const struct dispatch *function, const double *in)
+{
+    enum { COUNT = 200 };
+    static double out[MOST_OPERANDS][COUNT];
+    static int32_t status[COUNT];
+    const double *inputs[MOST_OPERANDS];
+    double single[MOST_OPERANDS], *outputs[MOST_OPERANDS];
+    ptrdiff_t still[MOST_OPERANDS] = {0}, strides[MOST_OPERANDS];
+    for (int place = 0; place < MOST_OPERANDS; place++) {
+        inputs[place] = &in[place];
+        outputs[place] = out[place];
+        strides[place] = sizeof(double);
+    }
+    unsigned long before = allocations;
+    lubber_status_text(function->call(in, single));
+    function->many(COUNT, inputs, still, outputs, strides, status);
+    return allocations - before;
+}
+
+int main(void)
+{
+    /* The watch itself works. */
+    void *volatile some = malloc(1);
+    EXPECT(allocations == 1);
+    free(some);
+    for (size_t index = 0; index < DISPATCH_COUNT; index++) {
+        const struct dispatch *function = &DISPATCH[index];
+        double in[MOST_OPERANDS];
+        memcpy(in, function->example, sizeof in);
+        EXPECT(while_running(function, in) == 0);
+        for (int argument = 0; argument < function->inputs; argument++) {
+            in[argument] = function->kinds[argument] == 'c' ? 99.0 : INFINITY;
+            EXPECT(while_running(function, in) == 0);
+            in[argument] = function->example[argument];
+        }
+    }
+    struct lubber_course_change_input input;
+    struct lubber_course_change_result result;
+    result.struct_size = sizeof result;
+    lubber_course_change_input_init(&input);
+    input.inbound_course_deg = 350.0;
+    input.outbound_course_deg = 50.0;
+    input.true_airspeed_kt = 430.0;
+    input.wind_speed_kt = 60.0;
+    unsigned long before = allocations;
+    EXPECT(lubber_course_change(&input, &result) == LUBBER_OK);
+    input.wind_speed_kt = 600.0;
+    EXPECT(lubber_course_change(&input, &result) == LUBBER_ERROR_WIND_TOO_STRONG);
+    EXPECT(allocations == before);
+    return expect_close();
+}
