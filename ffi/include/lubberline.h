@@ -19,7 +19,8 @@
  * to the next in bytes (sizeof(double) for a plain array, 0 for one value for all, negative to go backwards). An output may
  * be an input.
  *
- * Threads. Every function is re-entrant: there is no global state, and nothing is allocated or freed.
+ * Threads. Every function is re-entrant: there is no global state. Only what flies a sequence of legs allocates, and it frees
+ * everything before it returns.
  */
 
 #ifndef LUBBERLINE_H
@@ -36,307 +37,307 @@
 /**
  * A failure inside the library that none should meet; the outputs are NaN.
  */
-#define LUBBER_ERROR_INTERNAL -1000
+#define LUBBER_ERROR_INTERNAL (-1000)
 
 /**
  * A pointer to a structure is null, or its `struct_size` is not one this library knows.
  */
-#define LUBBER_ERROR_STRUCT -1001
+#define LUBBER_ERROR_STRUCT (-1001)
 
 /**
  * Latitude out of range; allowed: from -90.0 to 90.0 deg.
  */
-#define LUBBER_ERROR_LATITUDE -1
+#define LUBBER_ERROR_LATITUDE (-1)
 
 /**
  * Longitude out of range; allowed: any finite number of deg.
  */
-#define LUBBER_ERROR_LONGITUDE -2
+#define LUBBER_ERROR_LONGITUDE (-2)
 
 /**
  * Bearing out of range; allowed: any finite number of deg.
  */
-#define LUBBER_ERROR_BEARING -3
+#define LUBBER_ERROR_BEARING (-3)
 
 /**
  * Change of direction out of range; allowed: any finite number of deg.
  */
-#define LUBBER_ERROR_DIRECTION_CHANGE -4
+#define LUBBER_ERROR_DIRECTION_CHANGE (-4)
 
 /**
  * Declination out of range; allowed: from -180.0 to 180.0 deg.
  */
-#define LUBBER_ERROR_DECLINATION -5
+#define LUBBER_ERROR_DECLINATION (-5)
 
 /**
  * Bank out of range; allowed: above 0.0 below 90.0 deg.
  */
-#define LUBBER_ERROR_BANK -6
+#define LUBBER_ERROR_BANK (-6)
 
 /**
  * Turn rate out of range; allowed: above 0 deg/s, or infinite.
  */
-#define LUBBER_ERROR_TURN_RATE -7
+#define LUBBER_ERROR_TURN_RATE (-7)
 
 /**
  * Roll rate out of range; allowed: above 0 deg/s, or infinite.
  */
-#define LUBBER_ERROR_ROLL_RATE -8
+#define LUBBER_ERROR_ROLL_RATE (-8)
 
 /**
  * Ground distance out of range; allowed: from 0.0 to 10900.0 NM.
  */
-#define LUBBER_ERROR_GROUND_DISTANCE -9
+#define LUBBER_ERROR_GROUND_DISTANCE (-9)
 
 /**
  * Slant range out of range; allowed: from 0.0 to 10900.0 NM.
  */
-#define LUBBER_ERROR_SLANT_RANGE -10
+#define LUBBER_ERROR_SLANT_RANGE (-10)
 
 /**
  * Pressure altitude out of range; allowed: from -16420.0 to 262467.2 ft.
  */
-#define LUBBER_ERROR_PRESSURE_ALTITUDE -11
+#define LUBBER_ERROR_PRESSURE_ALTITUDE (-11)
 
 /**
  * True altitude out of range; allowed: from -16500.0 to 400000.0 ft.
  */
-#define LUBBER_ERROR_TRUE_ALTITUDE -12
+#define LUBBER_ERROR_TRUE_ALTITUDE (-12)
 
 /**
  * Height above the station out of range; allowed: from -60000.0 to 400000.0 ft.
  */
-#define LUBBER_ERROR_HEIGHT_ABOVE_STATION -13
+#define LUBBER_ERROR_HEIGHT_ABOVE_STATION (-13)
 
 /**
  * Elevation out of range; allowed: from -16500.0 to 60000.0 ft.
  */
-#define LUBBER_ERROR_ELEVATION -14
+#define LUBBER_ERROR_ELEVATION (-14)
 
 /**
  * Calibrated airspeed out of range; allowed: from 0.0 to 5000.0 kt.
  */
-#define LUBBER_ERROR_CALIBRATED_AIRSPEED -15
+#define LUBBER_ERROR_CALIBRATED_AIRSPEED (-15)
 
 /**
  * Equivalent airspeed out of range; allowed: from 0.0 to 5000.0 kt.
  */
-#define LUBBER_ERROR_EQUIVALENT_AIRSPEED -16
+#define LUBBER_ERROR_EQUIVALENT_AIRSPEED (-16)
 
 /**
  * True airspeed out of range; allowed: above 0.0 to 5000.0 kt.
  */
-#define LUBBER_ERROR_TRUE_AIRSPEED -17
+#define LUBBER_ERROR_TRUE_AIRSPEED (-17)
 
 /**
  * Groundspeed out of range; allowed: from 0.0 to 10000.0 kt.
  */
-#define LUBBER_ERROR_GROUNDSPEED -18
+#define LUBBER_ERROR_GROUNDSPEED (-18)
 
 /**
  * Wind speed out of range; allowed: from 0.0 to 1000.0 kt.
  */
-#define LUBBER_ERROR_WIND_SPEED -19
+#define LUBBER_ERROR_WIND_SPEED (-19)
 
 /**
  * Mach number out of range; allowed: from 0.0 to 10.0.
  */
-#define LUBBER_ERROR_MACH -20
+#define LUBBER_ERROR_MACH (-20)
 
 /**
  * ISA deviation out of range; allowed: from -150.0 to 150.0 K.
  */
-#define LUBBER_ERROR_ISA_DEVIATION -21
+#define LUBBER_ERROR_ISA_DEVIATION (-21)
 
 /**
  * Temperature out of range; allowed: from -200.0 to 200.0 degC.
  */
-#define LUBBER_ERROR_TEMPERATURE -22
+#define LUBBER_ERROR_TEMPERATURE (-22)
 
 /**
  * Static pressure out of range; allowed: above 0.0 to 2000.0 hPa.
  */
-#define LUBBER_ERROR_STATIC_PRESSURE -23
+#define LUBBER_ERROR_STATIC_PRESSURE (-23)
 
 /**
  * Cone half-angle out of range; allowed: above 0.0 below 90.0 deg.
  */
-#define LUBBER_ERROR_CONE_HALF_ANGLE -24
+#define LUBBER_ERROR_CONE_HALF_ANGLE (-24)
 
 /**
  * Radius out of range; allowed: above 0.0 to 1000.0 NM.
  */
-#define LUBBER_ERROR_ARC_RADIUS -25
+#define LUBBER_ERROR_ARC_RADIUS (-25)
 
 /**
  * Intercept angle out of range; allowed: above 0.0 to 90.0 deg.
  */
-#define LUBBER_ERROR_INTERCEPT_ANGLE -26
+#define LUBBER_ERROR_INTERCEPT_ANGLE (-26)
 
 /**
  * Load factor out of range; allowed: above 1.0 to 100.0.
  */
-#define LUBBER_ERROR_LOAD_FACTOR -27
+#define LUBBER_ERROR_LOAD_FACTOR (-27)
 
 /**
  * Geopotential altitude out of range; allowed: from -16513.1 to 392472.6 ft.
  */
-#define LUBBER_ERROR_GEOPOTENTIAL_ALTITUDE -28
+#define LUBBER_ERROR_GEOPOTENTIAL_ALTITUDE (-28)
 
 /**
  * Impact pressure out of range; allowed: from 0.0 to 80000.0 hPa.
  */
-#define LUBBER_ERROR_IMPACT_PRESSURE -29
+#define LUBBER_ERROR_IMPACT_PRESSURE (-29)
 
 /**
  * True airspeed out of range; allowed: from 0.0 to 5000.0 kt.
  */
-#define LUBBER_ERROR_AIRSPEED_OR_REST -30
+#define LUBBER_ERROR_AIRSPEED_OR_REST (-30)
 
 /**
  * Change of heading out of range; allowed: from -360.0 to 360.0 deg.
  */
-#define LUBBER_ERROR_HEADING_CHANGE -31
+#define LUBBER_ERROR_HEADING_CHANGE (-31)
 
 /**
  * Time in the turn out of range; allowed: from -1000000.0 to 1000000.0 s.
  */
-#define LUBBER_ERROR_TURN_TIME -32
+#define LUBBER_ERROR_TURN_TIME (-32)
 
 /**
  * Altitude of a procedure out of range; allowed: from -2000.0 to 50000.0 ft.
  */
-#define LUBBER_ERROR_PROCEDURE_ALTITUDE -33
+#define LUBBER_ERROR_PROCEDURE_ALTITUDE (-33)
 
 /**
  * Wind component out of range; allowed: from -1000.0 to 1000.0 kt.
  */
-#define LUBBER_ERROR_WIND_COMPONENT -34
+#define LUBBER_ERROR_WIND_COMPONENT (-34)
 
 /**
  * Altimeter setting out of range; allowed: from 400.0 to 1200.0 hPa.
  */
-#define LUBBER_ERROR_ALTIMETER_SETTING -35
+#define LUBBER_ERROR_ALTIMETER_SETTING (-35)
 
 /**
  * Indicated altitude out of range; allowed: from -50000.0 to 300000.0 ft.
  */
-#define LUBBER_ERROR_INDICATED_ALTITUDE -36
+#define LUBBER_ERROR_INDICATED_ALTITUDE (-36)
 
 /**
  * Density altitude out of range; allowed: from -16420.0 to 262467.2 ft.
  */
-#define LUBBER_ERROR_DENSITY_ALTITUDE -37
+#define LUBBER_ERROR_DENSITY_ALTITUDE (-37)
 
 /**
  * Height above the altimeter setting source out of range; allowed: from 0.0 to 20000.0 ft.
  */
-#define LUBBER_ERROR_HEIGHT_ABOVE_SOURCE -38
+#define LUBBER_ERROR_HEIGHT_ABOVE_SOURCE (-38)
 
 /**
  * Step of flight levels out of range; allowed: from 100.0 to 10000.0 ft.
  */
-#define LUBBER_ERROR_LEVEL_STEP -39
+#define LUBBER_ERROR_LEVEL_STEP (-39)
 
 /**
  * Height of the transition layer out of range; allowed: from 0.0 to 10000.0 ft.
  */
-#define LUBBER_ERROR_TRANSITION_LAYER -40
+#define LUBBER_ERROR_TRANSITION_LAYER (-40)
 
 /**
  * Total temperature out of range; allowed: from -270.0 to 10000.0 degC.
  */
-#define LUBBER_ERROR_TOTAL_TEMPERATURE -41
+#define LUBBER_ERROR_TOTAL_TEMPERATURE (-41)
 
 /**
  * Recovery factor out of range; allowed: from 0.0 to 1.0.
  */
-#define LUBBER_ERROR_RECOVERY_FACTOR -42
+#define LUBBER_ERROR_RECOVERY_FACTOR (-42)
 
 /**
  * Elapsed time out of range; allowed: above 0.0 to 1000000.0 s.
  */
-#define LUBBER_ERROR_ELAPSED_TIME -43
+#define LUBBER_ERROR_ELAPSED_TIME (-43)
 
 /**
  * Groundspeed out of range; allowed: above 0.0 to 10000.0 kt.
  */
-#define LUBBER_ERROR_GROUNDSPEED_MADE_GOOD -44
+#define LUBBER_ERROR_GROUNDSPEED_MADE_GOOD (-44)
 
 /**
  * Change of the bearing out of range; allowed: above 0.0 below 180.0 deg.
  */
-#define LUBBER_ERROR_BEARING_DRIFT -45
+#define LUBBER_ERROR_BEARING_DRIFT (-45)
 
 /**
  * Angle off the bow out of range; allowed: above 0.0 below 180.0 deg.
  */
-#define LUBBER_ERROR_ANGLE_OFF_BOW -46
+#define LUBBER_ERROR_ANGLE_OFF_BOW (-46)
 
 /**
  * Radius of the sphere out of range; allowed: from 1.0 to 100000.0 NM.
  */
-#define LUBBER_ERROR_SPHERE_RADIUS -47
+#define LUBBER_ERROR_SPHERE_RADIUS (-47)
 
 /**
  * Vertical speed out of range; allowed: from -30000.0 to 30000.0 ft/min.
  */
-#define LUBBER_ERROR_VERTICAL_SPEED -48
+#define LUBBER_ERROR_VERTICAL_SPEED (-48)
 
 /**
  * Time outbound out of range; allowed: from 0.0 to 3600.0 s.
  */
-#define LUBBER_ERROR_HOLD_TIME -49
+#define LUBBER_ERROR_HOLD_TIME (-49)
 
 /**
  * The course change is a reversal and has no lead.
  */
-#define LUBBER_ERROR_COURSE_REVERSAL -101
+#define LUBBER_ERROR_COURSE_REVERSAL (-101)
 
 /**
  * The airspeed cannot hold the course against the wind.
  */
-#define LUBBER_ERROR_WIND_TOO_STRONG -102
+#define LUBBER_ERROR_WIND_TOO_STRONG (-102)
 
 /**
  * The turn does not fit between the radial and the arc.
  */
-#define LUBBER_ERROR_ARC_TOO_TIGHT -103
+#define LUBBER_ERROR_ARC_TOO_TIGHT (-103)
 
 /**
  * The slant range is shorter than the height above the station.
  */
-#define LUBBER_ERROR_SLANT_RANGE_BELOW_HEIGHT -104
+#define LUBBER_ERROR_SLANT_RANGE_BELOW_HEIGHT (-104)
 
 /**
  * The turn would begin or end impossibly far from the fix.
  */
-#define LUBBER_ERROR_LEAD_TOO_LONG -105
+#define LUBBER_ERROR_LEAD_TOO_LONG (-105)
 
 /**
  * A choice is none of its alternatives.
  */
-#define LUBBER_ERROR_UNKNOWN_CHOICE -106
+#define LUBBER_ERROR_UNKNOWN_CHOICE (-106)
 
 /**
  * The levels of a wind profile do not ascend.
  */
-#define LUBBER_ERROR_LEVELS_NOT_ASCENDING -107
+#define LUBBER_ERROR_LEVELS_NOT_ASCENDING (-107)
 
 /**
  * The calibrated airspeed is that Mach number at no pressure altitude.
  */
-#define LUBBER_ERROR_NO_CROSSOVER -108
+#define LUBBER_ERROR_NO_CROSSOVER (-108)
 
 /**
  * The two bearings to the station do not meet.
  */
-#define LUBBER_ERROR_BEARINGS_DO_NOT_MEET -109
+#define LUBBER_ERROR_BEARINGS_DO_NOT_MEET (-109)
 
 /**
  * A leg of a procedure cannot be flown.
  */
-#define LUBBER_ERROR_LEG_NOT_FLOWN -110
+#define LUBBER_ERROR_LEG_NOT_FLOWN (-110)
 
 /**
  * With the station on the right.
@@ -346,7 +347,7 @@
 /**
  * With the station on the left.
  */
-#define LUBBER_ARC_SENSE_COUNTERCLOCKWISE -1
+#define LUBBER_ARC_SENSE_COUNTERCLOCKWISE (-1)
 
 /**
  * Toward the station.
@@ -366,7 +367,7 @@
 /**
  * To the left, the long way round if need be.
  */
-#define LUBBER_TURN_SIDE_LEFT -1
+#define LUBBER_TURN_SIDE_LEFT (-1)
 
 /**
  * To the right, the long way round if need be.
