@@ -1,11 +1,14 @@
 """How the named functions and the objects reach the native ones."""
 
 from numbers import Integral, Real
-from typing import Any
+from typing import Any, TypeAlias
 
 import numpy as np
 
 from . import _native, ufunc
+
+#: What counts as a plain number.
+Number: TypeAlias = float | np.floating[Any] | np.integer[Any]
 
 #: Native functions on plain numbers; they give None if an argument is no plain number.
 scalars: dict[str, Any] = _native.scalars

@@ -9,7 +9,7 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from . import _native
-from ._call import number
+from ._call import Number, number
 from ._functions import Observation, observe
 from ._table import html_table, shown
 
@@ -57,7 +57,9 @@ class Station:
         _native.check_station(self.latitude_deg, self.longitude_deg, self.elevation_ft, self.declination_deg)
 
     @overload
-    def observe(self, latitude_deg: float, longitude_deg: float, altitude_ft: float) -> Observation[float]: ...
+    def observe(  # type: ignore[overload-overlap, unused-ignore]
+        self, latitude_deg: Number, longitude_deg: Number, altitude_ft: Number
+    ) -> Observation[float]: ...
     @overload
     def observe(
         self, latitude_deg: ArrayLike, longitude_deg: ArrayLike, altitude_ft: ArrayLike, **kwargs: Any

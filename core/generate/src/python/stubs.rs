@@ -10,13 +10,17 @@ pub fn stubs(model: &Model, banner: &str) -> String {
     let mut text = format!(
         "# {banner}
 
+# A plain number is an `ArrayLike` too: the first of two overloads that fits is meant.
+# mypy: disable-error-code=\"overload-overlap\"
+
 from typing import Any, Generic, Literal, NamedTuple, TypeAlias, TypeVar, overload
 
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
+from ._call import Number
+
 _T = TypeVar(\"_T\", float, NDArray[np.float64])
-_Number: TypeAlias = float | np.floating[Any] | np.integer[Any]
 _Codes: TypeAlias = list[int] | list[str] | tuple[int, ...] | tuple[str, ...] | NDArray[Any]
 
 "
@@ -30,7 +34,7 @@ _Codes: TypeAlias = list[int] | list[str] | tuple[int, ...] | tuple[str, ...] | 
                 let _ = writeln!(text, "    {}: _T", output.name);
             }
         }
-        for (argument, answer) in [("_Number", "float"), ("ArrayLike", "NDArray[np.float64]")] {
+        for (argument, answer) in [("Number", "float"), ("ArrayLike", "NDArray[np.float64]")] {
             let returned = function
                 .result
                 .as_ref()
