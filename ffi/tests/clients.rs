@@ -132,28 +132,6 @@ fn nothing_is_allocated() {
     client("allocation", true, &[]);
 }
 
-/// The program of the README, as it stands there.
-#[test]
-fn the_readme_program_says_what_the_readme_says() {
-    let readme = std::fs::read_to_string(root().join("README.md")).unwrap();
-    let (_, from) = readme.split_once("```c\n").unwrap();
-    let (source, program) = (folder("readme").join("readme.c"), folder("readme").join("readme"));
-    std::fs::write(&source, from.split_once("```").unwrap().0).unwrap();
-    let mut compile = compiler("CC", "cc");
-    compile
-        .args(["-std=c11", "-Wall", "-Wextra", "-Wpedantic", "-Werror", "-I"])
-        .arg(root().join("ffi/include"));
-    compile.arg(&source).arg("-o").arg(&program);
-    compile.arg(libraries().join("liblubberline.a")).args(["-lpthread", "-ldl", "-lm"]);
-    run(&mut compile);
-    let said = run(&mut Command::new(&program));
-    assert!(said.starts_with("begin at "), "{said}");
-    assert!(
-        readme.contains(&format!("\"{}\"", said.trim())),
-        "the README's Rust program says otherwise: {said}"
-    );
-}
-
 #[test]
 fn published_values() {
     let folder = root().join("tests/data/published");
