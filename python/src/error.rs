@@ -24,10 +24,26 @@ pub fn exception(python: Python<'_>) -> PyResult<Bound<'_, PyType>> {
 
 /// The exception for an error of the core.
 pub fn raised(python: Python<'_>, error: &Error) -> PyErr {
-    let exception = NavigationError::new_err(error.to_string());
+    told(python, error.to_string(), error.code(), error.parameter())
+}
+
+/// The exception for a word that is none of a choice's.
+pub fn unknown_word(
+    python: Python<'_>,
+    parameter: &'static str,
+    word: &str,
+    allowed: impl Iterator<Item = &'static str>,
+) -> PyErr {
+    let allowed = allowed.map(|word| format!("'{word}'")).collect::<Vec<_>>().join(", ");
+    let message = format!("{parameter} is '{word}'; allowed: {allowed}");
+    let code = Error::UnknownChoice { parameter, code: f64::NAN, allowed: "" }.code();
+    told(python, message, code, Some(parameter))
+}
+
+fn told(python: Python<'_>, message: String, code: i32, parameter: Option<&str>) -> PyErr {
+    let exception = NavigationError::new_err(message);
     let value = exception.value(python);
-    let set =
-        value.setattr("code", error.code()).and_then(|()| value.setattr("parameter", error.parameter()));
+    let set = value.setattr("code", code).and_then(|()| value.setattr("parameter", parameter));
     set.err().unwrap_or(exception)
 }
 

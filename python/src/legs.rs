@@ -1,13 +1,12 @@
 //! Path-and-terminator legs, from dictionaries of numbers to tuples; the objects are made in Python.
 
-use lubberline::Error;
 use lubberline::plain::{ConditionsInput, LegCode, LegInput, fly_legs as fly, path_points, segment_output};
 use lubberline::procedure::legs::Passage;
 use pyo3::exceptions::PyTypeError;
 use pyo3::prelude::*;
 use pyo3::types::{PyDict, PyList};
 
-use crate::error::raised;
+use crate::error::{raised, unknown_word};
 
 /// The conditions in the order of [`ConditionsInput`].
 type Conditions = (f64, f64, f64, f64, f64, f64, f64, f64, f64, f64);
@@ -33,8 +32,8 @@ type Flown<'py> = (Bound<'py, PyList>, Vec<(f64, f64)>);
 /// A leg from its word and the numbers that were given for it.
 fn leg(python: Python<'_>, word: &str, numbers: &Bound<'_, PyDict>) -> PyResult<LegInput> {
     let known = LegCode::ALL.iter().copied().find(|code| code.word() == word);
-    let refused = || Error::UnknownChoice { parameter: "code", code: f64::NAN, allowed: LegCode::ALLOWED };
-    let mut leg = LegInput::new(known.ok_or_else(|| raised(python, &refused()))?);
+    let words = || LegCode::ALL.iter().copied().map(LegCode::word);
+    let mut leg = LegInput::new(known.ok_or_else(|| unknown_word(python, "code", word, words()))?);
     for (name, value) in numbers {
         let name: String = name.extract()?;
         match name.as_str() {

@@ -1,6 +1,7 @@
 """Path-and-terminator legs."""
 
 import math
+import pickle
 
 import numpy as np
 import pytest
@@ -63,7 +64,7 @@ def test_an_arc_keeps_its_distance():
         ([CORNER[1]], "begins with IF"),
         ([CORNER[0], Leg("TF", fix_latitude_deg=math.nan, fix_longitude_deg=1.0)], "fix_latitude_deg is NaN"),
         ([CORNER[0], Leg("CA", course_deg=10.0)], "altitude_ft is NaN"),
-        ([Leg("XX")], "code is NaN; allowed: 1 .IF."),
+        ([Leg("XX")], "code is 'XX'; allowed: 'IF', 'TF'"),
     ],
 )
 def test_what_cannot_be_flown_says_why(legs, message):
@@ -74,3 +75,19 @@ def test_what_cannot_be_flown_says_why(legs, message):
 def test_a_word_that_no_leg_has_is_a_type_error():
     with pytest.raises(TypeError, match="a leg has no latitude"):
         lubberline.fly_legs([Leg("IF", latitude=1.0)], **FLOWN)
+
+
+def test_legs_and_paths_are_values():
+    leg, path = CORNER[1], lubberline.fly_legs(CORNER, **FLOWN)
+    assert pickle.loads(pickle.dumps(leg)) == leg == fix("TF", 60.5, -10)
+    assert pickle.loads(pickle.dumps(path)) == path
+    assert len({leg, fix("TF", 60.5, -10.0)}) == len({path, lubberline.fly_legs(CORNER, **FLOWN)}) == 1
+    assert leg != CORNER[2] and path != lubberline.fly_legs(CORNER, **FLOWN, bank_limit_deg=20.0)
+    with pytest.raises(AttributeError, match="does not change"):
+        leg.code = "CF"
+    with pytest.raises(TypeError):
+        leg.numbers["course_deg"] = 3.0
+    with pytest.raises(TypeError, match="fix_latitude_deg"):
+        Leg("TF", fix_latitude_deg="60")
+    with pytest.raises(TypeError, match="climb_fpm"):
+        lubberline.fly_legs(CORNER, **FLOWN, climb_fpm=None)

@@ -2,14 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
-from typing import NamedTuple
+from functools import partial
+from types import MappingProxyType
+from typing import Any, NamedTuple
 
 import numpy as np
 from numpy.typing import NDArray
 
 from . import _native
+from ._call import number
 
 
 class Leg:
@@ -36,10 +39,19 @@ class Leg:
     """
 
     __slots__ = ("code", "numbers")
+    code: str
+    numbers: Mapping[str, float | bool]
 
     def __init__(self, code: str, **numbers: float | bool) -> None:
-        self.code = code
-        self.numbers = dict(numbers)
+        checked = {name: value if isinstance(value, bool) else number(name, value) for name, value in numbers.items()}
+        object.__setattr__(self, "code", code)
+        object.__setattr__(self, "numbers", MappingProxyType(checked))
+
+    def __setattr__(self, name: str, value: object) -> None:
+        raise AttributeError(f"a leg does not change: make another with another {name}")
+
+    def __reduce__(self) -> tuple[Any, ...]:
+        return partial(Leg, self.code, **self.numbers), ()
 
     def __repr__(self) -> str:
         return f"Leg({', '.join([repr(self.code), *(f'{name}={value!r}' for name, value in self.numbers.items())])})"
@@ -71,7 +83,7 @@ class PathSegment(NamedTuple):
     """Time at its end since the first fix."""
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False, repr=False)
 class GroundPath:
     """A sequence of legs as it is flown over the ground; made by `fly_legs`."""
 
@@ -91,6 +103,17 @@ class GroundPath:
     def duration_s(self) -> float:
         """How long it takes."""
         return self.segments[-1].end_time_s if self.segments else 0.0
+
+    def __eq__(self, other: object) -> bool:
+        return (
+            isinstance(other, GroundPath)
+            and self.segments == other.segments
+            and np.array_equal(self.latitude_deg, other.latitude_deg)
+            and np.array_equal(self.longitude_deg, other.longitude_deg)
+        )
+
+    def __hash__(self) -> int:
+        return hash((self.segments, self.latitude_deg.size))
 
     def __repr__(self) -> str:
         return f"GroundPath({len(self.segments)} segments, {self.length_nm:.3f} NM, {self.duration_s:.1f} s)"
@@ -154,20 +177,18 @@ def fly_legs(
     ['straight', 'turn', 'straight']
     """
     conditions = (
-        true_airspeed_kt,
-        wind_from_deg,
-        wind_speed_kt,
-        bank_limit_deg,
-        turn_rate_limit_deg_per_s,
-        roll_rate_deg_per_s,
-        altitude_ft,
-        climb_fpm,
-        intercept_angle_deg,
-        manual_distance_nm,
+        number("true_airspeed_kt", true_airspeed_kt),
+        number("wind_from_deg", wind_from_deg),
+        number("wind_speed_kt", wind_speed_kt),
+        number("bank_limit_deg", bank_limit_deg),
+        number("turn_rate_limit_deg_per_s", turn_rate_limit_deg_per_s),
+        number("roll_rate_deg_per_s", roll_rate_deg_per_s),
+        number("altitude_ft", altitude_ft),
+        number("climb_fpm", climb_fpm),
+        number("intercept_angle_deg", intercept_angle_deg),
+        number("manual_distance_nm", manual_distance_nm),
     )
-    flown, points = _native.fly_legs(
-        [(leg.code, leg.numbers) for leg in legs], tuple(float(value) for value in conditions), float(spacing_nm)
-    )
+    flown, points = _native.fly_legs([(leg.code, dict(leg.numbers)) for leg in legs], conditions, number("spacing_nm", spacing_nm))
     segments = tuple(PathSegment(leg, kind, *start, *end, *rest) for leg, kind, start, end, rest in flown)
     columns: NDArray[np.float64] = np.array(points, dtype=float).reshape(-1, 2)
     return GroundPath(segments, columns[:, 0], columns[:, 1])
