@@ -101,6 +101,12 @@ pub enum Error {
         /// What stands in its way.
         reason: &'static str,
     },
+    /// Lines on the earth do not meet.
+    #[error("{what}; allowed: lines that meet")]
+    NoMeeting {
+        /// Which do not.
+        what: &'static str,
+    },
     /// A number that stands for none of a choice's alternatives.
     #[error("{parameter} is {code}; allowed:{allowed}")]
     UnknownChoice {
@@ -170,6 +176,7 @@ pub(crate) const RELATION_FAILURES: &[(i32, &str, &str)] = &[
     (-108, "no_crossover", "the calibrated airspeed is that Mach number at no pressure altitude"),
     (-109, "bearings_do_not_meet", "the two bearings to the station do not meet"),
     (-110, "leg_not_flown", "a leg of a procedure cannot be flown"),
+    (-111, "no_meeting", "the lines do not meet"),
 ];
 
 impl Error {
@@ -183,6 +190,7 @@ impl Error {
             Self::SlantRangeBelowHeight { .. } => -104,
             Self::LeadTooLong { .. } => -105,
             Self::UnknownChoice { .. } => -106,
+            Self::NoMeeting { .. } => -111,
             Self::LegNotFlown { .. } => -110,
             Self::LevelsNotAscending { .. } => -107,
             Self::NoCrossover { .. } => -108,

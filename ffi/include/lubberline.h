@@ -165,7 +165,7 @@
 #define LUBBER_ERROR_CONE_HALF_ANGLE (-24)
 
 /**
- * Radius out of range; allowed: above 0.0 to 1000.0 NM.
+ * Radius out of range; allowed: above 0.0 to 5000.0 NM.
  */
 #define LUBBER_ERROR_ARC_RADIUS (-25)
 
@@ -290,6 +290,16 @@
 #define LUBBER_ERROR_HOLD_TIME (-49)
 
 /**
+ * Cross-track distance out of range; allowed: from -5000.0 to 5000.0 NM.
+ */
+#define LUBBER_ERROR_CROSS_TRACK (-50)
+
+/**
+ * Along-track distance out of range; allowed: from -10000.0 to 10000.0 NM.
+ */
+#define LUBBER_ERROR_ALONG_TRACK (-51)
+
+/**
  * The course change is a reversal and has no lead.
  */
 #define LUBBER_ERROR_COURSE_REVERSAL (-101)
@@ -340,6 +350,11 @@
 #define LUBBER_ERROR_LEG_NOT_FLOWN (-110)
 
 /**
+ * The lines do not meet.
+ */
+#define LUBBER_ERROR_NO_MEETING (-111)
+
+/**
  * With the station on the right.
  */
 #define LUBBER_ARC_SENSE_CLOCKWISE 1
@@ -373,6 +388,16 @@
  * To the right, the long way round if need be.
  */
 #define LUBBER_TURN_SIDE_RIGHT 1
+
+/**
+ * From its point onward.
+ */
+#define LUBBER_COURSE_REACH_ONWARD 0
+
+/**
+ * Both ways.
+ */
+#define LUBBER_COURSE_REACH_BOTH_WAYS 1
 
 /**
  * Initial fix.
@@ -2593,7 +2618,7 @@ size_t lubber_cold_temperature_correction_exact_ft_n(size_t count,
  *
  * @param radial_deg the radial, any finite number
  * @param flown whether the radial is flown inbound or outbound: LUBBER_RADIAL_FLOWN_INBOUND, LUBBER_RADIAL_FLOWN_OUTBOUND
- * @param arc_radius_nm ground distance of the arc from the station, above 0 to 1000
+ * @param arc_radius_nm ground distance of the arc from the station, above 0 to 5000
  * @param sense which way round the station the arc is flown: LUBBER_ARC_SENSE_CLOCKWISE, LUBBER_ARC_SENSE_COUNTERCLOCKWISE
  * @param true_airspeed_kt true airspeed, above 0 to 5000
  * @param wind_from_deg where the wind blows from, against the radial's north
@@ -2687,7 +2712,7 @@ size_t lubber_arc_entry_n(size_t count,
  *
  * @param radial_deg the radial, any finite number
  * @param flown whether the radial is flown inbound or outbound: LUBBER_RADIAL_FLOWN_INBOUND, LUBBER_RADIAL_FLOWN_OUTBOUND
- * @param arc_radius_nm ground distance of the arc from the station, above 0 to 1000
+ * @param arc_radius_nm ground distance of the arc from the station, above 0 to 5000
  * @param sense which way round the station the arc is flown: LUBBER_ARC_SENSE_CLOCKWISE, LUBBER_ARC_SENSE_COUNTERCLOCKWISE
  * @param true_airspeed_kt true airspeed, above 0 to 5000
  * @param wind_from_deg where the wind blows from, against the radial's north
@@ -2772,6 +2797,862 @@ size_t lubber_arc_exit_n(size_t count,
                          double *duration_s,
                          ptrdiff_t duration_s_stride,
                          int32_t *status);
+
+/**
+ * Signed cross-track and along-track distance of a point from a course, and the point abeam, on the WGS-84 ellipsoid.
+ *
+ * Abeam, the geodesic to the point stands square to the course; found by Newton's method on its direction.
+ *
+ * @param lat_deg latitude of a point of the course, -90 to 90
+ * @param lon_deg longitude of that point, any finite number
+ * @param course_deg true course there, any finite number
+ * @param point_lat_deg latitude of the point, -90 to 90
+ * @param point_lon_deg longitude of the point, any finite number
+ * @param[out] cross_track_nm Distance across the course, positive right of it; may be NULL
+ * @param[out] along_track_nm Distance along the course to the point abeam, positive onward; may be NULL
+ * @param[out] abeam_latitude_deg Latitude of the point of the course abeam; may be NULL
+ * @param[out] abeam_longitude_deg Longitude of the point of the course abeam; may be NULL
+ * @param[out] abeam_course_deg True course there, 0 to 360; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: A tenth of a micrometre within 5 000 NM.
+ * Degenerate cases: A point on the course is at a cross-track of zero. A point a quarter of the earth away on both sides has no abeam point that means anything.
+ * Errors: A value outside its range.
+ * Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
+ * Appendix 2 Attachment C.
+ *
+ * Example: lubber_cross_track(0.0, 0.0, 90.0, 0.5, 1.0, &value, NULL, NULL, NULL, NULL) gives -29.85
+ */
+int32_t lubber_cross_track(double lat_deg,
+                           double lon_deg,
+                           double course_deg,
+                           double point_lat_deg,
+                           double point_lon_deg,
+                           double *cross_track_nm,
+                           double *along_track_nm,
+                           double *abeam_latitude_deg,
+                           double *abeam_longitude_deg,
+                           double *abeam_course_deg);
+
+/**
+ * `lubber_cross_track` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_cross_track_n(size_t count,
+                            const double *lat_deg,
+                            ptrdiff_t lat_deg_stride,
+                            const double *lon_deg,
+                            ptrdiff_t lon_deg_stride,
+                            const double *course_deg,
+                            ptrdiff_t course_deg_stride,
+                            const double *point_lat_deg,
+                            ptrdiff_t point_lat_deg_stride,
+                            const double *point_lon_deg,
+                            ptrdiff_t point_lon_deg_stride,
+                            double *cross_track_nm,
+                            ptrdiff_t cross_track_nm_stride,
+                            double *along_track_nm,
+                            ptrdiff_t along_track_nm_stride,
+                            double *abeam_latitude_deg,
+                            ptrdiff_t abeam_latitude_deg_stride,
+                            double *abeam_longitude_deg,
+                            ptrdiff_t abeam_longitude_deg_stride,
+                            double *abeam_course_deg,
+                            ptrdiff_t abeam_course_deg_stride,
+                            int32_t *status);
+
+/**
+ * Where two courses (two radials) meet on the WGS-84 ellipsoid.
+ *
+ * Extended both ways; of the two meeting points, which are all but antipodal, the one nearer to both points. Its distances along the courses
+ * say whether it lies ahead (positive) or behind.
+ *
+ * @param lat1_deg latitude of a point of the first course, -90 to 90
+ * @param lon1_deg longitude of that point, any finite number
+ * @param course1_deg true course there, any finite number
+ * @param lat2_deg latitude of a point of the second course, -90 to 90
+ * @param lon2_deg longitude of that point, any finite number
+ * @param course2_deg true course there, any finite number
+ * @param[out] latitude_deg Latitude of the point; may be NULL
+ * @param[out] longitude_deg Longitude of the point; may be NULL
+ * @param[out] along_first_nm Distance along the first course, negative behind its point; may be NULL
+ * @param[out] along_second_nm Distance along the second course, negative behind its point; may be NULL
+ * @param[out] first_course_deg True bearing of the first course there, 0 to 360; may be NULL
+ * @param[out] second_course_deg True bearing of the second course there, 0 to 360; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: A micrometre across the courses; along them that divided by the sine of their angle.
+ * Degenerate cases: Courses along one line meet everywhere.
+ * Errors: A value outside its range, or courses along one line.
+ * Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
+ * Appendix 2 Attachment C.
+ *
+ * Example: lubber_course_crossing(40.1734722222, -70.2126666667, 90.0, 42.0766111111, -68.2113055556, 187.0, NULL, NULL, &value, NULL, NULL, NULL) gives 77.961
+ */
+int32_t lubber_course_crossing(double lat1_deg,
+                               double lon1_deg,
+                               double course1_deg,
+                               double lat2_deg,
+                               double lon2_deg,
+                               double course2_deg,
+                               double *latitude_deg,
+                               double *longitude_deg,
+                               double *along_first_nm,
+                               double *along_second_nm,
+                               double *first_course_deg,
+                               double *second_course_deg);
+
+/**
+ * `lubber_course_crossing` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_course_crossing_n(size_t count,
+                                const double *lat1_deg,
+                                ptrdiff_t lat1_deg_stride,
+                                const double *lon1_deg,
+                                ptrdiff_t lon1_deg_stride,
+                                const double *course1_deg,
+                                ptrdiff_t course1_deg_stride,
+                                const double *lat2_deg,
+                                ptrdiff_t lat2_deg_stride,
+                                const double *lon2_deg,
+                                ptrdiff_t lon2_deg_stride,
+                                const double *course2_deg,
+                                ptrdiff_t course2_deg_stride,
+                                double *latitude_deg,
+                                ptrdiff_t latitude_deg_stride,
+                                double *longitude_deg,
+                                ptrdiff_t longitude_deg_stride,
+                                double *along_first_nm,
+                                ptrdiff_t along_first_nm_stride,
+                                double *along_second_nm,
+                                ptrdiff_t along_second_nm_stride,
+                                double *first_course_deg,
+                                ptrdiff_t first_course_deg_stride,
+                                double *second_course_deg,
+                                ptrdiff_t second_course_deg_stride,
+                                int32_t *status);
+
+/**
+ * Where a course (a radial) meets a circle (a DME arc) on the WGS-84 ellipsoid: both points.
+ *
+ * The course is extended both ways; the arc is the geodesic circle about its centre.
+ *
+ * @param lat_deg latitude of a point of the course, -90 to 90
+ * @param lon_deg longitude of that point, any finite number
+ * @param course_deg true course there, any finite number
+ * @param center_lat_deg latitude of the centre, -90 to 90
+ * @param center_lon_deg longitude of the centre, any finite number
+ * @param radius_nm radius of the circle, above 0 to 5000
+ * @param[out] latitude1_deg Latitude of the point farther back along the course; may be NULL
+ * @param[out] longitude1_deg Its longitude; may be NULL
+ * @param[out] along1_nm Its distance along the course, negative behind its point; may be NULL
+ * @param[out] latitude2_deg Latitude of the point farther on along the course; may be NULL
+ * @param[out] longitude2_deg Its longitude; may be NULL
+ * @param[out] along2_nm Its distance along the course, negative behind its point; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: A micrometre across; along, soft where the course only just cuts the circle.
+ * Degenerate cases: A course that touches the circle gives its point twice; a miss below a millimetre counts as touching.
+ * Errors: A value outside its range, or a course that misses the circle.
+ * Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
+ * Appendix 2 Attachment C.
+ *
+ * Example: lubber_course_arc_crossing(60.0, -10.0, 90.0, 60.0, -9.0, 12.0, NULL, NULL, &value, NULL, NULL, NULL) gives 18.131
+ */
+int32_t lubber_course_arc_crossing(double lat_deg,
+                                   double lon_deg,
+                                   double course_deg,
+                                   double center_lat_deg,
+                                   double center_lon_deg,
+                                   double radius_nm,
+                                   double *latitude1_deg,
+                                   double *longitude1_deg,
+                                   double *along1_nm,
+                                   double *latitude2_deg,
+                                   double *longitude2_deg,
+                                   double *along2_nm);
+
+/**
+ * `lubber_course_arc_crossing` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_course_arc_crossing_n(size_t count,
+                                    const double *lat_deg,
+                                    ptrdiff_t lat_deg_stride,
+                                    const double *lon_deg,
+                                    ptrdiff_t lon_deg_stride,
+                                    const double *course_deg,
+                                    ptrdiff_t course_deg_stride,
+                                    const double *center_lat_deg,
+                                    ptrdiff_t center_lat_deg_stride,
+                                    const double *center_lon_deg,
+                                    ptrdiff_t center_lon_deg_stride,
+                                    const double *radius_nm,
+                                    ptrdiff_t radius_nm_stride,
+                                    double *latitude1_deg,
+                                    ptrdiff_t latitude1_deg_stride,
+                                    double *longitude1_deg,
+                                    ptrdiff_t longitude1_deg_stride,
+                                    double *along1_nm,
+                                    ptrdiff_t along1_nm_stride,
+                                    double *latitude2_deg,
+                                    ptrdiff_t latitude2_deg_stride,
+                                    double *longitude2_deg,
+                                    ptrdiff_t longitude2_deg_stride,
+                                    double *along2_nm,
+                                    ptrdiff_t along2_nm_stride,
+                                    int32_t *status);
+
+/**
+ * Where two circles (two DME arcs) meet on the WGS-84 ellipsoid: both points.
+ *
+ * Geodesic circles about their centres; the points lie left and right of the line from the first centre to the second.
+ *
+ * @param center1_lat_deg latitude of the first centre, -90 to 90
+ * @param center1_lon_deg longitude of the first centre, any finite number
+ * @param radius1_nm radius of the first circle, above 0 to 5000
+ * @param center2_lat_deg latitude of the second centre, -90 to 90
+ * @param center2_lon_deg longitude of the second centre, any finite number
+ * @param radius2_nm radius of the second circle, above 0 to 5000
+ * @param[out] latitude1_deg Latitude of the point left of the line from the first centre to the second; may be NULL
+ * @param[out] longitude1_deg Its longitude; may be NULL
+ * @param[out] latitude2_deg Latitude of the point right of that line; may be NULL
+ * @param[out] longitude2_deg Its longitude; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: A micrometre across the circles; along, soft where they only just meet.
+ * Degenerate cases: Circles that touch give their point twice; a miss below a millimetre counts as touching.
+ * Errors: A value outside its range, circles that do not meet, or circles about one centre.
+ * Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
+ * Appendix 2 Attachment C.
+ *
+ * Example: lubber_arc_arc_crossing(0.0, 0.0, 150.0, 0.0, -4.991, 150.0, NULL, &value, NULL, NULL) gives -2.4955
+ */
+int32_t lubber_arc_arc_crossing(double center1_lat_deg,
+                                double center1_lon_deg,
+                                double radius1_nm,
+                                double center2_lat_deg,
+                                double center2_lon_deg,
+                                double radius2_nm,
+                                double *latitude1_deg,
+                                double *longitude1_deg,
+                                double *latitude2_deg,
+                                double *longitude2_deg);
+
+/**
+ * `lubber_arc_arc_crossing` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_arc_arc_crossing_n(size_t count,
+                                 const double *center1_lat_deg,
+                                 ptrdiff_t center1_lat_deg_stride,
+                                 const double *center1_lon_deg,
+                                 ptrdiff_t center1_lon_deg_stride,
+                                 const double *radius1_nm,
+                                 ptrdiff_t radius1_nm_stride,
+                                 const double *center2_lat_deg,
+                                 ptrdiff_t center2_lat_deg_stride,
+                                 const double *center2_lon_deg,
+                                 ptrdiff_t center2_lon_deg_stride,
+                                 const double *radius2_nm,
+                                 ptrdiff_t radius2_nm_stride,
+                                 double *latitude1_deg,
+                                 ptrdiff_t latitude1_deg_stride,
+                                 double *longitude1_deg,
+                                 ptrdiff_t longitude1_deg_stride,
+                                 double *latitude2_deg,
+                                 ptrdiff_t latitude2_deg_stride,
+                                 double *longitude2_deg,
+                                 ptrdiff_t longitude2_deg_stride,
+                                 int32_t *status);
+
+/**
+ * The tangents from a point to a circle (a DME arc) on the WGS-84 ellipsoid: both contacts.
+ *
+ * At the contact the geodesic from the point stands square to the radius.
+ *
+ * @param point_lat_deg latitude of the point, -90 to 90
+ * @param point_lon_deg longitude of the point, any finite number
+ * @param center_lat_deg latitude of the centre, -90 to 90
+ * @param center_lon_deg longitude of the centre, any finite number
+ * @param radius_nm radius of the circle, above 0 to 5000
+ * @param[out] latitude1_deg Latitude of the contact left of the line to the centre; may be NULL
+ * @param[out] longitude1_deg Its longitude; may be NULL
+ * @param[out] course1_deg True course of the tangent there, onward, 0 to 360; may be NULL
+ * @param[out] latitude2_deg Latitude of the contact right of the line to the centre; may be NULL
+ * @param[out] longitude2_deg Its longitude; may be NULL
+ * @param[out] course2_deg True course of the tangent there, onward, 0 to 360; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: A micrometre off the circle; the contact is soft along it.
+ * Degenerate cases: A point on the circle is its own contact, twice.
+ * Errors: A value outside its range, or a point inside the circle.
+ * Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
+ * Appendix 2 Attachment C.
+ *
+ * Example: lubber_arc_tangents(40.0766111111, -67.2096388889, 40.1734722222, -70.2126666667, 100.0, &value, NULL, NULL, NULL, NULL, NULL) gives 38.9808
+ */
+int32_t lubber_arc_tangents(double point_lat_deg,
+                            double point_lon_deg,
+                            double center_lat_deg,
+                            double center_lon_deg,
+                            double radius_nm,
+                            double *latitude1_deg,
+                            double *longitude1_deg,
+                            double *course1_deg,
+                            double *latitude2_deg,
+                            double *longitude2_deg,
+                            double *course2_deg);
+
+/**
+ * `lubber_arc_tangents` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_arc_tangents_n(size_t count,
+                             const double *point_lat_deg,
+                             ptrdiff_t point_lat_deg_stride,
+                             const double *point_lon_deg,
+                             ptrdiff_t point_lon_deg_stride,
+                             const double *center_lat_deg,
+                             ptrdiff_t center_lat_deg_stride,
+                             const double *center_lon_deg,
+                             ptrdiff_t center_lon_deg_stride,
+                             const double *radius_nm,
+                             ptrdiff_t radius_nm_stride,
+                             double *latitude1_deg,
+                             ptrdiff_t latitude1_deg_stride,
+                             double *longitude1_deg,
+                             ptrdiff_t longitude1_deg_stride,
+                             double *course1_deg,
+                             ptrdiff_t course1_deg_stride,
+                             double *latitude2_deg,
+                             ptrdiff_t latitude2_deg_stride,
+                             double *longitude2_deg,
+                             ptrdiff_t longitude2_deg_stride,
+                             double *course2_deg,
+                             ptrdiff_t course2_deg_stride,
+                             int32_t *status);
+
+/**
+ * The turn of fixed radius that leads from one course onto another on the WGS-84 ellipsoid.
+ *
+ * The short way by the directions of the courses where they meet; its centre is at the radius from both.
+ *
+ * @param lat1_deg latitude of a point of the first course, -90 to 90
+ * @param lon1_deg longitude of that point, any finite number
+ * @param course1_deg true course there, any finite number
+ * @param lat2_deg latitude of a point of the second course, -90 to 90
+ * @param lon2_deg longitude of that point, any finite number
+ * @param course2_deg true course there, any finite number
+ * @param radius_nm radius of the turn, above 0 to 5000
+ * @param[out] center_latitude_deg Latitude of the centre; may be NULL
+ * @param[out] center_longitude_deg Longitude of the centre; may be NULL
+ * @param[out] begin_latitude_deg Latitude where the turn leaves the first course; may be NULL
+ * @param[out] begin_longitude_deg Its longitude; may be NULL
+ * @param[out] end_latitude_deg Latitude where it joins the second course; may be NULL
+ * @param[out] end_longitude_deg Its longitude; may be NULL
+ * @param[out] begin_bearing_deg Bearing of its beginning from the centre, 0 to 360; may be NULL
+ * @param[out] end_bearing_deg Bearing of its end from the centre, 0 to 360; may be NULL
+ * @param[out] length_nm Length of the arc; may be NULL
+ * @param[out] side 1 for a turn to the right, -1 to the left; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: A micrometre across the courses; the contacts are soft along them.
+ * Degenerate cases: None in the range.
+ * Errors: A value outside its range, or courses along one line or all but reciprocal.
+ * Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
+ * Appendix 2 Attachment C.
+ *
+ * Example: lubber_tangent_turn(40.1734722222, -70.2126666667, 90.0, 42.0766111111, -68.2096388889, 7.0, 75.0, &value, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL) gives 41.4240
+ */
+int32_t lubber_tangent_turn(double lat1_deg,
+                            double lon1_deg,
+                            double course1_deg,
+                            double lat2_deg,
+                            double lon2_deg,
+                            double course2_deg,
+                            double radius_nm,
+                            double *center_latitude_deg,
+                            double *center_longitude_deg,
+                            double *begin_latitude_deg,
+                            double *begin_longitude_deg,
+                            double *end_latitude_deg,
+                            double *end_longitude_deg,
+                            double *begin_bearing_deg,
+                            double *end_bearing_deg,
+                            double *length_nm,
+                            double *side);
+
+/**
+ * `lubber_tangent_turn` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_tangent_turn_n(size_t count,
+                             const double *lat1_deg,
+                             ptrdiff_t lat1_deg_stride,
+                             const double *lon1_deg,
+                             ptrdiff_t lon1_deg_stride,
+                             const double *course1_deg,
+                             ptrdiff_t course1_deg_stride,
+                             const double *lat2_deg,
+                             ptrdiff_t lat2_deg_stride,
+                             const double *lon2_deg,
+                             ptrdiff_t lon2_deg_stride,
+                             const double *course2_deg,
+                             ptrdiff_t course2_deg_stride,
+                             const double *radius_nm,
+                             ptrdiff_t radius_nm_stride,
+                             double *center_latitude_deg,
+                             ptrdiff_t center_latitude_deg_stride,
+                             double *center_longitude_deg,
+                             ptrdiff_t center_longitude_deg_stride,
+                             double *begin_latitude_deg,
+                             ptrdiff_t begin_latitude_deg_stride,
+                             double *begin_longitude_deg,
+                             ptrdiff_t begin_longitude_deg_stride,
+                             double *end_latitude_deg,
+                             ptrdiff_t end_latitude_deg_stride,
+                             double *end_longitude_deg,
+                             ptrdiff_t end_longitude_deg_stride,
+                             double *begin_bearing_deg,
+                             ptrdiff_t begin_bearing_deg_stride,
+                             double *end_bearing_deg,
+                             ptrdiff_t end_bearing_deg_stride,
+                             double *length_nm,
+                             ptrdiff_t length_nm_stride,
+                             double *side,
+                             ptrdiff_t side_stride,
+                             int32_t *status);
+
+/**
+ * Length of an arc of a circle on the WGS-84 ellipsoid.
+ *
+ * The integral of the reduced length of the geodesics from the centre over their azimuth; in the plane `r sweep`.
+ *
+ * @param center_lat_deg latitude of the centre, -90 to 90
+ * @param center_lon_deg longitude of the centre, any finite number
+ * @param radius_nm radius of the circle, above 0 to 5000
+ * @param start_bearing_deg bearing of the arc's beginning from the centre, any finite number
+ * @param sweep_deg angle of the arc at the centre, clockwise positive, -360 to 360
+ * @param[out] arc_length_nm the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: A micrometre.
+ * Degenerate cases: A sweep of zero has no length.
+ * Errors: A value outside its range.
+ * Source: C. F. F. Karney, Algorithms for geodesics, Journal of Geodesy 87 (2013), section 3; derived. Checked against FAA Order 8260.54A.
+ *
+ * Example: lubber_arc_length_nm(38.2236388889, -77.9065, 5.0, 91.0, 135.0, &value) gives 11.780968
+ */
+int32_t lubber_arc_length_nm(double center_lat_deg,
+                             double center_lon_deg,
+                             double radius_nm,
+                             double start_bearing_deg,
+                             double sweep_deg,
+                             double *arc_length_nm);
+
+/**
+ * `lubber_arc_length_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_arc_length_nm_n(size_t count,
+                              const double *center_lat_deg,
+                              ptrdiff_t center_lat_deg_stride,
+                              const double *center_lon_deg,
+                              ptrdiff_t center_lon_deg_stride,
+                              const double *radius_nm,
+                              ptrdiff_t radius_nm_stride,
+                              const double *start_bearing_deg,
+                              ptrdiff_t start_bearing_deg_stride,
+                              const double *sweep_deg,
+                              ptrdiff_t sweep_deg_stride,
+                              double *arc_length_nm,
+                              ptrdiff_t arc_length_nm_stride,
+                              int32_t *status);
+
+/**
+ * Whether a point lies on a course: 1 if it does, 0 if not.
+ *
+ * Within the tolerance across it, and for a course that reaches onward also behind its point.
+ *
+ * @param lat_deg latitude of a point of the course, -90 to 90
+ * @param lon_deg longitude of that point, any finite number
+ * @param course_deg true course there, any finite number
+ * @param reach how far the course reaches: LUBBER_COURSE_REACH_ONWARD, LUBBER_COURSE_REACH_BOTH_WAYS
+ * @param point_lat_deg latitude of the point, -90 to 90
+ * @param point_lon_deg longitude of the point, any finite number
+ * @param tolerance_nm how far across the course still counts, 0 to 10 900
+ * @param[out] on_course the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: As `cross_track`.
+ * Degenerate cases: The course's own point lies on it.
+ * Errors: A value outside its range.
+ * Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
+ * Appendix 2 Attachment C.
+ *
+ * Example: lubber_on_course(0.0, 0.0, 90.0, LUBBER_COURSE_REACH_ONWARD, 0.0, 5.0, 0.0001, &value) gives 1
+ */
+int32_t lubber_on_course(double lat_deg,
+                         double lon_deg,
+                         double course_deg,
+                         int32_t reach,
+                         double point_lat_deg,
+                         double point_lon_deg,
+                         double tolerance_nm,
+                         double *on_course);
+
+/**
+ * `lubber_on_course` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * `reach` is one code for all points: how far the course reaches: LUBBER_COURSE_REACH_ONWARD, LUBBER_COURSE_REACH_BOTH_WAYS
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_on_course_n(size_t count,
+                          const double *lat_deg,
+                          ptrdiff_t lat_deg_stride,
+                          const double *lon_deg,
+                          ptrdiff_t lon_deg_stride,
+                          const double *course_deg,
+                          ptrdiff_t course_deg_stride,
+                          int32_t reach,
+                          const double *point_lat_deg,
+                          ptrdiff_t point_lat_deg_stride,
+                          const double *point_lon_deg,
+                          ptrdiff_t point_lon_deg_stride,
+                          const double *tolerance_nm,
+                          ptrdiff_t tolerance_nm_stride,
+                          double *on_course,
+                          ptrdiff_t on_course_stride,
+                          int32_t *status);
+
+/**
+ * Whether a point lies on the geodesic between two points: 1 if it does, 0 if not.
+ *
+ * Within the tolerance across it and beyond its ends.
+ *
+ * @param lat1_deg latitude of the beginning, -90 to 90
+ * @param lon1_deg longitude of the beginning, any finite number
+ * @param lat2_deg latitude of the end, -90 to 90
+ * @param lon2_deg longitude of the end, any finite number
+ * @param point_lat_deg latitude of the point, -90 to 90
+ * @param point_lon_deg longitude of the point, any finite number
+ * @param tolerance_nm how far from it still counts, 0 to 10 900
+ * @param[out] on_leg the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: As `cross_track`.
+ * Degenerate cases: Between coincident points only the point itself lies.
+ * Errors: A value outside its range.
+ * Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
+ * Appendix 2 Attachment C.
+ *
+ * Example: lubber_on_leg(0.0, 0.0, 0.0, 6.0, 0.0, 7.0, 0.0001, &value) gives 0
+ */
+int32_t lubber_on_leg(double lat1_deg,
+                      double lon1_deg,
+                      double lat2_deg,
+                      double lon2_deg,
+                      double point_lat_deg,
+                      double point_lon_deg,
+                      double tolerance_nm,
+                      double *on_leg);
+
+/**
+ * `lubber_on_leg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_on_leg_n(size_t count,
+                       const double *lat1_deg,
+                       ptrdiff_t lat1_deg_stride,
+                       const double *lon1_deg,
+                       ptrdiff_t lon1_deg_stride,
+                       const double *lat2_deg,
+                       ptrdiff_t lat2_deg_stride,
+                       const double *lon2_deg,
+                       ptrdiff_t lon2_deg_stride,
+                       const double *point_lat_deg,
+                       ptrdiff_t point_lat_deg_stride,
+                       const double *point_lon_deg,
+                       ptrdiff_t point_lon_deg_stride,
+                       const double *tolerance_nm,
+                       ptrdiff_t tolerance_nm_stride,
+                       double *on_leg,
+                       ptrdiff_t on_leg_stride,
+                       int32_t *status);
+
+/**
+ * Whether a point lies on an arc of a circle: 1 if it does, 0 if not.
+ *
+ * Within the tolerance off the circle, and between the bearings of the arc's ends, which belong to it.
+ *
+ * @param center_lat_deg latitude of the centre, -90 to 90
+ * @param center_lon_deg longitude of the centre, any finite number
+ * @param radius_nm radius of the circle, above 0 to 5000
+ * @param start_bearing_deg bearing of the arc's beginning from the centre, any finite number
+ * @param end_bearing_deg bearing of the arc's end from the centre, any finite number
+ * @param sense which way round the arc goes: LUBBER_ARC_SENSE_CLOCKWISE, LUBBER_ARC_SENSE_COUNTERCLOCKWISE
+ * @param point_lat_deg latitude of the point, -90 to 90
+ * @param point_lon_deg longitude of the point, any finite number
+ * @param tolerance_nm how far off the circle still counts, 0 to 10 900
+ * @param[out] on_arc the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: 15 nanometres off the circle.
+ * Degenerate cases: Equal bearings are the whole circle.
+ * Errors: A value outside its range.
+ * Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
+ * Appendix 2 Attachment C.
+ *
+ * Example: lubber_on_arc(0.0, 0.0, 60.0, 0.0, 180.0, LUBBER_ARC_SENSE_CLOCKWISE, 0.0, 0.998204, 0.001, &value) gives 1
+ */
+int32_t lubber_on_arc(double center_lat_deg,
+                      double center_lon_deg,
+                      double radius_nm,
+                      double start_bearing_deg,
+                      double end_bearing_deg,
+                      int32_t sense,
+                      double point_lat_deg,
+                      double point_lon_deg,
+                      double tolerance_nm,
+                      double *on_arc);
+
+/**
+ * `lubber_on_arc` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * `sense` is one code for all points: which way round the arc goes: LUBBER_ARC_SENSE_CLOCKWISE, LUBBER_ARC_SENSE_COUNTERCLOCKWISE
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_on_arc_n(size_t count,
+                       const double *center_lat_deg,
+                       ptrdiff_t center_lat_deg_stride,
+                       const double *center_lon_deg,
+                       ptrdiff_t center_lon_deg_stride,
+                       const double *radius_nm,
+                       ptrdiff_t radius_nm_stride,
+                       const double *start_bearing_deg,
+                       ptrdiff_t start_bearing_deg_stride,
+                       const double *end_bearing_deg,
+                       ptrdiff_t end_bearing_deg_stride,
+                       int32_t sense,
+                       const double *point_lat_deg,
+                       ptrdiff_t point_lat_deg_stride,
+                       const double *point_lon_deg,
+                       ptrdiff_t point_lon_deg_stride,
+                       const double *tolerance_nm,
+                       ptrdiff_t tolerance_nm_stride,
+                       double *on_arc,
+                       ptrdiff_t on_arc_stride,
+                       int32_t *status);
+
+/**
+ * How far a circle reaches along a course on the WGS-84 ellipsoid: its points whose tangents stand square to the course, and the points abeam.
+ *
+ * Farthest on along the course, then farthest back.
+ *
+ * @param lat_deg latitude of a point of the course, -90 to 90
+ * @param lon_deg longitude of that point, any finite number
+ * @param course_deg true course there, any finite number
+ * @param center_lat_deg latitude of the centre, -90 to 90
+ * @param center_lon_deg longitude of the centre, any finite number
+ * @param radius_nm radius of the circle, above 0 to 5000
+ * @param[out] latitude1_deg Latitude of the point of the circle farthest on along the course; may be NULL
+ * @param[out] longitude1_deg Its longitude; may be NULL
+ * @param[out] abeam1_latitude_deg Latitude of the point of the course abeam of it; may be NULL
+ * @param[out] abeam1_longitude_deg Its longitude; may be NULL
+ * @param[out] latitude2_deg Latitude of the point of the circle farthest back along the course; may be NULL
+ * @param[out] longitude2_deg Its longitude; may be NULL
+ * @param[out] abeam2_latitude_deg Latitude of the point of the course abeam of it; may be NULL
+ * @param[out] abeam2_longitude_deg Its longitude; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: A micrometre off the circle; soft along it.
+ * Degenerate cases: The course may miss, touch or cut the circle.
+ * Errors: A value outside its range.
+ * Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
+ * Appendix 2 Attachment C.
+ *
+ * Example: lubber_arc_extent(40.0766111111, -65.2113055556, 350.0, 40.1734722222, -70.2126666667, 50.0, &value, NULL, NULL, NULL, NULL, NULL, NULL, NULL) gives 40.9847
+ */
+int32_t lubber_arc_extent(double lat_deg,
+                          double lon_deg,
+                          double course_deg,
+                          double center_lat_deg,
+                          double center_lon_deg,
+                          double radius_nm,
+                          double *latitude1_deg,
+                          double *longitude1_deg,
+                          double *abeam1_latitude_deg,
+                          double *abeam1_longitude_deg,
+                          double *latitude2_deg,
+                          double *longitude2_deg,
+                          double *abeam2_latitude_deg,
+                          double *abeam2_longitude_deg);
+
+/**
+ * `lubber_arc_extent` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_arc_extent_n(size_t count,
+                           const double *lat_deg,
+                           ptrdiff_t lat_deg_stride,
+                           const double *lon_deg,
+                           ptrdiff_t lon_deg_stride,
+                           const double *course_deg,
+                           ptrdiff_t course_deg_stride,
+                           const double *center_lat_deg,
+                           ptrdiff_t center_lat_deg_stride,
+                           const double *center_lon_deg,
+                           ptrdiff_t center_lon_deg_stride,
+                           const double *radius_nm,
+                           ptrdiff_t radius_nm_stride,
+                           double *latitude1_deg,
+                           ptrdiff_t latitude1_deg_stride,
+                           double *longitude1_deg,
+                           ptrdiff_t longitude1_deg_stride,
+                           double *abeam1_latitude_deg,
+                           ptrdiff_t abeam1_latitude_deg_stride,
+                           double *abeam1_longitude_deg,
+                           ptrdiff_t abeam1_longitude_deg_stride,
+                           double *latitude2_deg,
+                           ptrdiff_t latitude2_deg_stride,
+                           double *longitude2_deg,
+                           ptrdiff_t longitude2_deg_stride,
+                           double *abeam2_latitude_deg,
+                           ptrdiff_t abeam2_latitude_deg_stride,
+                           double *abeam2_longitude_deg,
+                           ptrdiff_t abeam2_longitude_deg_stride,
+                           int32_t *status);
+
+/**
+ * The point of the line at a constant distance beside a course, abeam of a place along the course.
+ *
+ * Square to the course at that place, by the distance, on the WGS-84 ellipsoid. The line is no geodesic itself.
+ *
+ * @param lat_deg latitude of a point of the course, -90 to 90
+ * @param lon_deg longitude of that point, any finite number
+ * @param course_deg true course there, any finite number
+ * @param offset_nm distance of the line from the course, right positive, -5000 to 5000
+ * @param along_nm distance along the course from its point, negative behind, -10 000 to 10 000
+ * @param[out] latitude_deg Its latitude; may be NULL
+ * @param[out] longitude_deg Its longitude; may be NULL
+ * @param[out] direction_deg Direction of the offset line there, 0 to 360; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: 15 nanometres.
+ * Degenerate cases: An offset of zero is the course itself.
+ * Errors: A value outside its range.
+ * Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55.
+ *
+ * Example: lubber_offset_point(0.0, 0.0, 90.0, -60.0, 0.0, &value, NULL, NULL) gives 1.0049
+ */
+int32_t lubber_offset_point(double lat_deg,
+                            double lon_deg,
+                            double course_deg,
+                            double offset_nm,
+                            double along_nm,
+                            double *latitude_deg,
+                            double *longitude_deg,
+                            double *direction_deg);
+
+/**
+ * `lubber_offset_point` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_offset_point_n(size_t count,
+                             const double *lat_deg,
+                             ptrdiff_t lat_deg_stride,
+                             const double *lon_deg,
+                             ptrdiff_t lon_deg_stride,
+                             const double *course_deg,
+                             ptrdiff_t course_deg_stride,
+                             const double *offset_nm,
+                             ptrdiff_t offset_nm_stride,
+                             const double *along_nm,
+                             ptrdiff_t along_nm_stride,
+                             double *latitude_deg,
+                             ptrdiff_t latitude_deg_stride,
+                             double *longitude_deg,
+                             ptrdiff_t longitude_deg_stride,
+                             double *direction_deg,
+                             ptrdiff_t direction_deg_stride,
+                             int32_t *status);
+
+/**
+ * Where the line at a constant distance beside a course meets another course, on the WGS-84 ellipsoid.
+ *
+ * Looked for within 1 000 NM of the meeting of the two courses along the first; the meeting nearest to it.
+ *
+ * @param lat1_deg latitude of a point of the first course, -90 to 90
+ * @param lon1_deg longitude of that point, any finite number
+ * @param course1_deg true course there, any finite number
+ * @param offset_nm distance of the line from the first course, right positive, -5000 to 5000
+ * @param lat2_deg latitude of a point of the second course, -90 to 90
+ * @param lon2_deg longitude of that point, any finite number
+ * @param course2_deg true course there, any finite number
+ * @param[out] latitude_deg Latitude of the point; may be NULL
+ * @param[out] longitude_deg Longitude of the point; may be NULL
+ * @param[out] along_first_nm Distance along the course that the line runs beside, negative behind its point; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: A micrometre across the second course.
+ * Degenerate cases: An offset of zero is the meeting of the courses themselves.
+ * Errors: A value outside its range, courses along one line, or no meeting within 1 000 NM.
+ * Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid.
+ *
+ * Example: lubber_offset_course_crossing(0.0, 0.0, 90.0, -60.0, 0.0, 3.0, 0.0, &value, NULL, NULL) gives 1.0049
+ */
+int32_t lubber_offset_course_crossing(double lat1_deg,
+                                      double lon1_deg,
+                                      double course1_deg,
+                                      double offset_nm,
+                                      double lat2_deg,
+                                      double lon2_deg,
+                                      double course2_deg,
+                                      double *latitude_deg,
+                                      double *longitude_deg,
+                                      double *along_first_nm);
+
+/**
+ * `lubber_offset_course_crossing` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_offset_course_crossing_n(size_t count,
+                                       const double *lat1_deg,
+                                       ptrdiff_t lat1_deg_stride,
+                                       const double *lon1_deg,
+                                       ptrdiff_t lon1_deg_stride,
+                                       const double *course1_deg,
+                                       ptrdiff_t course1_deg_stride,
+                                       const double *offset_nm,
+                                       ptrdiff_t offset_nm_stride,
+                                       const double *lat2_deg,
+                                       ptrdiff_t lat2_deg_stride,
+                                       const double *lon2_deg,
+                                       ptrdiff_t lon2_deg_stride,
+                                       const double *course2_deg,
+                                       ptrdiff_t course2_deg_stride,
+                                       double *latitude_deg,
+                                       ptrdiff_t latitude_deg_stride,
+                                       double *longitude_deg,
+                                       ptrdiff_t longitude_deg_stride,
+                                       double *along_first_nm,
+                                       ptrdiff_t along_first_nm_stride,
+                                       int32_t *status);
 
 /**
  * The shortest line between two points on the WGS-84 ellipsoid: its length and its bearings.
@@ -3217,7 +4098,7 @@ size_t lubber_dme_at_roll_in_nm_n(size_t count,
  *
  * `r tan(change / 2)`.
  *
- * @param turn_radius_nm radius of the turn, above 0 to 1000
+ * @param turn_radius_nm radius of the turn, above 0 to 5000
  * @param course_change_deg change of course, either way, reduced to half a circle
  * @param[out] turn_anticipation_nm the result; may be NULL
  * @return LUBBER_OK, or a negative status with every output NaN
@@ -3250,8 +4131,8 @@ size_t lubber_turn_anticipation_nm_n(size_t count,
  *
  * `sqrt(D^2 + 2 D r)` with D the radius of the arc and r that of the turn, in still air with an instant roll.
  *
- * @param arc_radius_nm ground distance of the arc from the station, above 0 to 1000
- * @param turn_radius_nm radius of the turn, above 0 to 1000
+ * @param arc_radius_nm ground distance of the arc from the station, above 0 to 5000
+ * @param turn_radius_nm radius of the turn, above 0 to 5000
  * @param[out] arc_entry_inbound_nm the result; may be NULL
  * @return LUBBER_OK, or a negative status with every output NaN
  *
@@ -3283,8 +4164,8 @@ size_t lubber_arc_entry_inbound_nm_n(size_t count,
  *
  * `sqrt(D^2 - 2 D r)` with D the radius of the arc and r that of the turn, in still air with an instant roll.
  *
- * @param arc_radius_nm ground distance of the arc from the station, above 0 to 1000
- * @param turn_radius_nm radius of the turn, above 0 to 1000
+ * @param arc_radius_nm ground distance of the arc from the station, above 0 to 5000
+ * @param turn_radius_nm radius of the turn, above 0 to 5000
  * @param[out] arc_entry_outbound_nm the result; may be NULL
  * @return LUBBER_OK, or a negative status with every output NaN
  *
@@ -3316,8 +4197,8 @@ size_t lubber_arc_entry_outbound_nm_n(size_t count,
  *
  * `asin(r / (D - r))` with D the radius of the arc and r that of the turn, in still air with an instant roll.
  *
- * @param arc_radius_nm ground distance of the arc from the station, above 0 to 1000
- * @param turn_radius_nm radius of the turn, above 0 to 1000
+ * @param arc_radius_nm ground distance of the arc from the station, above 0 to 5000
+ * @param turn_radius_nm radius of the turn, above 0 to 5000
  * @param[out] lead_radial_inbound_deg the result; may be NULL
  * @return LUBBER_OK, or a negative status with every output NaN
  *
@@ -3349,8 +4230,8 @@ size_t lubber_lead_radial_inbound_deg_n(size_t count,
  *
  * `asin(r / (D + r))` with D the radius of the arc and r that of the turn, in still air with an instant roll.
  *
- * @param arc_radius_nm ground distance of the arc from the station, above 0 to 1000
- * @param turn_radius_nm radius of the turn, above 0 to 1000
+ * @param arc_radius_nm ground distance of the arc from the station, above 0 to 5000
+ * @param turn_radius_nm radius of the turn, above 0 to 5000
  * @param[out] lead_radial_outbound_deg the result; may be NULL
  * @return LUBBER_OK, or a negative status with every output NaN
  *
@@ -3593,7 +4474,7 @@ size_t lubber_rule_turn_radius_nm_n(size_t count,
  *
  * `60 / D`; the exact divisor is 57.3.
  *
- * @param arc_radius_nm distance of the arc from the station, above 0 to 1000
+ * @param arc_radius_nm distance of the arc from the station, above 0 to 5000
  * @param[out] rule_radials_per_mile the result; may be NULL
  * @return LUBBER_OK, or a negative status with every output NaN
  *
@@ -3623,8 +4504,8 @@ size_t lubber_rule_radials_per_mile_n(size_t count,
  *
  * `(60 / D) r`, times (90 ± lead) / 90 (`proportion`), or a third more inbound and less outbound inside 10 NM (`third`).
  *
- * @param arc_radius_nm distance of the arc from the station, above 0 to 1000
- * @param turn_radius_nm radius of the turn, above 0 to 1000
+ * @param arc_radius_nm distance of the arc from the station, above 0 to 5000
+ * @param turn_radius_nm radius of the turn, above 0 to 5000
  * @param flown whether the radial is flown inbound or outbound: LUBBER_RADIAL_FLOWN_INBOUND, LUBBER_RADIAL_FLOWN_OUTBOUND
  * @param rule which correction: LUBBER_ARC_LEAD_RULE_PLAIN, LUBBER_ARC_LEAD_RULE_PROPORTION, LUBBER_ARC_LEAD_RULE_THIRD
  * @param[out] rule_lead_radials_deg the result; may be NULL
@@ -4105,7 +4986,7 @@ size_t lubber_bank_for_rate_deg_n(size_t count,
  * `atan(V^2 / (g r))` with standard gravity.
  *
  * @param true_airspeed_kt true airspeed, above 0 to 5000
- * @param turn_radius_nm radius of the turn, above 0 to 1000
+ * @param turn_radius_nm radius of the turn, above 0 to 5000
  * @param[out] bank_for_radius_deg the result; may be NULL
  * @return LUBBER_OK, or a negative status with every output NaN
  *

@@ -65,7 +65,7 @@ pub const LUBBER_ERROR_TEMPERATURE: i32 = -22;
 pub const LUBBER_ERROR_STATIC_PRESSURE: i32 = -23;
 /// Cone half-angle out of range; allowed: above 0.0 below 90.0 deg.
 pub const LUBBER_ERROR_CONE_HALF_ANGLE: i32 = -24;
-/// Radius out of range; allowed: above 0.0 to 1000.0 NM.
+/// Radius out of range; allowed: above 0.0 to 5000.0 NM.
 pub const LUBBER_ERROR_ARC_RADIUS: i32 = -25;
 /// Intercept angle out of range; allowed: above 0.0 to 90.0 deg.
 pub const LUBBER_ERROR_INTERCEPT_ANGLE: i32 = -26;
@@ -115,6 +115,10 @@ pub const LUBBER_ERROR_SPHERE_RADIUS: i32 = -47;
 pub const LUBBER_ERROR_VERTICAL_SPEED: i32 = -48;
 /// Time outbound out of range; allowed: from 0.0 to 3600.0 s.
 pub const LUBBER_ERROR_HOLD_TIME: i32 = -49;
+/// Cross-track distance out of range; allowed: from -5000.0 to 5000.0 NM.
+pub const LUBBER_ERROR_CROSS_TRACK: i32 = -50;
+/// Along-track distance out of range; allowed: from -10000.0 to 10000.0 NM.
+pub const LUBBER_ERROR_ALONG_TRACK: i32 = -51;
 /// The course change is a reversal and has no lead.
 pub const LUBBER_ERROR_COURSE_REVERSAL: i32 = -101;
 /// The airspeed cannot hold the course against the wind.
@@ -135,6 +139,8 @@ pub const LUBBER_ERROR_NO_CROSSOVER: i32 = -108;
 pub const LUBBER_ERROR_BEARINGS_DO_NOT_MEET: i32 = -109;
 /// A leg of a procedure cannot be flown.
 pub const LUBBER_ERROR_LEG_NOT_FLOWN: i32 = -110;
+/// The lines do not meet.
+pub const LUBBER_ERROR_NO_MEETING: i32 = -111;
 /// With the station on the right.
 pub const LUBBER_ARC_SENSE_CLOCKWISE: i32 = 1;
 /// With the station on the left.
@@ -149,6 +155,10 @@ pub const LUBBER_TURN_SIDE_SHORTEST: i32 = 0;
 pub const LUBBER_TURN_SIDE_LEFT: i32 = -1;
 /// To the right, the long way round if need be.
 pub const LUBBER_TURN_SIDE_RIGHT: i32 = 1;
+/// From its point onward.
+pub const LUBBER_COURSE_REACH_ONWARD: i32 = 0;
+/// Both ways.
+pub const LUBBER_COURSE_REACH_BOTH_WAYS: i32 = 1;
 /// Initial fix.
 pub const LUBBER_LEG_CODE_INITIAL_FIX: i32 = 1;
 /// Track to a fix.
@@ -267,7 +277,7 @@ pub extern "C" fn lubber_status_text(status: i32) -> *const c_char {
         -22 => c"temperature out of range; allowed: from -200.0 to 200.0 degC",
         -23 => c"static pressure out of range; allowed: above 0.0 to 2000.0 hPa",
         -24 => c"cone half-angle out of range; allowed: above 0.0 below 90.0 deg",
-        -25 => c"radius out of range; allowed: above 0.0 to 1000.0 NM",
+        -25 => c"radius out of range; allowed: above 0.0 to 5000.0 NM",
         -26 => c"intercept angle out of range; allowed: above 0.0 to 90.0 deg",
         -27 => c"load factor out of range; allowed: above 1.0 to 100.0",
         -28 => c"geopotential altitude out of range; allowed: from -16513.1 to 392472.6 ft",
@@ -292,6 +302,8 @@ pub extern "C" fn lubber_status_text(status: i32) -> *const c_char {
         -47 => c"radius of the sphere out of range; allowed: from 1.0 to 100000.0 NM",
         -48 => c"vertical speed out of range; allowed: from -30000.0 to 30000.0 ft/min",
         -49 => c"time outbound out of range; allowed: from 0.0 to 3600.0 s",
+        -50 => c"cross-track distance out of range; allowed: from -5000.0 to 5000.0 NM",
+        -51 => c"along-track distance out of range; allowed: from -10000.0 to 10000.0 NM",
         -101 => c"the course change is a reversal and has no lead",
         -102 => c"the airspeed cannot hold the course against the wind",
         -103 => c"the turn does not fit between the radial and the arc",
@@ -302,6 +314,7 @@ pub extern "C" fn lubber_status_text(status: i32) -> *const c_char {
         -108 => c"the calibrated airspeed is that Mach number at no pressure altitude",
         -109 => c"the two bearings to the station do not meet",
         -110 => c"a leg of a procedure cannot be flown",
+        -111 => c"the lines do not meet",
         _ => c"unknown status",
     };
     text.as_ptr()
@@ -2702,7 +2715,7 @@ pub unsafe extern "C" fn lubber_cold_temperature_correction_exact_ft_n(
 ///
 /// @param radial_deg the radial, any finite number
 /// @param flown whether the radial is flown inbound or outbound: LUBBER_RADIAL_FLOWN_INBOUND, LUBBER_RADIAL_FLOWN_OUTBOUND
-/// @param arc_radius_nm ground distance of the arc from the station, above 0 to 1000
+/// @param arc_radius_nm ground distance of the arc from the station, above 0 to 5000
 /// @param sense which way round the station the arc is flown: LUBBER_ARC_SENSE_CLOCKWISE, LUBBER_ARC_SENSE_COUNTERCLOCKWISE
 /// @param true_airspeed_kt true airspeed, above 0 to 5000
 /// @param wind_from_deg where the wind blows from, against the radial's north
@@ -2817,7 +2830,7 @@ pub unsafe extern "C" fn lubber_arc_entry_n(
 ///
 /// @param radial_deg the radial, any finite number
 /// @param flown whether the radial is flown inbound or outbound: LUBBER_RADIAL_FLOWN_INBOUND, LUBBER_RADIAL_FLOWN_OUTBOUND
-/// @param arc_radius_nm ground distance of the arc from the station, above 0 to 1000
+/// @param arc_radius_nm ground distance of the arc from the station, above 0 to 5000
 /// @param sense which way round the station the arc is flown: LUBBER_ARC_SENSE_CLOCKWISE, LUBBER_ARC_SENSE_COUNTERCLOCKWISE
 /// @param true_airspeed_kt true airspeed, above 0 to 5000
 /// @param wind_from_deg where the wind blows from, against the radial's north
@@ -2923,6 +2936,1078 @@ pub unsafe extern "C" fn lubber_arc_exit_n(
     let (inputs, outputs) = ([Array::input(radial_deg, radial_deg_stride), Array::input(&raw const flown, 0), Array::input(arc_radius_nm, arc_radius_nm_stride), Array::input(&raw const sense, 0), Array::input(true_airspeed_kt, true_airspeed_kt_stride), Array::input(wind_from_deg, wind_from_deg_stride), Array::input(wind_speed_kt, wind_speed_kt_stride), Array::input(bank_limit_deg, bank_limit_deg_stride), Array::input(turn_rate_limit_deg_per_s, turn_rate_limit_deg_per_s_stride), Array::input(roll_rate_deg_per_s, roll_rate_deg_per_s_stride)], [Array::output(radial_at_roll_in_deg, radial_at_roll_in_deg_stride), Array::output(distance_at_roll_in_nm, distance_at_roll_in_nm_stride), Array::output(radial_at_roll_out_deg, radial_at_roll_out_deg_stride), Array::output(distance_at_roll_out_nm, distance_at_roll_out_nm_stride), Array::output(angle_at_station_deg, angle_at_station_deg_stride), Array::output(heading_change_deg, heading_change_deg_stride), Array::output(duration_s, duration_s_stride)]);
     // SAFETY: the caller vouches for the arrays.
     unsafe { many(const { Function::named("arc_exit") }, count, &inputs, &outputs, status) }
+}
+
+/// Signed cross-track and along-track distance of a point from a course, and the point abeam, on the WGS-84 ellipsoid.
+///
+/// Abeam, the geodesic to the point stands square to the course; found by Newton's method on its direction.
+///
+/// @param lat_deg latitude of a point of the course, -90 to 90
+/// @param lon_deg longitude of that point, any finite number
+/// @param course_deg true course there, any finite number
+/// @param point_lat_deg latitude of the point, -90 to 90
+/// @param point_lon_deg longitude of the point, any finite number
+/// @param[out] cross_track_nm Distance across the course, positive right of it; may be NULL
+/// @param[out] along_track_nm Distance along the course to the point abeam, positive onward; may be NULL
+/// @param[out] abeam_latitude_deg Latitude of the point of the course abeam; may be NULL
+/// @param[out] abeam_longitude_deg Longitude of the point of the course abeam; may be NULL
+/// @param[out] abeam_course_deg True course there, 0 to 360; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: A tenth of a micrometre within 5 000 NM.
+/// Degenerate cases: A point on the course is at a cross-track of zero. A point a quarter of the earth away on both sides has no abeam point that means anything.
+/// Errors: A value outside its range.
+/// Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
+/// Appendix 2 Attachment C.
+///
+/// Example: lubber_cross_track(0.0, 0.0, 90.0, 0.5, 1.0, &value, NULL, NULL, NULL, NULL) gives -29.85
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_cross_track(
+    lat_deg: f64,
+    lon_deg: f64,
+    course_deg: f64,
+    point_lat_deg: f64,
+    point_lon_deg: f64,
+    cross_track_nm: *mut f64,
+    along_track_nm: *mut f64,
+    abeam_latitude_deg: *mut f64,
+    abeam_longitude_deg: *mut f64,
+    abeam_course_deg: *mut f64,
+) -> i32 {
+    let answer = || plain::cross_track(lat_deg, lon_deg, course_deg, point_lat_deg, point_lon_deg).map(|answer| [answer.cross_track_nm, answer.along_track_nm, answer.abeam_latitude_deg, answer.abeam_longitude_deg, answer.abeam_course_deg]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [cross_track_nm, along_track_nm, abeam_latitude_deg, abeam_longitude_deg, abeam_course_deg]) }
+}
+
+/// `lubber_cross_track` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_cross_track_n(
+    count: usize,
+    lat_deg: *const f64,
+    lat_deg_stride: isize,
+    lon_deg: *const f64,
+    lon_deg_stride: isize,
+    course_deg: *const f64,
+    course_deg_stride: isize,
+    point_lat_deg: *const f64,
+    point_lat_deg_stride: isize,
+    point_lon_deg: *const f64,
+    point_lon_deg_stride: isize,
+    cross_track_nm: *mut f64,
+    cross_track_nm_stride: isize,
+    along_track_nm: *mut f64,
+    along_track_nm_stride: isize,
+    abeam_latitude_deg: *mut f64,
+    abeam_latitude_deg_stride: isize,
+    abeam_longitude_deg: *mut f64,
+    abeam_longitude_deg_stride: isize,
+    abeam_course_deg: *mut f64,
+    abeam_course_deg_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(lat_deg, lat_deg_stride), Array::input(lon_deg, lon_deg_stride), Array::input(course_deg, course_deg_stride), Array::input(point_lat_deg, point_lat_deg_stride), Array::input(point_lon_deg, point_lon_deg_stride)], [Array::output(cross_track_nm, cross_track_nm_stride), Array::output(along_track_nm, along_track_nm_stride), Array::output(abeam_latitude_deg, abeam_latitude_deg_stride), Array::output(abeam_longitude_deg, abeam_longitude_deg_stride), Array::output(abeam_course_deg, abeam_course_deg_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("cross_track") }, count, &inputs, &outputs, status) }
+}
+
+/// Where two courses (two radials) meet on the WGS-84 ellipsoid.
+///
+/// Extended both ways; of the two meeting points, which are all but antipodal, the one nearer to both points. Its distances along the courses
+/// say whether it lies ahead (positive) or behind.
+///
+/// @param lat1_deg latitude of a point of the first course, -90 to 90
+/// @param lon1_deg longitude of that point, any finite number
+/// @param course1_deg true course there, any finite number
+/// @param lat2_deg latitude of a point of the second course, -90 to 90
+/// @param lon2_deg longitude of that point, any finite number
+/// @param course2_deg true course there, any finite number
+/// @param[out] latitude_deg Latitude of the point; may be NULL
+/// @param[out] longitude_deg Longitude of the point; may be NULL
+/// @param[out] along_first_nm Distance along the first course, negative behind its point; may be NULL
+/// @param[out] along_second_nm Distance along the second course, negative behind its point; may be NULL
+/// @param[out] first_course_deg True bearing of the first course there, 0 to 360; may be NULL
+/// @param[out] second_course_deg True bearing of the second course there, 0 to 360; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: A micrometre across the courses; along them that divided by the sine of their angle.
+/// Degenerate cases: Courses along one line meet everywhere.
+/// Errors: A value outside its range, or courses along one line.
+/// Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
+/// Appendix 2 Attachment C.
+///
+/// Example: lubber_course_crossing(40.1734722222, -70.2126666667, 90.0, 42.0766111111, -68.2113055556, 187.0, NULL, NULL, &value, NULL, NULL, NULL) gives 77.961
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_course_crossing(
+    lat1_deg: f64,
+    lon1_deg: f64,
+    course1_deg: f64,
+    lat2_deg: f64,
+    lon2_deg: f64,
+    course2_deg: f64,
+    latitude_deg: *mut f64,
+    longitude_deg: *mut f64,
+    along_first_nm: *mut f64,
+    along_second_nm: *mut f64,
+    first_course_deg: *mut f64,
+    second_course_deg: *mut f64,
+) -> i32 {
+    let answer = || plain::course_crossing(lat1_deg, lon1_deg, course1_deg, lat2_deg, lon2_deg, course2_deg).map(|answer| [answer.latitude_deg, answer.longitude_deg, answer.along_first_nm, answer.along_second_nm, answer.first_course_deg, answer.second_course_deg]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [latitude_deg, longitude_deg, along_first_nm, along_second_nm, first_course_deg, second_course_deg]) }
+}
+
+/// `lubber_course_crossing` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_course_crossing_n(
+    count: usize,
+    lat1_deg: *const f64,
+    lat1_deg_stride: isize,
+    lon1_deg: *const f64,
+    lon1_deg_stride: isize,
+    course1_deg: *const f64,
+    course1_deg_stride: isize,
+    lat2_deg: *const f64,
+    lat2_deg_stride: isize,
+    lon2_deg: *const f64,
+    lon2_deg_stride: isize,
+    course2_deg: *const f64,
+    course2_deg_stride: isize,
+    latitude_deg: *mut f64,
+    latitude_deg_stride: isize,
+    longitude_deg: *mut f64,
+    longitude_deg_stride: isize,
+    along_first_nm: *mut f64,
+    along_first_nm_stride: isize,
+    along_second_nm: *mut f64,
+    along_second_nm_stride: isize,
+    first_course_deg: *mut f64,
+    first_course_deg_stride: isize,
+    second_course_deg: *mut f64,
+    second_course_deg_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(lat1_deg, lat1_deg_stride), Array::input(lon1_deg, lon1_deg_stride), Array::input(course1_deg, course1_deg_stride), Array::input(lat2_deg, lat2_deg_stride), Array::input(lon2_deg, lon2_deg_stride), Array::input(course2_deg, course2_deg_stride)], [Array::output(latitude_deg, latitude_deg_stride), Array::output(longitude_deg, longitude_deg_stride), Array::output(along_first_nm, along_first_nm_stride), Array::output(along_second_nm, along_second_nm_stride), Array::output(first_course_deg, first_course_deg_stride), Array::output(second_course_deg, second_course_deg_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("course_crossing") }, count, &inputs, &outputs, status) }
+}
+
+/// Where a course (a radial) meets a circle (a DME arc) on the WGS-84 ellipsoid: both points.
+///
+/// The course is extended both ways; the arc is the geodesic circle about its centre.
+///
+/// @param lat_deg latitude of a point of the course, -90 to 90
+/// @param lon_deg longitude of that point, any finite number
+/// @param course_deg true course there, any finite number
+/// @param center_lat_deg latitude of the centre, -90 to 90
+/// @param center_lon_deg longitude of the centre, any finite number
+/// @param radius_nm radius of the circle, above 0 to 5000
+/// @param[out] latitude1_deg Latitude of the point farther back along the course; may be NULL
+/// @param[out] longitude1_deg Its longitude; may be NULL
+/// @param[out] along1_nm Its distance along the course, negative behind its point; may be NULL
+/// @param[out] latitude2_deg Latitude of the point farther on along the course; may be NULL
+/// @param[out] longitude2_deg Its longitude; may be NULL
+/// @param[out] along2_nm Its distance along the course, negative behind its point; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: A micrometre across; along, soft where the course only just cuts the circle.
+/// Degenerate cases: A course that touches the circle gives its point twice; a miss below a millimetre counts as touching.
+/// Errors: A value outside its range, or a course that misses the circle.
+/// Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
+/// Appendix 2 Attachment C.
+///
+/// Example: lubber_course_arc_crossing(60.0, -10.0, 90.0, 60.0, -9.0, 12.0, NULL, NULL, &value, NULL, NULL, NULL) gives 18.131
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_course_arc_crossing(
+    lat_deg: f64,
+    lon_deg: f64,
+    course_deg: f64,
+    center_lat_deg: f64,
+    center_lon_deg: f64,
+    radius_nm: f64,
+    latitude1_deg: *mut f64,
+    longitude1_deg: *mut f64,
+    along1_nm: *mut f64,
+    latitude2_deg: *mut f64,
+    longitude2_deg: *mut f64,
+    along2_nm: *mut f64,
+) -> i32 {
+    let answer = || plain::course_arc_crossing(lat_deg, lon_deg, course_deg, center_lat_deg, center_lon_deg, radius_nm).map(|answer| [answer.latitude1_deg, answer.longitude1_deg, answer.along1_nm, answer.latitude2_deg, answer.longitude2_deg, answer.along2_nm]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [latitude1_deg, longitude1_deg, along1_nm, latitude2_deg, longitude2_deg, along2_nm]) }
+}
+
+/// `lubber_course_arc_crossing` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_course_arc_crossing_n(
+    count: usize,
+    lat_deg: *const f64,
+    lat_deg_stride: isize,
+    lon_deg: *const f64,
+    lon_deg_stride: isize,
+    course_deg: *const f64,
+    course_deg_stride: isize,
+    center_lat_deg: *const f64,
+    center_lat_deg_stride: isize,
+    center_lon_deg: *const f64,
+    center_lon_deg_stride: isize,
+    radius_nm: *const f64,
+    radius_nm_stride: isize,
+    latitude1_deg: *mut f64,
+    latitude1_deg_stride: isize,
+    longitude1_deg: *mut f64,
+    longitude1_deg_stride: isize,
+    along1_nm: *mut f64,
+    along1_nm_stride: isize,
+    latitude2_deg: *mut f64,
+    latitude2_deg_stride: isize,
+    longitude2_deg: *mut f64,
+    longitude2_deg_stride: isize,
+    along2_nm: *mut f64,
+    along2_nm_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(lat_deg, lat_deg_stride), Array::input(lon_deg, lon_deg_stride), Array::input(course_deg, course_deg_stride), Array::input(center_lat_deg, center_lat_deg_stride), Array::input(center_lon_deg, center_lon_deg_stride), Array::input(radius_nm, radius_nm_stride)], [Array::output(latitude1_deg, latitude1_deg_stride), Array::output(longitude1_deg, longitude1_deg_stride), Array::output(along1_nm, along1_nm_stride), Array::output(latitude2_deg, latitude2_deg_stride), Array::output(longitude2_deg, longitude2_deg_stride), Array::output(along2_nm, along2_nm_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("course_arc_crossing") }, count, &inputs, &outputs, status) }
+}
+
+/// Where two circles (two DME arcs) meet on the WGS-84 ellipsoid: both points.
+///
+/// Geodesic circles about their centres; the points lie left and right of the line from the first centre to the second.
+///
+/// @param center1_lat_deg latitude of the first centre, -90 to 90
+/// @param center1_lon_deg longitude of the first centre, any finite number
+/// @param radius1_nm radius of the first circle, above 0 to 5000
+/// @param center2_lat_deg latitude of the second centre, -90 to 90
+/// @param center2_lon_deg longitude of the second centre, any finite number
+/// @param radius2_nm radius of the second circle, above 0 to 5000
+/// @param[out] latitude1_deg Latitude of the point left of the line from the first centre to the second; may be NULL
+/// @param[out] longitude1_deg Its longitude; may be NULL
+/// @param[out] latitude2_deg Latitude of the point right of that line; may be NULL
+/// @param[out] longitude2_deg Its longitude; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: A micrometre across the circles; along, soft where they only just meet.
+/// Degenerate cases: Circles that touch give their point twice; a miss below a millimetre counts as touching.
+/// Errors: A value outside its range, circles that do not meet, or circles about one centre.
+/// Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
+/// Appendix 2 Attachment C.
+///
+/// Example: lubber_arc_arc_crossing(0.0, 0.0, 150.0, 0.0, -4.991, 150.0, NULL, &value, NULL, NULL) gives -2.4955
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_arc_arc_crossing(
+    center1_lat_deg: f64,
+    center1_lon_deg: f64,
+    radius1_nm: f64,
+    center2_lat_deg: f64,
+    center2_lon_deg: f64,
+    radius2_nm: f64,
+    latitude1_deg: *mut f64,
+    longitude1_deg: *mut f64,
+    latitude2_deg: *mut f64,
+    longitude2_deg: *mut f64,
+) -> i32 {
+    let answer = || plain::arc_arc_crossing(center1_lat_deg, center1_lon_deg, radius1_nm, center2_lat_deg, center2_lon_deg, radius2_nm).map(|answer| [answer.latitude1_deg, answer.longitude1_deg, answer.latitude2_deg, answer.longitude2_deg]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [latitude1_deg, longitude1_deg, latitude2_deg, longitude2_deg]) }
+}
+
+/// `lubber_arc_arc_crossing` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_arc_arc_crossing_n(
+    count: usize,
+    center1_lat_deg: *const f64,
+    center1_lat_deg_stride: isize,
+    center1_lon_deg: *const f64,
+    center1_lon_deg_stride: isize,
+    radius1_nm: *const f64,
+    radius1_nm_stride: isize,
+    center2_lat_deg: *const f64,
+    center2_lat_deg_stride: isize,
+    center2_lon_deg: *const f64,
+    center2_lon_deg_stride: isize,
+    radius2_nm: *const f64,
+    radius2_nm_stride: isize,
+    latitude1_deg: *mut f64,
+    latitude1_deg_stride: isize,
+    longitude1_deg: *mut f64,
+    longitude1_deg_stride: isize,
+    latitude2_deg: *mut f64,
+    latitude2_deg_stride: isize,
+    longitude2_deg: *mut f64,
+    longitude2_deg_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(center1_lat_deg, center1_lat_deg_stride), Array::input(center1_lon_deg, center1_lon_deg_stride), Array::input(radius1_nm, radius1_nm_stride), Array::input(center2_lat_deg, center2_lat_deg_stride), Array::input(center2_lon_deg, center2_lon_deg_stride), Array::input(radius2_nm, radius2_nm_stride)], [Array::output(latitude1_deg, latitude1_deg_stride), Array::output(longitude1_deg, longitude1_deg_stride), Array::output(latitude2_deg, latitude2_deg_stride), Array::output(longitude2_deg, longitude2_deg_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("arc_arc_crossing") }, count, &inputs, &outputs, status) }
+}
+
+/// The tangents from a point to a circle (a DME arc) on the WGS-84 ellipsoid: both contacts.
+///
+/// At the contact the geodesic from the point stands square to the radius.
+///
+/// @param point_lat_deg latitude of the point, -90 to 90
+/// @param point_lon_deg longitude of the point, any finite number
+/// @param center_lat_deg latitude of the centre, -90 to 90
+/// @param center_lon_deg longitude of the centre, any finite number
+/// @param radius_nm radius of the circle, above 0 to 5000
+/// @param[out] latitude1_deg Latitude of the contact left of the line to the centre; may be NULL
+/// @param[out] longitude1_deg Its longitude; may be NULL
+/// @param[out] course1_deg True course of the tangent there, onward, 0 to 360; may be NULL
+/// @param[out] latitude2_deg Latitude of the contact right of the line to the centre; may be NULL
+/// @param[out] longitude2_deg Its longitude; may be NULL
+/// @param[out] course2_deg True course of the tangent there, onward, 0 to 360; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: A micrometre off the circle; the contact is soft along it.
+/// Degenerate cases: A point on the circle is its own contact, twice.
+/// Errors: A value outside its range, or a point inside the circle.
+/// Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
+/// Appendix 2 Attachment C.
+///
+/// Example: lubber_arc_tangents(40.0766111111, -67.2096388889, 40.1734722222, -70.2126666667, 100.0, &value, NULL, NULL, NULL, NULL, NULL) gives 38.9808
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_arc_tangents(
+    point_lat_deg: f64,
+    point_lon_deg: f64,
+    center_lat_deg: f64,
+    center_lon_deg: f64,
+    radius_nm: f64,
+    latitude1_deg: *mut f64,
+    longitude1_deg: *mut f64,
+    course1_deg: *mut f64,
+    latitude2_deg: *mut f64,
+    longitude2_deg: *mut f64,
+    course2_deg: *mut f64,
+) -> i32 {
+    let answer = || plain::arc_tangents(point_lat_deg, point_lon_deg, center_lat_deg, center_lon_deg, radius_nm).map(|answer| [answer.latitude1_deg, answer.longitude1_deg, answer.course1_deg, answer.latitude2_deg, answer.longitude2_deg, answer.course2_deg]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [latitude1_deg, longitude1_deg, course1_deg, latitude2_deg, longitude2_deg, course2_deg]) }
+}
+
+/// `lubber_arc_tangents` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_arc_tangents_n(
+    count: usize,
+    point_lat_deg: *const f64,
+    point_lat_deg_stride: isize,
+    point_lon_deg: *const f64,
+    point_lon_deg_stride: isize,
+    center_lat_deg: *const f64,
+    center_lat_deg_stride: isize,
+    center_lon_deg: *const f64,
+    center_lon_deg_stride: isize,
+    radius_nm: *const f64,
+    radius_nm_stride: isize,
+    latitude1_deg: *mut f64,
+    latitude1_deg_stride: isize,
+    longitude1_deg: *mut f64,
+    longitude1_deg_stride: isize,
+    course1_deg: *mut f64,
+    course1_deg_stride: isize,
+    latitude2_deg: *mut f64,
+    latitude2_deg_stride: isize,
+    longitude2_deg: *mut f64,
+    longitude2_deg_stride: isize,
+    course2_deg: *mut f64,
+    course2_deg_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(point_lat_deg, point_lat_deg_stride), Array::input(point_lon_deg, point_lon_deg_stride), Array::input(center_lat_deg, center_lat_deg_stride), Array::input(center_lon_deg, center_lon_deg_stride), Array::input(radius_nm, radius_nm_stride)], [Array::output(latitude1_deg, latitude1_deg_stride), Array::output(longitude1_deg, longitude1_deg_stride), Array::output(course1_deg, course1_deg_stride), Array::output(latitude2_deg, latitude2_deg_stride), Array::output(longitude2_deg, longitude2_deg_stride), Array::output(course2_deg, course2_deg_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("arc_tangents") }, count, &inputs, &outputs, status) }
+}
+
+/// The turn of fixed radius that leads from one course onto another on the WGS-84 ellipsoid.
+///
+/// The short way by the directions of the courses where they meet; its centre is at the radius from both.
+///
+/// @param lat1_deg latitude of a point of the first course, -90 to 90
+/// @param lon1_deg longitude of that point, any finite number
+/// @param course1_deg true course there, any finite number
+/// @param lat2_deg latitude of a point of the second course, -90 to 90
+/// @param lon2_deg longitude of that point, any finite number
+/// @param course2_deg true course there, any finite number
+/// @param radius_nm radius of the turn, above 0 to 5000
+/// @param[out] center_latitude_deg Latitude of the centre; may be NULL
+/// @param[out] center_longitude_deg Longitude of the centre; may be NULL
+/// @param[out] begin_latitude_deg Latitude where the turn leaves the first course; may be NULL
+/// @param[out] begin_longitude_deg Its longitude; may be NULL
+/// @param[out] end_latitude_deg Latitude where it joins the second course; may be NULL
+/// @param[out] end_longitude_deg Its longitude; may be NULL
+/// @param[out] begin_bearing_deg Bearing of its beginning from the centre, 0 to 360; may be NULL
+/// @param[out] end_bearing_deg Bearing of its end from the centre, 0 to 360; may be NULL
+/// @param[out] length_nm Length of the arc; may be NULL
+/// @param[out] side 1 for a turn to the right, -1 to the left; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: A micrometre across the courses; the contacts are soft along them.
+/// Degenerate cases: None in the range.
+/// Errors: A value outside its range, or courses along one line or all but reciprocal.
+/// Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
+/// Appendix 2 Attachment C.
+///
+/// Example: lubber_tangent_turn(40.1734722222, -70.2126666667, 90.0, 42.0766111111, -68.2096388889, 7.0, 75.0, &value, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL) gives 41.4240
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_tangent_turn(
+    lat1_deg: f64,
+    lon1_deg: f64,
+    course1_deg: f64,
+    lat2_deg: f64,
+    lon2_deg: f64,
+    course2_deg: f64,
+    radius_nm: f64,
+    center_latitude_deg: *mut f64,
+    center_longitude_deg: *mut f64,
+    begin_latitude_deg: *mut f64,
+    begin_longitude_deg: *mut f64,
+    end_latitude_deg: *mut f64,
+    end_longitude_deg: *mut f64,
+    begin_bearing_deg: *mut f64,
+    end_bearing_deg: *mut f64,
+    length_nm: *mut f64,
+    side: *mut f64,
+) -> i32 {
+    let answer = || plain::tangent_turn(lat1_deg, lon1_deg, course1_deg, lat2_deg, lon2_deg, course2_deg, radius_nm).map(|answer| [answer.center_latitude_deg, answer.center_longitude_deg, answer.begin_latitude_deg, answer.begin_longitude_deg, answer.end_latitude_deg, answer.end_longitude_deg, answer.begin_bearing_deg, answer.end_bearing_deg, answer.length_nm, answer.side]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [center_latitude_deg, center_longitude_deg, begin_latitude_deg, begin_longitude_deg, end_latitude_deg, end_longitude_deg, begin_bearing_deg, end_bearing_deg, length_nm, side]) }
+}
+
+/// `lubber_tangent_turn` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_tangent_turn_n(
+    count: usize,
+    lat1_deg: *const f64,
+    lat1_deg_stride: isize,
+    lon1_deg: *const f64,
+    lon1_deg_stride: isize,
+    course1_deg: *const f64,
+    course1_deg_stride: isize,
+    lat2_deg: *const f64,
+    lat2_deg_stride: isize,
+    lon2_deg: *const f64,
+    lon2_deg_stride: isize,
+    course2_deg: *const f64,
+    course2_deg_stride: isize,
+    radius_nm: *const f64,
+    radius_nm_stride: isize,
+    center_latitude_deg: *mut f64,
+    center_latitude_deg_stride: isize,
+    center_longitude_deg: *mut f64,
+    center_longitude_deg_stride: isize,
+    begin_latitude_deg: *mut f64,
+    begin_latitude_deg_stride: isize,
+    begin_longitude_deg: *mut f64,
+    begin_longitude_deg_stride: isize,
+    end_latitude_deg: *mut f64,
+    end_latitude_deg_stride: isize,
+    end_longitude_deg: *mut f64,
+    end_longitude_deg_stride: isize,
+    begin_bearing_deg: *mut f64,
+    begin_bearing_deg_stride: isize,
+    end_bearing_deg: *mut f64,
+    end_bearing_deg_stride: isize,
+    length_nm: *mut f64,
+    length_nm_stride: isize,
+    side: *mut f64,
+    side_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(lat1_deg, lat1_deg_stride), Array::input(lon1_deg, lon1_deg_stride), Array::input(course1_deg, course1_deg_stride), Array::input(lat2_deg, lat2_deg_stride), Array::input(lon2_deg, lon2_deg_stride), Array::input(course2_deg, course2_deg_stride), Array::input(radius_nm, radius_nm_stride)], [Array::output(center_latitude_deg, center_latitude_deg_stride), Array::output(center_longitude_deg, center_longitude_deg_stride), Array::output(begin_latitude_deg, begin_latitude_deg_stride), Array::output(begin_longitude_deg, begin_longitude_deg_stride), Array::output(end_latitude_deg, end_latitude_deg_stride), Array::output(end_longitude_deg, end_longitude_deg_stride), Array::output(begin_bearing_deg, begin_bearing_deg_stride), Array::output(end_bearing_deg, end_bearing_deg_stride), Array::output(length_nm, length_nm_stride), Array::output(side, side_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("tangent_turn") }, count, &inputs, &outputs, status) }
+}
+
+/// Length of an arc of a circle on the WGS-84 ellipsoid.
+///
+/// The integral of the reduced length of the geodesics from the centre over their azimuth; in the plane `r sweep`.
+///
+/// @param center_lat_deg latitude of the centre, -90 to 90
+/// @param center_lon_deg longitude of the centre, any finite number
+/// @param radius_nm radius of the circle, above 0 to 5000
+/// @param start_bearing_deg bearing of the arc's beginning from the centre, any finite number
+/// @param sweep_deg angle of the arc at the centre, clockwise positive, -360 to 360
+/// @param[out] arc_length_nm the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: A micrometre.
+/// Degenerate cases: A sweep of zero has no length.
+/// Errors: A value outside its range.
+/// Source: C. F. F. Karney, Algorithms for geodesics, Journal of Geodesy 87 (2013), section 3; derived. Checked against FAA Order 8260.54A.
+///
+/// Example: lubber_arc_length_nm(38.2236388889, -77.9065, 5.0, 91.0, 135.0, &value) gives 11.780968
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_arc_length_nm(
+    center_lat_deg: f64,
+    center_lon_deg: f64,
+    radius_nm: f64,
+    start_bearing_deg: f64,
+    sweep_deg: f64,
+    arc_length_nm: *mut f64,
+) -> i32 {
+    let answer = || plain::arc_length_nm(center_lat_deg, center_lon_deg, radius_nm, start_bearing_deg, sweep_deg).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [arc_length_nm]) }
+}
+
+/// `lubber_arc_length_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_arc_length_nm_n(
+    count: usize,
+    center_lat_deg: *const f64,
+    center_lat_deg_stride: isize,
+    center_lon_deg: *const f64,
+    center_lon_deg_stride: isize,
+    radius_nm: *const f64,
+    radius_nm_stride: isize,
+    start_bearing_deg: *const f64,
+    start_bearing_deg_stride: isize,
+    sweep_deg: *const f64,
+    sweep_deg_stride: isize,
+    arc_length_nm: *mut f64,
+    arc_length_nm_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(center_lat_deg, center_lat_deg_stride), Array::input(center_lon_deg, center_lon_deg_stride), Array::input(radius_nm, radius_nm_stride), Array::input(start_bearing_deg, start_bearing_deg_stride), Array::input(sweep_deg, sweep_deg_stride)], [Array::output(arc_length_nm, arc_length_nm_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("arc_length_nm") }, count, &inputs, &outputs, status) }
+}
+
+/// Whether a point lies on a course: 1 if it does, 0 if not.
+///
+/// Within the tolerance across it, and for a course that reaches onward also behind its point.
+///
+/// @param lat_deg latitude of a point of the course, -90 to 90
+/// @param lon_deg longitude of that point, any finite number
+/// @param course_deg true course there, any finite number
+/// @param reach how far the course reaches: LUBBER_COURSE_REACH_ONWARD, LUBBER_COURSE_REACH_BOTH_WAYS
+/// @param point_lat_deg latitude of the point, -90 to 90
+/// @param point_lon_deg longitude of the point, any finite number
+/// @param tolerance_nm how far across the course still counts, 0 to 10 900
+/// @param[out] on_course the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: As `cross_track`.
+/// Degenerate cases: The course's own point lies on it.
+/// Errors: A value outside its range.
+/// Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
+/// Appendix 2 Attachment C.
+///
+/// Example: lubber_on_course(0.0, 0.0, 90.0, LUBBER_COURSE_REACH_ONWARD, 0.0, 5.0, 0.0001, &value) gives 1
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_on_course(
+    lat_deg: f64,
+    lon_deg: f64,
+    course_deg: f64,
+    reach: i32,
+    point_lat_deg: f64,
+    point_lon_deg: f64,
+    tolerance_nm: f64,
+    on_course: *mut f64,
+) -> i32 {
+    let answer = || {
+        if [lat_deg, lon_deg, course_deg, point_lat_deg, point_lon_deg, tolerance_nm].iter().any(|number: &f64| number.is_nan()) { return Ok([f64::NAN; 1]) }
+        plain::on_course(lat_deg, lon_deg, course_deg, lubberline::plain::CourseReach::from_code("reach", f64::from(reach))?, point_lat_deg, point_lon_deg, tolerance_nm).map(|answer| [answer])
+    };
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [on_course]) }
+}
+
+/// `lubber_on_course` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// `reach` is one code for all points: how far the course reaches: LUBBER_COURSE_REACH_ONWARD, LUBBER_COURSE_REACH_BOTH_WAYS
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_on_course_n(
+    count: usize,
+    lat_deg: *const f64,
+    lat_deg_stride: isize,
+    lon_deg: *const f64,
+    lon_deg_stride: isize,
+    course_deg: *const f64,
+    course_deg_stride: isize,
+    reach: i32,
+    point_lat_deg: *const f64,
+    point_lat_deg_stride: isize,
+    point_lon_deg: *const f64,
+    point_lon_deg_stride: isize,
+    tolerance_nm: *const f64,
+    tolerance_nm_stride: isize,
+    on_course: *mut f64,
+    on_course_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let reach = f64::from(reach);
+    let (inputs, outputs) = ([Array::input(lat_deg, lat_deg_stride), Array::input(lon_deg, lon_deg_stride), Array::input(course_deg, course_deg_stride), Array::input(&raw const reach, 0), Array::input(point_lat_deg, point_lat_deg_stride), Array::input(point_lon_deg, point_lon_deg_stride), Array::input(tolerance_nm, tolerance_nm_stride)], [Array::output(on_course, on_course_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("on_course") }, count, &inputs, &outputs, status) }
+}
+
+/// Whether a point lies on the geodesic between two points: 1 if it does, 0 if not.
+///
+/// Within the tolerance across it and beyond its ends.
+///
+/// @param lat1_deg latitude of the beginning, -90 to 90
+/// @param lon1_deg longitude of the beginning, any finite number
+/// @param lat2_deg latitude of the end, -90 to 90
+/// @param lon2_deg longitude of the end, any finite number
+/// @param point_lat_deg latitude of the point, -90 to 90
+/// @param point_lon_deg longitude of the point, any finite number
+/// @param tolerance_nm how far from it still counts, 0 to 10 900
+/// @param[out] on_leg the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: As `cross_track`.
+/// Degenerate cases: Between coincident points only the point itself lies.
+/// Errors: A value outside its range.
+/// Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
+/// Appendix 2 Attachment C.
+///
+/// Example: lubber_on_leg(0.0, 0.0, 0.0, 6.0, 0.0, 7.0, 0.0001, &value) gives 0
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_on_leg(
+    lat1_deg: f64,
+    lon1_deg: f64,
+    lat2_deg: f64,
+    lon2_deg: f64,
+    point_lat_deg: f64,
+    point_lon_deg: f64,
+    tolerance_nm: f64,
+    on_leg: *mut f64,
+) -> i32 {
+    let answer = || plain::on_leg(lat1_deg, lon1_deg, lat2_deg, lon2_deg, point_lat_deg, point_lon_deg, tolerance_nm).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [on_leg]) }
+}
+
+/// `lubber_on_leg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_on_leg_n(
+    count: usize,
+    lat1_deg: *const f64,
+    lat1_deg_stride: isize,
+    lon1_deg: *const f64,
+    lon1_deg_stride: isize,
+    lat2_deg: *const f64,
+    lat2_deg_stride: isize,
+    lon2_deg: *const f64,
+    lon2_deg_stride: isize,
+    point_lat_deg: *const f64,
+    point_lat_deg_stride: isize,
+    point_lon_deg: *const f64,
+    point_lon_deg_stride: isize,
+    tolerance_nm: *const f64,
+    tolerance_nm_stride: isize,
+    on_leg: *mut f64,
+    on_leg_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(lat1_deg, lat1_deg_stride), Array::input(lon1_deg, lon1_deg_stride), Array::input(lat2_deg, lat2_deg_stride), Array::input(lon2_deg, lon2_deg_stride), Array::input(point_lat_deg, point_lat_deg_stride), Array::input(point_lon_deg, point_lon_deg_stride), Array::input(tolerance_nm, tolerance_nm_stride)], [Array::output(on_leg, on_leg_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("on_leg") }, count, &inputs, &outputs, status) }
+}
+
+/// Whether a point lies on an arc of a circle: 1 if it does, 0 if not.
+///
+/// Within the tolerance off the circle, and between the bearings of the arc's ends, which belong to it.
+///
+/// @param center_lat_deg latitude of the centre, -90 to 90
+/// @param center_lon_deg longitude of the centre, any finite number
+/// @param radius_nm radius of the circle, above 0 to 5000
+/// @param start_bearing_deg bearing of the arc's beginning from the centre, any finite number
+/// @param end_bearing_deg bearing of the arc's end from the centre, any finite number
+/// @param sense which way round the arc goes: LUBBER_ARC_SENSE_CLOCKWISE, LUBBER_ARC_SENSE_COUNTERCLOCKWISE
+/// @param point_lat_deg latitude of the point, -90 to 90
+/// @param point_lon_deg longitude of the point, any finite number
+/// @param tolerance_nm how far off the circle still counts, 0 to 10 900
+/// @param[out] on_arc the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: 15 nanometres off the circle.
+/// Degenerate cases: Equal bearings are the whole circle.
+/// Errors: A value outside its range.
+/// Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
+/// Appendix 2 Attachment C.
+///
+/// Example: lubber_on_arc(0.0, 0.0, 60.0, 0.0, 180.0, LUBBER_ARC_SENSE_CLOCKWISE, 0.0, 0.998204, 0.001, &value) gives 1
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_on_arc(
+    center_lat_deg: f64,
+    center_lon_deg: f64,
+    radius_nm: f64,
+    start_bearing_deg: f64,
+    end_bearing_deg: f64,
+    sense: i32,
+    point_lat_deg: f64,
+    point_lon_deg: f64,
+    tolerance_nm: f64,
+    on_arc: *mut f64,
+) -> i32 {
+    let answer = || {
+        if [center_lat_deg, center_lon_deg, radius_nm, start_bearing_deg, end_bearing_deg, point_lat_deg, point_lon_deg, tolerance_nm].iter().any(|number: &f64| number.is_nan()) { return Ok([f64::NAN; 1]) }
+        plain::on_arc(center_lat_deg, center_lon_deg, radius_nm, start_bearing_deg, end_bearing_deg, lubberline::lead::ArcSense::from_code("sense", f64::from(sense))?, point_lat_deg, point_lon_deg, tolerance_nm).map(|answer| [answer])
+    };
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [on_arc]) }
+}
+
+/// `lubber_on_arc` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// `sense` is one code for all points: which way round the arc goes: LUBBER_ARC_SENSE_CLOCKWISE, LUBBER_ARC_SENSE_COUNTERCLOCKWISE
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_on_arc_n(
+    count: usize,
+    center_lat_deg: *const f64,
+    center_lat_deg_stride: isize,
+    center_lon_deg: *const f64,
+    center_lon_deg_stride: isize,
+    radius_nm: *const f64,
+    radius_nm_stride: isize,
+    start_bearing_deg: *const f64,
+    start_bearing_deg_stride: isize,
+    end_bearing_deg: *const f64,
+    end_bearing_deg_stride: isize,
+    sense: i32,
+    point_lat_deg: *const f64,
+    point_lat_deg_stride: isize,
+    point_lon_deg: *const f64,
+    point_lon_deg_stride: isize,
+    tolerance_nm: *const f64,
+    tolerance_nm_stride: isize,
+    on_arc: *mut f64,
+    on_arc_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let sense = f64::from(sense);
+    let (inputs, outputs) = ([Array::input(center_lat_deg, center_lat_deg_stride), Array::input(center_lon_deg, center_lon_deg_stride), Array::input(radius_nm, radius_nm_stride), Array::input(start_bearing_deg, start_bearing_deg_stride), Array::input(end_bearing_deg, end_bearing_deg_stride), Array::input(&raw const sense, 0), Array::input(point_lat_deg, point_lat_deg_stride), Array::input(point_lon_deg, point_lon_deg_stride), Array::input(tolerance_nm, tolerance_nm_stride)], [Array::output(on_arc, on_arc_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("on_arc") }, count, &inputs, &outputs, status) }
+}
+
+/// How far a circle reaches along a course on the WGS-84 ellipsoid: its points whose tangents stand square to the course, and the points abeam.
+///
+/// Farthest on along the course, then farthest back.
+///
+/// @param lat_deg latitude of a point of the course, -90 to 90
+/// @param lon_deg longitude of that point, any finite number
+/// @param course_deg true course there, any finite number
+/// @param center_lat_deg latitude of the centre, -90 to 90
+/// @param center_lon_deg longitude of the centre, any finite number
+/// @param radius_nm radius of the circle, above 0 to 5000
+/// @param[out] latitude1_deg Latitude of the point of the circle farthest on along the course; may be NULL
+/// @param[out] longitude1_deg Its longitude; may be NULL
+/// @param[out] abeam1_latitude_deg Latitude of the point of the course abeam of it; may be NULL
+/// @param[out] abeam1_longitude_deg Its longitude; may be NULL
+/// @param[out] latitude2_deg Latitude of the point of the circle farthest back along the course; may be NULL
+/// @param[out] longitude2_deg Its longitude; may be NULL
+/// @param[out] abeam2_latitude_deg Latitude of the point of the course abeam of it; may be NULL
+/// @param[out] abeam2_longitude_deg Its longitude; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: A micrometre off the circle; soft along it.
+/// Degenerate cases: The course may miss, touch or cut the circle.
+/// Errors: A value outside its range.
+/// Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
+/// Appendix 2 Attachment C.
+///
+/// Example: lubber_arc_extent(40.0766111111, -65.2113055556, 350.0, 40.1734722222, -70.2126666667, 50.0, &value, NULL, NULL, NULL, NULL, NULL, NULL, NULL) gives 40.9847
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_arc_extent(
+    lat_deg: f64,
+    lon_deg: f64,
+    course_deg: f64,
+    center_lat_deg: f64,
+    center_lon_deg: f64,
+    radius_nm: f64,
+    latitude1_deg: *mut f64,
+    longitude1_deg: *mut f64,
+    abeam1_latitude_deg: *mut f64,
+    abeam1_longitude_deg: *mut f64,
+    latitude2_deg: *mut f64,
+    longitude2_deg: *mut f64,
+    abeam2_latitude_deg: *mut f64,
+    abeam2_longitude_deg: *mut f64,
+) -> i32 {
+    let answer = || plain::arc_extent(lat_deg, lon_deg, course_deg, center_lat_deg, center_lon_deg, radius_nm).map(|answer| [answer.latitude1_deg, answer.longitude1_deg, answer.abeam1_latitude_deg, answer.abeam1_longitude_deg, answer.latitude2_deg, answer.longitude2_deg, answer.abeam2_latitude_deg, answer.abeam2_longitude_deg]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [latitude1_deg, longitude1_deg, abeam1_latitude_deg, abeam1_longitude_deg, latitude2_deg, longitude2_deg, abeam2_latitude_deg, abeam2_longitude_deg]) }
+}
+
+/// `lubber_arc_extent` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_arc_extent_n(
+    count: usize,
+    lat_deg: *const f64,
+    lat_deg_stride: isize,
+    lon_deg: *const f64,
+    lon_deg_stride: isize,
+    course_deg: *const f64,
+    course_deg_stride: isize,
+    center_lat_deg: *const f64,
+    center_lat_deg_stride: isize,
+    center_lon_deg: *const f64,
+    center_lon_deg_stride: isize,
+    radius_nm: *const f64,
+    radius_nm_stride: isize,
+    latitude1_deg: *mut f64,
+    latitude1_deg_stride: isize,
+    longitude1_deg: *mut f64,
+    longitude1_deg_stride: isize,
+    abeam1_latitude_deg: *mut f64,
+    abeam1_latitude_deg_stride: isize,
+    abeam1_longitude_deg: *mut f64,
+    abeam1_longitude_deg_stride: isize,
+    latitude2_deg: *mut f64,
+    latitude2_deg_stride: isize,
+    longitude2_deg: *mut f64,
+    longitude2_deg_stride: isize,
+    abeam2_latitude_deg: *mut f64,
+    abeam2_latitude_deg_stride: isize,
+    abeam2_longitude_deg: *mut f64,
+    abeam2_longitude_deg_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(lat_deg, lat_deg_stride), Array::input(lon_deg, lon_deg_stride), Array::input(course_deg, course_deg_stride), Array::input(center_lat_deg, center_lat_deg_stride), Array::input(center_lon_deg, center_lon_deg_stride), Array::input(radius_nm, radius_nm_stride)], [Array::output(latitude1_deg, latitude1_deg_stride), Array::output(longitude1_deg, longitude1_deg_stride), Array::output(abeam1_latitude_deg, abeam1_latitude_deg_stride), Array::output(abeam1_longitude_deg, abeam1_longitude_deg_stride), Array::output(latitude2_deg, latitude2_deg_stride), Array::output(longitude2_deg, longitude2_deg_stride), Array::output(abeam2_latitude_deg, abeam2_latitude_deg_stride), Array::output(abeam2_longitude_deg, abeam2_longitude_deg_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("arc_extent") }, count, &inputs, &outputs, status) }
+}
+
+/// The point of the line at a constant distance beside a course, abeam of a place along the course.
+///
+/// Square to the course at that place, by the distance, on the WGS-84 ellipsoid. The line is no geodesic itself.
+///
+/// @param lat_deg latitude of a point of the course, -90 to 90
+/// @param lon_deg longitude of that point, any finite number
+/// @param course_deg true course there, any finite number
+/// @param offset_nm distance of the line from the course, right positive, -5000 to 5000
+/// @param along_nm distance along the course from its point, negative behind, -10 000 to 10 000
+/// @param[out] latitude_deg Its latitude; may be NULL
+/// @param[out] longitude_deg Its longitude; may be NULL
+/// @param[out] direction_deg Direction of the offset line there, 0 to 360; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: 15 nanometres.
+/// Degenerate cases: An offset of zero is the course itself.
+/// Errors: A value outside its range.
+/// Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55.
+///
+/// Example: lubber_offset_point(0.0, 0.0, 90.0, -60.0, 0.0, &value, NULL, NULL) gives 1.0049
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_offset_point(
+    lat_deg: f64,
+    lon_deg: f64,
+    course_deg: f64,
+    offset_nm: f64,
+    along_nm: f64,
+    latitude_deg: *mut f64,
+    longitude_deg: *mut f64,
+    direction_deg: *mut f64,
+) -> i32 {
+    let answer = || plain::offset_point(lat_deg, lon_deg, course_deg, offset_nm, along_nm).map(|answer| [answer.latitude_deg, answer.longitude_deg, answer.direction_deg]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [latitude_deg, longitude_deg, direction_deg]) }
+}
+
+/// `lubber_offset_point` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_offset_point_n(
+    count: usize,
+    lat_deg: *const f64,
+    lat_deg_stride: isize,
+    lon_deg: *const f64,
+    lon_deg_stride: isize,
+    course_deg: *const f64,
+    course_deg_stride: isize,
+    offset_nm: *const f64,
+    offset_nm_stride: isize,
+    along_nm: *const f64,
+    along_nm_stride: isize,
+    latitude_deg: *mut f64,
+    latitude_deg_stride: isize,
+    longitude_deg: *mut f64,
+    longitude_deg_stride: isize,
+    direction_deg: *mut f64,
+    direction_deg_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(lat_deg, lat_deg_stride), Array::input(lon_deg, lon_deg_stride), Array::input(course_deg, course_deg_stride), Array::input(offset_nm, offset_nm_stride), Array::input(along_nm, along_nm_stride)], [Array::output(latitude_deg, latitude_deg_stride), Array::output(longitude_deg, longitude_deg_stride), Array::output(direction_deg, direction_deg_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("offset_point") }, count, &inputs, &outputs, status) }
+}
+
+/// Where the line at a constant distance beside a course meets another course, on the WGS-84 ellipsoid.
+///
+/// Looked for within 1 000 NM of the meeting of the two courses along the first; the meeting nearest to it.
+///
+/// @param lat1_deg latitude of a point of the first course, -90 to 90
+/// @param lon1_deg longitude of that point, any finite number
+/// @param course1_deg true course there, any finite number
+/// @param offset_nm distance of the line from the first course, right positive, -5000 to 5000
+/// @param lat2_deg latitude of a point of the second course, -90 to 90
+/// @param lon2_deg longitude of that point, any finite number
+/// @param course2_deg true course there, any finite number
+/// @param[out] latitude_deg Latitude of the point; may be NULL
+/// @param[out] longitude_deg Longitude of the point; may be NULL
+/// @param[out] along_first_nm Distance along the course that the line runs beside, negative behind its point; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: A micrometre across the second course.
+/// Degenerate cases: An offset of zero is the meeting of the courses themselves.
+/// Errors: A value outside its range, courses along one line, or no meeting within 1 000 NM.
+/// Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid.
+///
+/// Example: lubber_offset_course_crossing(0.0, 0.0, 90.0, -60.0, 0.0, 3.0, 0.0, &value, NULL, NULL) gives 1.0049
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_offset_course_crossing(
+    lat1_deg: f64,
+    lon1_deg: f64,
+    course1_deg: f64,
+    offset_nm: f64,
+    lat2_deg: f64,
+    lon2_deg: f64,
+    course2_deg: f64,
+    latitude_deg: *mut f64,
+    longitude_deg: *mut f64,
+    along_first_nm: *mut f64,
+) -> i32 {
+    let answer = || plain::offset_course_crossing(lat1_deg, lon1_deg, course1_deg, offset_nm, lat2_deg, lon2_deg, course2_deg).map(|answer| [answer.latitude_deg, answer.longitude_deg, answer.along_first_nm]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [latitude_deg, longitude_deg, along_first_nm]) }
+}
+
+/// `lubber_offset_course_crossing` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_offset_course_crossing_n(
+    count: usize,
+    lat1_deg: *const f64,
+    lat1_deg_stride: isize,
+    lon1_deg: *const f64,
+    lon1_deg_stride: isize,
+    course1_deg: *const f64,
+    course1_deg_stride: isize,
+    offset_nm: *const f64,
+    offset_nm_stride: isize,
+    lat2_deg: *const f64,
+    lat2_deg_stride: isize,
+    lon2_deg: *const f64,
+    lon2_deg_stride: isize,
+    course2_deg: *const f64,
+    course2_deg_stride: isize,
+    latitude_deg: *mut f64,
+    latitude_deg_stride: isize,
+    longitude_deg: *mut f64,
+    longitude_deg_stride: isize,
+    along_first_nm: *mut f64,
+    along_first_nm_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(lat1_deg, lat1_deg_stride), Array::input(lon1_deg, lon1_deg_stride), Array::input(course1_deg, course1_deg_stride), Array::input(offset_nm, offset_nm_stride), Array::input(lat2_deg, lat2_deg_stride), Array::input(lon2_deg, lon2_deg_stride), Array::input(course2_deg, course2_deg_stride)], [Array::output(latitude_deg, latitude_deg_stride), Array::output(longitude_deg, longitude_deg_stride), Array::output(along_first_nm, along_first_nm_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("offset_course_crossing") }, count, &inputs, &outputs, status) }
 }
 
 /// The shortest line between two points on the WGS-84 ellipsoid: its length and its bearings.
@@ -3515,7 +4600,7 @@ pub unsafe extern "C" fn lubber_dme_at_roll_in_nm_n(
 ///
 /// `r tan(change / 2)`.
 ///
-/// @param turn_radius_nm radius of the turn, above 0 to 1000
+/// @param turn_radius_nm radius of the turn, above 0 to 5000
 /// @param course_change_deg change of course, either way, reduced to half a circle
 /// @param[out] turn_anticipation_nm the result; may be NULL
 /// @return LUBBER_OK, or a negative status with every output NaN
@@ -3566,8 +4651,8 @@ pub unsafe extern "C" fn lubber_turn_anticipation_nm_n(
 ///
 /// `sqrt(D^2 + 2 D r)` with D the radius of the arc and r that of the turn, in still air with an instant roll.
 ///
-/// @param arc_radius_nm ground distance of the arc from the station, above 0 to 1000
-/// @param turn_radius_nm radius of the turn, above 0 to 1000
+/// @param arc_radius_nm ground distance of the arc from the station, above 0 to 5000
+/// @param turn_radius_nm radius of the turn, above 0 to 5000
 /// @param[out] arc_entry_inbound_nm the result; may be NULL
 /// @return LUBBER_OK, or a negative status with every output NaN
 ///
@@ -3617,8 +4702,8 @@ pub unsafe extern "C" fn lubber_arc_entry_inbound_nm_n(
 ///
 /// `sqrt(D^2 - 2 D r)` with D the radius of the arc and r that of the turn, in still air with an instant roll.
 ///
-/// @param arc_radius_nm ground distance of the arc from the station, above 0 to 1000
-/// @param turn_radius_nm radius of the turn, above 0 to 1000
+/// @param arc_radius_nm ground distance of the arc from the station, above 0 to 5000
+/// @param turn_radius_nm radius of the turn, above 0 to 5000
 /// @param[out] arc_entry_outbound_nm the result; may be NULL
 /// @return LUBBER_OK, or a negative status with every output NaN
 ///
@@ -3668,8 +4753,8 @@ pub unsafe extern "C" fn lubber_arc_entry_outbound_nm_n(
 ///
 /// `asin(r / (D - r))` with D the radius of the arc and r that of the turn, in still air with an instant roll.
 ///
-/// @param arc_radius_nm ground distance of the arc from the station, above 0 to 1000
-/// @param turn_radius_nm radius of the turn, above 0 to 1000
+/// @param arc_radius_nm ground distance of the arc from the station, above 0 to 5000
+/// @param turn_radius_nm radius of the turn, above 0 to 5000
 /// @param[out] lead_radial_inbound_deg the result; may be NULL
 /// @return LUBBER_OK, or a negative status with every output NaN
 ///
@@ -3719,8 +4804,8 @@ pub unsafe extern "C" fn lubber_lead_radial_inbound_deg_n(
 ///
 /// `asin(r / (D + r))` with D the radius of the arc and r that of the turn, in still air with an instant roll.
 ///
-/// @param arc_radius_nm ground distance of the arc from the station, above 0 to 1000
-/// @param turn_radius_nm radius of the turn, above 0 to 1000
+/// @param arc_radius_nm ground distance of the arc from the station, above 0 to 5000
+/// @param turn_radius_nm radius of the turn, above 0 to 5000
 /// @param[out] lead_radial_outbound_deg the result; may be NULL
 /// @return LUBBER_OK, or a negative status with every output NaN
 ///
@@ -4087,7 +5172,7 @@ pub unsafe extern "C" fn lubber_rule_turn_radius_nm_n(
 ///
 /// `60 / D`; the exact divisor is 57.3.
 ///
-/// @param arc_radius_nm distance of the arc from the station, above 0 to 1000
+/// @param arc_radius_nm distance of the arc from the station, above 0 to 5000
 /// @param[out] rule_radials_per_mile the result; may be NULL
 /// @return LUBBER_OK, or a negative status with every output NaN
 ///
@@ -4134,8 +5219,8 @@ pub unsafe extern "C" fn lubber_rule_radials_per_mile_n(
 ///
 /// `(60 / D) r`, times (90 ± lead) / 90 (`proportion`), or a third more inbound and less outbound inside 10 NM (`third`).
 ///
-/// @param arc_radius_nm distance of the arc from the station, above 0 to 1000
-/// @param turn_radius_nm radius of the turn, above 0 to 1000
+/// @param arc_radius_nm distance of the arc from the station, above 0 to 5000
+/// @param turn_radius_nm radius of the turn, above 0 to 5000
 /// @param flown whether the radial is flown inbound or outbound: LUBBER_RADIAL_FLOWN_INBOUND, LUBBER_RADIAL_FLOWN_OUTBOUND
 /// @param rule which correction: LUBBER_ARC_LEAD_RULE_PLAIN, LUBBER_ARC_LEAD_RULE_PROPORTION, LUBBER_ARC_LEAD_RULE_THIRD
 /// @param[out] rule_lead_radials_deg the result; may be NULL
@@ -4827,7 +5912,7 @@ pub unsafe extern "C" fn lubber_bank_for_rate_deg_n(
 /// `atan(V^2 / (g r))` with standard gravity.
 ///
 /// @param true_airspeed_kt true airspeed, above 0 to 5000
-/// @param turn_radius_nm radius of the turn, above 0 to 1000
+/// @param turn_radius_nm radius of the turn, above 0 to 5000
 /// @param[out] bank_for_radius_deg the result; may be NULL
 /// @return LUBBER_OK, or a negative status with every output NaN
 ///

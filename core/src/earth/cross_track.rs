@@ -82,7 +82,8 @@ impl Course {
                 };
             };
             let (sine, cosine) = bearing.change_to(toward).angle().value.sin_cos();
-            let rest_m = radius_m * ((distance_m / radius_m).tan() * cosine).atan();
+            let (sine_d, cosine_d) = (distance_m / radius_m).sin_cos();
+            let rest_m = radius_m * (sine_d * cosine).atan2(cosine_d);
             let abeam = Abeam {
                 cross_track: metres(distance_m.copysign(sine)),
                 along_track: metres(along_m),

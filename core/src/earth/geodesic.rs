@@ -19,7 +19,7 @@ pub struct GeodesicLine {
 }
 
 /// WGS-84 with the coefficients of its series, computed once.
-fn wgs84() -> &'static Geodesic {
+pub(super) fn wgs84() -> &'static Geodesic {
     static WGS84: OnceLock<Geodesic> = OnceLock::new();
     WGS84.get_or_init(Geodesic::wgs84)
 }

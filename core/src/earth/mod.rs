@@ -1,19 +1,27 @@
 //! The shape of the earth: lines, distances and heights on WGS-84.
 
+mod circle;
 mod cross_track;
+mod crossing;
 #[cfg(feature = "geo")]
 mod geo_types;
 mod geodesic;
+mod offset;
 #[cfg(feature = "geo")]
 mod rhumb;
 mod slant;
 mod sphere;
 mod straight;
+mod tangent_turn;
 
+pub use circle::{Circle, Extent, Tangent};
 pub use cross_track::{Abeam, Course};
+pub use crossing::Crossing;
 pub use geodesic::{GeodesicLine, direct, inverse};
+pub use offset::OffsetLine;
 #[cfg(feature = "geo")]
 pub use rhumb::{rhumb_direct, rhumb_inverse};
 pub use slant::{MEAN_RADIUS, ground_distance, slant_range};
 pub use sphere::Sphere;
 pub use straight::straight_line;
+pub use tangent_turn::TangentTurn;

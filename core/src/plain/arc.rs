@@ -48,7 +48,7 @@ fn output(turn: &lead::ArcTurn<TrueNorth>) -> ArcTurn {
 /// # Arguments
 /// - `radial_deg`: the radial, any finite number
 /// - `flown`: whether the radial is flown inbound or outbound
-/// - `arc_radius_nm`: ground distance of the arc from the station, above 0 to 1000
+/// - `arc_radius_nm`: ground distance of the arc from the station, above 0 to 5000
 /// - `sense`: which way round the station the arc is flown
 /// - `true_airspeed_kt`: true airspeed, above 0 to 5000
 /// - `wind_from_deg`: where the wind blows from, against the radial's north (default 0.0)
@@ -124,7 +124,7 @@ pub fn arc_entry(
 /// # Arguments
 /// - `radial_deg`: the radial, any finite number
 /// - `flown`: whether the radial is flown inbound or outbound
-/// - `arc_radius_nm`: ground distance of the arc from the station, above 0 to 1000
+/// - `arc_radius_nm`: ground distance of the arc from the station, above 0 to 5000
 /// - `sense`: which way round the station the arc is flown
 /// - `true_airspeed_kt`: true airspeed, above 0 to 5000
 /// - `wind_from_deg`: where the wind blows from, against the radial's north (default 0.0)

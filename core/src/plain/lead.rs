@@ -169,7 +169,7 @@ pub fn dme_at_roll_in_nm(
 /// `r tan(change / 2)`.
 ///
 /// # Arguments
-/// - `turn_radius_nm`: radius of the turn, above 0 to 1000
+/// - `turn_radius_nm`: radius of the turn, above 0 to 5000
 /// - `course_change_deg`: change of course, either way, reduced to half a circle
 ///
 /// # Accuracy
@@ -204,8 +204,8 @@ pub fn turn_anticipation_nm(turn_radius_nm: f64, course_change_deg: f64) -> Resu
 /// `sqrt(D^2 + 2 D r)` with D the radius of the arc and r that of the turn, in still air with an instant roll.
 ///
 /// # Arguments
-/// - `arc_radius_nm`: ground distance of the arc from the station, above 0 to 1000
-/// - `turn_radius_nm`: radius of the turn, above 0 to 1000
+/// - `arc_radius_nm`: ground distance of the arc from the station, above 0 to 5000
+/// - `turn_radius_nm`: radius of the turn, above 0 to 5000
 ///
 /// # Accuracy
 /// Exact in the plane.
@@ -239,8 +239,8 @@ pub fn arc_entry_inbound_nm(arc_radius_nm: f64, turn_radius_nm: f64) -> Result<f
 /// `sqrt(D^2 - 2 D r)` with D the radius of the arc and r that of the turn, in still air with an instant roll.
 ///
 /// # Arguments
-/// - `arc_radius_nm`: ground distance of the arc from the station, above 0 to 1000
-/// - `turn_radius_nm`: radius of the turn, above 0 to 1000
+/// - `arc_radius_nm`: ground distance of the arc from the station, above 0 to 5000
+/// - `turn_radius_nm`: radius of the turn, above 0 to 5000
 ///
 /// # Accuracy
 /// Exact in the plane.
@@ -274,8 +274,8 @@ pub fn arc_entry_outbound_nm(arc_radius_nm: f64, turn_radius_nm: f64) -> Result<
 /// `asin(r / (D - r))` with D the radius of the arc and r that of the turn, in still air with an instant roll.
 ///
 /// # Arguments
-/// - `arc_radius_nm`: ground distance of the arc from the station, above 0 to 1000
-/// - `turn_radius_nm`: radius of the turn, above 0 to 1000
+/// - `arc_radius_nm`: ground distance of the arc from the station, above 0 to 5000
+/// - `turn_radius_nm`: radius of the turn, above 0 to 5000
 ///
 /// # Accuracy
 /// Exact in the plane.
@@ -309,8 +309,8 @@ pub fn lead_radial_inbound_deg(arc_radius_nm: f64, turn_radius_nm: f64) -> Resul
 /// `asin(r / (D + r))` with D the radius of the arc and r that of the turn, in still air with an instant roll.
 ///
 /// # Arguments
-/// - `arc_radius_nm`: ground distance of the arc from the station, above 0 to 1000
-/// - `turn_radius_nm`: radius of the turn, above 0 to 1000
+/// - `arc_radius_nm`: ground distance of the arc from the station, above 0 to 5000
+/// - `turn_radius_nm`: radius of the turn, above 0 to 5000
 ///
 /// # Accuracy
 /// Exact in the plane.

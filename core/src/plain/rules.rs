@@ -234,7 +234,7 @@ pub fn rule_turn_radius_nm(speed_kt: f64, rule: RadiusRule) -> Result<f64, Error
 /// `60 / D`; the exact divisor is 57.3.
 ///
 /// # Arguments
-/// - `arc_radius_nm`: distance of the arc from the station, above 0 to 1000
+/// - `arc_radius_nm`: distance of the arc from the station, above 0 to 5000
 ///
 /// # Accuracy
 /// 4.7 percent high.
@@ -266,8 +266,8 @@ pub fn rule_radials_per_mile(arc_radius_nm: f64) -> Result<f64, Error> {
 /// `(60 / D) r`, times (90 ± lead) / 90 (`proportion`), or a third more inbound and less outbound inside 10 NM (`third`).
 ///
 /// # Arguments
-/// - `arc_radius_nm`: distance of the arc from the station, above 0 to 1000
-/// - `turn_radius_nm`: radius of the turn, above 0 to 1000
+/// - `arc_radius_nm`: distance of the arc from the station, above 0 to 5000
+/// - `turn_radius_nm`: radius of the turn, above 0 to 5000
 /// - `flown`: whether the radial is flown inbound or outbound
 /// - `rule`: which correction
 ///

@@ -128,7 +128,7 @@ pub fn bank_for_rate_deg(true_airspeed_kt: f64, turn_rate_deg_per_s: f64) -> Res
 ///
 /// # Arguments
 /// - `true_airspeed_kt`: true airspeed, above 0 to 5000
-/// - `turn_radius_nm`: radius of the turn, above 0 to 1000
+/// - `turn_radius_nm`: radius of the turn, above 0 to 5000
 ///
 /// # Accuracy
 /// Rounding error.

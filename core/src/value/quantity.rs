@@ -126,7 +126,7 @@ quantities! {
     /// Half-angle of a cone, from the vertical.
     ConeHalfAngle = 24: "cone half-angle", "deg", [above 0.0 below 90.0];
     /// Radius of an arc or of a turn.
-    ArcRadius = 25: "radius", "NM", [above 0.0 to 1000.0];
+    ArcRadius = 25: "radius", "NM", [above 0.0 to 5000.0];
     /// Angle at which a course is intercepted.
     InterceptAngle = 26: "intercept angle", "deg", [above 0.0 to 90.0];
     /// Ratio of lift to weight in a level turn.
@@ -175,6 +175,10 @@ quantities! {
     VerticalSpeed = 48: "vertical speed", "ft/min", [from -30000.0 to 30000.0];
     /// Time flown straight in a racetrack.
     HoldTime = 49: "time outbound", "s", [from 0.0 to 3600.0];
+    /// Distance across a course, right positive.
+    CrossTrack = 50: "cross-track distance", "NM", [from -5000.0 to 5000.0];
+    /// Distance along a course, onward positive.
+    AlongTrack = 51: "along-track distance", "NM", [from -10000.0 to 10000.0];
 }
 
 impl Quantity {

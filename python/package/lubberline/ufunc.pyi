@@ -7,6 +7,10 @@ __all__ = [
     "airspeed_for_groundspeed_true_airspeed_kt",
     "altimeter_setting_hpa",
     "altimeter_setting_smithsonian_hpa",
+    "arc_arc_crossing_latitude1_deg",
+    "arc_arc_crossing_latitude2_deg",
+    "arc_arc_crossing_longitude1_deg",
+    "arc_arc_crossing_longitude2_deg",
     "arc_entry_angle_at_station_deg",
     "arc_entry_distance_at_roll_in_nm",
     "arc_entry_distance_at_roll_out_nm",
@@ -23,6 +27,21 @@ __all__ = [
     "arc_exit_heading_change_deg",
     "arc_exit_radial_at_roll_in_deg",
     "arc_exit_radial_at_roll_out_deg",
+    "arc_extent_abeam1_latitude_deg",
+    "arc_extent_abeam1_longitude_deg",
+    "arc_extent_abeam2_latitude_deg",
+    "arc_extent_abeam2_longitude_deg",
+    "arc_extent_latitude1_deg",
+    "arc_extent_latitude2_deg",
+    "arc_extent_longitude1_deg",
+    "arc_extent_longitude2_deg",
+    "arc_length_nm",
+    "arc_tangents_course1_deg",
+    "arc_tangents_course2_deg",
+    "arc_tangents_latitude1_deg",
+    "arc_tangents_latitude2_deg",
+    "arc_tangents_longitude1_deg",
+    "arc_tangents_longitude2_deg",
     "bank_for_load_factor_deg",
     "bank_for_radius_deg",
     "bank_for_rate_deg",
@@ -35,6 +54,23 @@ __all__ = [
     "cold_temperature_correction_rule_ft",
     "cold_temperature_correction_tabulated_ft",
     "cone_radius_nm",
+    "course_arc_crossing_along1_nm",
+    "course_arc_crossing_along2_nm",
+    "course_arc_crossing_latitude1_deg",
+    "course_arc_crossing_latitude2_deg",
+    "course_arc_crossing_longitude1_deg",
+    "course_arc_crossing_longitude2_deg",
+    "course_crossing_along_first_nm",
+    "course_crossing_along_second_nm",
+    "course_crossing_first_course_deg",
+    "course_crossing_latitude_deg",
+    "course_crossing_longitude_deg",
+    "course_crossing_second_course_deg",
+    "cross_track_abeam_course_deg",
+    "cross_track_abeam_latitude_deg",
+    "cross_track_abeam_longitude_deg",
+    "cross_track_along_track_nm",
+    "cross_track_cross_track_nm",
     "crossover_altitude_ft",
     "density_altitude_ft",
     "density_altitude_rule_ft",
@@ -81,6 +117,15 @@ __all__ = [
     "observe_elevation_angle_deg",
     "observe_ground_distance_nm",
     "observe_radial_deg",
+    "offset_course_crossing_along_first_nm",
+    "offset_course_crossing_latitude_deg",
+    "offset_course_crossing_longitude_deg",
+    "offset_point_direction_deg",
+    "offset_point_latitude_deg",
+    "offset_point_longitude_deg",
+    "on_arc",
+    "on_course",
+    "on_leg",
     "pitot_pressure_ratio",
     "pressure_altitude_at_true_altitude_ft",
     "pressure_altitude_from_pressure_ft",
@@ -114,6 +159,16 @@ __all__ = [
     "station_by_bearing_change_distance_nm",
     "station_by_bearing_change_time_s",
     "station_pressure_hpa",
+    "tangent_turn_begin_bearing_deg",
+    "tangent_turn_begin_latitude_deg",
+    "tangent_turn_begin_longitude_deg",
+    "tangent_turn_center_latitude_deg",
+    "tangent_turn_center_longitude_deg",
+    "tangent_turn_end_bearing_deg",
+    "tangent_turn_end_latitude_deg",
+    "tangent_turn_end_longitude_deg",
+    "tangent_turn_length_nm",
+    "tangent_turn_side",
     "tas_from_cas_kt",
     "tas_from_eas_kt",
     "tas_from_mach_kt",
@@ -205,6 +260,61 @@ arc_exit_distance_at_roll_out_nm: np.ufunc
 arc_exit_angle_at_station_deg: np.ufunc
 arc_exit_heading_change_deg: np.ufunc
 arc_exit_duration_s: np.ufunc
+cross_track_cross_track_nm: np.ufunc
+cross_track_along_track_nm: np.ufunc
+cross_track_abeam_latitude_deg: np.ufunc
+cross_track_abeam_longitude_deg: np.ufunc
+cross_track_abeam_course_deg: np.ufunc
+course_crossing_latitude_deg: np.ufunc
+course_crossing_longitude_deg: np.ufunc
+course_crossing_along_first_nm: np.ufunc
+course_crossing_along_second_nm: np.ufunc
+course_crossing_first_course_deg: np.ufunc
+course_crossing_second_course_deg: np.ufunc
+course_arc_crossing_latitude1_deg: np.ufunc
+course_arc_crossing_longitude1_deg: np.ufunc
+course_arc_crossing_along1_nm: np.ufunc
+course_arc_crossing_latitude2_deg: np.ufunc
+course_arc_crossing_longitude2_deg: np.ufunc
+course_arc_crossing_along2_nm: np.ufunc
+arc_arc_crossing_latitude1_deg: np.ufunc
+arc_arc_crossing_longitude1_deg: np.ufunc
+arc_arc_crossing_latitude2_deg: np.ufunc
+arc_arc_crossing_longitude2_deg: np.ufunc
+arc_tangents_latitude1_deg: np.ufunc
+arc_tangents_longitude1_deg: np.ufunc
+arc_tangents_course1_deg: np.ufunc
+arc_tangents_latitude2_deg: np.ufunc
+arc_tangents_longitude2_deg: np.ufunc
+arc_tangents_course2_deg: np.ufunc
+tangent_turn_center_latitude_deg: np.ufunc
+tangent_turn_center_longitude_deg: np.ufunc
+tangent_turn_begin_latitude_deg: np.ufunc
+tangent_turn_begin_longitude_deg: np.ufunc
+tangent_turn_end_latitude_deg: np.ufunc
+tangent_turn_end_longitude_deg: np.ufunc
+tangent_turn_begin_bearing_deg: np.ufunc
+tangent_turn_end_bearing_deg: np.ufunc
+tangent_turn_length_nm: np.ufunc
+tangent_turn_side: np.ufunc
+arc_length_nm: np.ufunc
+on_course: np.ufunc
+on_leg: np.ufunc
+on_arc: np.ufunc
+arc_extent_latitude1_deg: np.ufunc
+arc_extent_longitude1_deg: np.ufunc
+arc_extent_abeam1_latitude_deg: np.ufunc
+arc_extent_abeam1_longitude_deg: np.ufunc
+arc_extent_latitude2_deg: np.ufunc
+arc_extent_longitude2_deg: np.ufunc
+arc_extent_abeam2_latitude_deg: np.ufunc
+arc_extent_abeam2_longitude_deg: np.ufunc
+offset_point_latitude_deg: np.ufunc
+offset_point_longitude_deg: np.ufunc
+offset_point_direction_deg: np.ufunc
+offset_course_crossing_latitude_deg: np.ufunc
+offset_course_crossing_longitude_deg: np.ufunc
+offset_course_crossing_along_first_nm: np.ufunc
 geodesic_inverse_distance_nm: np.ufunc
 geodesic_inverse_initial_bearing_deg: np.ufunc
 geodesic_inverse_final_bearing_deg: np.ufunc

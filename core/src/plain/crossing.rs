@@ -1,0 +1,940 @@
+//! Plain functions of courses and circles on the ellipsoid: where a point lies, where they meet, tangents, turns of fixed radius.
+
+use super::earth::position;
+use super::{any_nan, outputs};
+use crate::Error;
+use crate::earth::{Circle, Course, OffsetLine, inverse};
+use crate::lead::ArcSense;
+use crate::value::units::{degree, degrees, nautical_mile, nautical_miles};
+use crate::value::{ArcRadius, Bearing, Position, Quantity, choice};
+
+choice! {
+    /// How far a course reaches from its point.
+    CourseReach {
+        /// From its point onward.
+        Onward = 0: "onward",
+        /// Both ways.
+        BothWays = 1: "both_ways",
+    }
+}
+
+fn course(
+    names: [&'static str; 3],
+    latitude_deg: f64,
+    longitude_deg: f64,
+    course_deg: f64,
+) -> Result<Course, Error> {
+    let [latitude, longitude, bearing] = names;
+    Ok(Course {
+        through: position(latitude, latitude_deg, longitude, longitude_deg)?,
+        bearing: Bearing::named(bearing, course_deg)?,
+    })
+}
+
+const ONE_COURSE: [&str; 3] = ["lat_deg", "lon_deg", "course_deg"];
+const FIRST_COURSE: [&str; 3] = ["lat1_deg", "lon1_deg", "course1_deg"];
+const SECOND_COURSE: [&str; 3] = ["lat2_deg", "lon2_deg", "course2_deg"];
+
+fn circle(center_lat_deg: f64, center_lon_deg: f64, radius_nm: f64) -> Result<Circle, Error> {
+    Ok(Circle {
+        center: position("center_lat_deg", center_lat_deg, "center_lon_deg", center_lon_deg)?,
+        radius: ArcRadius::named("radius_nm", radius_nm)?,
+    })
+}
+
+fn latitude(point: Position) -> f64 {
+    point.latitude().angle().get::<degree>()
+}
+
+fn longitude(point: Position) -> f64 {
+    point.longitude().angle().get::<degree>()
+}
+
+outputs! {
+    /// Where a point lies relative to a course: what [`cross_track`] gives.
+    CrossTrack {
+        /// Distance across the course, positive right of it.
+        cross_track_nm,
+        /// Distance along the course to the point abeam, positive onward.
+        along_track_nm,
+        /// Latitude of the point of the course abeam.
+        abeam_latitude_deg,
+        /// Longitude of the point of the course abeam.
+        abeam_longitude_deg,
+        /// True course there, 0 to 360.
+        abeam_course_deg,
+    }
+}
+
+/// Signed cross-track and along-track distance of a point from a course, and the point abeam, on the WGS-84 ellipsoid.
+///
+/// Abeam, the geodesic to the point stands square to the course; found by Newton's method on its direction.
+///
+/// # Arguments
+/// - `lat_deg`: latitude of a point of the course, -90 to 90
+/// - `lon_deg`: longitude of that point, any finite number
+/// - `course_deg`: true course there, any finite number
+/// - `point_lat_deg`: latitude of the point, -90 to 90
+/// - `point_lon_deg`: longitude of the point, any finite number
+///
+/// # Accuracy
+/// A tenth of a micrometre within 5 000 NM.
+///
+/// # Degenerate cases
+/// A point on the course is at a cross-track of zero. A point a quarter of the earth away on both sides has no abeam point that means anything.
+///
+/// # Errors
+/// A value outside its range.
+///
+/// # Source
+/// Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
+/// Appendix 2 Attachment C.
+///
+/// # Example
+/// ```
+/// # use lubberline::plain::cross_track;
+/// assert_eq!(format!("{:.2}", cross_track(0.0, 0.0, 90.0, 0.5, 1.0)?.cross_track_nm), "-29.85");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
+pub fn cross_track(
+    lat_deg: f64,
+    lon_deg: f64,
+    course_deg: f64,
+    point_lat_deg: f64,
+    point_lon_deg: f64,
+) -> Result<CrossTrack, Error> {
+    if any_nan(&[lat_deg, lon_deg, course_deg, point_lat_deg, point_lon_deg]) {
+        return Ok(CrossTrack::NAN);
+    }
+    let line = course(ONE_COURSE, lat_deg, lon_deg, course_deg)?;
+    let found = line.abeam(position("point_lat_deg", point_lat_deg, "point_lon_deg", point_lon_deg)?);
+    Ok(CrossTrack {
+        cross_track_nm: found.cross_track.get::<nautical_mile>(),
+        along_track_nm: found.along_track.get::<nautical_mile>(),
+        abeam_latitude_deg: latitude(found.point),
+        abeam_longitude_deg: longitude(found.point),
+        abeam_course_deg: found.bearing.angle().get::<degree>(),
+    })
+}
+
+outputs! {
+    /// Where two courses meet: what [`course_crossing`] gives.
+    CourseCrossing {
+        /// Latitude of the point.
+        latitude_deg,
+        /// Longitude of the point.
+        longitude_deg,
+        /// Distance along the first course, negative behind its point.
+        along_first_nm,
+        /// Distance along the second course, negative behind its point.
+        along_second_nm,
+        /// True bearing of the first course there, 0 to 360.
+        first_course_deg,
+        /// True bearing of the second course there, 0 to 360.
+        second_course_deg,
+    }
+}
+
+/// Where two courses (two radials) meet on the WGS-84 ellipsoid.
+///
+/// Extended both ways; of the two meeting points, which are all but antipodal, the one nearer to both points. Its distances along the courses
+/// say whether it lies ahead (positive) or behind.
+///
+/// # Arguments
+/// - `lat1_deg`: latitude of a point of the first course, -90 to 90
+/// - `lon1_deg`: longitude of that point, any finite number
+/// - `course1_deg`: true course there, any finite number
+/// - `lat2_deg`: latitude of a point of the second course, -90 to 90
+/// - `lon2_deg`: longitude of that point, any finite number
+/// - `course2_deg`: true course there, any finite number
+///
+/// # Accuracy
+/// A micrometre across the courses; along them that divided by the sine of their angle.
+///
+/// # Degenerate cases
+/// Courses along one line meet everywhere.
+///
+/// # Errors
+/// A value outside its range, or courses along one line.
+///
+/// # Source
+/// Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
+/// Appendix 2 Attachment C.
+///
+/// # Example
+/// ```
+/// # use lubberline::plain::course_crossing;
+/// assert_eq!(format!("{:.3}", course_crossing(40.1734722222, -70.2126666667, 90.0, 42.0766111111, -68.2113055556, 187.0)?.along_first_nm), "77.961");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
+pub fn course_crossing(
+    lat1_deg: f64,
+    lon1_deg: f64,
+    course1_deg: f64,
+    lat2_deg: f64,
+    lon2_deg: f64,
+    course2_deg: f64,
+) -> Result<CourseCrossing, Error> {
+    if any_nan(&[lat1_deg, lon1_deg, course1_deg, lat2_deg, lon2_deg, course2_deg]) {
+        return Ok(CourseCrossing::NAN);
+    }
+    let first = course(FIRST_COURSE, lat1_deg, lon1_deg, course1_deg)?;
+    let second = course(SECOND_COURSE, lat2_deg, lon2_deg, course2_deg)?;
+    let found =
+        first.meets(&second).ok_or(Error::NoMeeting { what: "the two courses run along one line" })?;
+    Ok(CourseCrossing {
+        latitude_deg: latitude(found.point),
+        longitude_deg: longitude(found.point),
+        along_first_nm: found.along_first.get::<nautical_mile>(),
+        along_second_nm: found.along_second.get::<nautical_mile>(),
+        first_course_deg: found.first_bearing.angle().get::<degree>(),
+        second_course_deg: found.second_bearing.angle().get::<degree>(),
+    })
+}
+
+outputs! {
+    /// Where a course meets an arc: what [`course_arc_crossing`] gives.
+    CourseArcCrossing {
+        /// Latitude of the point farther back along the course.
+        latitude1_deg,
+        /// Its longitude.
+        longitude1_deg,
+        /// Its distance along the course, negative behind its point.
+        along1_nm,
+        /// Latitude of the point farther on along the course.
+        latitude2_deg,
+        /// Its longitude.
+        longitude2_deg,
+        /// Its distance along the course, negative behind its point.
+        along2_nm,
+    }
+}
+
+/// Where a course (a radial) meets a circle (a DME arc) on the WGS-84 ellipsoid: both points.
+///
+/// The course is extended both ways; the arc is the geodesic circle about its centre.
+///
+/// # Arguments
+/// - `lat_deg`: latitude of a point of the course, -90 to 90
+/// - `lon_deg`: longitude of that point, any finite number
+/// - `course_deg`: true course there, any finite number
+/// - `center_lat_deg`: latitude of the centre, -90 to 90
+/// - `center_lon_deg`: longitude of the centre, any finite number
+/// - `radius_nm`: radius of the circle, above 0 to 5000
+///
+/// # Accuracy
+/// A micrometre across; along, soft where the course only just cuts the circle.
+///
+/// # Degenerate cases
+/// A course that touches the circle gives its point twice; a miss below a millimetre counts as touching.
+///
+/// # Errors
+/// A value outside its range, or a course that misses the circle.
+///
+/// # Source
+/// Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
+/// Appendix 2 Attachment C.
+///
+/// # Example
+/// ```
+/// # use lubberline::plain::course_arc_crossing;
+/// assert_eq!(format!("{:.3}", course_arc_crossing(60.0, -10.0, 90.0, 60.0, -9.0, 12.0)?.along1_nm), "18.131");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
+pub fn course_arc_crossing(
+    lat_deg: f64,
+    lon_deg: f64,
+    course_deg: f64,
+    center_lat_deg: f64,
+    center_lon_deg: f64,
+    radius_nm: f64,
+) -> Result<CourseArcCrossing, Error> {
+    if any_nan(&[lat_deg, lon_deg, course_deg, center_lat_deg, center_lon_deg, radius_nm]) {
+        return Ok(CourseArcCrossing::NAN);
+    }
+    let line = course(ONE_COURSE, lat_deg, lon_deg, course_deg)?;
+    let found = line.meets_circle(&circle(center_lat_deg, center_lon_deg, radius_nm)?);
+    let [(point_1, along_1), (point_2, along_2)] =
+        found.ok_or(Error::NoMeeting { what: "the course misses the arc" })?;
+    Ok(CourseArcCrossing {
+        latitude1_deg: latitude(point_1),
+        longitude1_deg: longitude(point_1),
+        along1_nm: along_1.get::<nautical_mile>(),
+        latitude2_deg: latitude(point_2),
+        longitude2_deg: longitude(point_2),
+        along2_nm: along_2.get::<nautical_mile>(),
+    })
+}
+
+outputs! {
+    /// Where two arcs meet: what [`arc_arc_crossing`] gives.
+    ArcArcCrossing {
+        /// Latitude of the point left of the line from the first centre to the second.
+        latitude1_deg,
+        /// Its longitude.
+        longitude1_deg,
+        /// Latitude of the point right of that line.
+        latitude2_deg,
+        /// Its longitude.
+        longitude2_deg,
+    }
+}
+
+/// Where two circles (two DME arcs) meet on the WGS-84 ellipsoid: both points.
+///
+/// Geodesic circles about their centres; the points lie left and right of the line from the first centre to the second.
+///
+/// # Arguments
+/// - `center1_lat_deg`: latitude of the first centre, -90 to 90
+/// - `center1_lon_deg`: longitude of the first centre, any finite number
+/// - `radius1_nm`: radius of the first circle, above 0 to 5000
+/// - `center2_lat_deg`: latitude of the second centre, -90 to 90
+/// - `center2_lon_deg`: longitude of the second centre, any finite number
+/// - `radius2_nm`: radius of the second circle, above 0 to 5000
+///
+/// # Accuracy
+/// A micrometre across the circles; along, soft where they only just meet.
+///
+/// # Degenerate cases
+/// Circles that touch give their point twice; a miss below a millimetre counts as touching.
+///
+/// # Errors
+/// A value outside its range, circles that do not meet, or circles about one centre.
+///
+/// # Source
+/// Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
+/// Appendix 2 Attachment C.
+///
+/// # Example
+/// ```
+/// # use lubberline::plain::arc_arc_crossing;
+/// assert_eq!(format!("{:.4}", arc_arc_crossing(0.0, 0.0, 150.0, 0.0, -4.991, 150.0)?.longitude1_deg), "-2.4955");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
+pub fn arc_arc_crossing(
+    center1_lat_deg: f64,
+    center1_lon_deg: f64,
+    radius1_nm: f64,
+    center2_lat_deg: f64,
+    center2_lon_deg: f64,
+    radius2_nm: f64,
+) -> Result<ArcArcCrossing, Error> {
+    if any_nan(&[center1_lat_deg, center1_lon_deg, radius1_nm, center2_lat_deg, center2_lon_deg, radius2_nm])
+    {
+        return Ok(ArcArcCrossing::NAN);
+    }
+    let first = Circle {
+        center: position("center1_lat_deg", center1_lat_deg, "center1_lon_deg", center1_lon_deg)?,
+        radius: ArcRadius::named("radius1_nm", radius1_nm)?,
+    };
+    let second = Circle {
+        center: position("center2_lat_deg", center2_lat_deg, "center2_lon_deg", center2_lon_deg)?,
+        radius: ArcRadius::named("radius2_nm", radius2_nm)?,
+    };
+    let [left, right] = first.meets(&second).ok_or(Error::NoMeeting { what: "the two arcs do not meet" })?;
+    Ok(ArcArcCrossing {
+        latitude1_deg: latitude(left),
+        longitude1_deg: longitude(left),
+        latitude2_deg: latitude(right),
+        longitude2_deg: longitude(right),
+    })
+}
+
+outputs! {
+    /// The tangents from a point to an arc: what [`arc_tangents`] gives.
+    ArcTangents {
+        /// Latitude of the contact left of the line to the centre.
+        latitude1_deg,
+        /// Its longitude.
+        longitude1_deg,
+        /// True course of the tangent there, onward, 0 to 360.
+        course1_deg,
+        /// Latitude of the contact right of the line to the centre.
+        latitude2_deg,
+        /// Its longitude.
+        longitude2_deg,
+        /// True course of the tangent there, onward, 0 to 360.
+        course2_deg,
+    }
+}
+
+/// The tangents from a point to a circle (a DME arc) on the WGS-84 ellipsoid: both contacts.
+///
+/// At the contact the geodesic from the point stands square to the radius.
+///
+/// # Arguments
+/// - `point_lat_deg`: latitude of the point, -90 to 90
+/// - `point_lon_deg`: longitude of the point, any finite number
+/// - `center_lat_deg`: latitude of the centre, -90 to 90
+/// - `center_lon_deg`: longitude of the centre, any finite number
+/// - `radius_nm`: radius of the circle, above 0 to 5000
+///
+/// # Accuracy
+/// A micrometre off the circle; the contact is soft along it.
+///
+/// # Degenerate cases
+/// A point on the circle is its own contact, twice.
+///
+/// # Errors
+/// A value outside its range, or a point inside the circle.
+///
+/// # Source
+/// Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
+/// Appendix 2 Attachment C.
+///
+/// # Example
+/// ```
+/// # use lubberline::plain::arc_tangents;
+/// assert_eq!(format!("{:.4}", arc_tangents(40.0766111111, -67.2096388889, 40.1734722222, -70.2126666667, 100.0)?.latitude1_deg), "38.9808");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
+pub fn arc_tangents(
+    point_lat_deg: f64,
+    point_lon_deg: f64,
+    center_lat_deg: f64,
+    center_lon_deg: f64,
+    radius_nm: f64,
+) -> Result<ArcTangents, Error> {
+    if any_nan(&[point_lat_deg, point_lon_deg, center_lat_deg, center_lon_deg, radius_nm]) {
+        return Ok(ArcTangents::NAN);
+    }
+    let point = position("point_lat_deg", point_lat_deg, "point_lon_deg", point_lon_deg)?;
+    let found = circle(center_lat_deg, center_lon_deg, radius_nm)?.tangents_from(point);
+    let [left, right] = found
+        .ok_or(Error::NoMeeting { what: "the point lies inside the arc, which has no tangent from there" })?;
+    Ok(ArcTangents {
+        latitude1_deg: latitude(left.point),
+        longitude1_deg: longitude(left.point),
+        course1_deg: left.bearing.angle().get::<degree>(),
+        latitude2_deg: latitude(right.point),
+        longitude2_deg: longitude(right.point),
+        course2_deg: right.bearing.angle().get::<degree>(),
+    })
+}
+
+outputs! {
+    /// A turn of fixed radius between two courses: what [`tangent_turn`] gives.
+    TangentTurn {
+        /// Latitude of the centre.
+        center_latitude_deg,
+        /// Longitude of the centre.
+        center_longitude_deg,
+        /// Latitude where the turn leaves the first course.
+        begin_latitude_deg,
+        /// Its longitude.
+        begin_longitude_deg,
+        /// Latitude where it joins the second course.
+        end_latitude_deg,
+        /// Its longitude.
+        end_longitude_deg,
+        /// Bearing of its beginning from the centre, 0 to 360.
+        begin_bearing_deg,
+        /// Bearing of its end from the centre, 0 to 360.
+        end_bearing_deg,
+        /// Length of the arc.
+        length_nm,
+        /// 1 for a turn to the right, -1 to the left.
+        side,
+    }
+}
+
+/// The turn of fixed radius that leads from one course onto another on the WGS-84 ellipsoid.
+///
+/// The short way by the directions of the courses where they meet; its centre is at the radius from both.
+///
+/// # Arguments
+/// - `lat1_deg`: latitude of a point of the first course, -90 to 90
+/// - `lon1_deg`: longitude of that point, any finite number
+/// - `course1_deg`: true course there, any finite number
+/// - `lat2_deg`: latitude of a point of the second course, -90 to 90
+/// - `lon2_deg`: longitude of that point, any finite number
+/// - `course2_deg`: true course there, any finite number
+/// - `radius_nm`: radius of the turn, above 0 to 5000
+///
+/// # Accuracy
+/// A micrometre across the courses; the contacts are soft along them.
+///
+/// # Degenerate cases
+/// None in the range.
+///
+/// # Errors
+/// A value outside its range, or courses along one line or all but reciprocal.
+///
+/// # Source
+/// Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
+/// Appendix 2 Attachment C.
+///
+/// # Example
+/// ```
+/// # use lubberline::plain::tangent_turn;
+/// assert_eq!(format!("{:.4}", tangent_turn(40.1734722222, -70.2126666667, 90.0, 42.0766111111, -68.2096388889, 7.0, 75.0)?.center_latitude_deg), "41.4240");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
+pub fn tangent_turn(
+    lat1_deg: f64,
+    lon1_deg: f64,
+    course1_deg: f64,
+    lat2_deg: f64,
+    lon2_deg: f64,
+    course2_deg: f64,
+    radius_nm: f64,
+) -> Result<TangentTurn, Error> {
+    if any_nan(&[lat1_deg, lon1_deg, course1_deg, lat2_deg, lon2_deg, course2_deg, radius_nm]) {
+        return Ok(TangentTurn::NAN);
+    }
+    let first = course(FIRST_COURSE, lat1_deg, lon1_deg, course1_deg)?;
+    let second = course(SECOND_COURSE, lat2_deg, lon2_deg, course2_deg)?;
+    let found = first.turn_onto(&second, ArcRadius::named("radius_nm", radius_nm)?);
+    let turn = found.ok_or(Error::NoMeeting { what: "no turn of that radius touches both courses" })?;
+    Ok(TangentTurn {
+        center_latitude_deg: latitude(turn.circle.center),
+        center_longitude_deg: longitude(turn.circle.center),
+        begin_latitude_deg: latitude(turn.begin),
+        begin_longitude_deg: longitude(turn.begin),
+        end_latitude_deg: latitude(turn.end),
+        end_longitude_deg: longitude(turn.end),
+        begin_bearing_deg: turn.begin_bearing.angle().get::<degree>(),
+        end_bearing_deg: turn.end_bearing.angle().get::<degree>(),
+        length_nm: turn.length.get::<nautical_mile>(),
+        side: if turn.to_right { 1.0 } else { -1.0 },
+    })
+}
+
+/// Length of an arc of a circle on the WGS-84 ellipsoid.
+///
+/// The integral of the reduced length of the geodesics from the centre over their azimuth; in the plane `r sweep`.
+///
+/// # Arguments
+/// - `center_lat_deg`: latitude of the centre, -90 to 90
+/// - `center_lon_deg`: longitude of the centre, any finite number
+/// - `radius_nm`: radius of the circle, above 0 to 5000
+/// - `start_bearing_deg`: bearing of the arc's beginning from the centre, any finite number
+/// - `sweep_deg`: angle of the arc at the centre, clockwise positive, -360 to 360
+///
+/// # Accuracy
+/// A micrometre.
+///
+/// # Degenerate cases
+/// A sweep of zero has no length.
+///
+/// # Errors
+/// A value outside its range.
+///
+/// # Source
+/// C. F. F. Karney, Algorithms for geodesics, Journal of Geodesy 87 (2013), section 3; derived. Checked against FAA Order 8260.54A.
+///
+/// # Example
+/// ```
+/// # use lubberline::plain::arc_length_nm;
+/// assert_eq!(format!("{:.6}", arc_length_nm(38.2236388889, -77.9065, 5.0, 91.0, 135.0)?), "11.780968");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
+pub fn arc_length_nm(
+    center_lat_deg: f64,
+    center_lon_deg: f64,
+    radius_nm: f64,
+    start_bearing_deg: f64,
+    sweep_deg: f64,
+) -> Result<f64, Error> {
+    if any_nan(&[center_lat_deg, center_lon_deg, radius_nm, start_bearing_deg, sweep_deg]) {
+        return Ok(f64::NAN);
+    }
+    let circle = circle(center_lat_deg, center_lon_deg, radius_nm)?;
+    let start = Bearing::named("start_bearing_deg", start_bearing_deg)?;
+    let sweep_deg = Quantity::HeadingChange.check("sweep_deg", sweep_deg)?;
+    Ok(circle.arc_length(start, degrees(sweep_deg)).get::<nautical_mile>())
+}
+
+/// Whether a point lies on a course: 1 if it does, 0 if not.
+///
+/// Within the tolerance across it, and for a course that reaches onward also behind its point.
+///
+/// # Arguments
+/// - `lat_deg`: latitude of a point of the course, -90 to 90
+/// - `lon_deg`: longitude of that point, any finite number
+/// - `course_deg`: true course there, any finite number
+/// - `reach`: how far the course reaches
+/// - `point_lat_deg`: latitude of the point, -90 to 90
+/// - `point_lon_deg`: longitude of the point, any finite number
+/// - `tolerance_nm`: how far across the course still counts, 0 to 10 900
+///
+/// # Accuracy
+/// As `cross_track`.
+///
+/// # Degenerate cases
+/// The course's own point lies on it.
+///
+/// # Errors
+/// A value outside its range.
+///
+/// # Source
+/// Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
+/// Appendix 2 Attachment C.
+///
+/// # Example
+/// ```
+/// # use lubberline::plain::on_course;
+/// # use lubberline::plain::CourseReach;
+/// assert_eq!(format!("{:.0}", on_course(0.0, 0.0, 90.0, CourseReach::Onward, 0.0, 5.0, 0.0001)?), "1");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
+pub fn on_course(
+    lat_deg: f64,
+    lon_deg: f64,
+    course_deg: f64,
+    reach: CourseReach,
+    point_lat_deg: f64,
+    point_lon_deg: f64,
+    tolerance_nm: f64,
+) -> Result<f64, Error> {
+    if any_nan(&[lat_deg, lon_deg, course_deg, point_lat_deg, point_lon_deg, tolerance_nm]) {
+        return Ok(f64::NAN);
+    }
+    let line = course(ONE_COURSE, lat_deg, lon_deg, course_deg)?;
+    let found = line.abeam(position("point_lat_deg", point_lat_deg, "point_lon_deg", point_lon_deg)?);
+    let tolerance = nautical_miles(Quantity::GroundDistance.check("tolerance_nm", tolerance_nm)?);
+    let ahead = reach == CourseReach::BothWays || found.along_track >= -tolerance;
+    Ok(f64::from(ahead && found.cross_track.abs() <= tolerance))
+}
+
+/// Whether a point lies on the geodesic between two points: 1 if it does, 0 if not.
+///
+/// Within the tolerance across it and beyond its ends.
+///
+/// # Arguments
+/// - `lat1_deg`: latitude of the beginning, -90 to 90
+/// - `lon1_deg`: longitude of the beginning, any finite number
+/// - `lat2_deg`: latitude of the end, -90 to 90
+/// - `lon2_deg`: longitude of the end, any finite number
+/// - `point_lat_deg`: latitude of the point, -90 to 90
+/// - `point_lon_deg`: longitude of the point, any finite number
+/// - `tolerance_nm`: how far from it still counts, 0 to 10 900
+///
+/// # Accuracy
+/// As `cross_track`.
+///
+/// # Degenerate cases
+/// Between coincident points only the point itself lies.
+///
+/// # Errors
+/// A value outside its range.
+///
+/// # Source
+/// Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
+/// Appendix 2 Attachment C.
+///
+/// # Example
+/// ```
+/// # use lubberline::plain::on_leg;
+/// assert_eq!(format!("{:.0}", on_leg(0.0, 0.0, 0.0, 6.0, 0.0, 7.0, 0.0001)?), "0");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
+pub fn on_leg(
+    lat1_deg: f64,
+    lon1_deg: f64,
+    lat2_deg: f64,
+    lon2_deg: f64,
+    point_lat_deg: f64,
+    point_lon_deg: f64,
+    tolerance_nm: f64,
+) -> Result<f64, Error> {
+    if any_nan(&[lat1_deg, lon1_deg, lat2_deg, lon2_deg, point_lat_deg, point_lon_deg, tolerance_nm]) {
+        return Ok(f64::NAN);
+    }
+    let from = position("lat1_deg", lat1_deg, "lon1_deg", lon1_deg)?;
+    let line = inverse(from, position("lat2_deg", lat2_deg, "lon2_deg", lon2_deg)?);
+    let point = position("point_lat_deg", point_lat_deg, "point_lon_deg", point_lon_deg)?;
+    let tolerance = nautical_miles(Quantity::GroundDistance.check("tolerance_nm", tolerance_nm)?);
+    let Some(bearing) = line.initial_bearing else {
+        return Ok(f64::from(inverse(from, point).distance.value() <= tolerance));
+    };
+    let found = Course { through: from, bearing }.abeam(point);
+    let within = found.along_track >= -tolerance && found.along_track <= line.distance.value() + tolerance;
+    Ok(f64::from(within && found.cross_track.abs() <= tolerance))
+}
+
+/// Whether a point lies on an arc of a circle: 1 if it does, 0 if not.
+///
+/// Within the tolerance off the circle, and between the bearings of the arc's ends, which belong to it.
+///
+/// # Arguments
+/// - `center_lat_deg`: latitude of the centre, -90 to 90
+/// - `center_lon_deg`: longitude of the centre, any finite number
+/// - `radius_nm`: radius of the circle, above 0 to 5000
+/// - `start_bearing_deg`: bearing of the arc's beginning from the centre, any finite number
+/// - `end_bearing_deg`: bearing of the arc's end from the centre, any finite number
+/// - `sense`: which way round the arc goes
+/// - `point_lat_deg`: latitude of the point, -90 to 90
+/// - `point_lon_deg`: longitude of the point, any finite number
+/// - `tolerance_nm`: how far off the circle still counts, 0 to 10 900
+///
+/// # Accuracy
+/// 15 nanometres off the circle.
+///
+/// # Degenerate cases
+/// Equal bearings are the whole circle.
+///
+/// # Errors
+/// A value outside its range.
+///
+/// # Source
+/// Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
+/// Appendix 2 Attachment C.
+///
+/// # Example
+/// ```
+/// # use lubberline::plain::on_arc;
+/// # use lubberline::lead::ArcSense;
+/// assert_eq!(format!("{:.0}", on_arc(0.0, 0.0, 60.0, 0.0, 180.0, ArcSense::Clockwise, 0.0, 0.998204, 0.001)?), "1");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
+#[expect(clippy::too_many_arguments, reason = "a plain function takes plain numbers")]
+pub fn on_arc(
+    center_lat_deg: f64,
+    center_lon_deg: f64,
+    radius_nm: f64,
+    start_bearing_deg: f64,
+    end_bearing_deg: f64,
+    sense: ArcSense,
+    point_lat_deg: f64,
+    point_lon_deg: f64,
+    tolerance_nm: f64,
+) -> Result<f64, Error> {
+    if any_nan(&[
+        center_lat_deg,
+        center_lon_deg,
+        radius_nm,
+        start_bearing_deg,
+        end_bearing_deg,
+        point_lat_deg,
+        point_lon_deg,
+        tolerance_nm,
+    ]) {
+        return Ok(f64::NAN);
+    }
+    let circle = circle(center_lat_deg, center_lon_deg, radius_nm)?;
+    let start = Bearing::named("start_bearing_deg", start_bearing_deg)?;
+    let end = Bearing::named("end_bearing_deg", end_bearing_deg)?;
+    let point = position("point_lat_deg", point_lat_deg, "point_lon_deg", point_lon_deg)?;
+    let tolerance = nautical_miles(Quantity::GroundDistance.check("tolerance_nm", tolerance_nm)?);
+    Ok(f64::from(circle.arc_contains(start, end, sense == ArcSense::Clockwise, point, tolerance)))
+}
+
+outputs! {
+    /// How far a circle reaches along a course: what [`arc_extent`] gives.
+    ArcExtent {
+        /// Latitude of the point of the circle farthest on along the course.
+        latitude1_deg,
+        /// Its longitude.
+        longitude1_deg,
+        /// Latitude of the point of the course abeam of it.
+        abeam1_latitude_deg,
+        /// Its longitude.
+        abeam1_longitude_deg,
+        /// Latitude of the point of the circle farthest back along the course.
+        latitude2_deg,
+        /// Its longitude.
+        longitude2_deg,
+        /// Latitude of the point of the course abeam of it.
+        abeam2_latitude_deg,
+        /// Its longitude.
+        abeam2_longitude_deg,
+    }
+}
+
+/// How far a circle reaches along a course on the WGS-84 ellipsoid: its points whose tangents stand square to the course, and the points abeam.
+///
+/// Farthest on along the course, then farthest back.
+///
+/// # Arguments
+/// - `lat_deg`: latitude of a point of the course, -90 to 90
+/// - `lon_deg`: longitude of that point, any finite number
+/// - `course_deg`: true course there, any finite number
+/// - `center_lat_deg`: latitude of the centre, -90 to 90
+/// - `center_lon_deg`: longitude of the centre, any finite number
+/// - `radius_nm`: radius of the circle, above 0 to 5000
+///
+/// # Accuracy
+/// A micrometre off the circle; soft along it.
+///
+/// # Degenerate cases
+/// The course may miss, touch or cut the circle.
+///
+/// # Errors
+/// A value outside its range.
+///
+/// # Source
+/// Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
+/// Appendix 2 Attachment C.
+///
+/// # Example
+/// ```
+/// # use lubberline::plain::arc_extent;
+/// assert_eq!(format!("{:.4}", arc_extent(40.0766111111, -65.2113055556, 350.0, 40.1734722222, -70.2126666667, 50.0)?.latitude1_deg), "40.9847");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
+pub fn arc_extent(
+    lat_deg: f64,
+    lon_deg: f64,
+    course_deg: f64,
+    center_lat_deg: f64,
+    center_lon_deg: f64,
+    radius_nm: f64,
+) -> Result<ArcExtent, Error> {
+    if any_nan(&[lat_deg, lon_deg, course_deg, center_lat_deg, center_lon_deg, radius_nm]) {
+        return Ok(ArcExtent::NAN);
+    }
+    let line = course(ONE_COURSE, lat_deg, lon_deg, course_deg)?;
+    let [on, back] = circle(center_lat_deg, center_lon_deg, radius_nm)?.extent_along(line);
+    Ok(ArcExtent {
+        latitude1_deg: latitude(on.point),
+        longitude1_deg: longitude(on.point),
+        abeam1_latitude_deg: latitude(on.abeam),
+        abeam1_longitude_deg: longitude(on.abeam),
+        latitude2_deg: latitude(back.point),
+        longitude2_deg: longitude(back.point),
+        abeam2_latitude_deg: latitude(back.abeam),
+        abeam2_longitude_deg: longitude(back.abeam),
+    })
+}
+
+outputs! {
+    /// A point beside a course: what [`offset_point`] gives.
+    OffsetPoint {
+        /// Its latitude.
+        latitude_deg,
+        /// Its longitude.
+        longitude_deg,
+        /// Direction of the offset line there, 0 to 360.
+        direction_deg,
+    }
+}
+
+/// The point of the line at a constant distance beside a course, abeam of a place along the course.
+///
+/// Square to the course at that place, by the distance, on the WGS-84 ellipsoid. The line is no geodesic itself.
+///
+/// # Arguments
+/// - `lat_deg`: latitude of a point of the course, -90 to 90
+/// - `lon_deg`: longitude of that point, any finite number
+/// - `course_deg`: true course there, any finite number
+/// - `offset_nm`: distance of the line from the course, right positive, -5000 to 5000
+/// - `along_nm`: distance along the course from its point, negative behind, -10 000 to 10 000
+///
+/// # Accuracy
+/// 15 nanometres.
+///
+/// # Degenerate cases
+/// An offset of zero is the course itself.
+///
+/// # Errors
+/// A value outside its range.
+///
+/// # Source
+/// Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55.
+///
+/// # Example
+/// ```
+/// # use lubberline::plain::offset_point;
+/// assert_eq!(format!("{:.4}", offset_point(0.0, 0.0, 90.0, -60.0, 0.0)?.latitude_deg), "1.0049");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
+pub fn offset_point(
+    lat_deg: f64,
+    lon_deg: f64,
+    course_deg: f64,
+    offset_nm: f64,
+    along_nm: f64,
+) -> Result<OffsetPoint, Error> {
+    if any_nan(&[lat_deg, lon_deg, course_deg, offset_nm, along_nm]) {
+        return Ok(OffsetPoint::NAN);
+    }
+    let line = OffsetLine {
+        course: course(ONE_COURSE, lat_deg, lon_deg, course_deg)?,
+        offset: nautical_miles(Quantity::CrossTrack.check("offset_nm", offset_nm)?),
+    };
+    let (point, direction) = line.at(nautical_miles(Quantity::AlongTrack.check("along_nm", along_nm)?));
+    Ok(OffsetPoint {
+        latitude_deg: latitude(point),
+        longitude_deg: longitude(point),
+        direction_deg: direction.angle().get::<degree>(),
+    })
+}
+
+outputs! {
+    /// Where an offset line meets a course: what [`offset_course_crossing`] gives.
+    OffsetCourseCrossing {
+        /// Latitude of the point.
+        latitude_deg,
+        /// Longitude of the point.
+        longitude_deg,
+        /// Distance along the course that the line runs beside, negative behind its point.
+        along_first_nm,
+    }
+}
+
+/// Where the line at a constant distance beside a course meets another course, on the WGS-84 ellipsoid.
+///
+/// Looked for within 1 000 NM of the meeting of the two courses along the first; the meeting nearest to it.
+///
+/// # Arguments
+/// - `lat1_deg`: latitude of a point of the first course, -90 to 90
+/// - `lon1_deg`: longitude of that point, any finite number
+/// - `course1_deg`: true course there, any finite number
+/// - `offset_nm`: distance of the line from the first course, right positive, -5000 to 5000
+/// - `lat2_deg`: latitude of a point of the second course, -90 to 90
+/// - `lon2_deg`: longitude of that point, any finite number
+/// - `course2_deg`: true course there, any finite number
+///
+/// # Accuracy
+/// A micrometre across the second course.
+///
+/// # Degenerate cases
+/// An offset of zero is the meeting of the courses themselves.
+///
+/// # Errors
+/// A value outside its range, courses along one line, or no meeting within 1 000 NM.
+///
+/// # Source
+/// Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid.
+///
+/// # Example
+/// ```
+/// # use lubberline::plain::offset_course_crossing;
+/// assert_eq!(format!("{:.4}", offset_course_crossing(0.0, 0.0, 90.0, -60.0, 0.0, 3.0, 0.0)?.latitude_deg), "1.0049");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
+pub fn offset_course_crossing(
+    lat1_deg: f64,
+    lon1_deg: f64,
+    course1_deg: f64,
+    offset_nm: f64,
+    lat2_deg: f64,
+    lon2_deg: f64,
+    course2_deg: f64,
+) -> Result<OffsetCourseCrossing, Error> {
+    if any_nan(&[lat1_deg, lon1_deg, course1_deg, offset_nm, lat2_deg, lon2_deg, course2_deg]) {
+        return Ok(OffsetCourseCrossing::NAN);
+    }
+    let first = course(FIRST_COURSE, lat1_deg, lon1_deg, course1_deg)?;
+    let second = course(SECOND_COURSE, lat2_deg, lon2_deg, course2_deg)?;
+    let line = OffsetLine {
+        course: first,
+        offset: nautical_miles(Quantity::CrossTrack.check("offset_nm", offset_nm)?),
+    };
+    let middle = first
+        .meets(&second)
+        .ok_or(Error::NoMeeting { what: "the two courses run along one line" })?
+        .along_first;
+    let found = line.meets_course(&second, middle - nautical_miles(1000.0), middle + nautical_miles(1000.0));
+    let nearest = found
+        .into_iter()
+        .min_by(|(_, one), (_, other)| (*one - middle).abs().value.total_cmp(&(*other - middle).abs().value));
+    let (point, along) = nearest
+        .ok_or(Error::NoMeeting { what: "the offset line and the course do not meet within 1 000 NM" })?;
+    Ok(OffsetCourseCrossing {
+        latitude_deg: latitude(point),
+        longitude_deg: longitude(point),
+        along_first_nm: along.get::<nautical_mile>(),
+    })
+}
