@@ -15,16 +15,25 @@ _Codes: TypeAlias = list[int] | list[str] | tuple[int, ...] | tuple[str, ...] | 
 
 __all__ = [
     "AirspeedForGroundspeed",
+    "ArcArcCrossing",
+    "ArcExtent",
+    "ArcTangents",
     "ArcTurn",
+    "CourseArcCrossing",
+    "CourseCrossing",
+    "CrossTrack",
     "GeodesicDirect",
     "GeodesicInverse",
     "GreatCircleDirect",
     "GreatCircleInverse",
     "LimitedTurn",
     "Observation",
+    "OffsetCourseCrossing",
+    "OffsetPoint",
     "RolledTurn",
     "StandardAtmosphere",
     "StationByBearingChange",
+    "TangentTurn",
     "TrackAndGroundspeed",
     "WindBetweenLevels",
     "WindComponents",
@@ -34,10 +43,14 @@ __all__ = [
     "airspeed_for_groundspeed",
     "altimeter_setting_hpa",
     "altimeter_setting_smithsonian_hpa",
+    "arc_arc_crossing",
     "arc_entry",
     "arc_entry_inbound_nm",
     "arc_entry_outbound_nm",
     "arc_exit",
+    "arc_extent",
+    "arc_length_nm",
+    "arc_tangents",
     "bank_for_load_factor_deg",
     "bank_for_radius_deg",
     "bank_for_rate_deg",
@@ -50,6 +63,9 @@ __all__ = [
     "cold_temperature_correction_rule_ft",
     "cold_temperature_correction_tabulated_ft",
     "cone_radius_nm",
+    "course_arc_crossing",
+    "course_crossing",
+    "cross_track",
     "crossover_altitude_ft",
     "density_altitude_ft",
     "density_altitude_rule_ft",
@@ -82,6 +98,11 @@ __all__ = [
     "mach_from_eas",
     "mach_from_tas",
     "observe",
+    "offset_course_crossing",
+    "offset_point",
+    "on_arc",
+    "on_course",
+    "on_leg",
     "pitot_pressure_ratio",
     "pressure_altitude_at_true_altitude_ft",
     "pressure_altitude_from_pressure_ft",
@@ -105,6 +126,7 @@ __all__ = [
     "static_temperature_degc",
     "station_by_bearing_change",
     "station_pressure_hpa",
+    "tangent_turn",
     "tas_from_cas_kt",
     "tas_from_eas_kt",
     "tas_from_mach_kt",
@@ -376,6 +398,140 @@ def arc_entry(radial_deg: ArrayLike, flown: Literal["inbound", "outbound"] | int
 def arc_exit(radial_deg: Number, flown: Literal["inbound", "outbound"] | int, arc_radius_nm: Number, sense: Literal["clockwise", "counterclockwise"] | int, true_airspeed_kt: Number, wind_from_deg: Number = ..., wind_speed_kt: Number = ..., bank_limit_deg: Number = ..., turn_rate_limit_deg_per_s: Number = ..., roll_rate_deg_per_s: Number = ...) -> ArcTurn[float]: ...
 @overload
 def arc_exit(radial_deg: ArrayLike, flown: Literal["inbound", "outbound"] | int | _Codes, arc_radius_nm: ArrayLike, sense: Literal["clockwise", "counterclockwise"] | int | _Codes, true_airspeed_kt: ArrayLike, wind_from_deg: ArrayLike = ..., wind_speed_kt: ArrayLike = ..., bank_limit_deg: ArrayLike = ..., turn_rate_limit_deg_per_s: ArrayLike = ..., roll_rate_deg_per_s: ArrayLike = ..., **kwargs: Any) -> ArcTurn[NDArray[np.float64]]: ...
+
+class CrossTrack(NamedTuple, Generic[_T]):
+    cross_track_nm: _T
+    along_track_nm: _T
+    abeam_latitude_deg: _T
+    abeam_longitude_deg: _T
+    abeam_course_deg: _T
+
+@overload
+def cross_track(lat_deg: Number, lon_deg: Number, course_deg: Number, point_lat_deg: Number, point_lon_deg: Number) -> CrossTrack[float]: ...
+@overload
+def cross_track(lat_deg: ArrayLike, lon_deg: ArrayLike, course_deg: ArrayLike, point_lat_deg: ArrayLike, point_lon_deg: ArrayLike, **kwargs: Any) -> CrossTrack[NDArray[np.float64]]: ...
+
+class CourseCrossing(NamedTuple, Generic[_T]):
+    latitude_deg: _T
+    longitude_deg: _T
+    along_first_nm: _T
+    along_second_nm: _T
+    first_course_deg: _T
+    second_course_deg: _T
+
+@overload
+def course_crossing(lat1_deg: Number, lon1_deg: Number, course1_deg: Number, lat2_deg: Number, lon2_deg: Number, course2_deg: Number) -> CourseCrossing[float]: ...
+@overload
+def course_crossing(lat1_deg: ArrayLike, lon1_deg: ArrayLike, course1_deg: ArrayLike, lat2_deg: ArrayLike, lon2_deg: ArrayLike, course2_deg: ArrayLike, **kwargs: Any) -> CourseCrossing[NDArray[np.float64]]: ...
+
+class CourseArcCrossing(NamedTuple, Generic[_T]):
+    latitude1_deg: _T
+    longitude1_deg: _T
+    along1_nm: _T
+    latitude2_deg: _T
+    longitude2_deg: _T
+    along2_nm: _T
+
+@overload
+def course_arc_crossing(lat_deg: Number, lon_deg: Number, course_deg: Number, center_lat_deg: Number, center_lon_deg: Number, radius_nm: Number) -> CourseArcCrossing[float]: ...
+@overload
+def course_arc_crossing(lat_deg: ArrayLike, lon_deg: ArrayLike, course_deg: ArrayLike, center_lat_deg: ArrayLike, center_lon_deg: ArrayLike, radius_nm: ArrayLike, **kwargs: Any) -> CourseArcCrossing[NDArray[np.float64]]: ...
+
+class ArcArcCrossing(NamedTuple, Generic[_T]):
+    latitude1_deg: _T
+    longitude1_deg: _T
+    latitude2_deg: _T
+    longitude2_deg: _T
+
+@overload
+def arc_arc_crossing(center1_lat_deg: Number, center1_lon_deg: Number, radius1_nm: Number, center2_lat_deg: Number, center2_lon_deg: Number, radius2_nm: Number) -> ArcArcCrossing[float]: ...
+@overload
+def arc_arc_crossing(center1_lat_deg: ArrayLike, center1_lon_deg: ArrayLike, radius1_nm: ArrayLike, center2_lat_deg: ArrayLike, center2_lon_deg: ArrayLike, radius2_nm: ArrayLike, **kwargs: Any) -> ArcArcCrossing[NDArray[np.float64]]: ...
+
+class ArcTangents(NamedTuple, Generic[_T]):
+    latitude1_deg: _T
+    longitude1_deg: _T
+    course1_deg: _T
+    latitude2_deg: _T
+    longitude2_deg: _T
+    course2_deg: _T
+
+@overload
+def arc_tangents(point_lat_deg: Number, point_lon_deg: Number, center_lat_deg: Number, center_lon_deg: Number, radius_nm: Number) -> ArcTangents[float]: ...
+@overload
+def arc_tangents(point_lat_deg: ArrayLike, point_lon_deg: ArrayLike, center_lat_deg: ArrayLike, center_lon_deg: ArrayLike, radius_nm: ArrayLike, **kwargs: Any) -> ArcTangents[NDArray[np.float64]]: ...
+
+class TangentTurn(NamedTuple, Generic[_T]):
+    center_latitude_deg: _T
+    center_longitude_deg: _T
+    begin_latitude_deg: _T
+    begin_longitude_deg: _T
+    end_latitude_deg: _T
+    end_longitude_deg: _T
+    begin_bearing_deg: _T
+    end_bearing_deg: _T
+    length_nm: _T
+    side: _T
+
+@overload
+def tangent_turn(lat1_deg: Number, lon1_deg: Number, course1_deg: Number, lat2_deg: Number, lon2_deg: Number, course2_deg: Number, radius_nm: Number) -> TangentTurn[float]: ...
+@overload
+def tangent_turn(lat1_deg: ArrayLike, lon1_deg: ArrayLike, course1_deg: ArrayLike, lat2_deg: ArrayLike, lon2_deg: ArrayLike, course2_deg: ArrayLike, radius_nm: ArrayLike, **kwargs: Any) -> TangentTurn[NDArray[np.float64]]: ...
+
+@overload
+def arc_length_nm(center_lat_deg: Number, center_lon_deg: Number, radius_nm: Number, start_bearing_deg: Number, sweep_deg: Number) -> float: ...
+@overload
+def arc_length_nm(center_lat_deg: ArrayLike, center_lon_deg: ArrayLike, radius_nm: ArrayLike, start_bearing_deg: ArrayLike, sweep_deg: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def on_course(lat_deg: Number, lon_deg: Number, course_deg: Number, reach: Literal["onward", "both_ways"] | int, point_lat_deg: Number, point_lon_deg: Number, tolerance_nm: Number) -> float: ...
+@overload
+def on_course(lat_deg: ArrayLike, lon_deg: ArrayLike, course_deg: ArrayLike, reach: Literal["onward", "both_ways"] | int | _Codes, point_lat_deg: ArrayLike, point_lon_deg: ArrayLike, tolerance_nm: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def on_leg(lat1_deg: Number, lon1_deg: Number, lat2_deg: Number, lon2_deg: Number, point_lat_deg: Number, point_lon_deg: Number, tolerance_nm: Number) -> float: ...
+@overload
+def on_leg(lat1_deg: ArrayLike, lon1_deg: ArrayLike, lat2_deg: ArrayLike, lon2_deg: ArrayLike, point_lat_deg: ArrayLike, point_lon_deg: ArrayLike, tolerance_nm: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def on_arc(center_lat_deg: Number, center_lon_deg: Number, radius_nm: Number, start_bearing_deg: Number, end_bearing_deg: Number, sense: Literal["clockwise", "counterclockwise"] | int, point_lat_deg: Number, point_lon_deg: Number, tolerance_nm: Number) -> float: ...
+@overload
+def on_arc(center_lat_deg: ArrayLike, center_lon_deg: ArrayLike, radius_nm: ArrayLike, start_bearing_deg: ArrayLike, end_bearing_deg: ArrayLike, sense: Literal["clockwise", "counterclockwise"] | int | _Codes, point_lat_deg: ArrayLike, point_lon_deg: ArrayLike, tolerance_nm: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+class ArcExtent(NamedTuple, Generic[_T]):
+    latitude1_deg: _T
+    longitude1_deg: _T
+    abeam1_latitude_deg: _T
+    abeam1_longitude_deg: _T
+    latitude2_deg: _T
+    longitude2_deg: _T
+    abeam2_latitude_deg: _T
+    abeam2_longitude_deg: _T
+
+@overload
+def arc_extent(lat_deg: Number, lon_deg: Number, course_deg: Number, center_lat_deg: Number, center_lon_deg: Number, radius_nm: Number) -> ArcExtent[float]: ...
+@overload
+def arc_extent(lat_deg: ArrayLike, lon_deg: ArrayLike, course_deg: ArrayLike, center_lat_deg: ArrayLike, center_lon_deg: ArrayLike, radius_nm: ArrayLike, **kwargs: Any) -> ArcExtent[NDArray[np.float64]]: ...
+
+class OffsetPoint(NamedTuple, Generic[_T]):
+    latitude_deg: _T
+    longitude_deg: _T
+    direction_deg: _T
+
+@overload
+def offset_point(lat_deg: Number, lon_deg: Number, course_deg: Number, offset_nm: Number, along_nm: Number) -> OffsetPoint[float]: ...
+@overload
+def offset_point(lat_deg: ArrayLike, lon_deg: ArrayLike, course_deg: ArrayLike, offset_nm: ArrayLike, along_nm: ArrayLike, **kwargs: Any) -> OffsetPoint[NDArray[np.float64]]: ...
+
+class OffsetCourseCrossing(NamedTuple, Generic[_T]):
+    latitude_deg: _T
+    longitude_deg: _T
+    along_first_nm: _T
+
+@overload
+def offset_course_crossing(lat1_deg: Number, lon1_deg: Number, course1_deg: Number, offset_nm: Number, lat2_deg: Number, lon2_deg: Number, course2_deg: Number) -> OffsetCourseCrossing[float]: ...
+@overload
+def offset_course_crossing(lat1_deg: ArrayLike, lon1_deg: ArrayLike, course1_deg: ArrayLike, offset_nm: ArrayLike, lat2_deg: ArrayLike, lon2_deg: ArrayLike, course2_deg: ArrayLike, **kwargs: Any) -> OffsetCourseCrossing[NDArray[np.float64]]: ...
 
 class GeodesicInverse(NamedTuple, Generic[_T]):
     distance_nm: _T
