@@ -1,7 +1,9 @@
 """The named functions: keywords, defaults, numbers, errors."""
 
+import contextlib
 import inspect
 import pickle
+import sys
 
 import numpy as np
 import pytest
@@ -119,3 +121,38 @@ def test_every_function_is_documented(name):
     text = getattr(lubberline, name).__doc__
     for heading in ("Parameters", "Returns", "Raises", "Notes", "Examples", "Source:"):
         assert heading in text
+
+
+def test_the_names_that_programs_rely_on():
+    relied_on = {
+        "geodesic_inverse": "lat1_deg lon1_deg lat2_deg lon2_deg -> distance_nm initial_bearing_deg final_bearing_deg",
+        "geodesic_direct": "lat_deg lon_deg bearing_deg distance_nm -> latitude_deg longitude_deg final_bearing_deg",
+        "slant_range_nm": "ground_distance_nm height_ft",
+        "tas_from_cas_kt": "cas_kt pressure_altitude_ft isa_deviation_k",
+        "cas_from_tas_kt": "tas_kt pressure_altitude_ft isa_deviation_k",
+        "mach_from_cas": "cas_kt pressure_altitude_ft",
+        "wind_triangle": "course_deg true_airspeed_kt wind_from_deg wind_speed_kt -> heading_deg groundspeed_kt",
+        "turn_radius_nm": "true_airspeed_kt bank_deg",
+        "turn_rate_deg_per_s": "true_airspeed_kt bank_deg",
+        "bank_for_rate_deg": "true_airspeed_kt turn_rate_deg_per_s",
+    }
+    for name, form in relied_on.items():
+        inputs, _, outputs = form.partition(" -> ")
+        function = getattr(lubberline, name)
+        assert list(inspect.signature(function).parameters) == [*inputs.split(), "kwargs"]
+        if outputs:
+            nan = [float("nan")] * len(inputs.split())
+            assert function(*nan)._fields == tuple(outputs.split())
+
+
+def test_a_call_keeps_nothing():
+    """References come back: to the arguments, to None and to the error."""
+    number, text = 10.125e3, object()
+    before = sys.getrefcount(number), sys.getrefcount(text), sys.getrefcount(lubberline.NavigationError)
+    for _ in range(1000):
+        lubberline.slant_range_nm(0.0, number)
+        lubberline._native.scalars["slant_range_nm"](text, number)
+        with contextlib.suppress(lubberline.NavigationError):
+            lubberline.slant_range_nm(-1.0, number)
+    after = sys.getrefcount(number), sys.getrefcount(text), sys.getrefcount(lubberline.NavigationError)
+    assert after == before
