@@ -45,16 +45,44 @@ impl OffsetLine {
         self.meetings(from, to, |point| (other.course.abeam(point).cross_track - other.offset).get::<meter>())
     }
 
+    /// Where it meets a course nearest to a place along its own, within a reach of that place either way; none if nowhere.
+    pub fn meets_course_near(
+        &self,
+        other: &Course,
+        near: Length,
+        reach: Length,
+    ) -> Option<(Position, Length)> {
+        let mut nearest: Option<(Position, Length)> = None;
+        let beside_m = |point| other.abeam(point).cross_track.get::<meter>();
+        self.each_meeting(near - reach, near + reach, beside_m, |point, along| {
+            if nearest.is_none_or(|(_, before)| (along - near).abs() < (before - near).abs()) {
+                nearest = Some((point, along));
+            }
+        });
+        nearest
+    }
+
     fn meetings(
         &self,
         from: Length,
         to: Length,
         beside_m: impl Fn(Position) -> f64,
     ) -> Vec<(Position, Length)> {
+        let mut found = Vec::new();
+        self.each_meeting(from, to, beside_m, |point, along| found.push((point, along)));
+        found
+    }
+
+    fn each_meeting(
+        &self,
+        from: Length,
+        to: Length,
+        beside_m: impl Fn(Position) -> f64,
+        mut met: impl FnMut(Position, Length),
+    ) {
         let at_m = |along_m: f64| beside_m(self.at(metres(along_m)).0);
         let (from_m, to_m) = (from.get::<meter>(), to.get::<meter>());
         let steps = ((to_m - from_m) / STEP_M).ceil().clamp(0.0, 10_000.0);
-        let mut found = Vec::new();
         let (mut low_m, mut at_low, mut step) = (from_m, at_m(from_m), 1.0);
         while step <= steps {
             let high_m = from_m + (to_m - from_m) * step / steps;
@@ -62,12 +90,11 @@ impl OffsetLine {
             // A meeting at the very end of a step belongs to it, and not to the next one too.
             if at_low * at_high < 0.0 || at_high == 0.0 || (at_low == 0.0 && step == 1.0) {
                 let along_m = root_between(low_m, high_m, at_m);
-                found.push((self.at(metres(along_m)).0, metres(along_m)));
+                met(self.at(metres(along_m)).0, metres(along_m));
             }
             (low_m, at_low) = (high_m, at_high);
             step += 1.0;
         }
-        found
     }
 }
 

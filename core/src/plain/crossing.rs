@@ -926,10 +926,7 @@ pub fn offset_course_crossing(
         .meets(&second)
         .ok_or(Error::NoMeeting { what: "the two courses run along one line" })?
         .along_first;
-    let found = line.meets_course(&second, middle - nautical_miles(1000.0), middle + nautical_miles(1000.0));
-    let nearest = found
-        .into_iter()
-        .min_by(|(_, one), (_, other)| (*one - middle).abs().value.total_cmp(&(*other - middle).abs().value));
+    let nearest = line.meets_course_near(&second, middle, nautical_miles(1000.0));
     let (point, along) = nearest
         .ok_or(Error::NoMeeting { what: "the offset line and the course do not meet within 1 000 NM" })?;
     Ok(OffsetCourseCrossing {

@@ -4,12 +4,12 @@ use super::ground_path::{Segment, SegmentKind, Shape, displaced};
 use super::leg::{Fix, Leg, Passage};
 use super::{Conditions, GroundPath, Place};
 use crate::Error;
-use crate::earth::{Course, direct, inverse};
+use crate::earth::{Circle, Course, direct, inverse};
 use crate::lead::{ArcSense, ArcTurn, CourseChange, RadialFlown, TurnSide, off_arc, onto_arc};
 use crate::numeric::quadrature;
 use crate::plane::Plane;
 use crate::turn::RolledTurn;
-use crate::value::units::{Length, Time, degree, meter, meter_per_second, metres, second, seconds};
+use crate::value::units::{Length, Time, degree, degrees, meter, meter_per_second, metres, second, seconds};
 use crate::value::{ArcRadius, GroundDistance, Position, TrueAltitude, TrueBearing, TrueNorth};
 use crate::wind::{Crabbed, hold_course};
 
@@ -426,16 +426,17 @@ impl Flight<'_> {
         if sweep_deg == 0.0 {
             return Ok(());
         }
-        // The circumference on the sphere of the mean radius; its error is a millionth at 50 NM.
-        let earth_m = crate::earth::MEAN_RADIUS;
-        let radius_m = earth_m * (radius.value().get::<meter>() / earth_m).sin();
+        let length =
+            Circle { center, radius: ArcRadius::new(radius.value())? }.arc_length(from, degrees(sweep_deg));
+        // The length to a degree hardly changes along the arc: by the flattening, and by the square of the radius.
+        let length_per_degree_m = length.get::<meter>() / sweep_deg.abs();
         let right_deg = 90.0_f64.copysign(sweep_deg);
         let mut sum_s = 0.0;
         let mut failed = None;
         quadrature(0.0, sweep_deg, 4, |swept_deg, weight_deg| {
             match self.crab(TrueBearing::from_degrees(from.degrees() + swept_deg + right_deg)) {
                 Ok(crab) => {
-                    let length_m = radius_m * weight_deg.abs().to_radians();
+                    let length_m = length_per_degree_m * weight_deg.abs();
                     sum_s += length_m / crab.groundspeed.value().get::<meter_per_second>();
                 }
                 Err(error) => failed = Some(error),
@@ -448,7 +449,6 @@ impl Flight<'_> {
         let (position, outward) = direct(center, end, radius);
         let course = TrueBearing::from_degrees(outward.degrees() + right_deg);
         let shape = Shape::Arc { center, radius, from, sweep_deg };
-        let length = metres(radius_m * sweep_deg.abs().to_radians());
         self.add(SegmentKind::Arc, self.leg, shape, length, seconds(sum_s), position, course);
         Ok(())
     }
