@@ -61,3 +61,20 @@ fn a_third_of_a_mile_for_each_sixty_knots() {
     near(radius_nm, 180.0 / (60.0 * std::f64::consts::PI), 1e-12);
     near(radius_nm, rule_nm, 0.05 * rule_nm);
 }
+
+/// ICAO Doc 8168 Vol I, Part III Section 1 Chapter 4, 4.3.1, read in a quotation: 4 percent for each 10 °C is safe above -15 °C
+/// at the source, which is to say never less than the formula.
+#[test]
+fn the_cold_temperature_rule_is_safe_where_it_is_said_to_be() {
+    for temperature_degc in [-15.0, -10.0, 0.0, 10.0, 15.0] {
+        for height_ft in [200.0, 1_000.0, 3_000.0, 5_000.0] {
+            let rule_ft =
+                plain::cold_temperature_correction_rule_ft(height_ft, temperature_degc, 0.0).unwrap();
+            let formula_ft = plain::cold_temperature_correction_ft(height_ft, temperature_degc, 0.0).unwrap();
+            assert!(rule_ft >= formula_ft, "{height_ft} ft at {temperature_degc}: {rule_ft}, {formula_ft}");
+        }
+    }
+    let rule_ft = plain::cold_temperature_correction_rule_ft(5_000.0, -50.0, 0.0).unwrap();
+    let formula_ft = plain::cold_temperature_correction_ft(5_000.0, -50.0, 0.0).unwrap();
+    assert!(rule_ft < formula_ft, "far below: {rule_ft}, {formula_ft}");
+}
