@@ -5,6 +5,7 @@ pub mod air;
 pub mod earth;
 mod error;
 pub mod lead;
+pub mod north;
 mod numeric;
 pub mod plain;
 mod plane;

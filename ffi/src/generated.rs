@@ -119,6 +119,8 @@ pub const LUBBER_ERROR_HOLD_TIME: i32 = -49;
 pub const LUBBER_ERROR_CROSS_TRACK: i32 = -50;
 /// Along-track distance out of range; allowed: from -10000.0 to 10000.0 NM.
 pub const LUBBER_ERROR_ALONG_TRACK: i32 = -51;
+/// Date out of range; allowed: from 2020.0 to 2035.0 yr.
+pub const LUBBER_ERROR_DECIMAL_YEAR: i32 = -52;
 /// The course change is a reversal and has no lead.
 pub const LUBBER_ERROR_COURSE_REVERSAL: i32 = -101;
 /// The airspeed cannot hold the course against the wind.
@@ -155,6 +157,12 @@ pub const LUBBER_TURN_SIDE_SHORTEST: i32 = 0;
 pub const LUBBER_TURN_SIDE_LEFT: i32 = -1;
 /// To the right, the long way round if need be.
 pub const LUBBER_TURN_SIDE_RIGHT: i32 = 1;
+/// At least 6 000 nT: usable.
+pub const LUBBER_MAGNETIC_ZONE_CLEAR: i32 = 0;
+/// Below 6 000 nT, about the magnetic poles: caution, the compass grows unreliable.
+pub const LUBBER_MAGNETIC_ZONE_CAUTION: i32 = 1;
+/// Below 2 000 nT: declination is not to be used.
+pub const LUBBER_MAGNETIC_ZONE_BLACKOUT: i32 = 2;
 /// From its point onward.
 pub const LUBBER_COURSE_REACH_ONWARD: i32 = 0;
 /// Both ways.
@@ -304,6 +312,7 @@ pub extern "C" fn lubber_status_text(status: i32) -> *const c_char {
         -49 => c"time outbound out of range; allowed: from 0.0 to 3600.0 s",
         -50 => c"cross-track distance out of range; allowed: from -5000.0 to 5000.0 NM",
         -51 => c"along-track distance out of range; allowed: from -10000.0 to 10000.0 NM",
+        -52 => c"date out of range; allowed: from 2020.0 to 2035.0 yr",
         -101 => c"the course change is a reversal and has no lead",
         -102 => c"the airspeed cannot hold the course against the wind",
         -103 => c"the turn does not fit between the radial and the arc",
@@ -4849,6 +4858,378 @@ pub unsafe extern "C" fn lubber_lead_radial_outbound_deg_n(
     let (inputs, outputs) = ([Array::input(arc_radius_nm, arc_radius_nm_stride), Array::input(turn_radius_nm, turn_radius_nm_stride)], [Array::output(lead_radial_outbound_deg, lead_radial_outbound_deg_stride)]);
     // SAFETY: the caller vouches for the arrays.
     unsafe { many(const { Function::named("lead_radial_outbound_deg") }, count, &inputs, &outputs, status) }
+}
+
+/// The earth's magnetic field at a place and date, by the World Magnetic Model 2025.
+///
+/// Schmidt semi-normalised spherical harmonics of degree and order 12, in double precision.
+///
+/// @param lat_deg latitude, -90 to 90
+/// @param lon_deg longitude, any finite number
+/// @param altitude_ft altitude above mean sea level, -16 500 to 400 000
+/// @param decimal_year date as a year and its fraction, 2020 to 2035
+/// @param[out] declination_deg Angle from true to magnetic north, positive east: variation; may be NULL
+/// @param[out] inclination_deg Dip below the horizontal; may be NULL
+/// @param[out] horizontal_nt Horizontal field; may be NULL
+/// @param[out] north_nt Field toward true north; may be NULL
+/// @param[out] east_nt Field toward east; may be NULL
+/// @param[out] down_nt Field downward; may be NULL
+/// @param[out] total_nt The whole field; may be NULL
+/// @param[out] declination_change_deg Change of the declination in a year; may be NULL
+/// @param[out] inclination_change_deg Change of the inclination in a year; may be NULL
+/// @param[out] declination_uncertainty_deg One standard deviation of the declination; may be NULL
+/// @param[out] zone How far a compass can be trusted: 0 clear, 1 caution, 2 blackout, as in LUBBER_MAGNETIC_ZONE_CLEAR, LUBBER_MAGNETIC_ZONE_CAUTION, LUBBER_MAGNETIC_ZONE_BLACKOUT; may be NULL
+/// @param[out] in_date 1 if the date lies in the years the model is made for, 2025 to 2030, else 0; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: The arithmetic to 1e-8 nT. The model: one standard deviation of 137 nT north, 89 east, 141 down.
+/// Degenerate cases: At a pole the components are those of the meridian of the longitude given. About the magnetic poles, where `zone` is not 0, and out of
+/// date the declination must not be relied on.
+/// Errors: A value outside its range.
+/// Source: The US/UK World Magnetic Model for 2025-2030: Technical Report, NOAA NCEI and BGS (2024).
+///
+/// Example: lubber_magnetic_field(-80.0, 240.0, 0.0, 2027.5, &value, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL) gives 68.49
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_magnetic_field(
+    lat_deg: f64,
+    lon_deg: f64,
+    altitude_ft: f64,
+    decimal_year: f64,
+    declination_deg: *mut f64,
+    inclination_deg: *mut f64,
+    horizontal_nt: *mut f64,
+    north_nt: *mut f64,
+    east_nt: *mut f64,
+    down_nt: *mut f64,
+    total_nt: *mut f64,
+    declination_change_deg: *mut f64,
+    inclination_change_deg: *mut f64,
+    declination_uncertainty_deg: *mut f64,
+    zone: *mut f64,
+    in_date: *mut f64,
+) -> i32 {
+    let answer = || plain::magnetic_field(lat_deg, lon_deg, altitude_ft, decimal_year).map(|answer| [answer.declination_deg, answer.inclination_deg, answer.horizontal_nt, answer.north_nt, answer.east_nt, answer.down_nt, answer.total_nt, answer.declination_change_deg, answer.inclination_change_deg, answer.declination_uncertainty_deg, answer.zone, answer.in_date]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [declination_deg, inclination_deg, horizontal_nt, north_nt, east_nt, down_nt, total_nt, declination_change_deg, inclination_change_deg, declination_uncertainty_deg, zone, in_date]) }
+}
+
+/// `lubber_magnetic_field` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_magnetic_field_n(
+    count: usize,
+    lat_deg: *const f64,
+    lat_deg_stride: isize,
+    lon_deg: *const f64,
+    lon_deg_stride: isize,
+    altitude_ft: *const f64,
+    altitude_ft_stride: isize,
+    decimal_year: *const f64,
+    decimal_year_stride: isize,
+    declination_deg: *mut f64,
+    declination_deg_stride: isize,
+    inclination_deg: *mut f64,
+    inclination_deg_stride: isize,
+    horizontal_nt: *mut f64,
+    horizontal_nt_stride: isize,
+    north_nt: *mut f64,
+    north_nt_stride: isize,
+    east_nt: *mut f64,
+    east_nt_stride: isize,
+    down_nt: *mut f64,
+    down_nt_stride: isize,
+    total_nt: *mut f64,
+    total_nt_stride: isize,
+    declination_change_deg: *mut f64,
+    declination_change_deg_stride: isize,
+    inclination_change_deg: *mut f64,
+    inclination_change_deg_stride: isize,
+    declination_uncertainty_deg: *mut f64,
+    declination_uncertainty_deg_stride: isize,
+    zone: *mut f64,
+    zone_stride: isize,
+    in_date: *mut f64,
+    in_date_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(lat_deg, lat_deg_stride), Array::input(lon_deg, lon_deg_stride), Array::input(altitude_ft, altitude_ft_stride), Array::input(decimal_year, decimal_year_stride)], [Array::output(declination_deg, declination_deg_stride), Array::output(inclination_deg, inclination_deg_stride), Array::output(horizontal_nt, horizontal_nt_stride), Array::output(north_nt, north_nt_stride), Array::output(east_nt, east_nt_stride), Array::output(down_nt, down_nt_stride), Array::output(total_nt, total_nt_stride), Array::output(declination_change_deg, declination_change_deg_stride), Array::output(inclination_change_deg, inclination_change_deg_stride), Array::output(declination_uncertainty_deg, declination_uncertainty_deg_stride), Array::output(zone, zone_stride), Array::output(in_date, in_date_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("magnetic_field") }, count, &inputs, &outputs, status) }
+}
+
+/// Magnetic variation (declination) at a place and date, positive east.
+///
+/// The declination of `magnetic_field`.
+///
+/// @param lat_deg latitude, -90 to 90
+/// @param lon_deg longitude, any finite number
+/// @param altitude_ft altitude above mean sea level, -16 500 to 400 000
+/// @param decimal_year date as a year and its fraction, 2020 to 2035
+/// @param[out] variation_deg the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: As `magnetic_field`.
+/// Degenerate cases: As `magnetic_field`.
+/// Errors: A value outside its range.
+/// Source: As `magnetic_field`.
+///
+/// Example: lubber_variation_deg(-80.0, 240.0, 0.0, 2027.5, &value) gives 68.49
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_variation_deg(
+    lat_deg: f64,
+    lon_deg: f64,
+    altitude_ft: f64,
+    decimal_year: f64,
+    variation_deg: *mut f64,
+) -> i32 {
+    let answer = || plain::variation_deg(lat_deg, lon_deg, altitude_ft, decimal_year).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [variation_deg]) }
+}
+
+/// `lubber_variation_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_variation_deg_n(
+    count: usize,
+    lat_deg: *const f64,
+    lat_deg_stride: isize,
+    lon_deg: *const f64,
+    lon_deg_stride: isize,
+    altitude_ft: *const f64,
+    altitude_ft_stride: isize,
+    decimal_year: *const f64,
+    decimal_year_stride: isize,
+    variation_deg: *mut f64,
+    variation_deg_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(lat_deg, lat_deg_stride), Array::input(lon_deg, lon_deg_stride), Array::input(altitude_ft, altitude_ft_stride), Array::input(decimal_year, decimal_year_stride)], [Array::output(variation_deg, variation_deg_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("variation_deg") }, count, &inputs, &outputs, status) }
+}
+
+/// A true direction counted from magnetic north.
+///
+/// `true - variation`, 0 to 360; variation is positive east.
+///
+/// @param true_deg true direction, any finite number
+/// @param variation_deg magnetic variation, positive east, -180 to 180
+/// @param[out] magnetic_from_true_deg the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding.
+/// Degenerate cases: None.
+/// Errors: A value outside its range.
+/// Source: The definition of variation.
+///
+/// Example: lubber_magnetic_from_true_deg(5.0, 12.0, &value) gives 353
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_magnetic_from_true_deg(
+    true_deg: f64,
+    variation_deg: f64,
+    magnetic_from_true_deg: *mut f64,
+) -> i32 {
+    let answer = || plain::magnetic_from_true_deg(true_deg, variation_deg).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [magnetic_from_true_deg]) }
+}
+
+/// `lubber_magnetic_from_true_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_magnetic_from_true_deg_n(
+    count: usize,
+    true_deg: *const f64,
+    true_deg_stride: isize,
+    variation_deg: *const f64,
+    variation_deg_stride: isize,
+    magnetic_from_true_deg: *mut f64,
+    magnetic_from_true_deg_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(true_deg, true_deg_stride), Array::input(variation_deg, variation_deg_stride)], [Array::output(magnetic_from_true_deg, magnetic_from_true_deg_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("magnetic_from_true_deg") }, count, &inputs, &outputs, status) }
+}
+
+/// A magnetic direction counted from true north.
+///
+/// `magnetic + variation`, 0 to 360; variation is positive east.
+///
+/// @param magnetic_deg magnetic direction, any finite number
+/// @param variation_deg magnetic variation, positive east, -180 to 180
+/// @param[out] true_from_magnetic_deg the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding.
+/// Degenerate cases: None.
+/// Errors: A value outside its range.
+/// Source: The definition of variation.
+///
+/// Example: lubber_true_from_magnetic_deg(353.0, 12.0, &value) gives 5
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_true_from_magnetic_deg(
+    magnetic_deg: f64,
+    variation_deg: f64,
+    true_from_magnetic_deg: *mut f64,
+) -> i32 {
+    let answer = || plain::true_from_magnetic_deg(magnetic_deg, variation_deg).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [true_from_magnetic_deg]) }
+}
+
+/// `lubber_true_from_magnetic_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_true_from_magnetic_deg_n(
+    count: usize,
+    magnetic_deg: *const f64,
+    magnetic_deg_stride: isize,
+    variation_deg: *const f64,
+    variation_deg_stride: isize,
+    true_from_magnetic_deg: *mut f64,
+    true_from_magnetic_deg_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(magnetic_deg, magnetic_deg_stride), Array::input(variation_deg, variation_deg_stride)], [Array::output(true_from_magnetic_deg, true_from_magnetic_deg_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("true_from_magnetic_deg") }, count, &inputs, &outputs, status) }
+}
+
+/// How far a station's radials read more than the magnetic bearing of the same direction, today.
+///
+/// `variation - declination`, reduced to half a circle either way: the station's north was set up with its declination, and the field has moved
+/// on.
+///
+/// @param station_declination_deg the station's declination, positive east, -180 to 180
+/// @param variation_deg today's magnetic variation there, positive east, -180 to 180
+/// @param[out] station_misalignment_deg the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding.
+/// Degenerate cases: None.
+/// Errors: A value outside its range.
+/// Source: The definitions of declination and variation.
+///
+/// Example: lubber_station_misalignment_deg(-6.0, -3.5, &value) gives 2.5
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_station_misalignment_deg(
+    station_declination_deg: f64,
+    variation_deg: f64,
+    station_misalignment_deg: *mut f64,
+) -> i32 {
+    let answer = || plain::station_misalignment_deg(station_declination_deg, variation_deg).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [station_misalignment_deg]) }
+}
+
+/// `lubber_station_misalignment_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_station_misalignment_deg_n(
+    count: usize,
+    station_declination_deg: *const f64,
+    station_declination_deg_stride: isize,
+    variation_deg: *const f64,
+    variation_deg_stride: isize,
+    station_misalignment_deg: *mut f64,
+    station_misalignment_deg_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(station_declination_deg, station_declination_deg_stride), Array::input(variation_deg, variation_deg_stride)], [Array::output(station_misalignment_deg, station_misalignment_deg_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("station_misalignment_deg") }, count, &inputs, &outputs, status) }
+}
+
+/// A true direction counted from the north of the polar grid, along the meridian of Greenwich.
+///
+/// `true + longitude` in the north, `true - longitude` in the south, 0 to 360.
+///
+/// @param true_deg true direction, any finite number
+/// @param lat_deg latitude, -90 to 90; its sign tells the pole
+/// @param lon_deg longitude, any finite number
+/// @param[out] grid_from_true_deg the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding.
+/// Degenerate cases: Off the polar regions the grid is not used.
+/// Errors: A value outside its range.
+/// Source: The grid of the Universal Polar Stereographic projection.
+///
+/// Example: lubber_grid_from_true_deg(90.0, 80.0, 30.0, &value) gives 120
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_grid_from_true_deg(
+    true_deg: f64,
+    lat_deg: f64,
+    lon_deg: f64,
+    grid_from_true_deg: *mut f64,
+) -> i32 {
+    let answer = || plain::grid_from_true_deg(true_deg, lat_deg, lon_deg).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [grid_from_true_deg]) }
+}
+
+/// `lubber_grid_from_true_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_grid_from_true_deg_n(
+    count: usize,
+    true_deg: *const f64,
+    true_deg_stride: isize,
+    lat_deg: *const f64,
+    lat_deg_stride: isize,
+    lon_deg: *const f64,
+    lon_deg_stride: isize,
+    grid_from_true_deg: *mut f64,
+    grid_from_true_deg_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(true_deg, true_deg_stride), Array::input(lat_deg, lat_deg_stride), Array::input(lon_deg, lon_deg_stride)], [Array::output(grid_from_true_deg, grid_from_true_deg_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("grid_from_true_deg") }, count, &inputs, &outputs, status) }
 }
 
 /// The lead of a course change by mental arithmetic: a third of a mile for each 60 kt, and more for height.

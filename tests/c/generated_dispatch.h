@@ -839,6 +839,72 @@ static size_t many_lead_radial_outbound_deg(size_t count, const double *const *i
     return lubber_lead_radial_outbound_deg_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
 }
 
+static int32_t call_magnetic_field(const double *in, double *out)
+{
+    return lubber_magnetic_field(in[0], in[1], in[2], in[3], &out[0], &out[1], &out[2], &out[3], &out[4], &out[5], &out[6], &out[7], &out[8], &out[9], &out[10], &out[11]);
+}
+
+static size_t many_magnetic_field(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_magnetic_field_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], out[5], out_stride[5], out[6], out_stride[6], out[7], out_stride[7], out[8], out_stride[8], out[9], out_stride[9], out[10], out_stride[10], out[11], out_stride[11], status);
+}
+
+static int32_t call_variation_deg(const double *in, double *out)
+{
+    return lubber_variation_deg(in[0], in[1], in[2], in[3], &out[0]);
+}
+
+static size_t many_variation_deg(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_variation_deg_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], out[0], out_stride[0], status);
+}
+
+static int32_t call_magnetic_from_true_deg(const double *in, double *out)
+{
+    return lubber_magnetic_from_true_deg(in[0], in[1], &out[0]);
+}
+
+static size_t many_magnetic_from_true_deg(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_magnetic_from_true_deg_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
+}
+
+static int32_t call_true_from_magnetic_deg(const double *in, double *out)
+{
+    return lubber_true_from_magnetic_deg(in[0], in[1], &out[0]);
+}
+
+static size_t many_true_from_magnetic_deg(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_true_from_magnetic_deg_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
+}
+
+static int32_t call_station_misalignment_deg(const double *in, double *out)
+{
+    return lubber_station_misalignment_deg(in[0], in[1], &out[0]);
+}
+
+static size_t many_station_misalignment_deg(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_station_misalignment_deg_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
+}
+
+static int32_t call_grid_from_true_deg(const double *in, double *out)
+{
+    return lubber_grid_from_true_deg(in[0], in[1], in[2], &out[0]);
+}
+
+static size_t many_grid_from_true_deg(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_grid_from_true_deg_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], out[0], out_stride[0], status);
+}
+
 static int32_t call_rule_lead_nm(const double *in, double *out)
 {
     return lubber_rule_lead_nm(in[0], in[1], in[2], &out[0]);
@@ -1277,6 +1343,12 @@ static const struct dispatch DISPATCH[] = {
     {"arc_entry_outbound_nm", 2, 1, "nn", {"arc_entry_outbound_nm"}, {10.0, 2.5}, call_arc_entry_outbound_nm, many_arc_entry_outbound_nm},
     {"lead_radial_inbound_deg", 2, 1, "nn", {"lead_radial_inbound_deg"}, {12.0, 0.6}, call_lead_radial_inbound_deg, many_lead_radial_inbound_deg},
     {"lead_radial_outbound_deg", 2, 1, "nn", {"lead_radial_outbound_deg"}, {12.0, 0.6}, call_lead_radial_outbound_deg, many_lead_radial_outbound_deg},
+    {"magnetic_field", 4, 12, "nnnn", {"declination_deg", "inclination_deg", "horizontal_nt", "north_nt", "east_nt", "down_nt", "total_nt", "declination_change_deg", "inclination_change_deg", "declination_uncertainty_deg", "zone", "in_date"}, {-80.0, 240.0, 0.0, 2027.5}, call_magnetic_field, many_magnetic_field},
+    {"variation_deg", 4, 1, "nnnn", {"variation_deg"}, {-80.0, 240.0, 0.0, 2027.5}, call_variation_deg, many_variation_deg},
+    {"magnetic_from_true_deg", 2, 1, "nn", {"magnetic_from_true_deg"}, {5.0, 12.0}, call_magnetic_from_true_deg, many_magnetic_from_true_deg},
+    {"true_from_magnetic_deg", 2, 1, "nn", {"true_from_magnetic_deg"}, {353.0, 12.0}, call_true_from_magnetic_deg, many_true_from_magnetic_deg},
+    {"station_misalignment_deg", 2, 1, "nn", {"station_misalignment_deg"}, {-6.0, -3.5}, call_station_misalignment_deg, many_station_misalignment_deg},
+    {"grid_from_true_deg", 3, 1, "nnn", {"grid_from_true_deg"}, {90.0, 80.0, 30.0}, call_grid_from_true_deg, many_grid_from_true_deg},
     {"rule_lead_nm", 3, 1, "nnn", {"rule_lead_nm"}, {180.0, 90.0, 0.0}, call_rule_lead_nm, many_rule_lead_nm},
     {"rule_reading_nm", 3, 1, "nnn", {"rule_reading_nm"}, {450.0, 60.0, 36000.0}, call_rule_reading_nm, many_rule_reading_nm},
     {"rule_least_dme_nm", 1, 1, "n", {"rule_least_dme_nm"}, {12000.0}, call_rule_least_dme_nm, many_rule_least_dme_nm},

@@ -15,6 +15,7 @@ mod earth;
 mod function;
 mod lead;
 mod legs;
+mod north;
 mod rules;
 mod station;
 #[rustfmt::skip]
@@ -32,6 +33,7 @@ pub use crossing::*;
 pub use earth::*;
 pub use lead::*;
 pub use legs::*;
+pub use north::*;
 pub use rules::*;
 pub use station::*;
 pub use timing::*;

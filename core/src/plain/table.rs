@@ -527,6 +527,48 @@ pub const FUNCTIONS: &[Function] = &[
         block: |inputs, outputs, statuses| each(inputs, outputs, statuses, lead_radial_outbound_deg),
     },
     Function {
+        name: "magnetic_field",
+        inputs: &["lat_deg", "lon_deg", "altitude_ft", "decimal_year"],
+        outputs: &["declination_deg", "inclination_deg", "horizontal_nt", "north_nt", "east_nt", "down_nt", "total_nt", "declination_change_deg", "inclination_change_deg", "declination_uncertainty_deg", "zone", "in_date"],
+        run: |inputs, outputs| one(inputs, outputs, magnetic_field),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, magnetic_field),
+    },
+    Function {
+        name: "variation_deg",
+        inputs: &["lat_deg", "lon_deg", "altitude_ft", "decimal_year"],
+        outputs: &["variation_deg"],
+        run: |inputs, outputs| one(inputs, outputs, variation_deg),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, variation_deg),
+    },
+    Function {
+        name: "magnetic_from_true_deg",
+        inputs: &["true_deg", "variation_deg"],
+        outputs: &["magnetic_from_true_deg"],
+        run: |inputs, outputs| one(inputs, outputs, magnetic_from_true_deg),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, magnetic_from_true_deg),
+    },
+    Function {
+        name: "true_from_magnetic_deg",
+        inputs: &["magnetic_deg", "variation_deg"],
+        outputs: &["true_from_magnetic_deg"],
+        run: |inputs, outputs| one(inputs, outputs, true_from_magnetic_deg),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, true_from_magnetic_deg),
+    },
+    Function {
+        name: "station_misalignment_deg",
+        inputs: &["station_declination_deg", "variation_deg"],
+        outputs: &["station_misalignment_deg"],
+        run: |inputs, outputs| one(inputs, outputs, station_misalignment_deg),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, station_misalignment_deg),
+    },
+    Function {
+        name: "grid_from_true_deg",
+        inputs: &["true_deg", "lat_deg", "lon_deg"],
+        outputs: &["grid_from_true_deg"],
+        run: |inputs, outputs| one(inputs, outputs, grid_from_true_deg),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, grid_from_true_deg),
+    },
+    Function {
         name: "rule_lead_nm",
         inputs: &["groundspeed_kt", "course_change_deg", "height_above_station_ft"],
         outputs: &["rule_lead_nm"],
@@ -1065,6 +1107,30 @@ fn lead_radial_inbound_deg([arc_radius_nm, turn_radius_nm]: [f64; 2]) -> Result<
 
 fn lead_radial_outbound_deg([arc_radius_nm, turn_radius_nm]: [f64; 2]) -> Result<[f64; 1], Error> {
     super::lead_radial_outbound_deg(arc_radius_nm, turn_radius_nm).map(|answer| [answer])
+}
+
+fn magnetic_field([lat_deg, lon_deg, altitude_ft, decimal_year]: [f64; 4]) -> Result<[f64; 12], Error> {
+    super::magnetic_field(lat_deg, lon_deg, altitude_ft, decimal_year).map(|answer| [answer.declination_deg, answer.inclination_deg, answer.horizontal_nt, answer.north_nt, answer.east_nt, answer.down_nt, answer.total_nt, answer.declination_change_deg, answer.inclination_change_deg, answer.declination_uncertainty_deg, answer.zone, answer.in_date])
+}
+
+fn variation_deg([lat_deg, lon_deg, altitude_ft, decimal_year]: [f64; 4]) -> Result<[f64; 1], Error> {
+    super::variation_deg(lat_deg, lon_deg, altitude_ft, decimal_year).map(|answer| [answer])
+}
+
+fn magnetic_from_true_deg([true_deg, variation_deg]: [f64; 2]) -> Result<[f64; 1], Error> {
+    super::magnetic_from_true_deg(true_deg, variation_deg).map(|answer| [answer])
+}
+
+fn true_from_magnetic_deg([magnetic_deg, variation_deg]: [f64; 2]) -> Result<[f64; 1], Error> {
+    super::true_from_magnetic_deg(magnetic_deg, variation_deg).map(|answer| [answer])
+}
+
+fn station_misalignment_deg([station_declination_deg, variation_deg]: [f64; 2]) -> Result<[f64; 1], Error> {
+    super::station_misalignment_deg(station_declination_deg, variation_deg).map(|answer| [answer])
+}
+
+fn grid_from_true_deg([true_deg, lat_deg, lon_deg]: [f64; 3]) -> Result<[f64; 1], Error> {
+    super::grid_from_true_deg(true_deg, lat_deg, lon_deg).map(|answer| [answer])
 }
 
 fn rule_lead_nm([groundspeed_kt, course_change_deg, height_above_station_ft]: [f64; 3]) -> Result<[f64; 1], Error> {

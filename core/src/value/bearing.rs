@@ -192,9 +192,23 @@ impl Declination {
         Ok(Self { degrees: Quantity::Declination.check(parameter, degrees)? })
     }
 
+    /// A declination known by its derivation to be sound.
+    pub(crate) fn from_degrees(degrees: f64) -> Self {
+        Self { degrees }
+    }
+
     /// The declination as an angle, positive east.
     pub fn angle(self) -> Angle {
         degrees(self.degrees)
+    }
+
+    pub(crate) fn degrees(self) -> f64 {
+        self.degrees
+    }
+
+    /// The same angle the other way.
+    pub(crate) fn reversed(self) -> Self {
+        Self { degrees: -self.degrees }
     }
 }
 

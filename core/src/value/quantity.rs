@@ -179,6 +179,8 @@ quantities! {
     CrossTrack = 50: "cross-track distance", "NM", [from -5000.0 to 5000.0];
     /// Distance along a course, onward positive.
     AlongTrack = 51: "along-track distance", "NM", [from -10000.0 to 10000.0];
+    /// A date as a year and its fraction.
+    DecimalYear = 52: "date", "yr", [from 2020.0 to 2035.0];
 }
 
 impl Quantity {

@@ -20,6 +20,7 @@ __all__ = [
     "GreatCircleDirect",
     "GreatCircleInverse",
     "LimitedTurn",
+    "MagneticFieldOutput",
     "Observation",
     "OffsetCourseCrossing",
     "OffsetPoint",
@@ -74,6 +75,7 @@ __all__ = [
     "geopotential_altitude_ft",
     "great_circle_direct",
     "great_circle_inverse",
+    "grid_from_true_deg",
     "ground_distance_nm",
     "groundspeed_from_time_kt",
     "height_above_station_ft",
@@ -90,6 +92,8 @@ __all__ = [
     "mach_from_cas",
     "mach_from_eas",
     "mach_from_tas",
+    "magnetic_field",
+    "magnetic_from_true_deg",
     "observe",
     "offset_course_crossing",
     "offset_point",
@@ -118,6 +122,7 @@ __all__ = [
     "standard_atmosphere",
     "static_temperature_degc",
     "station_by_bearing_change",
+    "station_misalignment_deg",
     "station_pressure_hpa",
     "tangent_turn",
     "tas_from_cas_kt",
@@ -131,9 +136,11 @@ __all__ = [
     "track_and_groundspeed",
     "transition_level_ft",
     "true_altitude_ft",
+    "true_from_magnetic_deg",
     "turn_anticipation_nm",
     "turn_radius_nm",
     "turn_rate_deg_per_s",
+    "variation_deg",
     "wind_between_levels",
     "wind_components",
     "wind_correction_deg",
@@ -4614,6 +4621,372 @@ def lead_radial_outbound_deg(arc_radius_nm, turn_radius_nm, **kwargs):
 
 
 _scalar_lead_radial_outbound_deg = scalars["lead_radial_outbound_deg"]
+
+
+class MagneticFieldOutput(NamedTuple):
+    """The magnetic field at a place and date: what `magnetic_field` gives."""
+
+    declination_deg: object
+    """Angle from true to magnetic north, positive east: variation."""
+    inclination_deg: object
+    """Dip below the horizontal."""
+    horizontal_nt: object
+    """Horizontal field."""
+    north_nt: object
+    """Field toward true north."""
+    east_nt: object
+    """Field toward east."""
+    down_nt: object
+    """Field downward."""
+    total_nt: object
+    """The whole field."""
+    declination_change_deg: object
+    """Change of the declination in a year."""
+    inclination_change_deg: object
+    """Change of the inclination in a year."""
+    declination_uncertainty_deg: object
+    """One standard deviation of the declination."""
+    zone: object
+    """How far a compass can be trusted: 0 clear, 1 caution, 2 blackout, as in `MagneticZone`."""
+    in_date: object
+    """1 if the date lies in the years the model is made for, 2025 to 2030, else 0."""
+
+
+def magnetic_field(lat_deg, lon_deg, altitude_ft, decimal_year, **kwargs):
+    r"""The earth's magnetic field at a place and date, by the World Magnetic Model 2025.
+
+    Schmidt semi-normalised spherical harmonics of degree and order 12, in double precision.
+
+    Parameters
+    ----------
+    lat_deg : array_like, in degrees
+        Latitude, -90 to 90.
+    lon_deg : array_like, in degrees
+        Longitude, any finite number.
+    altitude_ft : array_like, in feet
+        Altitude above mean sea level, -16 500 to 400 000.
+    decimal_year : array_like
+        Date as a year and its fraction, 2020 to 2035.
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    MagneticFieldOutput
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `declination_deg`: Angle from true to magnetic north, positive east: variation, in degrees.
+        `inclination_deg`: Dip below the horizontal, in degrees.
+        `horizontal_nt`: Horizontal field.
+        `north_nt`: Field toward true north.
+        `east_nt`: Field toward east.
+        `down_nt`: Field downward.
+        `total_nt`: The whole field.
+        `declination_change_deg`: Change of the declination in a year, in degrees.
+        `inclination_change_deg`: Change of the inclination in a year, in degrees.
+        `declination_uncertainty_deg`: One standard deviation of the declination, in degrees.
+        `zone`: How far a compass can be trusted: 0 clear, 1 caution, 2 blackout, as in
+        `MagneticZone`.
+        `in_date`: 1 if the date lies in the years the model is made for, 2025 to 2030, else 0.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: The arithmetic to 1e-8 nT. The model: one standard deviation of 137 nT north, 89 east,
+    141 down.
+
+    Degenerate cases: At a pole the components are those of the meridian of the longitude given.
+    About the magnetic poles, where `zone` is not 0, and out of date the declination must not be
+    relied on.
+
+    Source: The US/UK World Magnetic Model for 2025-2030: Technical Report, NOAA NCEI and BGS
+    (2024).
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.magnetic_field(-80.0, 240.0, 0.0, 2027.5).declination_deg:.2f}"
+    '68.49'
+    >>> f"{lubberline.magnetic_field(-80.0, 240.0, 0.0, 2027.5).down_nt:.1f}"
+    '-51783.7'
+    >>> [f"{value:.2f}" for value in lubberline.magnetic_field([-80.0, -80.0], 240.0, 0.0, 2027.5).declination_deg]
+    ['68.49', '68.49']
+    """
+    if not kwargs:
+        answer = _scalar_magnetic_field(lat_deg, lon_deg, altitude_ft, decimal_year)
+        if answer is not None:
+            return named(MagneticFieldOutput, answer)
+    return MagneticFieldOutput._make(many("magnetic_field", MagneticFieldOutput._fields, (lat_deg, lon_deg, altitude_ft, decimal_year), kwargs))
+
+
+_scalar_magnetic_field = scalars["magnetic_field"]
+
+
+def variation_deg(lat_deg, lon_deg, altitude_ft, decimal_year, **kwargs):
+    r"""Magnetic variation (declination) at a place and date, positive east.
+
+    The declination of `magnetic_field`.
+
+    Parameters
+    ----------
+    lat_deg : array_like, in degrees
+        Latitude, -90 to 90.
+    lon_deg : array_like, in degrees
+        Longitude, any finite number.
+    altitude_ft : array_like, in feet
+        Altitude above mean sea level, -16 500 to 400 000.
+    decimal_year : array_like
+        Date as a year and its fraction, 2020 to 2035.
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray, in degrees
+        A float if every argument is a plain number.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: As `magnetic_field`.
+
+    Degenerate cases: As `magnetic_field`.
+
+    Source: As `magnetic_field`.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.variation_deg(-80.0, 240.0, 0.0, 2027.5):.2f}"
+    '68.49'
+    >>> [f"{value:.2f}" for value in lubberline.variation_deg([-80.0, -80.0], 240.0, 0.0, 2027.5)]
+    ['68.49', '68.49']
+    """
+    if not kwargs:
+        answer = _scalar_variation_deg(lat_deg, lon_deg, altitude_ft, decimal_year)
+        if answer is not None:
+            return answer
+    return ufunc.variation_deg(lat_deg, lon_deg, altitude_ft, decimal_year, **kwargs)
+
+
+_scalar_variation_deg = scalars["variation_deg"]
+
+
+def magnetic_from_true_deg(true_deg, variation_deg, **kwargs):
+    r"""A true direction counted from magnetic north.
+
+    `true - variation`, 0 to 360; variation is positive east.
+
+    Parameters
+    ----------
+    true_deg : array_like, in degrees
+        True direction, any finite number.
+    variation_deg : array_like, in degrees
+        Magnetic variation, positive east, -180 to 180.
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray, in degrees
+        A float if every argument is a plain number.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: Rounding.
+
+    Degenerate cases: None.
+
+    Source: The definition of variation.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.magnetic_from_true_deg(5.0, 12.0):.0f}"
+    '353'
+    >>> [f"{value:.0f}" for value in lubberline.magnetic_from_true_deg([5.0, 5.0], 12.0)]
+    ['353', '353']
+    """
+    if not kwargs:
+        answer = _scalar_magnetic_from_true_deg(true_deg, variation_deg)
+        if answer is not None:
+            return answer
+    return ufunc.magnetic_from_true_deg(true_deg, variation_deg, **kwargs)
+
+
+_scalar_magnetic_from_true_deg = scalars["magnetic_from_true_deg"]
+
+
+def true_from_magnetic_deg(magnetic_deg, variation_deg, **kwargs):
+    r"""A magnetic direction counted from true north.
+
+    `magnetic + variation`, 0 to 360; variation is positive east.
+
+    Parameters
+    ----------
+    magnetic_deg : array_like, in degrees
+        Magnetic direction, any finite number.
+    variation_deg : array_like, in degrees
+        Magnetic variation, positive east, -180 to 180.
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray, in degrees
+        A float if every argument is a plain number.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: Rounding.
+
+    Degenerate cases: None.
+
+    Source: The definition of variation.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.true_from_magnetic_deg(353.0, 12.0):.0f}"
+    '5'
+    >>> [f"{value:.0f}" for value in lubberline.true_from_magnetic_deg([353.0, 353.0], 12.0)]
+    ['5', '5']
+    """
+    if not kwargs:
+        answer = _scalar_true_from_magnetic_deg(magnetic_deg, variation_deg)
+        if answer is not None:
+            return answer
+    return ufunc.true_from_magnetic_deg(magnetic_deg, variation_deg, **kwargs)
+
+
+_scalar_true_from_magnetic_deg = scalars["true_from_magnetic_deg"]
+
+
+def station_misalignment_deg(station_declination_deg, variation_deg, **kwargs):
+    r"""How far a station's radials read more than the magnetic bearing of the same direction, today.
+
+    `variation - declination`, reduced to half a circle either way: the station's north was set up
+    with its declination, and the field has moved on.
+
+    Parameters
+    ----------
+    station_declination_deg : array_like, in degrees
+        The station's declination, positive east, -180 to 180.
+    variation_deg : array_like, in degrees
+        Today's magnetic variation there, positive east, -180 to 180.
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray, in degrees
+        A float if every argument is a plain number.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: Rounding.
+
+    Degenerate cases: None.
+
+    Source: The definitions of declination and variation.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.station_misalignment_deg(-6.0, -3.5):.1f}"
+    '2.5'
+    >>> [f"{value:.1f}" for value in lubberline.station_misalignment_deg([-6.0, -6.0], -3.5)]
+    ['2.5', '2.5']
+    """
+    if not kwargs:
+        answer = _scalar_station_misalignment_deg(station_declination_deg, variation_deg)
+        if answer is not None:
+            return answer
+    return ufunc.station_misalignment_deg(station_declination_deg, variation_deg, **kwargs)
+
+
+_scalar_station_misalignment_deg = scalars["station_misalignment_deg"]
+
+
+def grid_from_true_deg(true_deg, lat_deg, lon_deg, **kwargs):
+    r"""A true direction counted from the north of the polar grid, along the meridian of Greenwich.
+
+    `true + longitude` in the north, `true - longitude` in the south, 0 to 360.
+
+    Parameters
+    ----------
+    true_deg : array_like, in degrees
+        True direction, any finite number.
+    lat_deg : array_like, in degrees
+        Latitude, -90 to 90; its sign tells the pole.
+    lon_deg : array_like, in degrees
+        Longitude, any finite number.
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray, in degrees
+        A float if every argument is a plain number.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: Rounding.
+
+    Degenerate cases: Off the polar regions the grid is not used.
+
+    Source: The grid of the Universal Polar Stereographic projection.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.grid_from_true_deg(90.0, 80.0, 30.0):.0f}"
+    '120'
+    >>> [f"{value:.0f}" for value in lubberline.grid_from_true_deg([90.0, 90.0], 80.0, 30.0)]
+    ['120', '120']
+    """
+    if not kwargs:
+        answer = _scalar_grid_from_true_deg(true_deg, lat_deg, lon_deg)
+        if answer is not None:
+            return answer
+    return ufunc.grid_from_true_deg(true_deg, lat_deg, lon_deg, **kwargs)
+
+
+_scalar_grid_from_true_deg = scalars["grid_from_true_deg"]
 
 
 def rule_lead_nm(groundspeed_kt, course_change_deg, height_above_station_ft=0.0, **kwargs):

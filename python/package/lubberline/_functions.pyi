@@ -27,6 +27,7 @@ __all__ = [
     "GreatCircleDirect",
     "GreatCircleInverse",
     "LimitedTurn",
+    "MagneticFieldOutput",
     "Observation",
     "OffsetCourseCrossing",
     "OffsetPoint",
@@ -81,6 +82,7 @@ __all__ = [
     "geopotential_altitude_ft",
     "great_circle_direct",
     "great_circle_inverse",
+    "grid_from_true_deg",
     "ground_distance_nm",
     "groundspeed_from_time_kt",
     "height_above_station_ft",
@@ -97,6 +99,8 @@ __all__ = [
     "mach_from_cas",
     "mach_from_eas",
     "mach_from_tas",
+    "magnetic_field",
+    "magnetic_from_true_deg",
     "observe",
     "offset_course_crossing",
     "offset_point",
@@ -125,6 +129,7 @@ __all__ = [
     "standard_atmosphere",
     "static_temperature_degc",
     "station_by_bearing_change",
+    "station_misalignment_deg",
     "station_pressure_hpa",
     "tangent_turn",
     "tas_from_cas_kt",
@@ -138,9 +143,11 @@ __all__ = [
     "track_and_groundspeed",
     "transition_level_ft",
     "true_altitude_ft",
+    "true_from_magnetic_deg",
     "turn_anticipation_nm",
     "turn_radius_nm",
     "turn_rate_deg_per_s",
+    "variation_deg",
     "wind_between_levels",
     "wind_components",
     "wind_correction_deg",
@@ -622,6 +629,50 @@ def lead_radial_inbound_deg(arc_radius_nm: ArrayLike, turn_radius_nm: ArrayLike,
 def lead_radial_outbound_deg(arc_radius_nm: Number, turn_radius_nm: Number) -> float: ...
 @overload
 def lead_radial_outbound_deg(arc_radius_nm: ArrayLike, turn_radius_nm: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+class MagneticFieldOutput(NamedTuple, Generic[_T]):
+    declination_deg: _T
+    inclination_deg: _T
+    horizontal_nt: _T
+    north_nt: _T
+    east_nt: _T
+    down_nt: _T
+    total_nt: _T
+    declination_change_deg: _T
+    inclination_change_deg: _T
+    declination_uncertainty_deg: _T
+    zone: _T
+    in_date: _T
+
+@overload
+def magnetic_field(lat_deg: Number, lon_deg: Number, altitude_ft: Number, decimal_year: Number) -> MagneticFieldOutput[float]: ...
+@overload
+def magnetic_field(lat_deg: ArrayLike, lon_deg: ArrayLike, altitude_ft: ArrayLike, decimal_year: ArrayLike, **kwargs: Any) -> MagneticFieldOutput[NDArray[np.float64]]: ...
+
+@overload
+def variation_deg(lat_deg: Number, lon_deg: Number, altitude_ft: Number, decimal_year: Number) -> float: ...
+@overload
+def variation_deg(lat_deg: ArrayLike, lon_deg: ArrayLike, altitude_ft: ArrayLike, decimal_year: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def magnetic_from_true_deg(true_deg: Number, variation_deg: Number) -> float: ...
+@overload
+def magnetic_from_true_deg(true_deg: ArrayLike, variation_deg: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def true_from_magnetic_deg(magnetic_deg: Number, variation_deg: Number) -> float: ...
+@overload
+def true_from_magnetic_deg(magnetic_deg: ArrayLike, variation_deg: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def station_misalignment_deg(station_declination_deg: Number, variation_deg: Number) -> float: ...
+@overload
+def station_misalignment_deg(station_declination_deg: ArrayLike, variation_deg: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def grid_from_true_deg(true_deg: Number, lat_deg: Number, lon_deg: Number) -> float: ...
+@overload
+def grid_from_true_deg(true_deg: ArrayLike, lat_deg: ArrayLike, lon_deg: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
 
 @overload
 def rule_lead_nm(groundspeed_kt: Number, course_change_deg: Number, height_above_station_ft: Number = ...) -> float: ...

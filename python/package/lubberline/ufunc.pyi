@@ -94,6 +94,7 @@ __all__ = [
     "great_circle_inverse_distance_nm",
     "great_circle_inverse_final_bearing_deg",
     "great_circle_inverse_initial_bearing_deg",
+    "grid_from_true_deg",
     "ground_distance_nm",
     "groundspeed_from_time_kt",
     "height_above_station_ft",
@@ -113,6 +114,19 @@ __all__ = [
     "mach_from_cas",
     "mach_from_eas",
     "mach_from_tas",
+    "magnetic_field_declination_change_deg",
+    "magnetic_field_declination_deg",
+    "magnetic_field_declination_uncertainty_deg",
+    "magnetic_field_down_nt",
+    "magnetic_field_east_nt",
+    "magnetic_field_horizontal_nt",
+    "magnetic_field_in_date",
+    "magnetic_field_inclination_change_deg",
+    "magnetic_field_inclination_deg",
+    "magnetic_field_north_nt",
+    "magnetic_field_total_nt",
+    "magnetic_field_zone",
+    "magnetic_from_true_deg",
     "observe_dme_nm",
     "observe_elevation_angle_deg",
     "observe_ground_distance_nm",
@@ -158,6 +172,7 @@ __all__ = [
     "station_by_bearing_change_distance_before_nm",
     "station_by_bearing_change_distance_nm",
     "station_by_bearing_change_time_s",
+    "station_misalignment_deg",
     "station_pressure_hpa",
     "tangent_turn_begin_bearing_deg",
     "tangent_turn_begin_latitude_deg",
@@ -182,9 +197,11 @@ __all__ = [
     "track_and_groundspeed_track_deg",
     "transition_level_ft",
     "true_altitude_ft",
+    "true_from_magnetic_deg",
     "turn_anticipation_nm",
     "turn_radius_nm",
     "turn_rate_deg_per_s",
+    "variation_deg",
     "wind_between_levels_wind_from_deg",
     "wind_between_levels_wind_speed_kt",
     "wind_components_crosswind_kt",
@@ -337,6 +354,23 @@ arc_entry_inbound_nm: np.ufunc
 arc_entry_outbound_nm: np.ufunc
 lead_radial_inbound_deg: np.ufunc
 lead_radial_outbound_deg: np.ufunc
+magnetic_field_declination_deg: np.ufunc
+magnetic_field_inclination_deg: np.ufunc
+magnetic_field_horizontal_nt: np.ufunc
+magnetic_field_north_nt: np.ufunc
+magnetic_field_east_nt: np.ufunc
+magnetic_field_down_nt: np.ufunc
+magnetic_field_total_nt: np.ufunc
+magnetic_field_declination_change_deg: np.ufunc
+magnetic_field_inclination_change_deg: np.ufunc
+magnetic_field_declination_uncertainty_deg: np.ufunc
+magnetic_field_zone: np.ufunc
+magnetic_field_in_date: np.ufunc
+variation_deg: np.ufunc
+magnetic_from_true_deg: np.ufunc
+true_from_magnetic_deg: np.ufunc
+station_misalignment_deg: np.ufunc
+grid_from_true_deg: np.ufunc
 rule_lead_nm: np.ufunc
 rule_reading_nm: np.ufunc
 rule_least_dme_nm: np.ufunc
