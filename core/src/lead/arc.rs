@@ -54,7 +54,7 @@ pub struct ArcTurn<N: North> {
 /// bracket. In still air with an instant roll the distance is `sqrt(D² + 2 D r)` inbound and `sqrt(D² - 2 D r)` outbound.
 ///
 /// # Accuracy
-/// In the plane to rounding error; 1e-4 NM on the ellipsoid for turns within 20 NM of the station.
+/// In the plane to rounding error; 2e-4 NM on the ellipsoid for turns within 20 NM of the station.
 ///
 /// # Errors
 /// [`Error::ArcTooTight`] if the turn does not fit (outbound in still air: an arc below twice the turn radius),

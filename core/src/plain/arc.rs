@@ -58,7 +58,7 @@ fn output(turn: &lead::ArcTurn<TrueNorth>) -> ArcTurn {
 /// - `roll_rate_deg_per_s`: rate of roll, above 0, infinite for an instant roll (default 5.0)
 ///
 /// # Accuracy
-/// Rounding error in the plane; 1e-4 NM on the ellipsoid within 20 NM of the station.
+/// Rounding error in the plane; 2e-4 NM on the ellipsoid within 20 NM of the station.
 ///
 /// # Degenerate cases
 /// An arc counts along the ground; `ground_distance_nm` turns the DME reading that is flown into it.
@@ -134,7 +134,7 @@ pub fn arc_entry(
 /// - `roll_rate_deg_per_s`: rate of roll, above 0, infinite for an instant roll (default 5.0)
 ///
 /// # Accuracy
-/// Rounding error in the plane; 1e-4 NM on the ellipsoid within 20 NM of the station.
+/// Rounding error in the plane; 2e-4 NM on the ellipsoid within 20 NM of the station.
 ///
 /// # Degenerate cases
 /// An arc counts along the ground; `ground_distance_nm` turns the DME reading that is flown into it.

@@ -31,6 +31,9 @@ pub struct Flown {
     pub across_nm: f64,
     pub duration_s: f64,
     pub closest_nm: f64,
+    /// Where that is from the fix.
+    pub bearing_deg: f64,
+    pub distance_nm: f64,
 }
 
 /// North and east in some frame.
@@ -96,11 +99,16 @@ impl Case {
 
     /// Flies the inbound geodesic to `lead_nm` before the fix, and the turn from there.
     pub fn fly(&self, lead_nm: f64) -> Flown {
+        self.fly_from(self.inbound_deg + 180.0, lead_nm)
+    }
+
+    /// Flies the turn from a place relative to the fix, where the aircraft holds the inbound course.
+    pub fn fly_from(&self, bearing_deg: f64, distance_nm: f64) -> Flown {
         let wgs84 = Geodesic::wgs84();
-        let (latitude_deg, longitude_deg, back_deg): (f64, f64, f64) =
-            wgs84.direct(self.latitude_deg, self.longitude_deg, self.inbound_deg + 180.0, lead_nm * 1852.0);
-        // A geodesic keeps its direction in a frame carried along it: there the course is the inbound course still.
-        let frame_rad = (back_deg + 180.0 - self.inbound_deg).to_radians();
+        let (latitude_deg, longitude_deg, onward_deg): (f64, f64, f64) =
+            wgs84.direct(self.latitude_deg, self.longitude_deg, bearing_deg, distance_nm * 1852.0);
+        // A geodesic keeps its direction in a frame carried along it: by so much that frame has turned against local north.
+        let frame_rad = (onward_deg - bearing_deg).to_radians();
         let heading_rad = self.inbound_deg.to_radians() + self.crab_rad(self.inbound_deg);
         let mut state = [latitude_deg.to_radians(), longitude_deg.to_radians(), frame_rad, heading_rad];
 
@@ -135,6 +143,8 @@ impl Case {
             across_nm: distance_m * off_rad.sin() / 1852.0,
             duration_s: 2.0 * roll_s + steady_s,
             closest_nm: closest_m / 1852.0,
+            bearing_deg,
+            distance_nm: distance_m / 1852.0,
         }
     }
 

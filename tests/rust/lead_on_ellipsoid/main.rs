@@ -1,6 +1,7 @@
-//! The lead against an aircraft that flies it in small steps over the ellipsoid: it rolls out on the outbound course.
+//! The lead against an aircraft that flies it in small steps over the ellipsoid: it rolls out on the outbound course, or on the arc.
 #![allow(clippy::unwrap_used, clippy::indexing_slicing, missing_docs, reason = "a test fails by panicking")]
 
+mod arc;
 mod flown;
 
 use flown::Case;
