@@ -2655,7 +2655,7 @@ size_t lubber_cold_temperature_correction_exact_ft_n(size_t count,
  * @param[out] duration_s From roll-in to wings level; may be NULL
  * @return LUBBER_OK, or a negative status with every output NaN
  *
- * Accuracy: Rounding error in the plane; 1e-4 NM on the ellipsoid within 20 NM of the station.
+ * Accuracy: Rounding error in the plane; 2e-4 NM on the ellipsoid within 20 NM of the station.
  * Degenerate cases: An arc counts along the ground; `ground_distance_nm` turns the DME reading that is flown into it.
  * Errors: A value outside its range, a turn that does not fit (outbound in still air: an arc below twice the turn radius), a wind that the airspeed cannot hold.
  * Source: Derived from the geometry of tangent curves and the equilibrium of a coordinated turn.
@@ -2749,7 +2749,7 @@ size_t lubber_arc_entry_n(size_t count,
  * @param[out] duration_s From roll-in to wings level; may be NULL
  * @return LUBBER_OK, or a negative status with every output NaN
  *
- * Accuracy: Rounding error in the plane; 1e-4 NM on the ellipsoid within 20 NM of the station.
+ * Accuracy: Rounding error in the plane; 2e-4 NM on the ellipsoid within 20 NM of the station.
  * Degenerate cases: An arc counts along the ground; `ground_distance_nm` turns the DME reading that is flown into it.
  * Errors: A value outside its range, a turn that does not fit (toward the station in still air: an arc below twice the turn radius), a wind that the airspeed cannot hold.
  * Source: Derived from the geometry of tangent curves and the equilibrium of a coordinated turn.

@@ -2658,7 +2658,7 @@ def arc_entry(radial_deg, flown, arc_radius_nm, sense, true_airspeed_kt, wind_fr
 
     Notes
     -----
-    Accuracy: Rounding error in the plane; 1e-4 NM on the ellipsoid within 20 NM of the station.
+    Accuracy: Rounding error in the plane; 2e-4 NM on the ellipsoid within 20 NM of the station.
 
     Degenerate cases: An arc counts along the ground; `ground_distance_nm` turns the DME reading
     that is flown into it.
@@ -2741,7 +2741,7 @@ def arc_exit(radial_deg, flown, arc_radius_nm, sense, true_airspeed_kt, wind_fro
 
     Notes
     -----
-    Accuracy: Rounding error in the plane; 1e-4 NM on the ellipsoid within 20 NM of the station.
+    Accuracy: Rounding error in the plane; 2e-4 NM on the ellipsoid within 20 NM of the station.
 
     Degenerate cases: An arc counts along the ground; `ground_distance_nm` turns the DME reading
     that is flown into it.
