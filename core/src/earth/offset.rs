@@ -52,13 +52,21 @@ impl OffsetLine {
         near: Length,
         reach: Length,
     ) -> Option<(Position, Length)> {
-        let mut nearest: Option<(Position, Length)> = None;
         let beside_m = |point| other.abeam(point).cross_track.get::<meter>();
-        self.each_meeting(near - reach, near + reach, beside_m, |point, along| {
-            if nearest.is_none_or(|(_, before)| (along - near).abs() < (before - near).abs()) {
-                nearest = Some((point, along));
+        let mut nearest: Option<(Position, Length)> = None;
+        let mut looked = metres(0.0);
+        // Outward from the place, so that the usual meeting close by is found at once.
+        while nearest.is_none() && looked < reach {
+            let farther = (looked + metres(10.0 * STEP_M)).min(reach);
+            for (from, to) in [(near + looked, near + farther), (near - farther, near - looked)] {
+                self.each_meeting(from, to, beside_m, |point, along| {
+                    if nearest.is_none_or(|(_, before)| (along - near).abs() < (before - near).abs()) {
+                        nearest = Some((point, along));
+                    }
+                });
             }
-        });
+            looked = farther;
+        }
         nearest
     }
 
