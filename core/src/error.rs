@@ -147,6 +147,24 @@ pub enum Error {
         /// The change of the bearing.
         bearing_change_deg: f64,
     },
+    /// No outbound heading closes a holding pattern.
+    #[error(
+        "no outbound heading closes the holding pattern on inbound course {inbound_course_deg} deg at {true_airspeed_kt} kt \
+         in a wind of {wind_speed_kt} kt from {wind_from_deg} deg; allowed: a wind and a time that leave both legs a length \
+         (against a headwind inbound, more time outbound)",
+        inbound_course_deg = rough(*inbound_course_deg), true_airspeed_kt = rough(*true_airspeed_kt),
+        wind_from_deg = shown(*wind_from_deg), wind_speed_kt = shown(*wind_speed_kt)
+    )]
+    PatternOpen {
+        /// The course flown to the fix.
+        inbound_course_deg: f64,
+        /// The true airspeed.
+        true_airspeed_kt: f64,
+        /// The direction the wind blows from, against the same north as the course.
+        wind_from_deg: f64,
+        /// The speed of the wind.
+        wind_speed_kt: f64,
+    },
 }
 
 /// A number that was given, without what a conversion between units left in its last digits: twelve of them.
@@ -177,6 +195,7 @@ pub(crate) const RELATION_FAILURES: &[(i32, &str, &str)] = &[
     (-109, "bearings_do_not_meet", "the two bearings to the station do not meet"),
     (-110, "leg_not_flown", "a leg of a procedure cannot be flown"),
     (-111, "no_meeting", "the lines do not meet"),
+    (-112, "pattern_open", "no outbound heading closes the holding pattern"),
 ];
 
 impl Error {
@@ -195,6 +214,7 @@ impl Error {
             Self::LevelsNotAscending { .. } => -107,
             Self::NoCrossover { .. } => -108,
             Self::BearingsDiverge { .. } => -109,
+            Self::PatternOpen { .. } => -112,
         }
     }
 

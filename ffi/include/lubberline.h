@@ -285,7 +285,7 @@
 #define LUBBER_ERROR_VERTICAL_SPEED (-48)
 
 /**
- * Time outbound out of range; allowed: from 0.0 to 3600.0 s.
+ * Time of a leg of a hold out of range; allowed: from 0.0 to 3600.0 s.
  */
 #define LUBBER_ERROR_HOLD_TIME (-49)
 
@@ -358,6 +358,11 @@
  * The lines do not meet.
  */
 #define LUBBER_ERROR_NO_MEETING (-111)
+
+/**
+ * No outbound heading closes the holding pattern.
+ */
+#define LUBBER_ERROR_PATTERN_OPEN (-112)
 
 /**
  * With the station on the right.
@@ -535,6 +540,116 @@
 #define LUBBER_LEG_CODE_PROCEDURE_TURN 23
 
 /**
+ * 3 degrees per second or 25 degrees. ICAO Doc 8168 Vol I (5th ed. 2006), Part I Section 6 Chapter 1.
+ */
+#define LUBBER_HOLDING_BANK_RULE_ICAO 0
+
+/**
+ * 3 degrees per second or 30 degrees. FAA Aeronautical Information Manual 5-3-8 j.
+ */
+#define LUBBER_HOLDING_BANK_RULE_FAA 1
+
+/**
+ * 3 degrees per second or, with a flight director, 25 degrees. The same.
+ */
+#define LUBBER_HOLDING_BANK_RULE_FAA_FLIGHT_DIRECTOR 2
+
+/**
+ * To the right, which is standard.
+ */
+#define LUBBER_HOLDING_SIDE_RIGHT 1
+
+/**
+ * To the left.
+ */
+#define LUBBER_HOLDING_SIDE_LEFT (-1)
+
+/**
+ * Sector 1: outbound along the inbound course, then back through the holding side.
+ */
+#define LUBBER_HOLDING_ENTRY_PARALLEL 1
+
+/**
+ * Sector 2, the teardrop: outbound at 30 degrees into the holding side, then onto the inbound course.
+ */
+#define LUBBER_HOLDING_ENTRY_OFFSET 2
+
+/**
+ * Sector 3: round the pattern.
+ */
+#define LUBBER_HOLDING_ENTRY_DIRECT 3
+
+/**
+ * FAA Aeronautical Information Manual 5-3-8 j: 200 kt to 6 000 ft, 230 kt to 14 000 ft, 265 kt above.
+ */
+#define LUBBER_HOLDING_SPEED_RULE_FAA 0
+
+/**
+ * The same, at fields of the US Air Force unless charted otherwise: 310 kt.
+ */
+#define LUBBER_HOLDING_SPEED_RULE_FAA_AIR_FORCE 1
+
+/**
+ * The same, at fields of the US Navy unless charted otherwise: 230 kt.
+ */
+#define LUBBER_HOLDING_SPEED_RULE_FAA_NAVY 2
+
+/**
+ * ICAO Doc 8168 (as of AFMAN 11-217V1 of 2005, table 18.4): 230 kt to 14 000 ft, 240 kt to 20 000 ft, 265 kt to 34 000 ft, Mach 0.83 above.
+ */
+#define LUBBER_HOLDING_SPEED_RULE_ICAO 3
+
+/**
+ * The same in turbulence, with clearance: 280 kt or Mach 0.8, whichever is less, to 34 000 ft, Mach 0.83 above.
+ */
+#define LUBBER_HOLDING_SPEED_RULE_ICAO_TURBULENCE 4
+
+/**
+ * The same where only categories A and B hold: 170 kt to 14 000 ft, turbulence or not; as `Icao` above.
+ */
+#define LUBBER_HOLDING_SPEED_RULE_ICAO_CATEGORIES_A_B 5
+
+/**
+ * Canada since October 2018: 200 kt to 6 000 ft, 230 kt to 14 000 ft, 265 kt above.
+ */
+#define LUBBER_HOLDING_SPEED_RULE_CANADA 6
+
+/**
+ * Canada before October 2018, propeller aircraft: 175 kt to 30 000 ft.
+ */
+#define LUBBER_HOLDING_SPEED_RULE_CANADA_PROPELLER 7
+
+/**
+ * Canada before October 2018, civil jets: 230 kt to 14 000 ft, 265 kt above.
+ */
+#define LUBBER_HOLDING_SPEED_RULE_CANADA_JET 8
+
+/**
+ * ICAO Doc 8168 Vol I (5th ed. 2006), Part I Section 6 Chapter 1: the outbound leg, in still air.
+ */
+#define LUBBER_TIMING_AUTHORITY_ICAO 0
+
+/**
+ * FAA Aeronautical Information Manual 5-3-8: the inbound leg.
+ */
+#define LUBBER_TIMING_AUTHORITY_FAA 1
+
+/**
+ * The inbound leg, from wings level to the fix.
+ */
+#define LUBBER_TIMED_LEG_INBOUND 0
+
+/**
+ * The outbound leg, from abeam the fix, or from wings level where the fix is passed abeam in the turn.
+ */
+#define LUBBER_TIMED_LEG_OUTBOUND 1
+
+/**
+ * The outbound leg from wings level, for a fix whose passage abeam cannot be told.
+ */
+#define LUBBER_TIMED_LEG_OUTBOUND_FROM_LEVEL 2
+
+/**
  * A geodesic.
  */
 #define LUBBER_SEGMENT_KIND_STRAIGHT 0
@@ -573,6 +688,16 @@
  * A third more inbound, a third less outbound, inside 10 NM. CNATRA P-1265 p. 2-10 (5-99).
  */
 #define LUBBER_ARC_LEAD_RULE_THIRD 2
+
+/**
+ * Twice. The lower end of CNATRA P-1244 p. 5-17, which says two to three times.
+ */
+#define LUBBER_DRIFT_RULE_DOUBLE 2
+
+/**
+ * Three times. FAA Aeronautical Information Manual 5-3-8 j; CNATRA P-871 chapter 4; the upper end of P-1244.
+ */
+#define LUBBER_DRIFT_RULE_TRIPLE 3
 
 /**
  * 15 percent of the true airspeed in knots. Common practice.
@@ -3986,6 +4111,549 @@ size_t lubber_great_circle_direct_n(size_t count,
                                     double *final_bearing_deg,
                                     ptrdiff_t final_bearing_deg_stride,
                                     int32_t *status);
+
+/**
+ * How to enter a holding pattern, by the sector in which the heading lies.
+ *
+ * With the angle from the heading to the outbound course counted positive to the side of the turns: from 0 to 70
+ * degrees offset (sector 2, the teardrop), from 0 to -110 parallel (sector 1), else direct (sector 3). Within 5
+ * degrees of a boundary the entry across it may be flown too.
+ *
+ * @param heading_deg heading at which the fix is reached, any finite number
+ * @param inbound_course_deg course flown to the fix in the pattern, against the same north
+ * @param side which way the turns go: LUBBER_HOLDING_SIDE_RIGHT, LUBBER_HOLDING_SIDE_LEFT
+ * @param[out] entry The entry of the sector in which the heading lies: its number, LUBBER_HOLDING_ENTRY_PARALLEL, LUBBER_HOLDING_ENTRY_OFFSET, LUBBER_HOLDING_ENTRY_DIRECT; may be NULL
+ * @param[out] also The entry across the boundary, LUBBER_HOLDING_ENTRY_PARALLEL, LUBBER_HOLDING_ENTRY_OFFSET, LUBBER_HOLDING_ENTRY_DIRECT, if the heading lies in the zone about it; else NaN; may be NULL
+ * @param[out] to_outbound_deg From the heading to the outbound course, right positive; may be NULL
+ * @param[out] to_boundary_deg Angle between the heading and the nearest boundary of two sectors, without its side; may be NULL
+ * @param[out] first_course_deg The first course flown from the fix: the outbound course, 30 degrees off it into the holding side for an offset entry; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding error.
+ * Degenerate cases: On a boundary both entries are given: at 0 offset is named first, at 70 offset, at -110 parallel.
+ * Errors: A value outside its range.
+ * Source: FAA Aeronautical Information Manual 5-3-8; CNATRA P-821 figure 3-8; the zone: ICAO Doc 8168 Vol I (5th ed. 2006),
+ * Part I Section 6 Chapter 1, from memory, and CNATRA P-821.
+ *
+ * Example: lubber_holding_entry(15.0, 270.0, LUBBER_HOLDING_SIDE_RIGHT, &value, NULL, NULL, NULL, NULL) gives 3
+ */
+int32_t lubber_holding_entry(double heading_deg,
+                             double inbound_course_deg,
+                             int32_t side,
+                             double *entry,
+                             double *also,
+                             double *to_outbound_deg,
+                             double *to_boundary_deg,
+                             double *first_course_deg);
+
+/**
+ * `lubber_holding_entry` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * `side` is one code for all points: which way the turns go: LUBBER_HOLDING_SIDE_RIGHT, LUBBER_HOLDING_SIDE_LEFT
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_holding_entry_n(size_t count,
+                              const double *heading_deg,
+                              ptrdiff_t heading_deg_stride,
+                              const double *inbound_course_deg,
+                              ptrdiff_t inbound_course_deg_stride,
+                              int32_t side,
+                              double *entry,
+                              ptrdiff_t entry_stride,
+                              double *also,
+                              ptrdiff_t also_stride,
+                              double *to_outbound_deg,
+                              ptrdiff_t to_outbound_deg_stride,
+                              double *to_boundary_deg,
+                              ptrdiff_t to_boundary_deg_stride,
+                              double *first_course_deg,
+                              ptrdiff_t first_course_deg_stride,
+                              int32_t *status);
+
+/**
+ * Which leg of a holding pattern is timed, and for how long.
+ *
+ * One minute at or below 14 000 ft, a minute and a half above: of the outbound leg in still air by ICAO, of the
+ * inbound leg by the FAA.
+ *
+ * @param altitude_ft altitude or flight level, -50 000 to 300 000
+ * @param authority whose timing: LUBBER_TIMING_AUTHORITY_ICAO, LUBBER_TIMING_AUTHORITY_FAA
+ * @param[out] timed The leg that is timed, LUBBER_TIMED_LEG_INBOUND, LUBBER_TIMED_LEG_OUTBOUND, LUBBER_TIMED_LEG_OUTBOUND_FROM_LEVEL; may be NULL
+ * @param[out] time_s Its time; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: As published.
+ * Degenerate cases: 14 000 ft belong to the lower band. Outbound the clock starts over or abeam the fix, whichever is later; where
+ * abeam cannot be told, with wings level.
+ * Errors: A value outside its range.
+ * Source: ICAO Doc 8168 Vol I (5th ed. 2006), Part I Section 6 Chapter 1; FAA Aeronautical Information Manual 5-3-8.
+ *
+ * Example: lubber_holding_timing(14001.0, LUBBER_TIMING_AUTHORITY_ICAO, NULL, &value) gives 90
+ */
+int32_t lubber_holding_timing(double altitude_ft,
+                              int32_t authority,
+                              double *timed,
+                              double *time_s);
+
+/**
+ * `lubber_holding_timing` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * `authority` is one code for all points: whose timing: LUBBER_TIMING_AUTHORITY_ICAO, LUBBER_TIMING_AUTHORITY_FAA
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_holding_timing_n(size_t count,
+                               const double *altitude_ft,
+                               ptrdiff_t altitude_ft_stride,
+                               int32_t authority,
+                               double *timed,
+                               ptrdiff_t timed_stride,
+                               double *time_s,
+                               ptrdiff_t time_s_stride,
+                               int32_t *status);
+
+/**
+ * The greatest speed at which a holding pattern may be flown.
+ *
+ * By authority and altitude, as published; a limit of both airspeed and Mach number means the lesser of the two.
+ *
+ * @param altitude_ft altitude or flight level, -16 420 to 262 467
+ * @param rule whose limit, with its edition: LUBBER_HOLDING_SPEED_RULE_FAA, LUBBER_HOLDING_SPEED_RULE_FAA_AIR_FORCE, LUBBER_HOLDING_SPEED_RULE_FAA_NAVY, LUBBER_HOLDING_SPEED_RULE_ICAO, LUBBER_HOLDING_SPEED_RULE_ICAO_TURBULENCE, LUBBER_HOLDING_SPEED_RULE_ICAO_CATEGORIES_A_B, LUBBER_HOLDING_SPEED_RULE_CANADA, LUBBER_HOLDING_SPEED_RULE_CANADA_PROPELLER, LUBBER_HOLDING_SPEED_RULE_CANADA_JET
+ * @param[out] indicated_kt The greatest indicated airspeed; NaN where only a Mach number or nothing limits; may be NULL
+ * @param[out] mach The greatest Mach number; NaN where only an airspeed or nothing limits; may be NULL
+ * @param[out] calibrated_kt The greatest calibrated airspeed that both leave, with the altitude taken for pressure altitude; NaN where nothing limits; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: As published. Limits change: each alternative of the rule names its edition.
+ * Degenerate cases: An altitude that bounds a band belongs to the band below it. Where nothing limits the speed, every output is NaN.
+ * Errors: A value outside its range.
+ * Source: FAA Aeronautical Information Manual 5-3-8 j; ICAO Doc 8168 as reproduced in AFMAN 11-217V1 (2005), table 18.4;
+ * Transport Canada Aeronautical Information Manual RAC 10.7, quoted.
+ *
+ * Example: lubber_holding_speed(14000.0, LUBBER_HOLDING_SPEED_RULE_FAA, &value, NULL, NULL) gives 230
+ */
+int32_t lubber_holding_speed(double altitude_ft,
+                             int32_t rule,
+                             double *indicated_kt,
+                             double *mach,
+                             double *calibrated_kt);
+
+/**
+ * `lubber_holding_speed` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * `rule` is one code for all points: whose limit, with its edition: LUBBER_HOLDING_SPEED_RULE_FAA, LUBBER_HOLDING_SPEED_RULE_FAA_AIR_FORCE, LUBBER_HOLDING_SPEED_RULE_FAA_NAVY, LUBBER_HOLDING_SPEED_RULE_ICAO, LUBBER_HOLDING_SPEED_RULE_ICAO_TURBULENCE, LUBBER_HOLDING_SPEED_RULE_ICAO_CATEGORIES_A_B, LUBBER_HOLDING_SPEED_RULE_CANADA, LUBBER_HOLDING_SPEED_RULE_CANADA_PROPELLER, LUBBER_HOLDING_SPEED_RULE_CANADA_JET
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_holding_speed_n(size_t count,
+                              const double *altitude_ft,
+                              ptrdiff_t altitude_ft_stride,
+                              int32_t rule,
+                              double *indicated_kt,
+                              ptrdiff_t indicated_kt_stride,
+                              double *mach,
+                              ptrdiff_t mach_stride,
+                              double *calibrated_kt,
+                              ptrdiff_t calibrated_kt_stride,
+                              int32_t *status);
+
+/**
+ * The turns of a holding pattern: standard rate or a bank, whichever needs less bank.
+ *
+ * The bank is the lesser of 25 degrees (30 by the FAA without a flight director) and `atan(rate V / g)` at 3 degrees
+ * per second.
+ *
+ * @param true_airspeed_kt true airspeed, above 0 to 5000
+ * @param rule whose limits: LUBBER_HOLDING_BANK_RULE_ICAO, LUBBER_HOLDING_BANK_RULE_FAA, LUBBER_HOLDING_BANK_RULE_FAA_FLIGHT_DIRECTOR
+ * @param[out] bank_deg The bank that is flown; may be NULL
+ * @param[out] turn_rate_deg_per_s The rate of turn at it; may be NULL
+ * @param[out] radius_nm The radius in still air; may be NULL
+ * @param[out] governed_by What governs the bank, LUBBER_GOVERNOR_BANK_LIMIT, LUBBER_GOVERNOR_TURN_RATE_LIMIT, LUBBER_GOVERNOR_ROLL_RATE, LUBBER_GOVERNOR_NO_TURN; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding error.
+ * Degenerate cases: None in the range.
+ * Errors: A value outside its range.
+ * Source: ICAO Doc 8168 Vol I (5th ed. 2006), Part I Section 6 Chapter 1; FAA Aeronautical Information Manual 5-3-8 j.
+ *
+ * Example: lubber_holding_turn(220.0, LUBBER_HOLDING_BANK_RULE_ICAO, NULL, &value, NULL, NULL) gives 2.32
+ */
+int32_t lubber_holding_turn(double true_airspeed_kt,
+                            int32_t rule,
+                            double *bank_deg,
+                            double *turn_rate_deg_per_s,
+                            double *radius_nm,
+                            double *governed_by);
+
+/**
+ * `lubber_holding_turn` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * `rule` is one code for all points: whose limits: LUBBER_HOLDING_BANK_RULE_ICAO, LUBBER_HOLDING_BANK_RULE_FAA, LUBBER_HOLDING_BANK_RULE_FAA_FLIGHT_DIRECTOR
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_holding_turn_n(size_t count,
+                             const double *true_airspeed_kt,
+                             ptrdiff_t true_airspeed_kt_stride,
+                             int32_t rule,
+                             double *bank_deg,
+                             ptrdiff_t bank_deg_stride,
+                             double *turn_rate_deg_per_s,
+                             ptrdiff_t turn_rate_deg_per_s_stride,
+                             double *radius_nm,
+                             ptrdiff_t radius_nm_stride,
+                             double *governed_by,
+                             ptrdiff_t governed_by_stride,
+                             int32_t *status);
+
+/**
+ * The holding pattern that closes in a steady wind, exactly: outbound heading, times and size.
+ *
+ * A turn with its roll over the fix onto the outbound heading, straight outbound, a turn that ends on the inbound
+ * course, and that course to the fix; over the ground wind times duration is added to each. The outbound heading is
+ * the one for which the sum is nothing.
+ *
+ * @param inbound_course_deg course flown to the fix, any finite number
+ * @param side which way the turns go: LUBBER_HOLDING_SIDE_RIGHT, LUBBER_HOLDING_SIDE_LEFT
+ * @param timed the leg whose time is given, and where its clock starts: LUBBER_TIMED_LEG_INBOUND, LUBBER_TIMED_LEG_OUTBOUND, LUBBER_TIMED_LEG_OUTBOUND_FROM_LEVEL
+ * @param time_s time of that leg, 0 to 3600
+ * @param true_airspeed_kt true airspeed, above 0 to 5000
+ * @param wind_from_deg where the wind blows from, against the same north
+ * @param wind_speed_kt speed of the wind, 0 to 1000
+ * @param bank_limit_deg greatest bank, above 0 below 90
+ * @param turn_rate_limit_deg_per_s greatest rate of turn, above 0
+ * @param roll_rate_deg_per_s rate of roll, above 0, infinite for an instant roll
+ * @param[out] outbound_heading_deg Heading to fly outbound; may be NULL
+ * @param[out] outbound_correction_deg Outbound heading less the reciprocal of the inbound course, right positive; may be NULL
+ * @param[out] inbound_correction_deg Inbound heading less inbound course, right positive; may be NULL
+ * @param[out] drift_factor By what the inbound correction has to be multiplied, and its side changed, to give the outbound one; NaN without an inbound correction; may be NULL
+ * @param[out] outbound_time_s Time straight outbound, from wings level to the turn inbound; may be NULL
+ * @param[out] outbound_clock_s Time on the outbound clock: from abeam the fix, or from wings level where the fix is passed abeam in the turn; may be NULL
+ * @param[out] inbound_time_s Time straight inbound, from wings level to the fix; may be NULL
+ * @param[out] duration_s From the fix to the fix; may be NULL
+ * @param[out] outbound_end_before_fix_nm Where the outbound leg ends, before the fix along the inbound course; may be NULL
+ * @param[out] outbound_end_across_nm Where the outbound leg ends, across the inbound course to the side of the turns; may be NULL
+ * @param[out] inbound_leg_nm Distance from the fix at which the wings are level on the inbound course; may be NULL
+ * @param[out] length_nm Length of the whole path over the ground, along the inbound course; may be NULL
+ * @param[out] width_nm Width of the whole path over the ground, across the inbound course; may be NULL
+ * @param[out] bank_deg The greatest bank; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: 1e-9 of the size of the pattern, in the plane of the fix.
+ * Degenerate cases: In calm air the outbound heading is the reciprocal. Where several headings close the pattern, the one nearest to
+ * the reciprocal is meant.
+ * Errors: A value outside its range, an inbound course that the airspeed cannot hold, a wind in which no heading closes the
+ * pattern before the fix.
+ * Source: Derived from the equilibrium of a coordinated turn and the triangle of velocities.
+ *
+ * Example: lubber_holding_pattern(270.0, LUBBER_HOLDING_SIDE_RIGHT, LUBBER_TIMED_LEG_INBOUND, 60.0, 150.0, 0.0, 20.0, 25.0, 3.0, 5.0, &value, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL) gives 68.5
+ */
+int32_t lubber_holding_pattern(double inbound_course_deg,
+                               int32_t side,
+                               int32_t timed,
+                               double time_s,
+                               double true_airspeed_kt,
+                               double wind_from_deg,
+                               double wind_speed_kt,
+                               double bank_limit_deg,
+                               double turn_rate_limit_deg_per_s,
+                               double roll_rate_deg_per_s,
+                               double *outbound_heading_deg,
+                               double *outbound_correction_deg,
+                               double *inbound_correction_deg,
+                               double *drift_factor,
+                               double *outbound_time_s,
+                               double *outbound_clock_s,
+                               double *inbound_time_s,
+                               double *duration_s,
+                               double *outbound_end_before_fix_nm,
+                               double *outbound_end_across_nm,
+                               double *inbound_leg_nm,
+                               double *length_nm,
+                               double *width_nm,
+                               double *bank_deg);
+
+/**
+ * `lubber_holding_pattern` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * `side` is one code for all points: which way the turns go: LUBBER_HOLDING_SIDE_RIGHT, LUBBER_HOLDING_SIDE_LEFT
+ *
+ * `timed` is one code for all points: the leg whose time is given, and where its clock starts: LUBBER_TIMED_LEG_INBOUND, LUBBER_TIMED_LEG_OUTBOUND, LUBBER_TIMED_LEG_OUTBOUND_FROM_LEVEL
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_holding_pattern_n(size_t count,
+                                const double *inbound_course_deg,
+                                ptrdiff_t inbound_course_deg_stride,
+                                int32_t side,
+                                int32_t timed,
+                                const double *time_s,
+                                ptrdiff_t time_s_stride,
+                                const double *true_airspeed_kt,
+                                ptrdiff_t true_airspeed_kt_stride,
+                                const double *wind_from_deg,
+                                ptrdiff_t wind_from_deg_stride,
+                                const double *wind_speed_kt,
+                                ptrdiff_t wind_speed_kt_stride,
+                                const double *bank_limit_deg,
+                                ptrdiff_t bank_limit_deg_stride,
+                                const double *turn_rate_limit_deg_per_s,
+                                ptrdiff_t turn_rate_limit_deg_per_s_stride,
+                                const double *roll_rate_deg_per_s,
+                                ptrdiff_t roll_rate_deg_per_s_stride,
+                                double *outbound_heading_deg,
+                                ptrdiff_t outbound_heading_deg_stride,
+                                double *outbound_correction_deg,
+                                ptrdiff_t outbound_correction_deg_stride,
+                                double *inbound_correction_deg,
+                                ptrdiff_t inbound_correction_deg_stride,
+                                double *drift_factor,
+                                ptrdiff_t drift_factor_stride,
+                                double *outbound_time_s,
+                                ptrdiff_t outbound_time_s_stride,
+                                double *outbound_clock_s,
+                                ptrdiff_t outbound_clock_s_stride,
+                                double *inbound_time_s,
+                                ptrdiff_t inbound_time_s_stride,
+                                double *duration_s,
+                                ptrdiff_t duration_s_stride,
+                                double *outbound_end_before_fix_nm,
+                                ptrdiff_t outbound_end_before_fix_nm_stride,
+                                double *outbound_end_across_nm,
+                                ptrdiff_t outbound_end_across_nm_stride,
+                                double *inbound_leg_nm,
+                                ptrdiff_t inbound_leg_nm_stride,
+                                double *length_nm,
+                                ptrdiff_t length_nm_stride,
+                                double *width_nm,
+                                ptrdiff_t width_nm_stride,
+                                double *bank_deg,
+                                ptrdiff_t bank_deg_stride,
+                                int32_t *status);
+
+/**
+ * The DME reading at the end of the outbound leg of a holding pattern whose fix is a distance on a radial.
+ *
+ * The reading at the fix is turned into ground distance; the leg ends so far before the fix and so far across, as
+ * `holding_pattern` gives them in any wind; the distance there is turned back into slant range.
+ *
+ * @param fix_dme_nm DME reading at the fix, 0 to 10 900
+ * @param inbound whether the inbound leg is flown toward the station (inbound) or away from it (outbound): LUBBER_RADIAL_FLOWN_INBOUND, LUBBER_RADIAL_FLOWN_OUTBOUND
+ * @param before_fix_nm where the leg ends, before the fix along the inbound course, -10 000 to 10 000
+ * @param across_nm where the leg ends, across the inbound course, -5000 to 5000
+ * @param height_ft height above the station's antenna, -60 000 to 400 000
+ * @param[out] outbound_end_dme_nm the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: That of `slant_range_nm`; the pattern is laid out on a plane.
+ * Degenerate cases: Held away from the station, a leg that ends beyond it counts on.
+ * Errors: A value outside its range, a reading below the height.
+ * Source: The right triangle on the ground, and the law of cosines between the radii of the earth and of the flight.
+ *
+ * Example: lubber_outbound_end_dme_nm(30.0, LUBBER_RADIAL_FLOWN_INBOUND, 4.7, 4.9, 14000.0, &value) gives 35.03
+ */
+int32_t lubber_outbound_end_dme_nm(double fix_dme_nm,
+                                   int32_t inbound,
+                                   double before_fix_nm,
+                                   double across_nm,
+                                   double height_ft,
+                                   double *outbound_end_dme_nm);
+
+/**
+ * `lubber_outbound_end_dme_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * `inbound` is one code for all points: whether the inbound leg is flown toward the station (inbound) or away from it (outbound): LUBBER_RADIAL_FLOWN_INBOUND, LUBBER_RADIAL_FLOWN_OUTBOUND
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_outbound_end_dme_nm_n(size_t count,
+                                    const double *fix_dme_nm,
+                                    ptrdiff_t fix_dme_nm_stride,
+                                    int32_t inbound,
+                                    const double *before_fix_nm,
+                                    ptrdiff_t before_fix_nm_stride,
+                                    const double *across_nm,
+                                    ptrdiff_t across_nm_stride,
+                                    const double *height_ft,
+                                    ptrdiff_t height_ft_stride,
+                                    double *outbound_end_dme_nm,
+                                    ptrdiff_t outbound_end_dme_nm_stride,
+                                    int32_t *status);
+
+/**
+ * The limiting outbound DME distance of procedure design, exact and rounded as published.
+ *
+ * `sqrt((Ds + ds)^2 + 4 r^2 + h^2)` in the published form, seen over a curved earth here. Held toward the station it
+ * is rounded up to a whole mile, but down if the decimal is below 0.25 (at or below 14 000 ft) or below 0.5 (above).
+ *
+ * @param fix_dme_nm DME reading at the fix, 0 to 10 900
+ * @param inbound whether the inbound leg is flown toward the station (inbound) or away from it (outbound): LUBBER_RADIAL_FLOWN_INBOUND, LUBBER_RADIAL_FLOWN_OUTBOUND
+ * @param outbound_leg_nm length of the outbound leg, 0 to 10 900
+ * @param turn_radius_nm radius of the turn, above 0 to 1000
+ * @param altitude_ft altitude, -16 500 to 400 000
+ * @param station_elevation_ft elevation of the station's antenna, -16 500 to 60 000
+ * @param[out] limiting_dme_nm DME reading at the end of the still-air outbound leg; may be NULL
+ * @param[out] rounded_nm To a whole nautical mile by the published rule; NaN for a pattern held away from the station, whose rule was not read; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: The curve of the earth adds up to 0.01 NM to the flat form within 60 NM and 14 000 ft.
+ * Degenerate cases: Held away from the station the sign of the leg changes.
+ * Errors: A value outside its range, a reading below the height.
+ * Source: ICAO Doc 8168 Vol II (5th ed. 2006), Part I Section 4 Chapter 3 Appendix C, 3.3.4 c) and d).
+ *
+ * Example: lubber_limiting_dme(30.0, LUBBER_RADIAL_FLOWN_INBOUND, 4.677, 2.461, 14000.0, 0.0, NULL, &value) gives 35
+ */
+int32_t lubber_limiting_dme(double fix_dme_nm,
+                            int32_t inbound,
+                            double outbound_leg_nm,
+                            double turn_radius_nm,
+                            double altitude_ft,
+                            double station_elevation_ft,
+                            double *limiting_dme_nm,
+                            double *rounded_nm);
+
+/**
+ * `lubber_limiting_dme` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * `inbound` is one code for all points: whether the inbound leg is flown toward the station (inbound) or away from it (outbound): LUBBER_RADIAL_FLOWN_INBOUND, LUBBER_RADIAL_FLOWN_OUTBOUND
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_limiting_dme_n(size_t count,
+                             const double *fix_dme_nm,
+                             ptrdiff_t fix_dme_nm_stride,
+                             int32_t inbound,
+                             const double *outbound_leg_nm,
+                             ptrdiff_t outbound_leg_nm_stride,
+                             const double *turn_radius_nm,
+                             ptrdiff_t turn_radius_nm_stride,
+                             const double *altitude_ft,
+                             ptrdiff_t altitude_ft_stride,
+                             const double *station_elevation_ft,
+                             ptrdiff_t station_elevation_ft_stride,
+                             double *limiting_dme_nm,
+                             ptrdiff_t limiting_dme_nm_stride,
+                             double *rounded_nm,
+                             ptrdiff_t rounded_nm_stride,
+                             int32_t *status);
+
+/**
+ * The outbound heading of a holding pattern by rule: a multiple of the inbound wind correction, the other way.
+ *
+ * `inbound course + 180 - k * correction`, with k = 2 or 3.
+ *
+ * @param inbound_course_deg course flown to the fix, any finite number
+ * @param inbound_correction_deg inbound heading less inbound course, right positive, any finite number
+ * @param rule by what the correction is multiplied: LUBBER_DRIFT_RULE_DOUBLE, LUBBER_DRIFT_RULE_TRIPLE
+ * @param[out] rule_outbound_heading_deg the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: The rules contradict each other; see the drift factor of `holding_pattern` for the exact one.
+ * Degenerate cases: No correction inbound leaves the reciprocal.
+ * Errors: A value outside its range.
+ * Source: Three times: FAA Aeronautical Information Manual 5-3-8 j; CNATRA P-871 chapter 4. Two to three times: CNATRA
+ * P-1244 p. 5-17.
+ *
+ * Example: lubber_rule_outbound_heading_deg(270.0, 5.0, LUBBER_DRIFT_RULE_TRIPLE, &value) gives 75
+ */
+int32_t lubber_rule_outbound_heading_deg(double inbound_course_deg,
+                                         double inbound_correction_deg,
+                                         int32_t rule,
+                                         double *rule_outbound_heading_deg);
+
+/**
+ * `lubber_rule_outbound_heading_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * `rule` is one code for all points: by what the correction is multiplied: LUBBER_DRIFT_RULE_DOUBLE, LUBBER_DRIFT_RULE_TRIPLE
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_rule_outbound_heading_deg_n(size_t count,
+                                          const double *inbound_course_deg,
+                                          ptrdiff_t inbound_course_deg_stride,
+                                          const double *inbound_correction_deg,
+                                          ptrdiff_t inbound_correction_deg_stride,
+                                          int32_t rule,
+                                          double *rule_outbound_heading_deg,
+                                          ptrdiff_t rule_outbound_heading_deg_stride,
+                                          int32_t *status);
+
+/**
+ * The next outbound time of a holding pattern by rule: the last one, and what the inbound leg came out short.
+ *
+ * `outbound + wanted - inbound`.
+ *
+ * @param outbound_time_s time flown outbound, 0 to 3600
+ * @param inbound_time_s time the inbound leg then took, 0 to 3600
+ * @param wanted_inbound_time_s time the inbound leg is to take, 0 to 3600
+ * @param[out] rule_outbound_time_s the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: It leaves out that the legs are flown at different groundspeeds, so it takes several rounds to settle. See
+ * `holding_pattern`.
+ * Degenerate cases: Zero where the rule leaves no time.
+ * Errors: A value outside its range.
+ * Source: CNATRA P-871 chapter 4, figure 4-16; against a strong headwind inbound it flies the first outbound leg for no less
+ * than 30 s.
+ *
+ * Example: lubber_rule_outbound_time_s(60.0, 50.0, 60.0, &value) gives 70
+ */
+int32_t lubber_rule_outbound_time_s(double outbound_time_s,
+                                    double inbound_time_s,
+                                    double wanted_inbound_time_s,
+                                    double *rule_outbound_time_s);
+
+/**
+ * `lubber_rule_outbound_time_s` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_rule_outbound_time_s_n(size_t count,
+                                     const double *outbound_time_s,
+                                     ptrdiff_t outbound_time_s_stride,
+                                     const double *inbound_time_s,
+                                     ptrdiff_t inbound_time_s_stride,
+                                     const double *wanted_inbound_time_s,
+                                     ptrdiff_t wanted_inbound_time_s_stride,
+                                     double *rule_outbound_time_s,
+                                     ptrdiff_t rule_outbound_time_s_stride,
+                                     int32_t *status);
+
+/**
+ * The outbound time of a holding pattern by rule for a known wind: a second more for each knot of headwind.
+ *
+ * `still air + headwind`, less for a tailwind.
+ *
+ * @param still_air_time_s time outbound in still air, 0 to 3600
+ * @param outbound_headwind_kt headwind on the outbound leg, negative for a tailwind, -1000 to 1000
+ * @param[out] rule_outbound_time_by_headwind_s the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: See `holding_pattern` for the exact time.
+ * Degenerate cases: Zero where the rule leaves no time.
+ * Errors: A value outside its range.
+ * Source: Common practice.
+ *
+ * Example: lubber_rule_outbound_time_by_headwind_s(60.0, -15.0, &value) gives 45
+ */
+int32_t lubber_rule_outbound_time_by_headwind_s(double still_air_time_s,
+                                                double outbound_headwind_kt,
+                                                double *rule_outbound_time_by_headwind_s);
+
+/**
+ * `lubber_rule_outbound_time_by_headwind_s` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_rule_outbound_time_by_headwind_s_n(size_t count,
+                                                 const double *still_air_time_s,
+                                                 ptrdiff_t still_air_time_s_stride,
+                                                 const double *outbound_headwind_kt,
+                                                 ptrdiff_t outbound_headwind_kt_stride,
+                                                 double *rule_outbound_time_by_headwind_s,
+                                                 ptrdiff_t rule_outbound_time_by_headwind_s_stride,
+                                                 int32_t *status);
 
 /**
  * Distance before a fix at which to begin the turn, so as to roll out on the outbound course.

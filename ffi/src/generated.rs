@@ -113,7 +113,7 @@ pub const LUBBER_ERROR_ANGLE_OFF_BOW: i32 = -46;
 pub const LUBBER_ERROR_SPHERE_RADIUS: i32 = -47;
 /// Vertical speed out of range; allowed: from -30000.0 to 30000.0 ft/min.
 pub const LUBBER_ERROR_VERTICAL_SPEED: i32 = -48;
-/// Time outbound out of range; allowed: from 0.0 to 3600.0 s.
+/// Time of a leg of a hold out of range; allowed: from 0.0 to 3600.0 s.
 pub const LUBBER_ERROR_HOLD_TIME: i32 = -49;
 /// Cross-track distance out of range; allowed: from -5000.0 to 5000.0 NM.
 pub const LUBBER_ERROR_CROSS_TRACK: i32 = -50;
@@ -143,6 +143,8 @@ pub const LUBBER_ERROR_BEARINGS_DO_NOT_MEET: i32 = -109;
 pub const LUBBER_ERROR_LEG_NOT_FLOWN: i32 = -110;
 /// The lines do not meet.
 pub const LUBBER_ERROR_NO_MEETING: i32 = -111;
+/// No outbound heading closes the holding pattern.
+pub const LUBBER_ERROR_PATTERN_OPEN: i32 = -112;
 /// With the station on the right.
 pub const LUBBER_ARC_SENSE_CLOCKWISE: i32 = 1;
 /// With the station on the left.
@@ -213,6 +215,50 @@ pub const LUBBER_LEG_CODE_HOLD_TO_FIX: i32 = 21;
 pub const LUBBER_LEG_CODE_HOLD_TO_MANUAL: i32 = 22;
 /// Procedure turn until it meets the next leg.
 pub const LUBBER_LEG_CODE_PROCEDURE_TURN: i32 = 23;
+/// 3 degrees per second or 25 degrees. ICAO Doc 8168 Vol I (5th ed. 2006), Part I Section 6 Chapter 1.
+pub const LUBBER_HOLDING_BANK_RULE_ICAO: i32 = 0;
+/// 3 degrees per second or 30 degrees. FAA Aeronautical Information Manual 5-3-8 j.
+pub const LUBBER_HOLDING_BANK_RULE_FAA: i32 = 1;
+/// 3 degrees per second or, with a flight director, 25 degrees. The same.
+pub const LUBBER_HOLDING_BANK_RULE_FAA_FLIGHT_DIRECTOR: i32 = 2;
+/// To the right, which is standard.
+pub const LUBBER_HOLDING_SIDE_RIGHT: i32 = 1;
+/// To the left.
+pub const LUBBER_HOLDING_SIDE_LEFT: i32 = -1;
+/// Sector 1: outbound along the inbound course, then back through the holding side.
+pub const LUBBER_HOLDING_ENTRY_PARALLEL: i32 = 1;
+/// Sector 2, the teardrop: outbound at 30 degrees into the holding side, then onto the inbound course.
+pub const LUBBER_HOLDING_ENTRY_OFFSET: i32 = 2;
+/// Sector 3: round the pattern.
+pub const LUBBER_HOLDING_ENTRY_DIRECT: i32 = 3;
+/// FAA Aeronautical Information Manual 5-3-8 j: 200 kt to 6 000 ft, 230 kt to 14 000 ft, 265 kt above.
+pub const LUBBER_HOLDING_SPEED_RULE_FAA: i32 = 0;
+/// The same, at fields of the US Air Force unless charted otherwise: 310 kt.
+pub const LUBBER_HOLDING_SPEED_RULE_FAA_AIR_FORCE: i32 = 1;
+/// The same, at fields of the US Navy unless charted otherwise: 230 kt.
+pub const LUBBER_HOLDING_SPEED_RULE_FAA_NAVY: i32 = 2;
+/// ICAO Doc 8168 (as of AFMAN 11-217V1 of 2005, table 18.4): 230 kt to 14 000 ft, 240 kt to 20 000 ft, 265 kt to 34 000 ft, Mach 0.83 above.
+pub const LUBBER_HOLDING_SPEED_RULE_ICAO: i32 = 3;
+/// The same in turbulence, with clearance: 280 kt or Mach 0.8, whichever is less, to 34 000 ft, Mach 0.83 above.
+pub const LUBBER_HOLDING_SPEED_RULE_ICAO_TURBULENCE: i32 = 4;
+/// The same where only categories A and B hold: 170 kt to 14 000 ft, turbulence or not; as `Icao` above.
+pub const LUBBER_HOLDING_SPEED_RULE_ICAO_CATEGORIES_A_B: i32 = 5;
+/// Canada since October 2018: 200 kt to 6 000 ft, 230 kt to 14 000 ft, 265 kt above.
+pub const LUBBER_HOLDING_SPEED_RULE_CANADA: i32 = 6;
+/// Canada before October 2018, propeller aircraft: 175 kt to 30 000 ft.
+pub const LUBBER_HOLDING_SPEED_RULE_CANADA_PROPELLER: i32 = 7;
+/// Canada before October 2018, civil jets: 230 kt to 14 000 ft, 265 kt above.
+pub const LUBBER_HOLDING_SPEED_RULE_CANADA_JET: i32 = 8;
+/// ICAO Doc 8168 Vol I (5th ed. 2006), Part I Section 6 Chapter 1: the outbound leg, in still air.
+pub const LUBBER_TIMING_AUTHORITY_ICAO: i32 = 0;
+/// FAA Aeronautical Information Manual 5-3-8: the inbound leg.
+pub const LUBBER_TIMING_AUTHORITY_FAA: i32 = 1;
+/// The inbound leg, from wings level to the fix.
+pub const LUBBER_TIMED_LEG_INBOUND: i32 = 0;
+/// The outbound leg, from abeam the fix, or from wings level where the fix is passed abeam in the turn.
+pub const LUBBER_TIMED_LEG_OUTBOUND: i32 = 1;
+/// The outbound leg from wings level, for a fix whose passage abeam cannot be told.
+pub const LUBBER_TIMED_LEG_OUTBOUND_FROM_LEVEL: i32 = 2;
 /// A geodesic.
 pub const LUBBER_SEGMENT_KIND_STRAIGHT: i32 = 0;
 /// A turn with its roll, in wind.
@@ -229,6 +275,10 @@ pub const LUBBER_ARC_LEAD_RULE_PLAIN: i32 = 0;
 pub const LUBBER_ARC_LEAD_RULE_PROPORTION: i32 = 1;
 /// A third more inbound, a third less outbound, inside 10 NM. CNATRA P-1265 p. 2-10 (5-99).
 pub const LUBBER_ARC_LEAD_RULE_THIRD: i32 = 2;
+/// Twice. The lower end of CNATRA P-1244 p. 5-17, which says two to three times.
+pub const LUBBER_DRIFT_RULE_DOUBLE: i32 = 2;
+/// Three times. FAA Aeronautical Information Manual 5-3-8 j; CNATRA P-871 chapter 4; the upper end of P-1244.
+pub const LUBBER_DRIFT_RULE_TRIPLE: i32 = 3;
 /// 15 percent of the true airspeed in knots. Common practice.
 pub const LUBBER_BANK_RULE_FIFTEEN_PERCENT: i32 = 0;
 /// A tenth of the true airspeed and 7. Common practice.
@@ -309,7 +359,7 @@ pub extern "C" fn lubber_status_text(status: i32) -> *const c_char {
         -46 => c"angle off the bow out of range; allowed: above 0.0 below 180.0 deg",
         -47 => c"radius of the sphere out of range; allowed: from 1.0 to 100000.0 NM",
         -48 => c"vertical speed out of range; allowed: from -30000.0 to 30000.0 ft/min",
-        -49 => c"time outbound out of range; allowed: from 0.0 to 3600.0 s",
+        -49 => c"time of a leg of a hold out of range; allowed: from 0.0 to 3600.0 s",
         -50 => c"cross-track distance out of range; allowed: from -5000.0 to 5000.0 NM",
         -51 => c"along-track distance out of range; allowed: from -10000.0 to 10000.0 NM",
         -52 => c"date out of range; allowed: from 2020.0 to 2035.0 yr",
@@ -324,6 +374,7 @@ pub extern "C" fn lubber_status_text(status: i32) -> *const c_char {
         -109 => c"the two bearings to the station do not meet",
         -110 => c"a leg of a procedure cannot be flown",
         -111 => c"the lines do not meet",
+        -112 => c"no outbound heading closes the holding pattern",
         _ => c"unknown status",
     };
     text.as_ptr()
@@ -4445,6 +4496,742 @@ pub unsafe extern "C" fn lubber_great_circle_direct_n(
     let (inputs, outputs) = ([Array::input(lat_deg, lat_deg_stride), Array::input(lon_deg, lon_deg_stride), Array::input(bearing_deg, bearing_deg_stride), Array::input(distance_nm, distance_nm_stride), Array::input(sphere_radius_nm, sphere_radius_nm_stride)], [Array::output(latitude_deg, latitude_deg_stride), Array::output(longitude_deg, longitude_deg_stride), Array::output(final_bearing_deg, final_bearing_deg_stride)]);
     // SAFETY: the caller vouches for the arrays.
     unsafe { many(const { Function::named("great_circle_direct") }, count, &inputs, &outputs, status) }
+}
+
+/// How to enter a holding pattern, by the sector in which the heading lies.
+///
+/// With the angle from the heading to the outbound course counted positive to the side of the turns: from 0 to 70
+/// degrees offset (sector 2, the teardrop), from 0 to -110 parallel (sector 1), else direct (sector 3). Within 5
+/// degrees of a boundary the entry across it may be flown too.
+///
+/// @param heading_deg heading at which the fix is reached, any finite number
+/// @param inbound_course_deg course flown to the fix in the pattern, against the same north
+/// @param side which way the turns go: LUBBER_HOLDING_SIDE_RIGHT, LUBBER_HOLDING_SIDE_LEFT
+/// @param[out] entry The entry of the sector in which the heading lies: its number, LUBBER_HOLDING_ENTRY_PARALLEL, LUBBER_HOLDING_ENTRY_OFFSET, LUBBER_HOLDING_ENTRY_DIRECT; may be NULL
+/// @param[out] also The entry across the boundary, LUBBER_HOLDING_ENTRY_PARALLEL, LUBBER_HOLDING_ENTRY_OFFSET, LUBBER_HOLDING_ENTRY_DIRECT, if the heading lies in the zone about it; else NaN; may be NULL
+/// @param[out] to_outbound_deg From the heading to the outbound course, right positive; may be NULL
+/// @param[out] to_boundary_deg Angle between the heading and the nearest boundary of two sectors, without its side; may be NULL
+/// @param[out] first_course_deg The first course flown from the fix: the outbound course, 30 degrees off it into the holding side for an offset entry; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding error.
+/// Degenerate cases: On a boundary both entries are given: at 0 offset is named first, at 70 offset, at -110 parallel.
+/// Errors: A value outside its range.
+/// Source: FAA Aeronautical Information Manual 5-3-8; CNATRA P-821 figure 3-8; the zone: ICAO Doc 8168 Vol I (5th ed. 2006),
+/// Part I Section 6 Chapter 1, from memory, and CNATRA P-821.
+///
+/// Example: lubber_holding_entry(15.0, 270.0, LUBBER_HOLDING_SIDE_RIGHT, &value, NULL, NULL, NULL, NULL) gives 3
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_holding_entry(
+    heading_deg: f64,
+    inbound_course_deg: f64,
+    side: i32,
+    entry: *mut f64,
+    also: *mut f64,
+    to_outbound_deg: *mut f64,
+    to_boundary_deg: *mut f64,
+    first_course_deg: *mut f64,
+) -> i32 {
+    let answer = || {
+        if [heading_deg, inbound_course_deg].iter().any(|number: &f64| number.is_nan()) { return Ok([f64::NAN; 5]) }
+        plain::holding_entry(heading_deg, inbound_course_deg, lubberline::procedure::HoldingSide::from_code("side", f64::from(side))?).map(|answer| [answer.entry, answer.also, answer.to_outbound_deg, answer.to_boundary_deg, answer.first_course_deg])
+    };
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [entry, also, to_outbound_deg, to_boundary_deg, first_course_deg]) }
+}
+
+/// `lubber_holding_entry` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// `side` is one code for all points: which way the turns go: LUBBER_HOLDING_SIDE_RIGHT, LUBBER_HOLDING_SIDE_LEFT
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_holding_entry_n(
+    count: usize,
+    heading_deg: *const f64,
+    heading_deg_stride: isize,
+    inbound_course_deg: *const f64,
+    inbound_course_deg_stride: isize,
+    side: i32,
+    entry: *mut f64,
+    entry_stride: isize,
+    also: *mut f64,
+    also_stride: isize,
+    to_outbound_deg: *mut f64,
+    to_outbound_deg_stride: isize,
+    to_boundary_deg: *mut f64,
+    to_boundary_deg_stride: isize,
+    first_course_deg: *mut f64,
+    first_course_deg_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let side = f64::from(side);
+    let (inputs, outputs) = ([Array::input(heading_deg, heading_deg_stride), Array::input(inbound_course_deg, inbound_course_deg_stride), Array::input(&raw const side, 0)], [Array::output(entry, entry_stride), Array::output(also, also_stride), Array::output(to_outbound_deg, to_outbound_deg_stride), Array::output(to_boundary_deg, to_boundary_deg_stride), Array::output(first_course_deg, first_course_deg_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("holding_entry") }, count, &inputs, &outputs, status) }
+}
+
+/// Which leg of a holding pattern is timed, and for how long.
+///
+/// One minute at or below 14 000 ft, a minute and a half above: of the outbound leg in still air by ICAO, of the
+/// inbound leg by the FAA.
+///
+/// @param altitude_ft altitude or flight level, -50 000 to 300 000
+/// @param authority whose timing: LUBBER_TIMING_AUTHORITY_ICAO, LUBBER_TIMING_AUTHORITY_FAA
+/// @param[out] timed The leg that is timed, LUBBER_TIMED_LEG_INBOUND, LUBBER_TIMED_LEG_OUTBOUND, LUBBER_TIMED_LEG_OUTBOUND_FROM_LEVEL; may be NULL
+/// @param[out] time_s Its time; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: As published.
+/// Degenerate cases: 14 000 ft belong to the lower band. Outbound the clock starts over or abeam the fix, whichever is later; where
+/// abeam cannot be told, with wings level.
+/// Errors: A value outside its range.
+/// Source: ICAO Doc 8168 Vol I (5th ed. 2006), Part I Section 6 Chapter 1; FAA Aeronautical Information Manual 5-3-8.
+///
+/// Example: lubber_holding_timing(14001.0, LUBBER_TIMING_AUTHORITY_ICAO, NULL, &value) gives 90
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_holding_timing(
+    altitude_ft: f64,
+    authority: i32,
+    timed: *mut f64,
+    time_s: *mut f64,
+) -> i32 {
+    let answer = || {
+        if [altitude_ft].iter().any(|number: &f64| number.is_nan()) { return Ok([f64::NAN; 2]) }
+        plain::holding_timing(altitude_ft, lubberline::procedure::TimingAuthority::from_code("authority", f64::from(authority))?).map(|answer| [answer.timed, answer.time_s])
+    };
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [timed, time_s]) }
+}
+
+/// `lubber_holding_timing` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// `authority` is one code for all points: whose timing: LUBBER_TIMING_AUTHORITY_ICAO, LUBBER_TIMING_AUTHORITY_FAA
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_holding_timing_n(
+    count: usize,
+    altitude_ft: *const f64,
+    altitude_ft_stride: isize,
+    authority: i32,
+    timed: *mut f64,
+    timed_stride: isize,
+    time_s: *mut f64,
+    time_s_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let authority = f64::from(authority);
+    let (inputs, outputs) = ([Array::input(altitude_ft, altitude_ft_stride), Array::input(&raw const authority, 0)], [Array::output(timed, timed_stride), Array::output(time_s, time_s_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("holding_timing") }, count, &inputs, &outputs, status) }
+}
+
+/// The greatest speed at which a holding pattern may be flown.
+///
+/// By authority and altitude, as published; a limit of both airspeed and Mach number means the lesser of the two.
+///
+/// @param altitude_ft altitude or flight level, -16 420 to 262 467
+/// @param rule whose limit, with its edition: LUBBER_HOLDING_SPEED_RULE_FAA, LUBBER_HOLDING_SPEED_RULE_FAA_AIR_FORCE, LUBBER_HOLDING_SPEED_RULE_FAA_NAVY, LUBBER_HOLDING_SPEED_RULE_ICAO, LUBBER_HOLDING_SPEED_RULE_ICAO_TURBULENCE, LUBBER_HOLDING_SPEED_RULE_ICAO_CATEGORIES_A_B, LUBBER_HOLDING_SPEED_RULE_CANADA, LUBBER_HOLDING_SPEED_RULE_CANADA_PROPELLER, LUBBER_HOLDING_SPEED_RULE_CANADA_JET
+/// @param[out] indicated_kt The greatest indicated airspeed; NaN where only a Mach number or nothing limits; may be NULL
+/// @param[out] mach The greatest Mach number; NaN where only an airspeed or nothing limits; may be NULL
+/// @param[out] calibrated_kt The greatest calibrated airspeed that both leave, with the altitude taken for pressure altitude; NaN where nothing limits; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: As published. Limits change: each alternative of the rule names its edition.
+/// Degenerate cases: An altitude that bounds a band belongs to the band below it. Where nothing limits the speed, every output is NaN.
+/// Errors: A value outside its range.
+/// Source: FAA Aeronautical Information Manual 5-3-8 j; ICAO Doc 8168 as reproduced in AFMAN 11-217V1 (2005), table 18.4;
+/// Transport Canada Aeronautical Information Manual RAC 10.7, quoted.
+///
+/// Example: lubber_holding_speed(14000.0, LUBBER_HOLDING_SPEED_RULE_FAA, &value, NULL, NULL) gives 230
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_holding_speed(
+    altitude_ft: f64,
+    rule: i32,
+    indicated_kt: *mut f64,
+    mach: *mut f64,
+    calibrated_kt: *mut f64,
+) -> i32 {
+    let answer = || {
+        if [altitude_ft].iter().any(|number: &f64| number.is_nan()) { return Ok([f64::NAN; 3]) }
+        plain::holding_speed(altitude_ft, lubberline::procedure::HoldingSpeedRule::from_code("rule", f64::from(rule))?).map(|answer| [answer.indicated_kt, answer.mach, answer.calibrated_kt])
+    };
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [indicated_kt, mach, calibrated_kt]) }
+}
+
+/// `lubber_holding_speed` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// `rule` is one code for all points: whose limit, with its edition: LUBBER_HOLDING_SPEED_RULE_FAA, LUBBER_HOLDING_SPEED_RULE_FAA_AIR_FORCE, LUBBER_HOLDING_SPEED_RULE_FAA_NAVY, LUBBER_HOLDING_SPEED_RULE_ICAO, LUBBER_HOLDING_SPEED_RULE_ICAO_TURBULENCE, LUBBER_HOLDING_SPEED_RULE_ICAO_CATEGORIES_A_B, LUBBER_HOLDING_SPEED_RULE_CANADA, LUBBER_HOLDING_SPEED_RULE_CANADA_PROPELLER, LUBBER_HOLDING_SPEED_RULE_CANADA_JET
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_holding_speed_n(
+    count: usize,
+    altitude_ft: *const f64,
+    altitude_ft_stride: isize,
+    rule: i32,
+    indicated_kt: *mut f64,
+    indicated_kt_stride: isize,
+    mach: *mut f64,
+    mach_stride: isize,
+    calibrated_kt: *mut f64,
+    calibrated_kt_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let rule = f64::from(rule);
+    let (inputs, outputs) = ([Array::input(altitude_ft, altitude_ft_stride), Array::input(&raw const rule, 0)], [Array::output(indicated_kt, indicated_kt_stride), Array::output(mach, mach_stride), Array::output(calibrated_kt, calibrated_kt_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("holding_speed") }, count, &inputs, &outputs, status) }
+}
+
+/// The turns of a holding pattern: standard rate or a bank, whichever needs less bank.
+///
+/// The bank is the lesser of 25 degrees (30 by the FAA without a flight director) and `atan(rate V / g)` at 3 degrees
+/// per second.
+///
+/// @param true_airspeed_kt true airspeed, above 0 to 5000
+/// @param rule whose limits: LUBBER_HOLDING_BANK_RULE_ICAO, LUBBER_HOLDING_BANK_RULE_FAA, LUBBER_HOLDING_BANK_RULE_FAA_FLIGHT_DIRECTOR
+/// @param[out] bank_deg The bank that is flown; may be NULL
+/// @param[out] turn_rate_deg_per_s The rate of turn at it; may be NULL
+/// @param[out] radius_nm The radius in still air; may be NULL
+/// @param[out] governed_by What governs the bank, LUBBER_GOVERNOR_BANK_LIMIT, LUBBER_GOVERNOR_TURN_RATE_LIMIT, LUBBER_GOVERNOR_ROLL_RATE, LUBBER_GOVERNOR_NO_TURN; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding error.
+/// Degenerate cases: None in the range.
+/// Errors: A value outside its range.
+/// Source: ICAO Doc 8168 Vol I (5th ed. 2006), Part I Section 6 Chapter 1; FAA Aeronautical Information Manual 5-3-8 j.
+///
+/// Example: lubber_holding_turn(220.0, LUBBER_HOLDING_BANK_RULE_ICAO, NULL, &value, NULL, NULL) gives 2.32
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_holding_turn(
+    true_airspeed_kt: f64,
+    rule: i32,
+    bank_deg: *mut f64,
+    turn_rate_deg_per_s: *mut f64,
+    radius_nm: *mut f64,
+    governed_by: *mut f64,
+) -> i32 {
+    let answer = || {
+        if [true_airspeed_kt].iter().any(|number: &f64| number.is_nan()) { return Ok([f64::NAN; 4]) }
+        plain::holding_turn(true_airspeed_kt, lubberline::procedure::HoldingBankRule::from_code("rule", f64::from(rule))?).map(|answer| [answer.bank_deg, answer.turn_rate_deg_per_s, answer.radius_nm, answer.governed_by])
+    };
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [bank_deg, turn_rate_deg_per_s, radius_nm, governed_by]) }
+}
+
+/// `lubber_holding_turn` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// `rule` is one code for all points: whose limits: LUBBER_HOLDING_BANK_RULE_ICAO, LUBBER_HOLDING_BANK_RULE_FAA, LUBBER_HOLDING_BANK_RULE_FAA_FLIGHT_DIRECTOR
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_holding_turn_n(
+    count: usize,
+    true_airspeed_kt: *const f64,
+    true_airspeed_kt_stride: isize,
+    rule: i32,
+    bank_deg: *mut f64,
+    bank_deg_stride: isize,
+    turn_rate_deg_per_s: *mut f64,
+    turn_rate_deg_per_s_stride: isize,
+    radius_nm: *mut f64,
+    radius_nm_stride: isize,
+    governed_by: *mut f64,
+    governed_by_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let rule = f64::from(rule);
+    let (inputs, outputs) = ([Array::input(true_airspeed_kt, true_airspeed_kt_stride), Array::input(&raw const rule, 0)], [Array::output(bank_deg, bank_deg_stride), Array::output(turn_rate_deg_per_s, turn_rate_deg_per_s_stride), Array::output(radius_nm, radius_nm_stride), Array::output(governed_by, governed_by_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("holding_turn") }, count, &inputs, &outputs, status) }
+}
+
+/// The holding pattern that closes in a steady wind, exactly: outbound heading, times and size.
+///
+/// A turn with its roll over the fix onto the outbound heading, straight outbound, a turn that ends on the inbound
+/// course, and that course to the fix; over the ground wind times duration is added to each. The outbound heading is
+/// the one for which the sum is nothing.
+///
+/// @param inbound_course_deg course flown to the fix, any finite number
+/// @param side which way the turns go: LUBBER_HOLDING_SIDE_RIGHT, LUBBER_HOLDING_SIDE_LEFT
+/// @param timed the leg whose time is given, and where its clock starts: LUBBER_TIMED_LEG_INBOUND, LUBBER_TIMED_LEG_OUTBOUND, LUBBER_TIMED_LEG_OUTBOUND_FROM_LEVEL
+/// @param time_s time of that leg, 0 to 3600
+/// @param true_airspeed_kt true airspeed, above 0 to 5000
+/// @param wind_from_deg where the wind blows from, against the same north
+/// @param wind_speed_kt speed of the wind, 0 to 1000
+/// @param bank_limit_deg greatest bank, above 0 below 90
+/// @param turn_rate_limit_deg_per_s greatest rate of turn, above 0
+/// @param roll_rate_deg_per_s rate of roll, above 0, infinite for an instant roll
+/// @param[out] outbound_heading_deg Heading to fly outbound; may be NULL
+/// @param[out] outbound_correction_deg Outbound heading less the reciprocal of the inbound course, right positive; may be NULL
+/// @param[out] inbound_correction_deg Inbound heading less inbound course, right positive; may be NULL
+/// @param[out] drift_factor By what the inbound correction has to be multiplied, and its side changed, to give the outbound one; NaN without an inbound correction; may be NULL
+/// @param[out] outbound_time_s Time straight outbound, from wings level to the turn inbound; may be NULL
+/// @param[out] outbound_clock_s Time on the outbound clock: from abeam the fix, or from wings level where the fix is passed abeam in the turn; may be NULL
+/// @param[out] inbound_time_s Time straight inbound, from wings level to the fix; may be NULL
+/// @param[out] duration_s From the fix to the fix; may be NULL
+/// @param[out] outbound_end_before_fix_nm Where the outbound leg ends, before the fix along the inbound course; may be NULL
+/// @param[out] outbound_end_across_nm Where the outbound leg ends, across the inbound course to the side of the turns; may be NULL
+/// @param[out] inbound_leg_nm Distance from the fix at which the wings are level on the inbound course; may be NULL
+/// @param[out] length_nm Length of the whole path over the ground, along the inbound course; may be NULL
+/// @param[out] width_nm Width of the whole path over the ground, across the inbound course; may be NULL
+/// @param[out] bank_deg The greatest bank; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: 1e-9 of the size of the pattern, in the plane of the fix.
+/// Degenerate cases: In calm air the outbound heading is the reciprocal. Where several headings close the pattern, the one nearest to
+/// the reciprocal is meant.
+/// Errors: A value outside its range, an inbound course that the airspeed cannot hold, a wind in which no heading closes the
+/// pattern before the fix.
+/// Source: Derived from the equilibrium of a coordinated turn and the triangle of velocities.
+///
+/// Example: lubber_holding_pattern(270.0, LUBBER_HOLDING_SIDE_RIGHT, LUBBER_TIMED_LEG_INBOUND, 60.0, 150.0, 0.0, 20.0, 25.0, 3.0, 5.0, &value, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL) gives 68.5
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_holding_pattern(
+    inbound_course_deg: f64,
+    side: i32,
+    timed: i32,
+    time_s: f64,
+    true_airspeed_kt: f64,
+    wind_from_deg: f64,
+    wind_speed_kt: f64,
+    bank_limit_deg: f64,
+    turn_rate_limit_deg_per_s: f64,
+    roll_rate_deg_per_s: f64,
+    outbound_heading_deg: *mut f64,
+    outbound_correction_deg: *mut f64,
+    inbound_correction_deg: *mut f64,
+    drift_factor: *mut f64,
+    outbound_time_s: *mut f64,
+    outbound_clock_s: *mut f64,
+    inbound_time_s: *mut f64,
+    duration_s: *mut f64,
+    outbound_end_before_fix_nm: *mut f64,
+    outbound_end_across_nm: *mut f64,
+    inbound_leg_nm: *mut f64,
+    length_nm: *mut f64,
+    width_nm: *mut f64,
+    bank_deg: *mut f64,
+) -> i32 {
+    let answer = || {
+        if [inbound_course_deg, time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s].iter().any(|number: &f64| number.is_nan()) { return Ok([f64::NAN; 14]) }
+        plain::holding_pattern(inbound_course_deg, lubberline::procedure::HoldingSide::from_code("side", f64::from(side))?, lubberline::procedure::TimedLeg::from_code("timed", f64::from(timed))?, time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s).map(|answer| [answer.outbound_heading_deg, answer.outbound_correction_deg, answer.inbound_correction_deg, answer.drift_factor, answer.outbound_time_s, answer.outbound_clock_s, answer.inbound_time_s, answer.duration_s, answer.outbound_end_before_fix_nm, answer.outbound_end_across_nm, answer.inbound_leg_nm, answer.length_nm, answer.width_nm, answer.bank_deg])
+    };
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [outbound_heading_deg, outbound_correction_deg, inbound_correction_deg, drift_factor, outbound_time_s, outbound_clock_s, inbound_time_s, duration_s, outbound_end_before_fix_nm, outbound_end_across_nm, inbound_leg_nm, length_nm, width_nm, bank_deg]) }
+}
+
+/// `lubber_holding_pattern` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// `side` is one code for all points: which way the turns go: LUBBER_HOLDING_SIDE_RIGHT, LUBBER_HOLDING_SIDE_LEFT
+///
+/// `timed` is one code for all points: the leg whose time is given, and where its clock starts: LUBBER_TIMED_LEG_INBOUND, LUBBER_TIMED_LEG_OUTBOUND, LUBBER_TIMED_LEG_OUTBOUND_FROM_LEVEL
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_holding_pattern_n(
+    count: usize,
+    inbound_course_deg: *const f64,
+    inbound_course_deg_stride: isize,
+    side: i32,
+    timed: i32,
+    time_s: *const f64,
+    time_s_stride: isize,
+    true_airspeed_kt: *const f64,
+    true_airspeed_kt_stride: isize,
+    wind_from_deg: *const f64,
+    wind_from_deg_stride: isize,
+    wind_speed_kt: *const f64,
+    wind_speed_kt_stride: isize,
+    bank_limit_deg: *const f64,
+    bank_limit_deg_stride: isize,
+    turn_rate_limit_deg_per_s: *const f64,
+    turn_rate_limit_deg_per_s_stride: isize,
+    roll_rate_deg_per_s: *const f64,
+    roll_rate_deg_per_s_stride: isize,
+    outbound_heading_deg: *mut f64,
+    outbound_heading_deg_stride: isize,
+    outbound_correction_deg: *mut f64,
+    outbound_correction_deg_stride: isize,
+    inbound_correction_deg: *mut f64,
+    inbound_correction_deg_stride: isize,
+    drift_factor: *mut f64,
+    drift_factor_stride: isize,
+    outbound_time_s: *mut f64,
+    outbound_time_s_stride: isize,
+    outbound_clock_s: *mut f64,
+    outbound_clock_s_stride: isize,
+    inbound_time_s: *mut f64,
+    inbound_time_s_stride: isize,
+    duration_s: *mut f64,
+    duration_s_stride: isize,
+    outbound_end_before_fix_nm: *mut f64,
+    outbound_end_before_fix_nm_stride: isize,
+    outbound_end_across_nm: *mut f64,
+    outbound_end_across_nm_stride: isize,
+    inbound_leg_nm: *mut f64,
+    inbound_leg_nm_stride: isize,
+    length_nm: *mut f64,
+    length_nm_stride: isize,
+    width_nm: *mut f64,
+    width_nm_stride: isize,
+    bank_deg: *mut f64,
+    bank_deg_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let side = f64::from(side);
+    let timed = f64::from(timed);
+    let (inputs, outputs) = ([Array::input(inbound_course_deg, inbound_course_deg_stride), Array::input(&raw const side, 0), Array::input(&raw const timed, 0), Array::input(time_s, time_s_stride), Array::input(true_airspeed_kt, true_airspeed_kt_stride), Array::input(wind_from_deg, wind_from_deg_stride), Array::input(wind_speed_kt, wind_speed_kt_stride), Array::input(bank_limit_deg, bank_limit_deg_stride), Array::input(turn_rate_limit_deg_per_s, turn_rate_limit_deg_per_s_stride), Array::input(roll_rate_deg_per_s, roll_rate_deg_per_s_stride)], [Array::output(outbound_heading_deg, outbound_heading_deg_stride), Array::output(outbound_correction_deg, outbound_correction_deg_stride), Array::output(inbound_correction_deg, inbound_correction_deg_stride), Array::output(drift_factor, drift_factor_stride), Array::output(outbound_time_s, outbound_time_s_stride), Array::output(outbound_clock_s, outbound_clock_s_stride), Array::output(inbound_time_s, inbound_time_s_stride), Array::output(duration_s, duration_s_stride), Array::output(outbound_end_before_fix_nm, outbound_end_before_fix_nm_stride), Array::output(outbound_end_across_nm, outbound_end_across_nm_stride), Array::output(inbound_leg_nm, inbound_leg_nm_stride), Array::output(length_nm, length_nm_stride), Array::output(width_nm, width_nm_stride), Array::output(bank_deg, bank_deg_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("holding_pattern") }, count, &inputs, &outputs, status) }
+}
+
+/// The DME reading at the end of the outbound leg of a holding pattern whose fix is a distance on a radial.
+///
+/// The reading at the fix is turned into ground distance; the leg ends so far before the fix and so far across, as
+/// `holding_pattern` gives them in any wind; the distance there is turned back into slant range.
+///
+/// @param fix_dme_nm DME reading at the fix, 0 to 10 900
+/// @param inbound whether the inbound leg is flown toward the station (inbound) or away from it (outbound): LUBBER_RADIAL_FLOWN_INBOUND, LUBBER_RADIAL_FLOWN_OUTBOUND
+/// @param before_fix_nm where the leg ends, before the fix along the inbound course, -10 000 to 10 000
+/// @param across_nm where the leg ends, across the inbound course, -5000 to 5000
+/// @param height_ft height above the station's antenna, -60 000 to 400 000
+/// @param[out] outbound_end_dme_nm the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: That of `slant_range_nm`; the pattern is laid out on a plane.
+/// Degenerate cases: Held away from the station, a leg that ends beyond it counts on.
+/// Errors: A value outside its range, a reading below the height.
+/// Source: The right triangle on the ground, and the law of cosines between the radii of the earth and of the flight.
+///
+/// Example: lubber_outbound_end_dme_nm(30.0, LUBBER_RADIAL_FLOWN_INBOUND, 4.7, 4.9, 14000.0, &value) gives 35.03
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_outbound_end_dme_nm(
+    fix_dme_nm: f64,
+    inbound: i32,
+    before_fix_nm: f64,
+    across_nm: f64,
+    height_ft: f64,
+    outbound_end_dme_nm: *mut f64,
+) -> i32 {
+    let answer = || {
+        if [fix_dme_nm, before_fix_nm, across_nm, height_ft].iter().any(|number: &f64| number.is_nan()) { return Ok([f64::NAN; 1]) }
+        plain::outbound_end_dme_nm(fix_dme_nm, lubberline::lead::RadialFlown::from_code("inbound", f64::from(inbound))?, before_fix_nm, across_nm, height_ft).map(|answer| [answer])
+    };
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [outbound_end_dme_nm]) }
+}
+
+/// `lubber_outbound_end_dme_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// `inbound` is one code for all points: whether the inbound leg is flown toward the station (inbound) or away from it (outbound): LUBBER_RADIAL_FLOWN_INBOUND, LUBBER_RADIAL_FLOWN_OUTBOUND
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_outbound_end_dme_nm_n(
+    count: usize,
+    fix_dme_nm: *const f64,
+    fix_dme_nm_stride: isize,
+    inbound: i32,
+    before_fix_nm: *const f64,
+    before_fix_nm_stride: isize,
+    across_nm: *const f64,
+    across_nm_stride: isize,
+    height_ft: *const f64,
+    height_ft_stride: isize,
+    outbound_end_dme_nm: *mut f64,
+    outbound_end_dme_nm_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let inbound = f64::from(inbound);
+    let (inputs, outputs) = ([Array::input(fix_dme_nm, fix_dme_nm_stride), Array::input(&raw const inbound, 0), Array::input(before_fix_nm, before_fix_nm_stride), Array::input(across_nm, across_nm_stride), Array::input(height_ft, height_ft_stride)], [Array::output(outbound_end_dme_nm, outbound_end_dme_nm_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("outbound_end_dme_nm") }, count, &inputs, &outputs, status) }
+}
+
+/// The limiting outbound DME distance of procedure design, exact and rounded as published.
+///
+/// `sqrt((Ds + ds)^2 + 4 r^2 + h^2)` in the published form, seen over a curved earth here. Held toward the station it
+/// is rounded up to a whole mile, but down if the decimal is below 0.25 (at or below 14 000 ft) or below 0.5 (above).
+///
+/// @param fix_dme_nm DME reading at the fix, 0 to 10 900
+/// @param inbound whether the inbound leg is flown toward the station (inbound) or away from it (outbound): LUBBER_RADIAL_FLOWN_INBOUND, LUBBER_RADIAL_FLOWN_OUTBOUND
+/// @param outbound_leg_nm length of the outbound leg, 0 to 10 900
+/// @param turn_radius_nm radius of the turn, above 0 to 1000
+/// @param altitude_ft altitude, -16 500 to 400 000
+/// @param station_elevation_ft elevation of the station's antenna, -16 500 to 60 000
+/// @param[out] limiting_dme_nm DME reading at the end of the still-air outbound leg; may be NULL
+/// @param[out] rounded_nm To a whole nautical mile by the published rule; NaN for a pattern held away from the station, whose rule was not read; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: The curve of the earth adds up to 0.01 NM to the flat form within 60 NM and 14 000 ft.
+/// Degenerate cases: Held away from the station the sign of the leg changes.
+/// Errors: A value outside its range, a reading below the height.
+/// Source: ICAO Doc 8168 Vol II (5th ed. 2006), Part I Section 4 Chapter 3 Appendix C, 3.3.4 c) and d).
+///
+/// Example: lubber_limiting_dme(30.0, LUBBER_RADIAL_FLOWN_INBOUND, 4.677, 2.461, 14000.0, 0.0, NULL, &value) gives 35
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_limiting_dme(
+    fix_dme_nm: f64,
+    inbound: i32,
+    outbound_leg_nm: f64,
+    turn_radius_nm: f64,
+    altitude_ft: f64,
+    station_elevation_ft: f64,
+    limiting_dme_nm: *mut f64,
+    rounded_nm: *mut f64,
+) -> i32 {
+    let answer = || {
+        if [fix_dme_nm, outbound_leg_nm, turn_radius_nm, altitude_ft, station_elevation_ft].iter().any(|number: &f64| number.is_nan()) { return Ok([f64::NAN; 2]) }
+        plain::limiting_dme(fix_dme_nm, lubberline::lead::RadialFlown::from_code("inbound", f64::from(inbound))?, outbound_leg_nm, turn_radius_nm, altitude_ft, station_elevation_ft).map(|answer| [answer.limiting_dme_nm, answer.rounded_nm])
+    };
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [limiting_dme_nm, rounded_nm]) }
+}
+
+/// `lubber_limiting_dme` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// `inbound` is one code for all points: whether the inbound leg is flown toward the station (inbound) or away from it (outbound): LUBBER_RADIAL_FLOWN_INBOUND, LUBBER_RADIAL_FLOWN_OUTBOUND
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_limiting_dme_n(
+    count: usize,
+    fix_dme_nm: *const f64,
+    fix_dme_nm_stride: isize,
+    inbound: i32,
+    outbound_leg_nm: *const f64,
+    outbound_leg_nm_stride: isize,
+    turn_radius_nm: *const f64,
+    turn_radius_nm_stride: isize,
+    altitude_ft: *const f64,
+    altitude_ft_stride: isize,
+    station_elevation_ft: *const f64,
+    station_elevation_ft_stride: isize,
+    limiting_dme_nm: *mut f64,
+    limiting_dme_nm_stride: isize,
+    rounded_nm: *mut f64,
+    rounded_nm_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let inbound = f64::from(inbound);
+    let (inputs, outputs) = ([Array::input(fix_dme_nm, fix_dme_nm_stride), Array::input(&raw const inbound, 0), Array::input(outbound_leg_nm, outbound_leg_nm_stride), Array::input(turn_radius_nm, turn_radius_nm_stride), Array::input(altitude_ft, altitude_ft_stride), Array::input(station_elevation_ft, station_elevation_ft_stride)], [Array::output(limiting_dme_nm, limiting_dme_nm_stride), Array::output(rounded_nm, rounded_nm_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("limiting_dme") }, count, &inputs, &outputs, status) }
+}
+
+/// The outbound heading of a holding pattern by rule: a multiple of the inbound wind correction, the other way.
+///
+/// `inbound course + 180 - k * correction`, with k = 2 or 3.
+///
+/// @param inbound_course_deg course flown to the fix, any finite number
+/// @param inbound_correction_deg inbound heading less inbound course, right positive, any finite number
+/// @param rule by what the correction is multiplied: LUBBER_DRIFT_RULE_DOUBLE, LUBBER_DRIFT_RULE_TRIPLE
+/// @param[out] rule_outbound_heading_deg the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: The rules contradict each other; see the drift factor of `holding_pattern` for the exact one.
+/// Degenerate cases: No correction inbound leaves the reciprocal.
+/// Errors: A value outside its range.
+/// Source: Three times: FAA Aeronautical Information Manual 5-3-8 j; CNATRA P-871 chapter 4. Two to three times: CNATRA
+/// P-1244 p. 5-17.
+///
+/// Example: lubber_rule_outbound_heading_deg(270.0, 5.0, LUBBER_DRIFT_RULE_TRIPLE, &value) gives 75
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_outbound_heading_deg(
+    inbound_course_deg: f64,
+    inbound_correction_deg: f64,
+    rule: i32,
+    rule_outbound_heading_deg: *mut f64,
+) -> i32 {
+    let answer = || {
+        if [inbound_course_deg, inbound_correction_deg].iter().any(|number: &f64| number.is_nan()) { return Ok([f64::NAN; 1]) }
+        plain::rule_outbound_heading_deg(inbound_course_deg, inbound_correction_deg, lubberline::rules::DriftRule::from_code("rule", f64::from(rule))?).map(|answer| [answer])
+    };
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [rule_outbound_heading_deg]) }
+}
+
+/// `lubber_rule_outbound_heading_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// `rule` is one code for all points: by what the correction is multiplied: LUBBER_DRIFT_RULE_DOUBLE, LUBBER_DRIFT_RULE_TRIPLE
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_outbound_heading_deg_n(
+    count: usize,
+    inbound_course_deg: *const f64,
+    inbound_course_deg_stride: isize,
+    inbound_correction_deg: *const f64,
+    inbound_correction_deg_stride: isize,
+    rule: i32,
+    rule_outbound_heading_deg: *mut f64,
+    rule_outbound_heading_deg_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let rule = f64::from(rule);
+    let (inputs, outputs) = ([Array::input(inbound_course_deg, inbound_course_deg_stride), Array::input(inbound_correction_deg, inbound_correction_deg_stride), Array::input(&raw const rule, 0)], [Array::output(rule_outbound_heading_deg, rule_outbound_heading_deg_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("rule_outbound_heading_deg") }, count, &inputs, &outputs, status) }
+}
+
+/// The next outbound time of a holding pattern by rule: the last one, and what the inbound leg came out short.
+///
+/// `outbound + wanted - inbound`.
+///
+/// @param outbound_time_s time flown outbound, 0 to 3600
+/// @param inbound_time_s time the inbound leg then took, 0 to 3600
+/// @param wanted_inbound_time_s time the inbound leg is to take, 0 to 3600
+/// @param[out] rule_outbound_time_s the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: It leaves out that the legs are flown at different groundspeeds, so it takes several rounds to settle. See
+/// `holding_pattern`.
+/// Degenerate cases: Zero where the rule leaves no time.
+/// Errors: A value outside its range.
+/// Source: CNATRA P-871 chapter 4, figure 4-16; against a strong headwind inbound it flies the first outbound leg for no less
+/// than 30 s.
+///
+/// Example: lubber_rule_outbound_time_s(60.0, 50.0, 60.0, &value) gives 70
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_outbound_time_s(
+    outbound_time_s: f64,
+    inbound_time_s: f64,
+    wanted_inbound_time_s: f64,
+    rule_outbound_time_s: *mut f64,
+) -> i32 {
+    let answer = || plain::rule_outbound_time_s(outbound_time_s, inbound_time_s, wanted_inbound_time_s).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [rule_outbound_time_s]) }
+}
+
+/// `lubber_rule_outbound_time_s` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_outbound_time_s_n(
+    count: usize,
+    outbound_time_s: *const f64,
+    outbound_time_s_stride: isize,
+    inbound_time_s: *const f64,
+    inbound_time_s_stride: isize,
+    wanted_inbound_time_s: *const f64,
+    wanted_inbound_time_s_stride: isize,
+    rule_outbound_time_s: *mut f64,
+    rule_outbound_time_s_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(outbound_time_s, outbound_time_s_stride), Array::input(inbound_time_s, inbound_time_s_stride), Array::input(wanted_inbound_time_s, wanted_inbound_time_s_stride)], [Array::output(rule_outbound_time_s, rule_outbound_time_s_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("rule_outbound_time_s") }, count, &inputs, &outputs, status) }
+}
+
+/// The outbound time of a holding pattern by rule for a known wind: a second more for each knot of headwind.
+///
+/// `still air + headwind`, less for a tailwind.
+///
+/// @param still_air_time_s time outbound in still air, 0 to 3600
+/// @param outbound_headwind_kt headwind on the outbound leg, negative for a tailwind, -1000 to 1000
+/// @param[out] rule_outbound_time_by_headwind_s the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: See `holding_pattern` for the exact time.
+/// Degenerate cases: Zero where the rule leaves no time.
+/// Errors: A value outside its range.
+/// Source: Common practice.
+///
+/// Example: lubber_rule_outbound_time_by_headwind_s(60.0, -15.0, &value) gives 45
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_outbound_time_by_headwind_s(
+    still_air_time_s: f64,
+    outbound_headwind_kt: f64,
+    rule_outbound_time_by_headwind_s: *mut f64,
+) -> i32 {
+    let answer = || plain::rule_outbound_time_by_headwind_s(still_air_time_s, outbound_headwind_kt).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [rule_outbound_time_by_headwind_s]) }
+}
+
+/// `lubber_rule_outbound_time_by_headwind_s` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_outbound_time_by_headwind_s_n(
+    count: usize,
+    still_air_time_s: *const f64,
+    still_air_time_s_stride: isize,
+    outbound_headwind_kt: *const f64,
+    outbound_headwind_kt_stride: isize,
+    rule_outbound_time_by_headwind_s: *mut f64,
+    rule_outbound_time_by_headwind_s_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(still_air_time_s, still_air_time_s_stride), Array::input(outbound_headwind_kt, outbound_headwind_kt_stride)], [Array::output(rule_outbound_time_by_headwind_s, rule_outbound_time_by_headwind_s_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("rule_outbound_time_by_headwind_s") }, count, &inputs, &outputs, status) }
 }
 
 /// Distance before a fix at which to begin the turn, so as to roll out on the outbound course.

@@ -762,6 +762,116 @@ static size_t many_great_circle_direct(size_t count, const double *const *in, co
     return lubber_great_circle_direct_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], status);
 }
 
+static int32_t call_holding_entry(const double *in, double *out)
+{
+    return lubber_holding_entry(in[0], in[1], (int32_t)in[2], &out[0], &out[1], &out[2], &out[3], &out[4]);
+}
+
+static size_t many_holding_entry(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_holding_entry_n(count, in[0], in_stride[0], in[1], in_stride[1], (int32_t)in[2][0], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], status);
+}
+
+static int32_t call_holding_timing(const double *in, double *out)
+{
+    return lubber_holding_timing(in[0], (int32_t)in[1], &out[0], &out[1]);
+}
+
+static size_t many_holding_timing(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_holding_timing_n(count, in[0], in_stride[0], (int32_t)in[1][0], out[0], out_stride[0], out[1], out_stride[1], status);
+}
+
+static int32_t call_holding_speed(const double *in, double *out)
+{
+    return lubber_holding_speed(in[0], (int32_t)in[1], &out[0], &out[1], &out[2]);
+}
+
+static size_t many_holding_speed(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_holding_speed_n(count, in[0], in_stride[0], (int32_t)in[1][0], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], status);
+}
+
+static int32_t call_holding_turn(const double *in, double *out)
+{
+    return lubber_holding_turn(in[0], (int32_t)in[1], &out[0], &out[1], &out[2], &out[3]);
+}
+
+static size_t many_holding_turn(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_holding_turn_n(count, in[0], in_stride[0], (int32_t)in[1][0], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], status);
+}
+
+static int32_t call_holding_pattern(const double *in, double *out)
+{
+    return lubber_holding_pattern(in[0], (int32_t)in[1], (int32_t)in[2], in[3], in[4], in[5], in[6], in[7], in[8], in[9], &out[0], &out[1], &out[2], &out[3], &out[4], &out[5], &out[6], &out[7], &out[8], &out[9], &out[10], &out[11], &out[12], &out[13]);
+}
+
+static size_t many_holding_pattern(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_holding_pattern_n(count, in[0], in_stride[0], (int32_t)in[1][0], (int32_t)in[2][0], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], in[6], in_stride[6], in[7], in_stride[7], in[8], in_stride[8], in[9], in_stride[9], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], out[5], out_stride[5], out[6], out_stride[6], out[7], out_stride[7], out[8], out_stride[8], out[9], out_stride[9], out[10], out_stride[10], out[11], out_stride[11], out[12], out_stride[12], out[13], out_stride[13], status);
+}
+
+static int32_t call_outbound_end_dme_nm(const double *in, double *out)
+{
+    return lubber_outbound_end_dme_nm(in[0], (int32_t)in[1], in[2], in[3], in[4], &out[0]);
+}
+
+static size_t many_outbound_end_dme_nm(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_outbound_end_dme_nm_n(count, in[0], in_stride[0], (int32_t)in[1][0], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], out[0], out_stride[0], status);
+}
+
+static int32_t call_limiting_dme(const double *in, double *out)
+{
+    return lubber_limiting_dme(in[0], (int32_t)in[1], in[2], in[3], in[4], in[5], &out[0], &out[1]);
+}
+
+static size_t many_limiting_dme(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_limiting_dme_n(count, in[0], in_stride[0], (int32_t)in[1][0], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], out[0], out_stride[0], out[1], out_stride[1], status);
+}
+
+static int32_t call_rule_outbound_heading_deg(const double *in, double *out)
+{
+    return lubber_rule_outbound_heading_deg(in[0], in[1], (int32_t)in[2], &out[0]);
+}
+
+static size_t many_rule_outbound_heading_deg(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_rule_outbound_heading_deg_n(count, in[0], in_stride[0], in[1], in_stride[1], (int32_t)in[2][0], out[0], out_stride[0], status);
+}
+
+static int32_t call_rule_outbound_time_s(const double *in, double *out)
+{
+    return lubber_rule_outbound_time_s(in[0], in[1], in[2], &out[0]);
+}
+
+static size_t many_rule_outbound_time_s(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_rule_outbound_time_s_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], out[0], out_stride[0], status);
+}
+
+static int32_t call_rule_outbound_time_by_headwind_s(const double *in, double *out)
+{
+    return lubber_rule_outbound_time_by_headwind_s(in[0], in[1], &out[0]);
+}
+
+static size_t many_rule_outbound_time_by_headwind_s(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_rule_outbound_time_by_headwind_s_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
+}
+
 static int32_t call_lead_nm(const double *in, double *out)
 {
     return lubber_lead_nm(in[0], in[1], in[2], in[3], in[4], in[5], in[6], in[7], &out[0]);
@@ -1336,6 +1446,16 @@ static const struct dispatch DISPATCH[] = {
     {"least_dme_nm", 1, 1, "n", {"least_dme_nm"}, {12000.0}, call_least_dme_nm, many_least_dme_nm},
     {"great_circle_inverse", 5, 3, "nnnnn", {"distance_nm", "initial_bearing_deg", "final_bearing_deg"}, {51.0, 0.0, 52.0, 1.0, 3440.069531}, call_great_circle_inverse, many_great_circle_inverse},
     {"great_circle_direct", 5, 3, "nnnnn", {"latitude_deg", "longitude_deg", "final_bearing_deg"}, {0.0, 0.0, 90.0, 60.0, 3437.746771}, call_great_circle_direct, many_great_circle_direct},
+    {"holding_entry", 3, 5, "nnc", {"entry", "also", "to_outbound_deg", "to_boundary_deg", "first_course_deg"}, {15.0, 270.0, LUBBER_HOLDING_SIDE_RIGHT}, call_holding_entry, many_holding_entry},
+    {"holding_timing", 2, 2, "nc", {"timed", "time_s"}, {14001.0, LUBBER_TIMING_AUTHORITY_ICAO}, call_holding_timing, many_holding_timing},
+    {"holding_speed", 2, 3, "nc", {"indicated_kt", "mach", "calibrated_kt"}, {14000.0, LUBBER_HOLDING_SPEED_RULE_FAA}, call_holding_speed, many_holding_speed},
+    {"holding_turn", 2, 4, "nc", {"bank_deg", "turn_rate_deg_per_s", "radius_nm", "governed_by"}, {220.0, LUBBER_HOLDING_BANK_RULE_ICAO}, call_holding_turn, many_holding_turn},
+    {"holding_pattern", 10, 14, "nccnnnnnnn", {"outbound_heading_deg", "outbound_correction_deg", "inbound_correction_deg", "drift_factor", "outbound_time_s", "outbound_clock_s", "inbound_time_s", "duration_s", "outbound_end_before_fix_nm", "outbound_end_across_nm", "inbound_leg_nm", "length_nm", "width_nm", "bank_deg"}, {270.0, LUBBER_HOLDING_SIDE_RIGHT, LUBBER_TIMED_LEG_INBOUND, 60.0, 150.0, 0.0, 20.0, 25.0, 3.0, 5.0}, call_holding_pattern, many_holding_pattern},
+    {"outbound_end_dme_nm", 5, 1, "ncnnn", {"outbound_end_dme_nm"}, {30.0, LUBBER_RADIAL_FLOWN_INBOUND, 4.7, 4.9, 14000.0}, call_outbound_end_dme_nm, many_outbound_end_dme_nm},
+    {"limiting_dme", 6, 2, "ncnnnn", {"limiting_dme_nm", "rounded_nm"}, {30.0, LUBBER_RADIAL_FLOWN_INBOUND, 4.677, 2.461, 14000.0, 0.0}, call_limiting_dme, many_limiting_dme},
+    {"rule_outbound_heading_deg", 3, 1, "nnc", {"rule_outbound_heading_deg"}, {270.0, 5.0, LUBBER_DRIFT_RULE_TRIPLE}, call_rule_outbound_heading_deg, many_rule_outbound_heading_deg},
+    {"rule_outbound_time_s", 3, 1, "nnn", {"rule_outbound_time_s"}, {60.0, 50.0, 60.0}, call_rule_outbound_time_s, many_rule_outbound_time_s},
+    {"rule_outbound_time_by_headwind_s", 2, 1, "nn", {"rule_outbound_time_by_headwind_s"}, {60.0, -15.0}, call_rule_outbound_time_by_headwind_s, many_rule_outbound_time_by_headwind_s},
     {"lead_nm", 8, 1, "nnnnnnnn", {"lead_nm"}, {40.0, 110.0, 430.0, 270.0, 60.0, 25.0, 3.0, 5.0}, call_lead_nm, many_lead_nm},
     {"dme_at_roll_in_nm", 9, 1, "nnnnnnnnn", {"dme_at_roll_in_nm"}, {40.0, 110.0, 430.0, 270.0, 60.0, 25.0, 3.0, 5.0, 33000.0}, call_dme_at_roll_in_nm, many_dme_at_roll_in_nm},
     {"turn_anticipation_nm", 2, 1, "nn", {"turn_anticipation_nm"}, {6.33, 90.0}, call_turn_anticipation_nm, many_turn_anticipation_nm},

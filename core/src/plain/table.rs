@@ -478,6 +478,76 @@ pub const FUNCTIONS: &[Function] = &[
         block: |inputs, outputs, statuses| each(inputs, outputs, statuses, great_circle_direct),
     },
     Function {
+        name: "holding_entry",
+        inputs: &["heading_deg", "inbound_course_deg", "side"],
+        outputs: &["entry", "also", "to_outbound_deg", "to_boundary_deg", "first_course_deg"],
+        run: |inputs, outputs| one(inputs, outputs, holding_entry),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, holding_entry),
+    },
+    Function {
+        name: "holding_timing",
+        inputs: &["altitude_ft", "authority"],
+        outputs: &["timed", "time_s"],
+        run: |inputs, outputs| one(inputs, outputs, holding_timing),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, holding_timing),
+    },
+    Function {
+        name: "holding_speed",
+        inputs: &["altitude_ft", "rule"],
+        outputs: &["indicated_kt", "mach", "calibrated_kt"],
+        run: |inputs, outputs| one(inputs, outputs, holding_speed),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, holding_speed),
+    },
+    Function {
+        name: "holding_turn",
+        inputs: &["true_airspeed_kt", "rule"],
+        outputs: &["bank_deg", "turn_rate_deg_per_s", "radius_nm", "governed_by"],
+        run: |inputs, outputs| one(inputs, outputs, holding_turn),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, holding_turn),
+    },
+    Function {
+        name: "holding_pattern",
+        inputs: &["inbound_course_deg", "side", "timed", "time_s", "true_airspeed_kt", "wind_from_deg", "wind_speed_kt", "bank_limit_deg", "turn_rate_limit_deg_per_s", "roll_rate_deg_per_s"],
+        outputs: &["outbound_heading_deg", "outbound_correction_deg", "inbound_correction_deg", "drift_factor", "outbound_time_s", "outbound_clock_s", "inbound_time_s", "duration_s", "outbound_end_before_fix_nm", "outbound_end_across_nm", "inbound_leg_nm", "length_nm", "width_nm", "bank_deg"],
+        run: |inputs, outputs| one(inputs, outputs, holding_pattern),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, holding_pattern),
+    },
+    Function {
+        name: "outbound_end_dme_nm",
+        inputs: &["fix_dme_nm", "inbound", "before_fix_nm", "across_nm", "height_ft"],
+        outputs: &["outbound_end_dme_nm"],
+        run: |inputs, outputs| one(inputs, outputs, outbound_end_dme_nm),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, outbound_end_dme_nm),
+    },
+    Function {
+        name: "limiting_dme",
+        inputs: &["fix_dme_nm", "inbound", "outbound_leg_nm", "turn_radius_nm", "altitude_ft", "station_elevation_ft"],
+        outputs: &["limiting_dme_nm", "rounded_nm"],
+        run: |inputs, outputs| one(inputs, outputs, limiting_dme),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, limiting_dme),
+    },
+    Function {
+        name: "rule_outbound_heading_deg",
+        inputs: &["inbound_course_deg", "inbound_correction_deg", "rule"],
+        outputs: &["rule_outbound_heading_deg"],
+        run: |inputs, outputs| one(inputs, outputs, rule_outbound_heading_deg),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, rule_outbound_heading_deg),
+    },
+    Function {
+        name: "rule_outbound_time_s",
+        inputs: &["outbound_time_s", "inbound_time_s", "wanted_inbound_time_s"],
+        outputs: &["rule_outbound_time_s"],
+        run: |inputs, outputs| one(inputs, outputs, rule_outbound_time_s),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, rule_outbound_time_s),
+    },
+    Function {
+        name: "rule_outbound_time_by_headwind_s",
+        inputs: &["still_air_time_s", "outbound_headwind_kt"],
+        outputs: &["rule_outbound_time_by_headwind_s"],
+        run: |inputs, outputs| one(inputs, outputs, rule_outbound_time_by_headwind_s),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, rule_outbound_time_by_headwind_s),
+    },
+    Function {
         name: "lead_nm",
         inputs: &["inbound_course_deg", "outbound_course_deg", "true_airspeed_kt", "wind_from_deg", "wind_speed_kt", "bank_limit_deg", "turn_rate_limit_deg_per_s", "roll_rate_deg_per_s"],
         outputs: &["lead_nm"],
@@ -1079,6 +1149,70 @@ fn great_circle_inverse([lat1_deg, lon1_deg, lat2_deg, lon2_deg, sphere_radius_n
 
 fn great_circle_direct([lat_deg, lon_deg, bearing_deg, distance_nm, sphere_radius_nm]: [f64; 5]) -> Result<[f64; 3], Error> {
     super::great_circle_direct(lat_deg, lon_deg, bearing_deg, distance_nm, sphere_radius_nm).map(|answer| [answer.latitude_deg, answer.longitude_deg, answer.final_bearing_deg])
+}
+
+fn holding_entry([heading_deg, inbound_course_deg, side]: [f64; 3]) -> Result<[f64; 5], Error> {
+    if [heading_deg, inbound_course_deg, side].iter().any(|input: &f64| input.is_nan()) {
+        return Ok([f64::NAN; 5]);
+    }
+    super::holding_entry(heading_deg, inbound_course_deg, crate::procedure::HoldingSide::from_code("side", side)?).map(|answer| [answer.entry, answer.also, answer.to_outbound_deg, answer.to_boundary_deg, answer.first_course_deg])
+}
+
+fn holding_timing([altitude_ft, authority]: [f64; 2]) -> Result<[f64; 2], Error> {
+    if [altitude_ft, authority].iter().any(|input: &f64| input.is_nan()) {
+        return Ok([f64::NAN; 2]);
+    }
+    super::holding_timing(altitude_ft, crate::procedure::TimingAuthority::from_code("authority", authority)?).map(|answer| [answer.timed, answer.time_s])
+}
+
+fn holding_speed([altitude_ft, rule]: [f64; 2]) -> Result<[f64; 3], Error> {
+    if [altitude_ft, rule].iter().any(|input: &f64| input.is_nan()) {
+        return Ok([f64::NAN; 3]);
+    }
+    super::holding_speed(altitude_ft, crate::procedure::HoldingSpeedRule::from_code("rule", rule)?).map(|answer| [answer.indicated_kt, answer.mach, answer.calibrated_kt])
+}
+
+fn holding_turn([true_airspeed_kt, rule]: [f64; 2]) -> Result<[f64; 4], Error> {
+    if [true_airspeed_kt, rule].iter().any(|input: &f64| input.is_nan()) {
+        return Ok([f64::NAN; 4]);
+    }
+    super::holding_turn(true_airspeed_kt, crate::procedure::HoldingBankRule::from_code("rule", rule)?).map(|answer| [answer.bank_deg, answer.turn_rate_deg_per_s, answer.radius_nm, answer.governed_by])
+}
+
+fn holding_pattern([inbound_course_deg, side, timed, time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s]: [f64; 10]) -> Result<[f64; 14], Error> {
+    if [inbound_course_deg, side, timed, time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s].iter().any(|input: &f64| input.is_nan()) {
+        return Ok([f64::NAN; 14]);
+    }
+    super::holding_pattern(inbound_course_deg, crate::procedure::HoldingSide::from_code("side", side)?, crate::procedure::TimedLeg::from_code("timed", timed)?, time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s).map(|answer| [answer.outbound_heading_deg, answer.outbound_correction_deg, answer.inbound_correction_deg, answer.drift_factor, answer.outbound_time_s, answer.outbound_clock_s, answer.inbound_time_s, answer.duration_s, answer.outbound_end_before_fix_nm, answer.outbound_end_across_nm, answer.inbound_leg_nm, answer.length_nm, answer.width_nm, answer.bank_deg])
+}
+
+fn outbound_end_dme_nm([fix_dme_nm, inbound, before_fix_nm, across_nm, height_ft]: [f64; 5]) -> Result<[f64; 1], Error> {
+    if [fix_dme_nm, inbound, before_fix_nm, across_nm, height_ft].iter().any(|input: &f64| input.is_nan()) {
+        return Ok([f64::NAN; 1]);
+    }
+    super::outbound_end_dme_nm(fix_dme_nm, crate::lead::RadialFlown::from_code("inbound", inbound)?, before_fix_nm, across_nm, height_ft).map(|answer| [answer])
+}
+
+fn limiting_dme([fix_dme_nm, inbound, outbound_leg_nm, turn_radius_nm, altitude_ft, station_elevation_ft]: [f64; 6]) -> Result<[f64; 2], Error> {
+    if [fix_dme_nm, inbound, outbound_leg_nm, turn_radius_nm, altitude_ft, station_elevation_ft].iter().any(|input: &f64| input.is_nan()) {
+        return Ok([f64::NAN; 2]);
+    }
+    super::limiting_dme(fix_dme_nm, crate::lead::RadialFlown::from_code("inbound", inbound)?, outbound_leg_nm, turn_radius_nm, altitude_ft, station_elevation_ft).map(|answer| [answer.limiting_dme_nm, answer.rounded_nm])
+}
+
+fn rule_outbound_heading_deg([inbound_course_deg, inbound_correction_deg, rule]: [f64; 3]) -> Result<[f64; 1], Error> {
+    if [inbound_course_deg, inbound_correction_deg, rule].iter().any(|input: &f64| input.is_nan()) {
+        return Ok([f64::NAN; 1]);
+    }
+    super::rule_outbound_heading_deg(inbound_course_deg, inbound_correction_deg, crate::rules::DriftRule::from_code("rule", rule)?).map(|answer| [answer])
+}
+
+fn rule_outbound_time_s([outbound_time_s, inbound_time_s, wanted_inbound_time_s]: [f64; 3]) -> Result<[f64; 1], Error> {
+    super::rule_outbound_time_s(outbound_time_s, inbound_time_s, wanted_inbound_time_s).map(|answer| [answer])
+}
+
+fn rule_outbound_time_by_headwind_s([still_air_time_s, outbound_headwind_kt]: [f64; 2]) -> Result<[f64; 1], Error> {
+    super::rule_outbound_time_by_headwind_s(still_air_time_s, outbound_headwind_kt).map(|answer| [answer])
 }
 
 fn lead_nm([inbound_course_deg, outbound_course_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s]: [f64; 8]) -> Result<[f64; 1], Error> {

@@ -1,3 +1,10 @@
-//! What a procedure is made of.
+//! What a procedure is made of: holding, reversals, intercepts, arcs, and path-and-terminator legs.
 
+mod holding;
 pub mod legs;
+
+pub use holding::{
+    EntrySector, HoldingBankRule, HoldingEntry, HoldingPattern, HoldingSide, HoldingSpeed, HoldingSpeedRule,
+    LegTiming, LimitingDme, TimedLeg, TimingAuthority, entry_sector, holding_speed, holding_turn_limits,
+    leg_timing, limiting_dme, outbound_end_reading,
+};

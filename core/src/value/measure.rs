@@ -108,6 +108,8 @@ measures! {
     BearingDrift(Angle in degree);
     /// Angle between the track and the bearing to a station, without its side.
     AngleOffBow(Angle in degree);
+    /// Time of a leg of a holding pattern.
+    HoldTime(Time in second);
     /// Angle of bank, without its side.
     Bank(Angle in degree);
     /// Rate of change of heading, without its side.

@@ -16,7 +16,7 @@ pub use bearing::{
 pub use measure::{
     AltimeterSetting, AngleOffBow, ArcRadius, Bank, BearingDrift, CalibratedAirspeed, ConeHalfAngle,
     DensityAltitude, ElapsedTime, Elevation, EquivalentAirspeed, GeopotentialAltitude, GroundDistance,
-    Groundspeed, GroundspeedMadeGood, HeightAboveSource, HeightAboveStation, ImpactPressure,
+    Groundspeed, GroundspeedMadeGood, HeightAboveSource, HeightAboveStation, HoldTime, ImpactPressure,
     IndicatedAltitude, InterceptAngle, IsaDeviation, LevelStep, LoadFactor, Mach, PressureAltitude,
     ProcedureAltitude, RecoveryFactor, RollRate, SlantRange, StaticPressure, Temperature, TotalTemperature,
     TransitionLayer, TrueAirspeed, TrueAltitude, TurnRate, WindComponent, WindSpeed,

@@ -174,7 +174,7 @@ quantities! {
     /// Rate of climb, negative to descend.
     VerticalSpeed = 48: "vertical speed", "ft/min", [from -30000.0 to 30000.0];
     /// Time flown straight in a racetrack.
-    HoldTime = 49: "time outbound", "s", [from 0.0 to 3600.0];
+    HoldTime = 49: "time of a leg of a hold", "s", [from 0.0 to 3600.0];
     /// Distance across a course, right positive.
     CrossTrack = 50: "cross-track distance", "NM", [from -5000.0 to 5000.0];
     /// Distance along a course, onward positive.

@@ -15,11 +15,17 @@ __all__ = [
     "CourseArcCrossing",
     "CourseCrossing",
     "CrossTrack",
+    "EntrySector",
     "GeodesicDirect",
     "GeodesicInverse",
     "GreatCircleDirect",
     "GreatCircleInverse",
+    "HoldingPattern",
+    "HoldingSpeed",
+    "HoldingTiming",
+    "HoldingTurn",
     "LimitedTurn",
+    "LimitingDme",
     "MagneticFieldOutput",
     "Observation",
     "OffsetCourseCrossing",
@@ -79,6 +85,11 @@ __all__ = [
     "ground_distance_nm",
     "groundspeed_from_time_kt",
     "height_above_station_ft",
+    "holding_entry",
+    "holding_pattern",
+    "holding_speed",
+    "holding_timing",
+    "holding_turn",
     "impact_pressure_hpa",
     "indicated_altitude_ft",
     "isa_deviation_k",
@@ -88,6 +99,7 @@ __all__ = [
     "lead_radial_outbound_deg",
     "least_dme_nm",
     "limited_turn",
+    "limiting_dme",
     "load_factor",
     "mach_from_cas",
     "mach_from_eas",
@@ -100,6 +112,7 @@ __all__ = [
     "on_arc",
     "on_course",
     "on_leg",
+    "outbound_end_dme_nm",
     "pitot_pressure_ratio",
     "pressure_altitude_at_true_altitude_ft",
     "pressure_altitude_from_pressure_ft",
@@ -114,6 +127,9 @@ __all__ = [
     "rule_lead_nm",
     "rule_lead_radials_deg",
     "rule_least_dme_nm",
+    "rule_outbound_heading_deg",
+    "rule_outbound_time_by_headwind_s",
+    "rule_outbound_time_s",
     "rule_radials_per_mile",
     "rule_reading_nm",
     "rule_turn_radius_nm",
@@ -155,7 +171,19 @@ _RADIAL_FLOWN = {"inbound": 0, "outbound": 1}
 
 _COURSE_REACH = {"onward": 0, "both_ways": 1}
 
+_HOLDING_BANK_RULE = {"icao": 0, "faa": 1, "faa_flight_director": 2}
+
+_HOLDING_SIDE = {"right": 1, "left": -1}
+
+_HOLDING_SPEED_RULE = {"faa": 0, "faa_air_force": 1, "faa_navy": 2, "icao": 3, "icao_turbulence": 4, "icao_categories_a_b": 5, "canada": 6, "canada_propeller": 7, "canada_jet": 8}
+
+_TIMING_AUTHORITY = {"icao": 0, "faa": 1}
+
+_TIMED_LEG = {"inbound": 0, "outbound": 1, "outbound_from_level": 2}
+
 _ARC_LEAD_RULE = {"plain": 0, "proportion": 1, "third": 2}
+
+_DRIFT_RULE = {"double": 2, "triple": 3}
 
 _BANK_RULE = {"fifteen_percent": 0, "tenth_and_seven": 1, "tenth_and_five": 2, "twenty_percent": 3}
 
@@ -4229,6 +4257,739 @@ def great_circle_direct(lat_deg, lon_deg, bearing_deg, distance_nm, sphere_radiu
 
 
 _scalar_great_circle_direct = scalars["great_circle_direct"]
+
+
+class EntrySector(NamedTuple):
+    """How a holding pattern is entered: what `holding_entry` gives."""
+
+    entry: object
+    """The entry of the sector in which the heading lies: its number, `HoldingEntry`."""
+    also: object
+    """The entry across the boundary, `HoldingEntry`, if the heading lies in the zone about it; else NaN."""
+    to_outbound_deg: object
+    """From the heading to the outbound course, right positive."""
+    to_boundary_deg: object
+    """Angle between the heading and the nearest boundary of two sectors, without its side."""
+    first_course_deg: object
+    """The first course flown from the fix: the outbound course, 30 degrees off it into the holding side for an offset entry."""
+
+
+def holding_entry(heading_deg, inbound_course_deg, side, **kwargs):
+    r"""How to enter a holding pattern, by the sector in which the heading lies.
+
+    With the angle from the heading to the outbound course counted positive to the side of the
+    turns: from 0 to 70 degrees offset (sector 2, the teardrop), from 0 to -110 parallel (sector 1),
+    else direct (sector 3). Within 5 degrees of a boundary the entry across it may be flown too.
+
+    Parameters
+    ----------
+    heading_deg : array_like, in degrees
+        Heading at which the fix is reached, any finite number.
+    inbound_course_deg : array_like, in degrees
+        Course flown to the fix in the pattern, against the same north.
+    side : {"right", "left"}
+        Which way the turns go.
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    EntrySector
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `entry`: The entry of the sector in which the heading lies: its number, `HoldingEntry`.
+        `also`: The entry across the boundary, `HoldingEntry`, if the heading lies in the zone about
+        it; else NaN.
+        `to_outbound_deg`: From the heading to the outbound course, right positive, in degrees.
+        `to_boundary_deg`: Angle between the heading and the nearest boundary of two sectors,
+        without its side, in degrees.
+        `first_course_deg`: The first course flown from the fix: the outbound course, 30 degrees off
+        it into the holding side for an offset entry, in degrees.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: Rounding error.
+
+    Degenerate cases: On a boundary both entries are given: at 0 offset is named first, at 70
+    offset, at -110 parallel.
+
+    Source: FAA Aeronautical Information Manual 5-3-8; CNATRA P-821 figure 3-8; the zone: ICAO Doc
+    8168 Vol I (5th ed. 2006), Part I Section 6 Chapter 1, from memory, and CNATRA P-821.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.holding_entry(15.0, 270.0, 'right').entry:.0f}"
+    '3'
+    >>> f"{lubberline.holding_entry(15.0, 270.0, 'right').also:.0f}"
+    '2'
+    >>> [f"{value:.0f}" for value in lubberline.holding_entry([15.0, 15.0], 270.0, 'right').entry]
+    ['3', '3']
+    """
+    side = chosen(_HOLDING_SIDE, "side", side)
+    if not kwargs:
+        answer = _scalar_holding_entry(heading_deg, inbound_course_deg, side)
+        if answer is not None:
+            return named(EntrySector, answer)
+    return EntrySector._make(many("holding_entry", EntrySector._fields, (heading_deg, inbound_course_deg, side), kwargs))
+
+
+_scalar_holding_entry = scalars["holding_entry"]
+
+
+class HoldingTiming(NamedTuple):
+    """What is timed in a holding pattern: what `holding_timing` gives."""
+
+    timed: object
+    """The leg that is timed, `TimedLeg`."""
+    time_s: object
+    """Its time."""
+
+
+def holding_timing(altitude_ft, authority, **kwargs):
+    r"""Which leg of a holding pattern is timed, and for how long.
+
+    One minute at or below 14 000 ft, a minute and a half above: of the outbound leg in still air by
+    ICAO, of the inbound leg by the FAA.
+
+    Parameters
+    ----------
+    altitude_ft : array_like, in feet
+        Altitude or flight level, -50 000 to 300 000.
+    authority : {"icao", "faa"}
+        Whose timing.
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    HoldingTiming
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `timed`: The leg that is timed, `TimedLeg`.
+        `time_s`: Its time, in seconds.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: As published.
+
+    Degenerate cases: 14 000 ft belong to the lower band. Outbound the clock starts over or abeam
+    the fix, whichever is later; where abeam cannot be told, with wings level.
+
+    Source: ICAO Doc 8168 Vol I (5th ed. 2006), Part I Section 6 Chapter 1; FAA Aeronautical
+    Information Manual 5-3-8.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.holding_timing(14001.0, 'icao').time_s:.0f}"
+    '90'
+    >>> f"{lubberline.holding_timing(14001.0, 'icao').timed:.0f}"
+    '1'
+    >>> [f"{value:.0f}" for value in lubberline.holding_timing([14001.0, 14001.0], 'icao').time_s]
+    ['90', '90']
+    """
+    authority = chosen(_TIMING_AUTHORITY, "authority", authority)
+    if not kwargs:
+        answer = _scalar_holding_timing(altitude_ft, authority)
+        if answer is not None:
+            return named(HoldingTiming, answer)
+    return HoldingTiming._make(many("holding_timing", HoldingTiming._fields, (altitude_ft, authority), kwargs))
+
+
+_scalar_holding_timing = scalars["holding_timing"]
+
+
+class HoldingSpeed(NamedTuple):
+    """The greatest speeds of a holding pattern: what `holding_speed` gives."""
+
+    indicated_kt: object
+    """The greatest indicated airspeed; NaN where only a Mach number or nothing limits."""
+    mach: object
+    """The greatest Mach number; NaN where only an airspeed or nothing limits."""
+    calibrated_kt: object
+    """The greatest calibrated airspeed that both leave, with the altitude taken for pressure altitude; NaN where nothing limits."""
+
+
+def holding_speed(altitude_ft, rule, **kwargs):
+    r"""The greatest speed at which a holding pattern may be flown.
+
+    By authority and altitude, as published; a limit of both airspeed and Mach number means the
+    lesser of the two.
+
+    Parameters
+    ----------
+    altitude_ft : array_like, in feet
+        Altitude or flight level, -16 420 to 262 467.
+    rule : {"faa", "faa_air_force", "faa_navy", "icao", "icao_turbulence", "icao_categories_a_b", "canada", "canada_propeller", "canada_jet"}
+        Whose limit, with its edition.
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    HoldingSpeed
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `indicated_kt`: The greatest indicated airspeed; NaN where only a Mach number or nothing
+        limits, in knots.
+        `mach`: The greatest Mach number; NaN where only an airspeed or nothing limits.
+        `calibrated_kt`: The greatest calibrated airspeed that both leave, with the altitude taken
+        for pressure altitude; NaN where nothing limits, in knots.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: As published. Limits change: each alternative of the rule names its edition.
+
+    Degenerate cases: An altitude that bounds a band belongs to the band below it. Where nothing
+    limits the speed, every output is NaN.
+
+    Source: FAA Aeronautical Information Manual 5-3-8 j; ICAO Doc 8168 as reproduced in AFMAN
+    11-217V1 (2005), table 18.4; Transport Canada Aeronautical Information Manual RAC 10.7, quoted.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.holding_speed(14000.0, 'faa').indicated_kt:.0f}"
+    '230'
+    >>> f"{lubberline.holding_speed(33900.0, 'icao_turbulence').calibrated_kt:.1f}"
+    '278.8'
+    >>> f"{lubberline.holding_speed(34001.0, 'icao').mach:.2f}"
+    '0.83'
+    >>> [f"{value:.0f}" for value in lubberline.holding_speed([14000.0, 14000.0], 'faa').indicated_kt]
+    ['230', '230']
+    """
+    rule = chosen(_HOLDING_SPEED_RULE, "rule", rule)
+    if not kwargs:
+        answer = _scalar_holding_speed(altitude_ft, rule)
+        if answer is not None:
+            return named(HoldingSpeed, answer)
+    return HoldingSpeed._make(many("holding_speed", HoldingSpeed._fields, (altitude_ft, rule), kwargs))
+
+
+_scalar_holding_speed = scalars["holding_speed"]
+
+
+class HoldingTurn(NamedTuple):
+    """The turns of a holding pattern: what `holding_turn` gives."""
+
+    bank_deg: object
+    """The bank that is flown."""
+    turn_rate_deg_per_s: object
+    """The rate of turn at it."""
+    radius_nm: object
+    """The radius in still air."""
+    governed_by: object
+    """What governs the bank, `Governor`."""
+
+
+def holding_turn(true_airspeed_kt, rule, **kwargs):
+    r"""The turns of a holding pattern: standard rate or a bank, whichever needs less bank.
+
+    The bank is the lesser of 25 degrees (30 by the FAA without a flight director) and `atan(rate V
+    / g)` at 3 degrees per second.
+
+    Parameters
+    ----------
+    true_airspeed_kt : array_like, in knots
+        True airspeed, above 0 to 5000.
+    rule : {"icao", "faa", "faa_flight_director"}
+        Whose limits.
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    HoldingTurn
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `bank_deg`: The bank that is flown, in degrees.
+        `turn_rate_deg_per_s`: The rate of turn at it, in degrees per second.
+        `radius_nm`: The radius in still air, in nautical miles.
+        `governed_by`: What governs the bank, `Governor`.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: Rounding error.
+
+    Degenerate cases: None in the range.
+
+    Source: ICAO Doc 8168 Vol I (5th ed. 2006), Part I Section 6 Chapter 1; FAA Aeronautical
+    Information Manual 5-3-8 j.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.holding_turn(220.0, 'icao').turn_rate_deg_per_s:.2f}"
+    '2.32'
+    >>> f"{lubberline.holding_turn(220.0, 'faa').bank_deg:.1f}"
+    '30.0'
+    >>> [f"{value:.2f}" for value in lubberline.holding_turn([220.0, 220.0], 'icao').turn_rate_deg_per_s]
+    ['2.32', '2.32']
+    """
+    rule = chosen(_HOLDING_BANK_RULE, "rule", rule)
+    if not kwargs:
+        answer = _scalar_holding_turn(true_airspeed_kt, rule)
+        if answer is not None:
+            return named(HoldingTurn, answer)
+    return HoldingTurn._make(many("holding_turn", HoldingTurn._fields, (true_airspeed_kt, rule), kwargs))
+
+
+_scalar_holding_turn = scalars["holding_turn"]
+
+
+class HoldingPattern(NamedTuple):
+    """A holding pattern in a wind: what `holding_pattern` gives."""
+
+    outbound_heading_deg: object
+    """Heading to fly outbound."""
+    outbound_correction_deg: object
+    """Outbound heading less the reciprocal of the inbound course, right positive."""
+    inbound_correction_deg: object
+    """Inbound heading less inbound course, right positive."""
+    drift_factor: object
+    """By what the inbound correction has to be multiplied, and its side changed, to give the outbound one; NaN without an inbound correction."""
+    outbound_time_s: object
+    """Time straight outbound, from wings level to the turn inbound."""
+    outbound_clock_s: object
+    """Time on the outbound clock: from abeam the fix, or from wings level where the fix is passed abeam in the turn."""
+    inbound_time_s: object
+    """Time straight inbound, from wings level to the fix."""
+    duration_s: object
+    """From the fix to the fix."""
+    outbound_end_before_fix_nm: object
+    """Where the outbound leg ends, before the fix along the inbound course."""
+    outbound_end_across_nm: object
+    """Where the outbound leg ends, across the inbound course to the side of the turns."""
+    inbound_leg_nm: object
+    """Distance from the fix at which the wings are level on the inbound course."""
+    length_nm: object
+    """Length of the whole path over the ground, along the inbound course."""
+    width_nm: object
+    """Width of the whole path over the ground, across the inbound course."""
+    bank_deg: object
+    """The greatest bank."""
+
+
+def holding_pattern(inbound_course_deg, side, timed, time_s, true_airspeed_kt, wind_from_deg=0.0, wind_speed_kt=0.0, bank_limit_deg=25.0, turn_rate_limit_deg_per_s=3.0, roll_rate_deg_per_s=5.0, **kwargs):
+    r"""The holding pattern that closes in a steady wind, exactly: outbound heading, times and size.
+
+    A turn with its roll over the fix onto the outbound heading, straight outbound, a turn that ends
+    on the inbound course, and that course to the fix; over the ground wind times duration is added
+    to each. The outbound heading is the one for which the sum is nothing.
+
+    Parameters
+    ----------
+    inbound_course_deg : array_like, in degrees
+        Course flown to the fix, any finite number.
+    side : {"right", "left"}
+        Which way the turns go.
+    timed : {"inbound", "outbound", "outbound_from_level"}
+        The leg whose time is given, and where its clock starts.
+    time_s : array_like, in seconds
+        Time of that leg, 0 to 3600.
+    true_airspeed_kt : array_like, in knots
+        True airspeed, above 0 to 5000.
+    wind_from_deg : array_like, in degrees
+        Where the wind blows from, against the same north (default 0.0).
+    wind_speed_kt : array_like, in knots
+        Speed of the wind, 0 to 1000 (default 0.0).
+    bank_limit_deg : array_like, in degrees
+        Greatest bank, above 0 below 90 (default 25.0).
+    turn_rate_limit_deg_per_s : array_like, in degrees per second
+        Greatest rate of turn, above 0 (default 3.0).
+    roll_rate_deg_per_s : array_like, in degrees per second
+        Rate of roll, above 0, infinite for an instant roll (default 5.0).
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    HoldingPattern
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `outbound_heading_deg`: Heading to fly outbound, in degrees.
+        `outbound_correction_deg`: Outbound heading less the reciprocal of the inbound course, right
+        positive, in degrees.
+        `inbound_correction_deg`: Inbound heading less inbound course, right positive, in degrees.
+        `drift_factor`: By what the inbound correction has to be multiplied, and its side changed,
+        to give the outbound one; NaN without an inbound correction.
+        `outbound_time_s`: Time straight outbound, from wings level to the turn inbound, in seconds.
+        `outbound_clock_s`: Time on the outbound clock: from abeam the fix, or from wings level
+        where the fix is passed abeam in the turn, in seconds.
+        `inbound_time_s`: Time straight inbound, from wings level to the fix, in seconds.
+        `duration_s`: From the fix to the fix, in seconds.
+        `outbound_end_before_fix_nm`: Where the outbound leg ends, before the fix along the inbound
+        course, in nautical miles.
+        `outbound_end_across_nm`: Where the outbound leg ends, across the inbound course to the side
+        of the turns, in nautical miles.
+        `inbound_leg_nm`: Distance from the fix at which the wings are level on the inbound course,
+        in nautical miles.
+        `length_nm`: Length of the whole path over the ground, along the inbound course, in nautical
+        miles.
+        `width_nm`: Width of the whole path over the ground, across the inbound course, in nautical
+        miles.
+        `bank_deg`: The greatest bank, in degrees.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, an inbound course that the airspeed cannot hold, a
+        wind in which no heading closes the pattern before the fix. In arrays such a point is NaN
+        and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: 1e-9 of the size of the pattern, in the plane of the fix.
+
+    Degenerate cases: In calm air the outbound heading is the reciprocal. Where several headings
+    close the pattern, the one nearest to the reciprocal is meant.
+
+    Source: Derived from the equilibrium of a coordinated turn and the triangle of velocities.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.holding_pattern(270.0, 'right', 'inbound', 60.0, 150.0, 0.0, 20.0, 25.0, 3.0, 5.0).outbound_heading_deg:.1f}"
+    '68.5'
+    >>> f"{lubberline.holding_pattern(270.0, 'right', 'inbound', 60.0, 150.0, 0.0, 20.0, 25.0, 3.0, 5.0).drift_factor:.2f}"
+    '2.80'
+    >>> [f"{value:.1f}" for value in lubberline.holding_pattern([270.0, 270.0], 'right', 'inbound', 60.0, 150.0, 0.0, 20.0, 25.0, 3.0, 5.0).outbound_heading_deg]
+    ['68.5', '68.5']
+    """
+    side = chosen(_HOLDING_SIDE, "side", side)
+    timed = chosen(_TIMED_LEG, "timed", timed)
+    if not kwargs:
+        answer = _scalar_holding_pattern(inbound_course_deg, side, timed, time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s)
+        if answer is not None:
+            return named(HoldingPattern, answer)
+    return HoldingPattern._make(many("holding_pattern", HoldingPattern._fields, (inbound_course_deg, side, timed, time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s), kwargs))
+
+
+_scalar_holding_pattern = scalars["holding_pattern"]
+
+
+def outbound_end_dme_nm(fix_dme_nm, inbound, before_fix_nm, across_nm, height_ft=0.0, **kwargs):
+    r"""The DME reading at the end of the outbound leg of a holding pattern whose fix is a distance on a radial.
+
+    The reading at the fix is turned into ground distance; the leg ends so far before the fix and so
+    far across, as `holding_pattern` gives them in any wind; the distance there is turned back into
+    slant range.
+
+    Parameters
+    ----------
+    fix_dme_nm : array_like, in nautical miles
+        DME reading at the fix, 0 to 10 900.
+    inbound : {"inbound", "outbound"}
+        Whether the inbound leg is flown toward the station (inbound) or away from it (outbound).
+    before_fix_nm : array_like, in nautical miles
+        Where the leg ends, before the fix along the inbound course, -10 000 to 10 000.
+    across_nm : array_like, in nautical miles
+        Where the leg ends, across the inbound course, -5000 to 5000.
+    height_ft : array_like, in feet
+        Height above the station's antenna, -60 000 to 400 000 (default 0.0).
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray, in nautical miles
+        A float if every argument is a plain number.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, a reading below the height. In arrays such a point
+        is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: That of `slant_range_nm`; the pattern is laid out on a plane.
+
+    Degenerate cases: Held away from the station, a leg that ends beyond it counts on.
+
+    Source: The right triangle on the ground, and the law of cosines between the radii of the earth
+    and of the flight.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.outbound_end_dme_nm(30.0, 'inbound', 4.7, 4.9, 14000.0):.2f}"
+    '35.03'
+    >>> [f"{value:.2f}" for value in lubberline.outbound_end_dme_nm([30.0, 30.0], 'inbound', 4.7, 4.9, 14000.0)]
+    ['35.03', '35.03']
+    """
+    inbound = chosen(_RADIAL_FLOWN, "inbound", inbound)
+    if not kwargs:
+        answer = _scalar_outbound_end_dme_nm(fix_dme_nm, inbound, before_fix_nm, across_nm, height_ft)
+        if answer is not None:
+            return answer
+    return ufunc.outbound_end_dme_nm(fix_dme_nm, inbound, before_fix_nm, across_nm, height_ft, **kwargs)
+
+
+_scalar_outbound_end_dme_nm = scalars["outbound_end_dme_nm"]
+
+
+class LimitingDme(NamedTuple):
+    """The limiting outbound distance of a holding pattern: what `limiting_dme` gives."""
+
+    limiting_dme_nm: object
+    """DME reading at the end of the still-air outbound leg."""
+    rounded_nm: object
+    """To a whole nautical mile by the published rule; NaN for a pattern held away from the station, whose rule was not read."""
+
+
+def limiting_dme(fix_dme_nm, inbound, outbound_leg_nm, turn_radius_nm, altitude_ft, station_elevation_ft=0.0, **kwargs):
+    r"""The limiting outbound DME distance of procedure design, exact and rounded as published.
+
+    `sqrt((Ds + ds)^2 + 4 r^2 + h^2)` in the published form, seen over a curved earth here. Held
+    toward the station it is rounded up to a whole mile, but down if the decimal is below 0.25 (at
+    or below 14 000 ft) or below 0.5 (above).
+
+    Parameters
+    ----------
+    fix_dme_nm : array_like, in nautical miles
+        DME reading at the fix, 0 to 10 900.
+    inbound : {"inbound", "outbound"}
+        Whether the inbound leg is flown toward the station (inbound) or away from it (outbound).
+    outbound_leg_nm : array_like, in nautical miles
+        Length of the outbound leg, 0 to 10 900.
+    turn_radius_nm : array_like, in nautical miles
+        Radius of the turn, above 0 to 1000.
+    altitude_ft : array_like, in feet
+        Altitude, -16 500 to 400 000.
+    station_elevation_ft : array_like, in feet
+        Elevation of the station's antenna, -16 500 to 60 000 (default 0.0).
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    LimitingDme
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `limiting_dme_nm`: DME reading at the end of the still-air outbound leg, in nautical miles.
+        `rounded_nm`: To a whole nautical mile by the published rule; NaN for a pattern held away
+        from the station, whose rule was not read, in nautical miles.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, a reading below the height. In arrays such a point
+        is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: The curve of the earth adds up to 0.01 NM to the flat form within 60 NM and 14 000 ft.
+
+    Degenerate cases: Held away from the station the sign of the leg changes.
+
+    Source: ICAO Doc 8168 Vol II (5th ed. 2006), Part I Section 4 Chapter 3 Appendix C, 3.3.4 c) and
+    d).
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.limiting_dme(30.0, 'inbound', 4.677, 2.461, 14000.0, 0.0).rounded_nm:.0f}"
+    '35'
+    >>> [f"{value:.0f}" for value in lubberline.limiting_dme([30.0, 30.0], 'inbound', 4.677, 2.461, 14000.0, 0.0).rounded_nm]
+    ['35', '35']
+    """
+    inbound = chosen(_RADIAL_FLOWN, "inbound", inbound)
+    if not kwargs:
+        answer = _scalar_limiting_dme(fix_dme_nm, inbound, outbound_leg_nm, turn_radius_nm, altitude_ft, station_elevation_ft)
+        if answer is not None:
+            return named(LimitingDme, answer)
+    return LimitingDme._make(many("limiting_dme", LimitingDme._fields, (fix_dme_nm, inbound, outbound_leg_nm, turn_radius_nm, altitude_ft, station_elevation_ft), kwargs))
+
+
+_scalar_limiting_dme = scalars["limiting_dme"]
+
+
+def rule_outbound_heading_deg(inbound_course_deg, inbound_correction_deg, rule, **kwargs):
+    r"""The outbound heading of a holding pattern by rule: a multiple of the inbound wind correction, the other way.
+
+    `inbound course + 180 - k * correction`, with k = 2 or 3.
+
+    Parameters
+    ----------
+    inbound_course_deg : array_like, in degrees
+        Course flown to the fix, any finite number.
+    inbound_correction_deg : array_like, in degrees
+        Inbound heading less inbound course, right positive, any finite number.
+    rule : {"double", "triple"}
+        By what the correction is multiplied.
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray, in degrees
+        A float if every argument is a plain number.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: The rules contradict each other; see the drift factor of `holding_pattern` for the
+    exact one.
+
+    Degenerate cases: No correction inbound leaves the reciprocal.
+
+    Source: Three times: FAA Aeronautical Information Manual 5-3-8 j; CNATRA P-871 chapter 4. Two to
+    three times: CNATRA P-1244 p. 5-17.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.rule_outbound_heading_deg(270.0, 5.0, 'triple'):.0f}"
+    '75'
+    >>> [f"{value:.0f}" for value in lubberline.rule_outbound_heading_deg([270.0, 270.0], 5.0, 'triple')]
+    ['75', '75']
+    """
+    rule = chosen(_DRIFT_RULE, "rule", rule)
+    if not kwargs:
+        answer = _scalar_rule_outbound_heading_deg(inbound_course_deg, inbound_correction_deg, rule)
+        if answer is not None:
+            return answer
+    return ufunc.rule_outbound_heading_deg(inbound_course_deg, inbound_correction_deg, rule, **kwargs)
+
+
+_scalar_rule_outbound_heading_deg = scalars["rule_outbound_heading_deg"]
+
+
+def rule_outbound_time_s(outbound_time_s, inbound_time_s, wanted_inbound_time_s=60.0, **kwargs):
+    r"""The next outbound time of a holding pattern by rule: the last one, and what the inbound leg came out short.
+
+    `outbound + wanted - inbound`.
+
+    Parameters
+    ----------
+    outbound_time_s : array_like, in seconds
+        Time flown outbound, 0 to 3600.
+    inbound_time_s : array_like, in seconds
+        Time the inbound leg then took, 0 to 3600.
+    wanted_inbound_time_s : array_like, in seconds
+        Time the inbound leg is to take, 0 to 3600 (default 60.0).
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray, in seconds
+        A float if every argument is a plain number.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: It leaves out that the legs are flown at different groundspeeds, so it takes several
+    rounds to settle. See `holding_pattern`.
+
+    Degenerate cases: Zero where the rule leaves no time.
+
+    Source: CNATRA P-871 chapter 4, figure 4-16; against a strong headwind inbound it flies the
+    first outbound leg for no less than 30 s.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.rule_outbound_time_s(60.0, 50.0, 60.0):.0f}"
+    '70'
+    >>> [f"{value:.0f}" for value in lubberline.rule_outbound_time_s([60.0, 60.0], 50.0, 60.0)]
+    ['70', '70']
+    """
+    if not kwargs:
+        answer = _scalar_rule_outbound_time_s(outbound_time_s, inbound_time_s, wanted_inbound_time_s)
+        if answer is not None:
+            return answer
+    return ufunc.rule_outbound_time_s(outbound_time_s, inbound_time_s, wanted_inbound_time_s, **kwargs)
+
+
+_scalar_rule_outbound_time_s = scalars["rule_outbound_time_s"]
+
+
+def rule_outbound_time_by_headwind_s(still_air_time_s, outbound_headwind_kt, **kwargs):
+    r"""The outbound time of a holding pattern by rule for a known wind: a second more for each knot of headwind.
+
+    `still air + headwind`, less for a tailwind.
+
+    Parameters
+    ----------
+    still_air_time_s : array_like, in seconds
+        Time outbound in still air, 0 to 3600.
+    outbound_headwind_kt : array_like, in knots
+        Headwind on the outbound leg, negative for a tailwind, -1000 to 1000.
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray, in seconds
+        A float if every argument is a plain number.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: See `holding_pattern` for the exact time.
+
+    Degenerate cases: Zero where the rule leaves no time.
+
+    Source: Common practice.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.rule_outbound_time_by_headwind_s(60.0, -15.0):.0f}"
+    '45'
+    >>> [f"{value:.0f}" for value in lubberline.rule_outbound_time_by_headwind_s([60.0, 60.0], -15.0)]
+    ['45', '45']
+    """
+    if not kwargs:
+        answer = _scalar_rule_outbound_time_by_headwind_s(still_air_time_s, outbound_headwind_kt)
+        if answer is not None:
+            return answer
+    return ufunc.rule_outbound_time_by_headwind_s(still_air_time_s, outbound_headwind_kt, **kwargs)
+
+
+_scalar_rule_outbound_time_by_headwind_s = scalars["rule_outbound_time_by_headwind_s"]
 
 
 def lead_nm(inbound_course_deg, outbound_course_deg, true_airspeed_kt, wind_from_deg=0.0, wind_speed_kt=0.0, bank_limit_deg=25.0, turn_rate_limit_deg_per_s=3.0, roll_rate_deg_per_s=5.0, **kwargs):

@@ -22,11 +22,17 @@ __all__ = [
     "CourseArcCrossing",
     "CourseCrossing",
     "CrossTrack",
+    "EntrySector",
     "GeodesicDirect",
     "GeodesicInverse",
     "GreatCircleDirect",
     "GreatCircleInverse",
+    "HoldingPattern",
+    "HoldingSpeed",
+    "HoldingTiming",
+    "HoldingTurn",
     "LimitedTurn",
+    "LimitingDme",
     "MagneticFieldOutput",
     "Observation",
     "OffsetCourseCrossing",
@@ -86,6 +92,11 @@ __all__ = [
     "ground_distance_nm",
     "groundspeed_from_time_kt",
     "height_above_station_ft",
+    "holding_entry",
+    "holding_pattern",
+    "holding_speed",
+    "holding_timing",
+    "holding_turn",
     "impact_pressure_hpa",
     "indicated_altitude_ft",
     "isa_deviation_k",
@@ -95,6 +106,7 @@ __all__ = [
     "lead_radial_outbound_deg",
     "least_dme_nm",
     "limited_turn",
+    "limiting_dme",
     "load_factor",
     "mach_from_cas",
     "mach_from_eas",
@@ -107,6 +119,7 @@ __all__ = [
     "on_arc",
     "on_course",
     "on_leg",
+    "outbound_end_dme_nm",
     "pitot_pressure_ratio",
     "pressure_altitude_at_true_altitude_ft",
     "pressure_altitude_from_pressure_ft",
@@ -121,6 +134,9 @@ __all__ = [
     "rule_lead_nm",
     "rule_lead_radials_deg",
     "rule_least_dme_nm",
+    "rule_outbound_heading_deg",
+    "rule_outbound_time_by_headwind_s",
+    "rule_outbound_time_s",
     "rule_radials_per_mile",
     "rule_reading_nm",
     "rule_turn_radius_nm",
@@ -594,6 +610,98 @@ class GreatCircleDirect(NamedTuple, Generic[_T]):
 def great_circle_direct(lat_deg: Number, lon_deg: Number, bearing_deg: Number, distance_nm: Number, sphere_radius_nm: Number = ...) -> GreatCircleDirect[float]: ...
 @overload
 def great_circle_direct(lat_deg: ArrayLike, lon_deg: ArrayLike, bearing_deg: ArrayLike, distance_nm: ArrayLike, sphere_radius_nm: ArrayLike = ..., **kwargs: Any) -> GreatCircleDirect[NDArray[np.float64]]: ...
+
+class EntrySector(NamedTuple, Generic[_T]):
+    entry: _T
+    also: _T
+    to_outbound_deg: _T
+    to_boundary_deg: _T
+    first_course_deg: _T
+
+@overload
+def holding_entry(heading_deg: Number, inbound_course_deg: Number, side: Literal["right", "left"] | int) -> EntrySector[float]: ...
+@overload
+def holding_entry(heading_deg: ArrayLike, inbound_course_deg: ArrayLike, side: Literal["right", "left"] | int | _Codes, **kwargs: Any) -> EntrySector[NDArray[np.float64]]: ...
+
+class HoldingTiming(NamedTuple, Generic[_T]):
+    timed: _T
+    time_s: _T
+
+@overload
+def holding_timing(altitude_ft: Number, authority: Literal["icao", "faa"] | int) -> HoldingTiming[float]: ...
+@overload
+def holding_timing(altitude_ft: ArrayLike, authority: Literal["icao", "faa"] | int | _Codes, **kwargs: Any) -> HoldingTiming[NDArray[np.float64]]: ...
+
+class HoldingSpeed(NamedTuple, Generic[_T]):
+    indicated_kt: _T
+    mach: _T
+    calibrated_kt: _T
+
+@overload
+def holding_speed(altitude_ft: Number, rule: Literal["faa", "faa_air_force", "faa_navy", "icao", "icao_turbulence", "icao_categories_a_b", "canada", "canada_propeller", "canada_jet"] | int) -> HoldingSpeed[float]: ...
+@overload
+def holding_speed(altitude_ft: ArrayLike, rule: Literal["faa", "faa_air_force", "faa_navy", "icao", "icao_turbulence", "icao_categories_a_b", "canada", "canada_propeller", "canada_jet"] | int | _Codes, **kwargs: Any) -> HoldingSpeed[NDArray[np.float64]]: ...
+
+class HoldingTurn(NamedTuple, Generic[_T]):
+    bank_deg: _T
+    turn_rate_deg_per_s: _T
+    radius_nm: _T
+    governed_by: _T
+
+@overload
+def holding_turn(true_airspeed_kt: Number, rule: Literal["icao", "faa", "faa_flight_director"] | int) -> HoldingTurn[float]: ...
+@overload
+def holding_turn(true_airspeed_kt: ArrayLike, rule: Literal["icao", "faa", "faa_flight_director"] | int | _Codes, **kwargs: Any) -> HoldingTurn[NDArray[np.float64]]: ...
+
+class HoldingPattern(NamedTuple, Generic[_T]):
+    outbound_heading_deg: _T
+    outbound_correction_deg: _T
+    inbound_correction_deg: _T
+    drift_factor: _T
+    outbound_time_s: _T
+    outbound_clock_s: _T
+    inbound_time_s: _T
+    duration_s: _T
+    outbound_end_before_fix_nm: _T
+    outbound_end_across_nm: _T
+    inbound_leg_nm: _T
+    length_nm: _T
+    width_nm: _T
+    bank_deg: _T
+
+@overload
+def holding_pattern(inbound_course_deg: Number, side: Literal["right", "left"] | int, timed: Literal["inbound", "outbound", "outbound_from_level"] | int, time_s: Number, true_airspeed_kt: Number, wind_from_deg: Number = ..., wind_speed_kt: Number = ..., bank_limit_deg: Number = ..., turn_rate_limit_deg_per_s: Number = ..., roll_rate_deg_per_s: Number = ...) -> HoldingPattern[float]: ...
+@overload
+def holding_pattern(inbound_course_deg: ArrayLike, side: Literal["right", "left"] | int | _Codes, timed: Literal["inbound", "outbound", "outbound_from_level"] | int | _Codes, time_s: ArrayLike, true_airspeed_kt: ArrayLike, wind_from_deg: ArrayLike = ..., wind_speed_kt: ArrayLike = ..., bank_limit_deg: ArrayLike = ..., turn_rate_limit_deg_per_s: ArrayLike = ..., roll_rate_deg_per_s: ArrayLike = ..., **kwargs: Any) -> HoldingPattern[NDArray[np.float64]]: ...
+
+@overload
+def outbound_end_dme_nm(fix_dme_nm: Number, inbound: Literal["inbound", "outbound"] | int, before_fix_nm: Number, across_nm: Number, height_ft: Number = ...) -> float: ...
+@overload
+def outbound_end_dme_nm(fix_dme_nm: ArrayLike, inbound: Literal["inbound", "outbound"] | int | _Codes, before_fix_nm: ArrayLike, across_nm: ArrayLike, height_ft: ArrayLike = ..., **kwargs: Any) -> NDArray[np.float64]: ...
+
+class LimitingDme(NamedTuple, Generic[_T]):
+    limiting_dme_nm: _T
+    rounded_nm: _T
+
+@overload
+def limiting_dme(fix_dme_nm: Number, inbound: Literal["inbound", "outbound"] | int, outbound_leg_nm: Number, turn_radius_nm: Number, altitude_ft: Number, station_elevation_ft: Number = ...) -> LimitingDme[float]: ...
+@overload
+def limiting_dme(fix_dme_nm: ArrayLike, inbound: Literal["inbound", "outbound"] | int | _Codes, outbound_leg_nm: ArrayLike, turn_radius_nm: ArrayLike, altitude_ft: ArrayLike, station_elevation_ft: ArrayLike = ..., **kwargs: Any) -> LimitingDme[NDArray[np.float64]]: ...
+
+@overload
+def rule_outbound_heading_deg(inbound_course_deg: Number, inbound_correction_deg: Number, rule: Literal["double", "triple"] | int) -> float: ...
+@overload
+def rule_outbound_heading_deg(inbound_course_deg: ArrayLike, inbound_correction_deg: ArrayLike, rule: Literal["double", "triple"] | int | _Codes, **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def rule_outbound_time_s(outbound_time_s: Number, inbound_time_s: Number, wanted_inbound_time_s: Number = ...) -> float: ...
+@overload
+def rule_outbound_time_s(outbound_time_s: ArrayLike, inbound_time_s: ArrayLike, wanted_inbound_time_s: ArrayLike = ..., **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def rule_outbound_time_by_headwind_s(still_air_time_s: Number, outbound_headwind_kt: Number) -> float: ...
+@overload
+def rule_outbound_time_by_headwind_s(still_air_time_s: ArrayLike, outbound_headwind_kt: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
 
 @overload
 def lead_nm(inbound_course_deg: Number, outbound_course_deg: Number, true_airspeed_kt: Number, wind_from_deg: Number = ..., wind_speed_kt: Number = ..., bank_limit_deg: Number = ..., turn_rate_limit_deg_per_s: Number = ..., roll_rate_deg_per_s: Number = ...) -> float: ...

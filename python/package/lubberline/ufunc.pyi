@@ -98,6 +98,34 @@ __all__ = [
     "ground_distance_nm",
     "groundspeed_from_time_kt",
     "height_above_station_ft",
+    "holding_entry_also",
+    "holding_entry_entry",
+    "holding_entry_first_course_deg",
+    "holding_entry_to_boundary_deg",
+    "holding_entry_to_outbound_deg",
+    "holding_pattern_bank_deg",
+    "holding_pattern_drift_factor",
+    "holding_pattern_duration_s",
+    "holding_pattern_inbound_correction_deg",
+    "holding_pattern_inbound_leg_nm",
+    "holding_pattern_inbound_time_s",
+    "holding_pattern_length_nm",
+    "holding_pattern_outbound_clock_s",
+    "holding_pattern_outbound_correction_deg",
+    "holding_pattern_outbound_end_across_nm",
+    "holding_pattern_outbound_end_before_fix_nm",
+    "holding_pattern_outbound_heading_deg",
+    "holding_pattern_outbound_time_s",
+    "holding_pattern_width_nm",
+    "holding_speed_calibrated_kt",
+    "holding_speed_indicated_kt",
+    "holding_speed_mach",
+    "holding_timing_time_s",
+    "holding_timing_timed",
+    "holding_turn_bank_deg",
+    "holding_turn_governed_by",
+    "holding_turn_radius_nm",
+    "holding_turn_turn_rate_deg_per_s",
     "impact_pressure_hpa",
     "indicated_altitude_ft",
     "isa_deviation_k",
@@ -110,6 +138,8 @@ __all__ = [
     "limited_turn_governed_by",
     "limited_turn_radius_nm",
     "limited_turn_turn_rate_deg_per_s",
+    "limiting_dme_limiting_dme_nm",
+    "limiting_dme_rounded_nm",
     "load_factor",
     "mach_from_cas",
     "mach_from_eas",
@@ -140,6 +170,7 @@ __all__ = [
     "on_arc",
     "on_course",
     "on_leg",
+    "outbound_end_dme_nm",
     "pitot_pressure_ratio",
     "pressure_altitude_at_true_altitude_ft",
     "pressure_altitude_from_pressure_ft",
@@ -159,6 +190,9 @@ __all__ = [
     "rule_lead_nm",
     "rule_lead_radials_deg",
     "rule_least_dme_nm",
+    "rule_outbound_heading_deg",
+    "rule_outbound_time_by_headwind_s",
+    "rule_outbound_time_s",
     "rule_radials_per_mile",
     "rule_reading_nm",
     "rule_turn_radius_nm",
@@ -347,6 +381,40 @@ great_circle_inverse_final_bearing_deg: np.ufunc
 great_circle_direct_latitude_deg: np.ufunc
 great_circle_direct_longitude_deg: np.ufunc
 great_circle_direct_final_bearing_deg: np.ufunc
+holding_entry_entry: np.ufunc
+holding_entry_also: np.ufunc
+holding_entry_to_outbound_deg: np.ufunc
+holding_entry_to_boundary_deg: np.ufunc
+holding_entry_first_course_deg: np.ufunc
+holding_timing_timed: np.ufunc
+holding_timing_time_s: np.ufunc
+holding_speed_indicated_kt: np.ufunc
+holding_speed_mach: np.ufunc
+holding_speed_calibrated_kt: np.ufunc
+holding_turn_bank_deg: np.ufunc
+holding_turn_turn_rate_deg_per_s: np.ufunc
+holding_turn_radius_nm: np.ufunc
+holding_turn_governed_by: np.ufunc
+holding_pattern_outbound_heading_deg: np.ufunc
+holding_pattern_outbound_correction_deg: np.ufunc
+holding_pattern_inbound_correction_deg: np.ufunc
+holding_pattern_drift_factor: np.ufunc
+holding_pattern_outbound_time_s: np.ufunc
+holding_pattern_outbound_clock_s: np.ufunc
+holding_pattern_inbound_time_s: np.ufunc
+holding_pattern_duration_s: np.ufunc
+holding_pattern_outbound_end_before_fix_nm: np.ufunc
+holding_pattern_outbound_end_across_nm: np.ufunc
+holding_pattern_inbound_leg_nm: np.ufunc
+holding_pattern_length_nm: np.ufunc
+holding_pattern_width_nm: np.ufunc
+holding_pattern_bank_deg: np.ufunc
+outbound_end_dme_nm: np.ufunc
+limiting_dme_limiting_dme_nm: np.ufunc
+limiting_dme_rounded_nm: np.ufunc
+rule_outbound_heading_deg: np.ufunc
+rule_outbound_time_s: np.ufunc
+rule_outbound_time_by_headwind_s: np.ufunc
 lead_nm: np.ufunc
 dme_at_roll_in_nm: np.ufunc
 turn_anticipation_nm: np.ufunc
