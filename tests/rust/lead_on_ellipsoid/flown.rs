@@ -25,7 +25,7 @@ pub struct Case {
 }
 
 /// Where the wings are level again: along and right of the outbound course, and what was passed on the way.
-#[derive(Debug, Clone, Copy)]
+#[derive(Debug, Clone)]
 pub struct Flown {
     pub along_nm: f64,
     pub across_nm: f64,
@@ -34,10 +34,13 @@ pub struct Flown {
     /// Where that is from the fix.
     pub bearing_deg: f64,
     pub distance_nm: f64,
+    /// Every step of the way, north and east of the fix, and its length over the ground.
+    pub path_nm: Vec<Pair>,
+    pub length_nm: f64,
 }
 
 /// North and east in some frame.
-type Pair = (f64, f64);
+pub type Pair = (f64, f64);
 
 /// Latitude, longitude, the angle from the frame carried along to local north, heading in that frame; in radians.
 type State = [f64; 4];
@@ -51,6 +54,12 @@ impl Case {
     fn crab_rad(&self, course_deg: f64) -> f64 {
         let angle = (self.wind_from_deg - course_deg).to_radians();
         (self.wind_kt / self.airspeed_kt * angle.sin()).asin()
+    }
+
+    /// What is made good along a course, by the law of cosines.
+    pub fn groundspeed_kt(&self, course_deg: f64) -> f64 {
+        let angle = (self.wind_from_deg - course_deg).to_radians();
+        self.airspeed_kt * self.crab_rad(course_deg).cos() - self.wind_kt * angle.cos()
     }
 
     /// The change of heading: that of the course, the short way, and of the crab.
@@ -120,6 +129,9 @@ impl Case {
         let fix_m = place_m(self.latitude_deg.to_radians(), self.longitude_deg.to_radians());
         let mut from_fix_m = difference(place_m(state[0], state[1]), fix_m);
         let mut closest_m = f64::INFINITY;
+        let axes = axes(self.latitude_deg.to_radians(), self.longitude_deg.to_radians());
+        let mut path_nm = Vec::new();
+        let mut length_m = 0.0;
         for (duration_s, from_rad, to_rad) in phases {
             let steps = (duration_s / STEP_S).ceil();
             let step_s = duration_s / steps;
@@ -130,6 +142,9 @@ impl Case {
                 state = self.step(state, step_s, |part| side * self.rate_rad_s(bank(part)));
                 let next_m = difference(place_m(state[0], state[1]), fix_m);
                 closest_m = closest_m.min(least_distance_m(from_fix_m, next_m));
+                let step_m = difference(next_m, from_fix_m);
+                length_m += dot(step_m, step_m).sqrt();
+                path_nm.push((dot(axes[0], next_m) / 1852.0, dot(axes[1], next_m) / 1852.0));
                 from_fix_m = next_m;
             }
         }
@@ -145,6 +160,8 @@ impl Case {
             closest_nm: closest_m / 1852.0,
             bearing_deg,
             distance_nm: distance_m / 1852.0,
+            path_nm,
+            length_nm: length_m / 1852.0,
         }
     }
 
@@ -187,6 +204,16 @@ fn place_m(latitude: f64, longitude: f64) -> [f64; 3] {
     ]
 }
 
+/// North and east at a point, in the same coordinates.
+fn axes(latitude: f64, longitude: f64) -> [[f64; 3]; 2] {
+    let north = [-latitude.sin() * longitude.cos(), -latitude.sin() * longitude.sin(), latitude.cos()];
+    [north, [-longitude.sin(), longitude.cos(), 0.0]]
+}
+
+fn dot(one: [f64; 3], other: [f64; 3]) -> f64 {
+    (0..3).map(|axis| one[axis] * other[axis]).sum()
+}
+
 fn difference(one: [f64; 3], other: [f64; 3]) -> [f64; 3] {
     std::array::from_fn(|axis| one[axis] - other[axis])
 }
@@ -194,7 +221,6 @@ fn difference(one: [f64; 3], other: [f64; 3]) -> [f64; 3] {
 /// The least distance from the origin to the straight line between two points; within 20 NM of the fix as good as over the
 /// surface.
 fn least_distance_m(from_m: [f64; 3], to_m: [f64; 3]) -> f64 {
-    let dot = |one: [f64; 3], other: [f64; 3]| -> f64 { (0..3).map(|axis| one[axis] * other[axis]).sum() };
     let step_m = difference(to_m, from_m);
     let part = (-dot(from_m, step_m) / dot(step_m, step_m)).clamp(0.0, 1.0);
     let nearest_m: [f64; 3] = std::array::from_fn(|axis| from_m[axis] + part * step_m[axis]);

@@ -3,6 +3,7 @@
 
 mod arc;
 mod flown;
+mod fly_over;
 
 use flown::Case;
 use lubberline::Error;
