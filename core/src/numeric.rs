@@ -1,4 +1,4 @@
-//! The two numerical methods the library needs: quadrature of a smooth function and the root in a bracket.
+//! The numerical methods the library needs: quadrature of a smooth function, and its root and its least value in a bracket.
 
 /// Gauss-Legendre nodes and weights of order 8 on [-1, 1], one of each symmetric pair.
 ///
@@ -51,6 +51,28 @@ pub(crate) fn root_between(mut low: f64, mut high: f64, mut function: impl FnMut
     if at_low == 0.0 { low } else { high }
 }
 
+/// Where `function`, which falls and then rises between `low` and `high`, is least.
+///
+/// Golden section to the square root of rounding, below which no such place is known.
+pub(crate) fn least_between(mut low: f64, mut high: f64, mut function: impl FnMut(f64) -> f64) -> f64 {
+    let golden = (5.0_f64.sqrt() - 1.0) / 2.0;
+    let (mut left, mut right) = (high - golden * (high - low), low + golden * (high - low));
+    let (mut at_left, mut at_right) = (function(left), function(right));
+    let narrow = (high - low).abs() * f64::EPSILON.sqrt();
+    while (high - low).abs() > narrow {
+        if at_left < at_right {
+            (high, right, at_right) = (right, left, at_left);
+            left = high - golden * (high - low);
+            at_left = function(left);
+        } else {
+            (low, left, at_left) = (left, right, at_right);
+            right = low + golden * (high - low);
+            at_right = function(right);
+        }
+    }
+    if at_left < at_right { left } else { right }
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -66,5 +88,11 @@ mod tests {
     fn the_root_is_found_to_rounding() {
         let root = root_between(0.0, 2.0, |x| x * x * x - 2.0);
         assert!((root - 2.0_f64.cbrt()).abs() < 1e-15, "{root}");
+    }
+
+    #[test]
+    fn the_least_value_is_found() {
+        let least = least_between(-1.0, 5.0, |x| (x - 2.0).powi(2) + 1.0);
+        assert!((least - 2.0).abs() < 1e-7, "{least}");
     }
 }

@@ -8,8 +8,11 @@ use crate::numeric::{quadrature, root_between};
 use crate::value::units::{Angle, Length, degree, meter, metres};
 use crate::value::{ArcRadius, DirectionChange, GroundDistance, Position, TrueBearing};
 
-/// What lies closer than this is one point, in metres: lines that touch are taken to meet.
+/// Lines that miss each other by no more than this are taken to touch, in metres.
 pub(super) const TOUCHING_M: f64 = 1e-3;
+
+/// Rounding of a distance on the ellipsoid, in metres: what lies no deeper than this inside a circle lies on it.
+pub(super) const ROUNDING_M: f64 = 1e-8;
 
 /// A circle about a point.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -102,7 +105,7 @@ impl Circle {
     }
 
     /// The tangents from a point outside: the contact left of the line to the centre, then the one right of it; one twice for a
-    /// point on the circle, none for one inside.
+    /// point on the circle, none for one inside and none for one whose antipode is inside.
     ///
     /// # Accuracy
     /// The point of contact is soft along the circle: a millimetre off the circle is 20 m along it at 100 NM.
@@ -129,8 +132,12 @@ impl Circle {
                 distance: line.distance,
             }
         };
-        if outside_m.abs() <= TOUCHING_M {
+        if outside_m <= ROUNDING_M {
             return Some([tangent(-0.0), tangent(0.0)]);
+        }
+        // From the far side of the earth the way to the farthest point of the circle no longer comes past the centre.
+        if facing(180.0) > 0.0 {
+            return None;
         }
         // Seen from the point toward the centre, a contact that lies clockwise of the point from the centre is on the left.
         Some([tangent(root_between(0.0, 180.0, facing)), tangent(root_between(-180.0, 0.0, facing))])

@@ -1,6 +1,7 @@
 //! The shape of the earth: lines, distances and heights on WGS-84.
 
 mod circle;
+mod circle_crossing;
 mod cross_track;
 mod crossing;
 #[cfg(feature = "geo")]

@@ -1,11 +1,12 @@
 //! A line at a constant distance beside a geodesic of WGS-84. It is no geodesic itself.
 
+use super::circle::{ROUNDING_M, TOUCHING_M};
 use super::{Circle, Course, direct};
-use crate::numeric::root_between;
+use crate::numeric::{least_between, root_between};
 use crate::value::units::{Length, meter, metres};
 use crate::value::{GroundDistance, Position, TrueBearing};
 
-/// In how long steps a meeting is looked for, in metres. Two meetings within one step are missed.
+/// In how long steps a meeting is looked for, in metres. Of more than two meetings within one step, some are missed.
 const STEP_M: f64 = 10_000.0;
 
 /// The line whose points lie at a constant distance abeam of a course.
@@ -30,7 +31,10 @@ impl OffsetLine {
     /// Where it meets a course, looked for along it from one place abeam to another: the meetings in their order.
     ///
     /// # Accuracy
-    /// A micrometre across the course met.
+    /// A micrometre across the course met; along it, soft where the lines only just cut each other.
+    ///
+    /// # Degenerate cases
+    /// Lines that touch, or miss each other by less than a millimetre, meet once.
     pub fn meets_course(&self, other: &Course, from: Length, to: Length) -> Vec<(Position, Length)> {
         self.meetings(from, to, |point| other.abeam(point).cross_track.get::<meter>())
     }
@@ -90,17 +94,36 @@ impl OffsetLine {
     ) {
         let at_m = |along_m: f64| beside_m(self.at(metres(along_m)).0);
         let (from_m, to_m) = (from.get::<meter>(), to.get::<meter>());
-        let steps = ((to_m - from_m) / STEP_M).ceil().clamp(0.0, 10_000.0);
-        let (mut low_m, mut at_low, mut step) = (from_m, at_m(from_m), 1.0);
-        while step <= steps {
-            let high_m = from_m + (to_m - from_m) * step / steps;
-            let at_high = at_m(high_m);
-            // A meeting at the very end of a step belongs to it, and not to the next one too.
-            if at_low * at_high < 0.0 || at_high == 0.0 || (at_low == 0.0 && step == 1.0) {
-                let along_m = root_between(low_m, high_m, at_m);
+        let steps = ((to_m - from_m) / STEP_M).ceil().clamp(1.0, 10_000.0);
+        let place_m = |step: f64| from_m + (to_m - from_m) * step / steps;
+        let mut meet = |along_m: f64| {
+            if (from_m..=to_m).contains(&along_m) {
                 met(self.at(metres(along_m)).0, metres(along_m));
             }
-            (low_m, at_low) = (high_m, at_high);
+        };
+        // A step further on either side, so that a meeting at an end lies between others.
+        let (mut before, mut here) = ((place_m(-1.0), at_m(place_m(-1.0))), (from_m, at_m(from_m)));
+        if here.1 == 0.0 {
+            meet(here.0);
+        }
+        let mut step = 1.0;
+        while step <= steps + 1.0 {
+            let next = (place_m(step), at_m(place_m(step)));
+            let nearing = here.1.abs() <= before.1.abs().min(next.1.abs()) && here.1.abs() < 2.0 * STEP_M;
+            if here.1 * next.1 < 0.0 || next.1 == 0.0 {
+                meet(root_between(here.0, next.0, at_m));
+            } else if nearing && here.1 * before.1 > 0.0 {
+                // It comes near and goes away again: it may touch, or cross and cross back within a step.
+                let nearest_m = least_between(before.0, next.0, |along_m| at_m(along_m) * here.1.signum());
+                let at_nearest = at_m(nearest_m) * here.1.signum();
+                if at_nearest < -ROUNDING_M {
+                    meet(root_between(before.0, nearest_m, at_m));
+                    meet(root_between(nearest_m, next.0, at_m));
+                } else if at_nearest <= TOUCHING_M {
+                    meet(nearest_m);
+                }
+            }
+            (before, here) = (here, next);
             step += 1.0;
         }
     }
@@ -143,5 +166,22 @@ mod tests {
         let beside = OffsetLine { course: other, offset: nautical_miles(3.0) };
         let [(point, _)] = offset.meets_offset(&beside, -far, far)[..] else { panic!("one meeting") };
         assert!((other.abeam(point).cross_track - beside.offset).get::<meter>().abs() < 1e-6);
+    }
+
+    #[test]
+    fn what_it_only_just_cuts_or_touches_is_found() {
+        let offset = OffsetLine { course: course(-35.0, 179.9, 80.0), offset: nautical_miles(6.0) };
+        let far = nautical_miles(60.0);
+        let (contact, direction) = offset.at(nautical_miles(13.7));
+        let square = |side_deg: f64| TrueBearing::from_degrees(direction.degrees() + side_deg);
+        for (depth_m, meetings) in [(-0.01, 0), (0.0, 1), (0.01, 2), (30.0, 2)] {
+            let radius = nautical_miles(1.2);
+            let (center, _) =
+                direct(contact, square(90.0), GroundDistance::derived(radius - metres(depth_m)));
+            let circle = Circle { center, radius: ArcRadius::new(radius).unwrap() };
+            let found = offset.meets_circle(&circle, -far, far);
+            assert_eq!(found.len(), meetings, "{depth_m}: {found:?}");
+            assert!(found.iter().all(|(point, _)| circle.outside_m(*point).abs() < 1e-6));
+        }
     }
 }

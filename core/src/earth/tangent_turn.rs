@@ -1,6 +1,6 @@
 //! A turn of fixed radius between two courses on WGS-84.
 
-use super::{Circle, Course, direct, inverse};
+use super::{Circle, Course, MEAN_RADIUS, direct, inverse};
 use crate::value::units::{Length, degrees, meter, metres};
 use crate::value::{ArcRadius, GroundDistance, Position, TrueBearing};
 
@@ -33,7 +33,8 @@ impl Course {
     /// A micrometre across the courses. The points of contact are soft along them, as every contact is.
     ///
     /// # Degenerate cases
-    /// Courses along one line, or all but reciprocal, have no such turn: none is given.
+    /// Courses along one line have no such turn, nor have courses that part too little before they close again on the far side
+    /// of the earth: none is given. The nearer of the two meetings of the courses says which way is short.
     pub fn turn_onto(&self, other: &Self, radius: ArcRadius) -> Option<TangentTurn> {
         let meeting = self.meets(other)?;
         let change_rad = meeting.first_bearing.change_to(meeting.second_bearing).angle().value;
@@ -53,7 +54,9 @@ impl Course {
         };
         let excess_m =
             |along_m: f64| side * other.abeam(center(along_m)).cross_track.get::<meter>() - radius_m;
-        let mut last_m = meeting.along_first.get::<meter>() - radius_m * (change_rad.abs() / 2.0).tan();
+        // As on a sphere, where the distance from the meeting to the turn obeys sin(t / R) = tan(r / R) tan(change / 2).
+        let sine = (radius_m / MEAN_RADIUS).tan() * (change_rad.abs() / 2.0).tan();
+        let mut last_m = meeting.along_first.get::<meter>() - MEAN_RADIUS * sine.clamp(0.0, 1.0).asin();
         let mut at_last = excess_m(last_m);
         let mut here_m = last_m + at_last.abs().clamp(10.0, 10_000.0);
         let mut at_here = excess_m(here_m);

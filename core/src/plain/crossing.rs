@@ -152,7 +152,7 @@ outputs! {
 /// A micrometre across the courses; along them that divided by the sine of their angle.
 ///
 /// # Degenerate cases
-/// Courses along one line meet everywhere.
+/// Courses along one line meet everywhere. At a pole the courses there are against the meridian of the longitude given.
 ///
 /// # Errors
 /// A value outside its range, or courses along one line.
@@ -376,7 +376,7 @@ outputs! {
 /// A point on the circle is its own contact, twice.
 ///
 /// # Errors
-/// A value outside its range, or a point inside the circle.
+/// A value outside its range, a point inside the circle, or one whose antipode is inside.
 ///
 /// # Source
 /// Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
@@ -400,8 +400,9 @@ pub fn arc_tangents(
     }
     let point = position("point_lat_deg", point_lat_deg, "point_lon_deg", point_lon_deg)?;
     let found = circle(center_lat_deg, center_lon_deg, radius_nm)?.tangents_from(point);
-    let [left, right] = found
-        .ok_or(Error::NoMeeting { what: "the point lies inside the arc, which has no tangent from there" })?;
+    let [left, right] = found.ok_or(Error::NoMeeting {
+        what: "the point or its antipode lies inside the arc, which has no tangent from there",
+    })?;
     Ok(ArcTangents {
         latitude1_deg: latitude(left.point),
         longitude1_deg: longitude(left.point),
@@ -455,10 +456,11 @@ outputs! {
 /// A micrometre across the courses; the contacts are soft along them.
 ///
 /// # Degenerate cases
-/// None in the range.
+/// The nearer of the two meetings of the courses says which way is short; it matters where the radius is large and the courses
+/// are all but reciprocal.
 ///
 /// # Errors
-/// A value outside its range, or courses along one line or all but reciprocal.
+/// A value outside its range, courses along one line, or courses that no such turn touches.
 ///
 /// # Source
 /// Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
