@@ -3028,7 +3028,7 @@ size_t lubber_cross_track_n(size_t count,
  * @return LUBBER_OK, or a negative status with every output NaN
  *
  * Accuracy: A micrometre across the courses; along them that divided by the sine of their angle.
- * Degenerate cases: Courses along one line meet everywhere.
+ * Degenerate cases: Courses along one line meet everywhere. At a pole the courses there are against the meridian of the longitude given.
  * Errors: A value outside its range, or courses along one line.
  * Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
  * Appendix 2 Attachment C.
@@ -3236,7 +3236,7 @@ size_t lubber_arc_arc_crossing_n(size_t count,
  *
  * Accuracy: A micrometre off the circle; the contact is soft along it.
  * Degenerate cases: A point on the circle is its own contact, twice.
- * Errors: A value outside its range, or a point inside the circle.
+ * Errors: A value outside its range, a point inside the circle, or one whose antipode is inside.
  * Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
  * Appendix 2 Attachment C.
  *
@@ -3309,8 +3309,9 @@ size_t lubber_arc_tangents_n(size_t count,
  * @return LUBBER_OK, or a negative status with every output NaN
  *
  * Accuracy: A micrometre across the courses; the contacts are soft along them.
- * Degenerate cases: None in the range.
- * Errors: A value outside its range, or courses along one line or all but reciprocal.
+ * Degenerate cases: The nearer of the two meetings of the courses says which way is short; it matters where the radius is large and the courses
+ * are all but reciprocal.
+ * Errors: A value outside its range, courses along one line, or courses that no such turn touches.
  * Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
  * Appendix 2 Attachment C.
  *

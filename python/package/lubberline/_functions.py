@@ -2942,7 +2942,8 @@ def course_crossing(lat1_deg, lon1_deg, course1_deg, lat2_deg, lon2_deg, course2
     -----
     Accuracy: A micrometre across the courses; along them that divided by the sine of their angle.
 
-    Degenerate cases: Courses along one line meet everywhere.
+    Degenerate cases: Courses along one line meet everywhere. At a pole the courses there are
+    against the meridian of the longitude given.
 
     Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on
     the ellipsoid. Checked against FAA Order 8260.54A, Appendix 2 Attachment C.
@@ -3183,8 +3184,8 @@ def arc_tangents(point_lat_deg, point_lon_deg, center_lat_deg, center_lon_deg, r
     Raises
     ------
     NavigationError
-        For numbers: A value outside its range, or a point inside the circle. In arrays such a point
-        is NaN and NumPy's `invalid` warning.
+        For numbers: A value outside its range, a point inside the circle, or one whose antipode is
+        inside. In arrays such a point is NaN and NumPy's `invalid` warning.
 
     Notes
     -----
@@ -3282,14 +3283,15 @@ def tangent_turn(lat1_deg, lon1_deg, course1_deg, lat2_deg, lon2_deg, course2_de
     Raises
     ------
     NavigationError
-        For numbers: A value outside its range, or courses along one line or all but reciprocal. In
-        arrays such a point is NaN and NumPy's `invalid` warning.
+        For numbers: A value outside its range, courses along one line, or courses that no such turn
+        touches. In arrays such a point is NaN and NumPy's `invalid` warning.
 
     Notes
     -----
     Accuracy: A micrometre across the courses; the contacts are soft along them.
 
-    Degenerate cases: None in the range.
+    Degenerate cases: The nearer of the two meetings of the courses says which way is short; it
+    matters where the radius is large and the courses are all but reciprocal.
 
     Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on
     the ellipsoid. Checked against FAA Order 8260.54A, Appendix 2 Attachment C.
