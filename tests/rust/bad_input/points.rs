@@ -1,4 +1,6 @@
-//! Arguments for any plain function, by their names: plausible ones, and numbers of every kind that no one should give.
+//! Arguments for any plain function: those of its documented example, others near them, and numbers that no one should give.
+
+use std::path::Path;
 
 use lubberline::Error;
 use lubberline::plain::table::Function;
@@ -33,42 +35,48 @@ pub const EXTREMES: [f64; 26] = [
     1e-9,
 ];
 
-/// A plausible value of the argument of this name.
-pub fn plausible(name: &str, random: &mut fastrand::Rng) -> f64 {
-    let ranges: [(&str, f64, f64); 26] = [
-        ("_deg_per_s", 0.5, 10.0),
-        ("lat_deg", -85.0, 85.0),
-        ("lat1_deg", -85.0, 85.0),
-        ("lat2_deg", -85.0, 85.0),
-        ("latitude_deg", -85.0, 85.0),
-        ("declination_deg", -30.0, 30.0),
-        ("bank_deg", 5.0, 60.0),
-        ("bank_limit_deg", 5.0, 60.0),
-        ("half_angle_deg", 20.0, 70.0),
-        ("bearing_change_deg", 5.0, 60.0),
-        ("angle_off_bow_deg", 20.0, 100.0),
-        ("intercept_angle_deg", 20.0, 60.0),
-        ("_deg", -180.0, 360.0),
-        ("_nm", 0.5, 50.0),
-        ("_ft", 0.0, 40_000.0),
-        ("wind_speed_kt", 0.0, 50.0),
-        ("_kt", 50.0, 500.0),
-        ("_s", 10.0, 600.0),
-        ("_hpa", 600.0, 1080.0),
-        ("_degc", -50.0, 30.0),
-        ("_k", -20.0, 20.0),
-        ("mach", 0.2, 0.9),
-        ("load_factor", 1.05, 4.0),
-        ("recovery_factor", 0.5, 1.0),
-        ("sense", -1.0, 1.0),
-        ("", 0.0, 1.0),
-    ];
-    let (_, low, high) = ranges.into_iter().find(|(ending, ..)| name.ends_with(ending)).unwrap();
-    match name {
-        "sense" => *random.choice(&[low, high]).unwrap(),
-        "flown" | "rule" => random.bool().into(),
-        _ => low + (high - low) * random.f64(),
+/// The arguments of the first example of each function's documentation, as the C tests have them.
+pub struct Examples {
+    dispatch: String,
+    header: String,
+}
+
+impl Examples {
+    pub fn read() -> Self {
+        let root = Path::new(env!("CARGO_MANIFEST_DIR")).join("..");
+        let text = |path: &str| std::fs::read_to_string(root.join(path)).unwrap();
+        Self { dispatch: text("tests/c/generated_dispatch.h"), header: text("ffi/include/lubberline.h") }
     }
+
+    /// A row reads `{"name", inputs, outputs, "kinds", {outputs}, {arguments}, ...`.
+    pub fn of(&self, function: &Function) -> Vec<f64> {
+        let start = format!("{{\"{}\", ", function.name);
+        let row = self.dispatch.lines().find(|line| line.trim_start().starts_with(&start));
+        let row = row.unwrap_or_else(|| panic!("{} is not in the dispatch of the C tests", function.name));
+        let arguments = row.split(['{', '}']).nth(4).unwrap();
+        let values: Vec<f64> = arguments.split(", ").map(|word| self.value(word)).collect();
+        assert_eq!(values.len(), function.inputs.len(), "{}", function.name);
+        values
+    }
+
+    fn value(&self, word: &str) -> f64 {
+        if word == "INFINITY" {
+            return f64::INFINITY;
+        }
+        word.parse().unwrap_or_else(|_| {
+            let constant = format!("{word} ");
+            let from = self.header.find(&constant).unwrap_or_else(|| panic!("{word}")) + constant.len();
+            let number = self.header[from..].trim_start_matches(['=', ' ', '(']);
+            let end = number.find(|letter: char| letter != '-' && !letter.is_ascii_digit()).unwrap();
+            number[..end].parse().unwrap_or_else(|error| panic!("{word}: {error}"))
+        })
+    }
+}
+
+/// A number near one, to a part in ten or to a tenth.
+pub fn near(value: f64, random: &mut fastrand::Rng) -> f64 {
+    let by = 0.2 * random.f64() - 0.1;
+    if value == 0.0 { by } else { value * (1.0 + by) }
 }
 
 /// Runs a function on outputs that hold something else before.
@@ -76,16 +84,4 @@ pub fn run(function: &Function, inputs: &[f64]) -> (Result<(), Error>, Vec<f64>)
     let mut outputs = vec![4.75; function.outputs.len()];
     let result = (function.run)(inputs, &mut outputs);
     (result, outputs)
-}
-
-/// Plausible arguments that the function has an answer to.
-pub fn answered(function: &Function, random: &mut fastrand::Rng) -> Vec<f64> {
-    for _ in 0..10_000 {
-        let inputs: Vec<f64> = function.inputs.iter().map(|name| plausible(name, random)).collect();
-        let (result, outputs) = run(function, &inputs);
-        if result.is_ok() && outputs.iter().all(|value| value.is_finite()) {
-            return inputs;
-        }
-    }
-    panic!("{}: no plausible arguments have an answer; teach points.rs theirs", function.name);
 }
