@@ -77,6 +77,19 @@ proptest! {
         prop_assert!(apart_deg(end.longitude_deg, theirs.x()) < 1e-7 && apart_deg(end.longitude_deg, lon2) < 1e-7);
     }
 
+    /// Farther or higher is a longer slant range, and never as long as distance and height together.
+    #[test]
+    fn slant_range_grows_and_stays_below_the_sum(
+        distance_nm in 0.1..300.0, height_ft in 100.0..60_000.0, more in 1.001..1.5_f64
+    ) {
+        let slant_nm = slant_range_nm(distance_nm, height_ft)?;
+        let farther_nm = slant_range_nm(more * distance_nm, height_ft)?;
+        let higher_nm = slant_range_nm(distance_nm, more * height_ft)?;
+        prop_assert!(farther_nm > slant_nm && higher_nm > slant_nm);
+        let height_nm = height_ft * 0.3048 / 1852.0;
+        prop_assert!(height_nm < slant_nm && slant_nm < distance_nm + height_nm);
+    }
+
     #[test]
     fn ground_distance_undoes_slant_range(distance_nm in 0.0..300.0, height_ft in -1_000.0..60_000.0) {
         let slant_nm = slant_range_nm(distance_nm, height_ft)?;

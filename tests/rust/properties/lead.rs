@@ -122,6 +122,48 @@ proptest! {
         prop_assert!(slow.lead_nm > quick.lead_nm, "{} NM, {} NM", slow.lead_nm, quick.lead_nm);
     }
 
+    /// The fly-by is the shorter way, and the quicker, whatever the wind.
+    #[test]
+    fn flying_over_the_fix_never_costs_less_than_nothing(input in input()) {
+        let cost = course_change(&input)?.fly_over;
+        prop_assert!(cost.extra_distance_nm > 0.0 && cost.extra_time_s > 0.0, "{cost:?}");
+        prop_assert!(cost.greatest_overshoot_nm > 0.0, "{cost:?}");
+        prop_assert!(cost.intercept_angle_deg <= input.intercept_angle_deg, "{cost:?}");
+    }
+
+    /// In still air the lead grows with the speed and with the change, and shrinks with the bank.
+    #[test]
+    fn in_still_air_the_lead_grows_with_speed_and_change_and_shrinks_with_bank(
+        input in input(), more in 1.001..1.2_f64
+    ) {
+        let calm = CourseChangeInput { wind_speed_kt: 0.0, ..input };
+        let lead_nm = |input: CourseChangeInput| course_change(&input).map(|answer| answer.lead_nm);
+        let usual_nm = lead_nm(calm)?;
+        let change_deg = more * (calm.outbound_course_deg - calm.inbound_course_deg);
+        let outbound_course_deg = calm.inbound_course_deg + change_deg;
+        if change_deg.abs() < 175.0 {
+            let wider_nm = lead_nm(CourseChangeInput { outbound_course_deg, ..calm })?;
+            prop_assert!(wider_nm > usual_nm);
+        }
+        let faster_nm = lead_nm(CourseChangeInput { true_airspeed_kt: more * calm.true_airspeed_kt, ..calm })?;
+        prop_assert!(faster_nm > usual_nm);
+        // Where another limit governs, the bank limit changes nothing.
+        let banked_nm = lead_nm(CourseChangeInput { bank_limit_deg: more * calm.bank_limit_deg, ..calm })?;
+        prop_assert!(banked_nm <= usual_nm * (1.0 + 1e-12));
+    }
+
+    /// For a right angle, what the air carries onward while turning is added to the lead.
+    #[test]
+    fn a_tailwind_begins_the_turn_earlier_and_a_headwind_later(
+        airspeed in 90.0..500.0, share in 0.01..0.4, side in prop_oneof![Just(1.0), Just(-1.0)]
+    ) {
+        let calm = CourseChangeInput::new(0.0, 90.0 * side, airspeed);
+        let tail = CourseChangeInput { wind_from_deg: 180.0, wind_speed_kt: share * airspeed, ..calm };
+        let head = CourseChangeInput { wind_from_deg: 0.0, ..tail };
+        let (calm, tail, head) = (course_change(&calm)?, course_change(&tail)?, course_change(&head)?);
+        prop_assert!(tail.lead_nm > calm.lead_nm && calm.lead_nm > head.lead_nm);
+    }
+
     #[test]
     fn banks_there_and_back(airspeed_kt in 40.0..700.0, bank_deg in 1.0..80.0) {
         let radius_nm = turn_radius_nm(airspeed_kt, bank_deg)?;

@@ -2,6 +2,7 @@
 #![allow(clippy::unwrap_used, clippy::expect_used, missing_docs, reason = "a test fails by panicking")]
 
 mod air;
+mod arc;
 mod earth;
 mod lead;
 mod wind;
