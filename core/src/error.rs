@@ -101,6 +101,9 @@ pub enum Error {
         /// What stands in its way.
         reason: &'static str,
     },
+    /// Two points between which a line is to run are one.
+    #[error("the two stations are at the same place; allowed: different positions")]
+    SamePlace,
     /// Lines on the earth do not meet.
     #[error("{what}; allowed: lines that meet")]
     NoMeeting {
@@ -196,6 +199,7 @@ pub(crate) const RELATION_FAILURES: &[(i32, &str, &str)] = &[
     (-110, "leg_not_flown", "a leg of a procedure cannot be flown"),
     (-111, "no_meeting", "the lines do not meet"),
     (-112, "pattern_open", "no outbound heading closes the holding pattern"),
+    (-113, "same_place", "two points between which a line is to run are one"),
 ];
 
 impl Error {
@@ -209,6 +213,7 @@ impl Error {
             Self::SlantRangeBelowHeight { .. } => -104,
             Self::LeadTooLong { .. } => -105,
             Self::UnknownChoice { .. } => -106,
+            Self::SamePlace => -113,
             Self::NoMeeting { .. } => -111,
             Self::LegNotFlown { .. } => -110,
             Self::LevelsNotAscending { .. } => -107,

@@ -10,6 +10,7 @@ mod numeric;
 pub mod plain;
 mod plane;
 pub mod procedure;
+pub mod route;
 pub mod rules;
 pub mod station;
 pub mod timing;

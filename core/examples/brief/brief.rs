@@ -1,16 +1,16 @@
 //! What a plan comes to: its legs and its course changes, with the times between them.
 
 use lubberline::air::Air;
-use lubberline::lead::CourseChange;
-use lubberline::value::TrueNorth;
+use lubberline::route::RouteBrief;
 use lubberline::value::units::{
-    degree, degree_celsius, degree_per_second, foot, hectopascal, kelvin_interval, knot, nautical_mile, ratio,
+    degree, degree_celsius, degree_per_second, foot, hectopascal, kelvin_interval, knot, nautical_mile,
+    ratio, second,
 };
 use serde::Serialize;
 
 use crate::change::Change;
-use crate::leg::{Leg, Line};
-use crate::plan::{Fix, Plan};
+use crate::leg::Leg;
+use crate::plan::Plan;
 
 /// What must be said with every brief.
 pub const CAUTION: &str = "This is arithmetic, not certified avionics. Follow charts, clearances, the flight manual and the local \
@@ -42,16 +42,12 @@ pub struct Brief {
 impl Brief {
     /// Briefs a plan; the error names the fix and what stands in the way.
     pub fn of(plan: &Plan) -> Result<Self, String> {
-        let pairs: Vec<(&Fix, &Fix)> = plan.route.iter().zip(plan.route.iter().skip(1)).collect();
-        let lines = pairs.iter().map(|(from, to)| Line::between(from, to)).collect::<Result<Vec<_>, _>>()?;
-        let turns = turns(plan, &lines)?;
-        let legs = legs(plan, &pairs, &lines, &turns)?;
-
-        let mut course_changes: Vec<Change> = Vec::new();
-        for ((turn, fix), leg) in turns.iter().zip(plan.route.iter().skip(1)).zip(&legs) {
-            let last_roll_out_s = course_changes.last().map_or(0.0, |last| last.roll_out_after_start_s);
-            course_changes.push(Change::of(plan, fix, turn, leg.straight_time_s, last_roll_out_s)?);
-        }
+        let route = plan.route_plan()?;
+        let brief = RouteBrief::of(&route).map_err(|error| plan.placed(&error))?;
+        let pairs = plan.route.iter().zip(plan.route.iter().skip(1));
+        let legs = pairs.zip(&brief.legs).map(|((from, to), leg)| Leg::of(from, to, leg)).collect();
+        let inner = plan.route.iter().skip(1);
+        let course_changes = inner.zip(&brief.turns).map(|(fix, turn)| Change::of(fix, turn)).collect();
 
         let air = Air::new(plan.pressure_altitude, plan.deviation);
         let calibrated = air.calibrated_from_true(plan.true_airspeed).map_err(|error| error.to_string())?;
@@ -70,38 +66,10 @@ impl Brief {
             bank_limit_deg: plan.limits.bank.value().get::<degree>(),
             turn_rate_limit_deg_per_s: finite(plan.limits.rate.value().get::<degree_per_second>()),
             roll_rate_deg_per_s: finite(plan.limits.roll.value().get::<degree_per_second>()),
-            total_distance_nm: legs.iter().map(|leg| leg.straight_nm).sum::<f64>()
-                + course_changes.iter().map(|change| change.turn_length_nm).sum::<f64>(),
-            total_time_s: legs.iter().map(|leg| leg.straight_time_s).sum::<f64>()
-                + course_changes.iter().map(|change| change.turn_time_s).sum::<f64>(),
+            total_distance_nm: brief.distance().get::<nautical_mile>(),
+            total_time_s: brief.time().get::<second>(),
             legs,
             course_changes,
         })
     }
-}
-
-/// The turns at the fixes between two legs: from the final course of one to the initial course of the next.
-fn turns(plan: &Plan, lines: &[Line]) -> Result<Vec<CourseChange<TrueNorth>>, String> {
-    let fixes = plan.route.iter().enumerate().skip(1);
-    let turn = |((index, fix), (inbound, outbound)): ((usize, &Fix), (&Line, &Line))| {
-        let (from, onto) = (inbound.last, outbound.initial);
-        CourseChange::new(from, onto, plan.true_airspeed, fix.wind, &plan.limits, fix.turn)
-            .map_err(|error| format!("route fix {} ({}): {error}", index + 1, fix.ident))
-    };
-    fixes.zip(lines.iter().zip(lines.iter().skip(1))).map(turn).collect()
-}
-
-fn legs(
-    plan: &Plan,
-    pairs: &[(&Fix, &Fix)],
-    lines: &[Line],
-    turns: &[CourseChange<TrueNorth>],
-) -> Result<Vec<Leg>, String> {
-    let leg = |(index, ((from, to), line)): (usize, (&(&Fix, &Fix), &Line))| {
-        let behind = index.checked_sub(1).and_then(|before| turns.get(before));
-        let behind_nm = behind.map_or(0.0, |turn| turn.past_fix_at_roll_out().get::<nautical_mile>());
-        let ahead_nm = turns.get(index).map_or(0.0, |turn| turn.lead().get::<nautical_mile>());
-        Leg::of(from, to, line, plan.true_airspeed, behind_nm, ahead_nm)
-    };
-    pairs.iter().zip(lines).enumerate().map(leg).collect()
 }

@@ -1,22 +1,12 @@
 //! A course change as it is briefed: where to begin, the turn, the roll-out, the cone, and what other ways would do.
 
-use lubberline::air::height_above_station;
-use lubberline::earth::slant_range;
-use lubberline::lead::{CourseChange, TurnPoint};
-use lubberline::rules;
-use lubberline::station::cone_radius;
-use lubberline::value::units::{
-    Length, degree, degrees, foot, knot, nautical_mile, nautical_miles, second, seconds,
-};
-use lubberline::value::{
-    DirectionChange, GroundDistance, HeightAboveStation, InterceptAngle, TrueBearing, TrueNorth,
-};
+use lubberline::lead::TurnPoint;
+use lubberline::route::RouteTurn;
+use lubberline::value::units::{Length, degree, foot, knot, nautical_mile, ratio, second, seconds};
+use lubberline::value::{TrueBearing, TrueNorth};
 use serde::Serialize;
 
-use crate::plan::{Fix, Plan};
-
-/// The angle at which the outbound course would be intercepted after flying over a fix; common practice.
-const INTERCEPT_DEG: f64 = 30.0;
+use crate::plan::Fix;
 
 /// In how many parts a turn is drawn.
 const TURN_PARTS: u32 = 40;
@@ -104,35 +94,24 @@ fn course_deg(bearing: TrueBearing) -> f64 {
 }
 
 impl Change {
-    /// The briefing of a turn at a fix, reached some time after the last roll-out, which was some time after the start.
-    pub fn of(
-        plan: &Plan,
-        fix: &Fix,
-        turn: &CourseChange<TrueNorth>,
-        straight_s: f64,
-        last_roll_out_s: f64,
-    ) -> Result<Self, String> {
-        let wrong = |error: lubberline::Error| format!("at {}: {error}", fix.ident);
-        let height =
-            height_above_station(plan.pressure_altitude, plan.setting, fix.station.elevation, plan.deviation);
-        let (before, after, flown) = (turn.before(), turn.after(), turn.turn());
+    pub fn of(fix: &Fix, turn: &RouteTurn) -> Self {
+        let (change, flown) = (&turn.change, turn.change.turn());
+        let (before, after) = (change.before(), change.after());
         let turn_time_s = flown.duration().get::<second>();
         let radius_nm = miles(flown.radius());
-        let closest_nm = miles(turn.closest_approach().value());
-        let cone = cone_radius(height, fix.cone_half_angle);
-        let cone_radius_nm = miles(cone.value());
+        let ground_per_dme = turn.ground_per_reading().get::<ratio>();
         let step_s = turn_time_s / f64::from(TURN_PARTS);
-        Ok(Self {
+        Self {
             fix: fix.ident.clone(),
             name: fix.name.clone(),
-            height_above_station_ft: height.value().get::<foot>(),
-            wind_from_deg: course_deg(fix.wind.from),
-            wind_speed_kt: fix.wind.speed.value().get::<knot>(),
-            inbound_course_deg: course_deg(turn.inbound()),
-            outbound_course_deg: course_deg(turn.outbound()),
-            course_change_deg: turn.inbound().change_to(turn.outbound()).angle().get::<degree>(),
-            inbound_radial_deg: fix.radial_deg(turn.inbound().reciprocal()),
-            outbound_radial_deg: fix.radial_deg(turn.outbound()),
+            height_above_station_ft: turn.height.value().get::<foot>(),
+            wind_from_deg: course_deg(fix.on_route.wind.from),
+            wind_speed_kt: fix.on_route.wind.speed.value().get::<knot>(),
+            inbound_course_deg: course_deg(change.inbound()),
+            outbound_course_deg: course_deg(change.outbound()),
+            course_change_deg: change.inbound().change_to(change.outbound()).angle().get::<degree>(),
+            inbound_radial_deg: turn.inbound_radial.angle().get::<degree>(),
+            outbound_radial_deg: turn.outbound_radial.angle().get::<degree>(),
             heading_before_deg: course_deg(before.heading),
             heading_after_deg: course_deg(after.heading),
             heading_change_deg: flown.heading_change().get::<degree>(),
@@ -141,68 +120,46 @@ impl Change {
             bank_deg: flown.bank().get::<degree>(),
             governed_by: flown.governor().word(),
             radius_nm: radius_nm.is_finite().then_some(radius_nm),
-            begin_at_dme_nm: miles(turn.reading_at_roll_in(height).value()),
-            begin_on_radial_deg: fix.radial_deg(turn.bearing_at_roll_in()),
-            begin_before_fix_nm: miles(turn.lead()),
-            ground_per_dme_tenth_nm: ground_per_dme_tenth_nm(turn, height),
-            begin_after_last_roll_out_s: straight_s,
-            begin_after_start_s: last_roll_out_s + straight_s,
+            begin_at_dme_nm: miles(turn.begin_reading().value()),
+            begin_on_radial_deg: turn.begin_radial.angle().get::<degree>(),
+            begin_before_fix_nm: miles(change.lead()),
+            ground_per_dme_tenth_nm: ground_per_dme.is_finite().then_some(0.1 * ground_per_dme),
+            begin_after_last_roll_out_s: turn.straight_time.get::<second>(),
+            begin_after_start_s: turn.begin_time.get::<second>(),
             turn_time_s,
-            turn_length_nm: miles(turn.turn_length()),
-            roll_out_after_start_s: last_roll_out_s + straight_s + turn_time_s,
-            roll_out_dme_nm: miles(turn.reading_at_roll_out(height).value()),
-            roll_out_radial_deg: fix.radial_deg(turn.bearing_at_roll_out()),
-            roll_out_past_fix_nm: miles(turn.past_fix_at_roll_out()),
-            closest_approach_nm: closest_nm,
-            cone_radius_nm,
-            cone_edge_dme_nm: miles(slant_range(cone, height).value()),
-            begins_in_cone: miles(turn.lead()).abs() < cone_radius_nm,
-            enters_cone: closest_nm < cone_radius_nm,
-            fly_over: FlyOver::of(turn).map_err(wrong)?,
-            by_rule: ByRule::of(turn, height).map_err(wrong)?,
-            path: (0..=TURN_PARTS).map(|part| turn.at(seconds(step_s * f64::from(part)))).collect(),
-        })
-    }
-}
-
-/// How far the aircraft moves along the ground while the reading changes by a tenth: the slope of the slant range where
-/// the turn begins, taken over a hundredth of a mile.
-fn ground_per_dme_tenth_nm(turn: &CourseChange<TrueNorth>, height: HeightAboveStation) -> Option<f64> {
-    let step = nautical_miles(0.005);
-    let here = nautical_miles(miles(turn.lead()).abs());
-    let reading =
-        |length: Length| Some(miles(slant_range(GroundDistance::new(length).ok()?, height).value()));
-    let slope = (reading(here + step)? - reading(here - step)?) / miles(step * 2.0);
-    Some(0.1 / slope)
-}
-
-impl FlyOver {
-    fn of(turn: &CourseChange<TrueNorth>) -> Result<Self, lubberline::Error> {
-        let over = turn.fly_over(InterceptAngle::new(degrees(INTERCEPT_DEG))?);
-        Ok(Self {
-            greatest_overshoot_nm: miles(over.greatest_overshoot),
-            extra_distance_nm: miles(over.extra_distance),
-            extra_time_s: over.extra_time.get::<second>(),
-            intercept_angle_deg: over.intercept_angle.get::<degree>(),
-            established_past_fix_nm: miles(over.established_past_fix),
-        })
+            turn_length_nm: miles(change.turn_length()),
+            roll_out_after_start_s: turn.roll_out_time().get::<second>(),
+            roll_out_dme_nm: miles(turn.roll_out_reading().value()),
+            roll_out_radial_deg: turn.roll_out_radial.angle().get::<degree>(),
+            roll_out_past_fix_nm: miles(change.past_fix_at_roll_out()),
+            closest_approach_nm: miles(turn.closest_approach.value()),
+            cone_radius_nm: miles(turn.cone_radius.value()),
+            cone_edge_dme_nm: miles(turn.cone_edge_reading().value()),
+            begins_in_cone: turn.begins_in_cone(),
+            enters_cone: turn.enters_cone(),
+            fly_over: FlyOver {
+                greatest_overshoot_nm: miles(turn.fly_over.greatest_overshoot),
+                extra_distance_nm: miles(turn.fly_over.extra_distance),
+                extra_time_s: turn.fly_over.extra_time.get::<second>(),
+                intercept_angle_deg: turn.fly_over.intercept_angle.get::<degree>(),
+                established_past_fix_nm: miles(turn.fly_over.established_past_fix),
+            },
+            by_rule: ByRule::of(turn),
+            path: (0..=TURN_PARTS).map(|part| change.at(seconds(step_s * f64::from(part)))).collect(),
+        }
     }
 }
 
 impl ByRule {
-    fn of(turn: &CourseChange<TrueNorth>, height: HeightAboveStation) -> Result<Self, lubberline::Error> {
-        let groundspeed = turn.before().groundspeed;
-        let amount = DirectionChange::new(turn.inbound().change_to(turn.outbound()).angle())?;
-        let lead_nm = miles(rules::third_of_a_mile(groundspeed, amount));
-        let lead_with_height_nm = miles(rules::rule_lead(groundspeed, amount, height));
-        let dme_nm = miles(rules::reading(groundspeed, amount, height));
-        Ok(Self {
-            lead_nm,
-            lead_error_nm: lead_nm - miles(turn.lead()),
-            lead_with_height_nm,
-            lead_with_height_error_nm: lead_with_height_nm - miles(turn.lead()),
-            dme_nm,
-            dme_error_nm: dme_nm - miles(turn.reading_at_roll_in(height).value()),
-        })
+    fn of(turn: &RouteTurn) -> Self {
+        let (rule, lead_nm) = (turn.by_rule(), miles(turn.change.lead()));
+        Self {
+            lead_nm: miles(rule.lead),
+            lead_error_nm: miles(rule.lead) - lead_nm,
+            lead_with_height_nm: miles(rule.lead_with_height),
+            lead_with_height_error_nm: miles(rule.lead_with_height) - lead_nm,
+            dme_nm: miles(rule.reading),
+            dme_error_nm: miles(rule.reading) - miles(turn.begin_reading().value()),
+        }
     }
 }

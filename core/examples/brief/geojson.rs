@@ -43,8 +43,8 @@ pub fn write(plan: &Plan, brief: &Brief) -> Value {
         let end = paths.get(index).and_then(|path| path.first().copied());
         features.push(leg_feature(
             leg,
-            begin.unwrap_or(from.station.position),
-            end.unwrap_or(to.station.position),
+            begin.unwrap_or(from.on_route.station.position),
+            end.unwrap_or(to.on_route.station.position),
         ));
         if let (Some(change), Some(path)) = (brief.course_changes.get(index), paths.get(index)) {
             features.extend(turn_features(change, path));
@@ -64,10 +64,10 @@ fn point(position: Position) -> Value {
 fn station(fix: &Fix) -> Value {
     let properties = json!({
         "kind": "station", "ident": fix.ident, "name": fix.name,
-        "elevation_ft": fix.station.elevation.value().get::<lubberline::value::units::foot>(),
-        "declination_deg": fix.station.declination.angle().get::<degree>(),
+        "elevation_ft": fix.on_route.station.elevation.value().get::<lubberline::value::units::foot>(),
+        "declination_deg": fix.on_route.station.declination.angle().get::<degree>(),
     });
-    feature(point(fix.station.position), properties)
+    feature(point(fix.on_route.station.position), properties)
 }
 
 /// The part of a leg that is flown straight; none (an unlocated feature, section 3.2) where its turns overlap.
@@ -108,8 +108,8 @@ fn turn_features(change: &Change, path: &[Position]) -> Vec<Value> {
 /// The places of a turn, from their distances and directions at the fix.
 fn turn_path(change: &Change, fix: &Fix) -> Vec<Position> {
     let at = |point: &lubberline::lead::TurnPoint<_>| match point.bearing_from_fix {
-        Some(bearing) => direct(fix.station.position, bearing, point.distance).0,
-        None => fix.station.position,
+        Some(bearing) => direct(fix.on_route.station.position, bearing, point.distance).0,
+        None => fix.on_route.station.position,
     };
     change.path.iter().map(at).collect()
 }

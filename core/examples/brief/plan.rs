@@ -4,19 +4,23 @@ use std::fmt::Display;
 
 use lubberline::air::{Air, isa_deviation};
 use lubberline::lead::TurnSide;
+use lubberline::route::{RouteError, RouteFix, RoutePlace, RoutePlan};
 use lubberline::station::{Station, VOR_CONE_HALF_ANGLE_DEG};
 use lubberline::turn::TurnLimits;
 use lubberline::value::units::{
     Ratio, degrees, degrees_celsius, degrees_per_second, feet, hectopascals, kelvins, knots, ratio,
 };
 use lubberline::value::{
-    AltimeterSetting, Bank, CalibratedAirspeed, ConeHalfAngle, Declination, Elevation, IsaDeviation,
-    Latitude, Longitude, Mach, Position, PressureAltitude, RollRate, Temperature, TrueAirspeed, TrueBearing,
-    TrueNorth, TurnRate, WindSpeed,
+    AltimeterSetting, Bank, CalibratedAirspeed, ConeHalfAngle, Declination, Elevation, InterceptAngle,
+    IsaDeviation, Latitude, Longitude, Mach, Position, PressureAltitude, RollRate, Temperature, TrueAirspeed,
+    TrueBearing, TrueNorth, TurnRate, WindSpeed,
 };
 use lubberline::wind::Wind;
 
 use crate::written::{Written, WrittenAir, WrittenAircraft, WrittenFix, WrittenStation};
+
+/// The angle at which the outbound course would be intercepted after flying over a fix; common practice.
+const INTERCEPT_DEG: f64 = 30.0;
 
 /// A plan ready to be briefed.
 pub struct Plan {
@@ -34,11 +38,7 @@ pub struct Plan {
 pub struct Fix {
     pub ident: String,
     pub name: String,
-    pub station: Station,
-    pub cone_half_angle: ConeHalfAngle,
-    pub turn: TurnSide,
-    /// The wind there and on the leg to it.
-    pub wind: Wind<TrueNorth>,
+    pub on_route: RouteFix,
 }
 
 /// Puts the place of a value before the words of its error.
@@ -76,6 +76,34 @@ impl Plan {
             setting: at("air.altimeter_setting_hpa", AltimeterSetting::new(hectopascals(setting_hpa)))?,
             route,
         })
+    }
+}
+
+impl Plan {
+    /// The route as the library takes it.
+    pub fn route_plan(&self) -> Result<RoutePlan, String> {
+        Ok(RoutePlan {
+            true_airspeed: self.true_airspeed,
+            pressure_altitude: self.pressure_altitude,
+            setting: self.setting,
+            deviation: self.deviation,
+            limits: self.limits,
+            intercept: InterceptAngle::new(degrees(INTERCEPT_DEG)).map_err(|error| error.to_string())?,
+            fixes: self.route.iter().map(|fix| fix.on_route).collect(),
+        })
+    }
+
+    /// What stands in the way of a route, with the idents of the place.
+    pub fn placed(&self, refused: &RouteError) -> String {
+        let ident = |index: usize| self.route.get(index).map_or("", |fix| fix.ident.as_str());
+        match refused.place {
+            RoutePlace::Fix(index) => {
+                format!("route fix {} ({}): {}", index + 1, ident(index), refused.error)
+            }
+            RoutePlace::Leg(index) => {
+                format!("leg {} to {}: {}", ident(index), ident(index + 1), refused.error)
+            }
+        }
     }
 }
 
@@ -231,10 +259,12 @@ impl Written {
         Ok(Fix {
             ident: station.ident.clone(),
             name: station.name.clone().unwrap_or_default(),
-            station: site,
-            cone_half_angle,
-            turn: side(&place, fix.turn.as_deref())?,
-            wind: own_wind.unwrap_or(everywhere),
+            on_route: RouteFix {
+                station: site,
+                cone_half_angle,
+                turn: side(&place, fix.turn.as_deref())?,
+                wind: own_wind.unwrap_or(everywhere),
+            },
         })
     }
 }

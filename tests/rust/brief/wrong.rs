@@ -189,7 +189,7 @@ fn what_is_no_plan_is_told_with_its_line() {
     let short = default_plan()[..route].to_string() + "[[route]]\nfix = \"SKE\"\n[[route]]\nfix = \"OST\"\n";
     assert!(refused("two-fixes", &short).contains("2 fixes are given; allowed: at least 3"));
     let same = changed(&[("61.8200", "61.2500"), ("-14.4000", "-11.5000")]);
-    assert!(refused("same-place", &same).contains("SKE and OST are at the same place"));
+    assert!(refused("same-place", &same).contains("leg SKE to OST: the two stations are at the same place"));
 }
 
 #[test]
