@@ -365,6 +365,11 @@
 #define LUBBER_ERROR_PATTERN_OPEN (-112)
 
 /**
+ * Two points between which a line is to run are one.
+ */
+#define LUBBER_ERROR_SAME_PLACE (-113)
+
+/**
  * With the station on the right.
  */
 #define LUBBER_ARC_SENSE_CLOCKWISE 1

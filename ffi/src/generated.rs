@@ -145,6 +145,8 @@ pub const LUBBER_ERROR_LEG_NOT_FLOWN: i32 = -110;
 pub const LUBBER_ERROR_NO_MEETING: i32 = -111;
 /// No outbound heading closes the holding pattern.
 pub const LUBBER_ERROR_PATTERN_OPEN: i32 = -112;
+/// Two points between which a line is to run are one.
+pub const LUBBER_ERROR_SAME_PLACE: i32 = -113;
 /// With the station on the right.
 pub const LUBBER_ARC_SENSE_CLOCKWISE: i32 = 1;
 /// With the station on the left.
@@ -375,6 +377,7 @@ pub extern "C" fn lubber_status_text(status: i32) -> *const c_char {
         -110 => c"a leg of a procedure cannot be flown",
         -111 => c"the lines do not meet",
         -112 => c"no outbound heading closes the holding pattern",
+        -113 => c"two points between which a line is to run are one",
         _ => c"unknown status",
     };
     text.as_ptr()
