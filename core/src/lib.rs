@@ -4,6 +4,7 @@
 pub mod air;
 pub mod earth;
 mod error;
+pub mod flight;
 pub mod lead;
 pub mod north;
 mod numeric;

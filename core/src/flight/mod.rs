@@ -1,0 +1,15 @@
+//! A point mass flown through the wind over the ellipsoid, with a receiver on board: the proof of the library's numbers.
+
+mod fly;
+mod place;
+mod receiver;
+mod steering;
+mod vector;
+mod wind_field;
+
+pub use fly::{Flight, Start};
+pub use receiver::{Indication, Receiver, ToFrom};
+pub use steering::{
+    ArcTracking, Begin, HEADING_GAIN_PER_S, Interception, NeedleTracking, PlannedTurn, Racetrack, Steering,
+};
+pub use wind_field::{Reference, WindField};

@@ -1,0 +1,77 @@
+//! The wind an aircraft flies through: one wind, or one that changes with altitude.
+
+use super::place::Place;
+use super::vector::Vector;
+use crate::plane::Plane;
+use crate::value::TrueNorth;
+use crate::value::units::meter;
+use crate::wind::{Wind, WindLevel};
+
+/// What the directions of a wind or a heading are counted from.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Reference {
+    /// The north that the aircraft carries parallel along its path, as a free gyro does: the frame in which leads are defined.
+    Carried,
+    /// The true north of each place.
+    Local,
+}
+
+/// A steady wind by altitude: that of the lower level up to it, that of the upper one from it on, by components between them.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct WindField {
+    lower_m: f64,
+    upper_m: f64,
+    lower: Wind<TrueNorth>,
+    lower_m_s: Plane,
+    upper_m_s: Plane,
+    reference: Reference,
+}
+
+impl WindField {
+    /// One wind everywhere.
+    pub fn uniform(wind: Wind<TrueNorth>, reference: Reference) -> Self {
+        let velocity = wind.velocity_m_s();
+        Self { lower_m: 0.0, upper_m: 0.0, lower: wind, lower_m_s: velocity, upper_m_s: velocity, reference }
+    }
+
+    /// A wind that changes evenly from one level to another; their altitudes are taken for the aircraft's.
+    ///
+    /// # Errors
+    /// [`crate::Error::LevelsNotAscending`] if the upper level does not lie above the lower one.
+    pub fn between(
+        lower: WindLevel<TrueNorth>,
+        upper: WindLevel<TrueNorth>,
+        reference: Reference,
+    ) -> Result<Self, crate::Error> {
+        crate::wind::wind_between(lower, upper, lower.altitude)?;
+        Ok(Self {
+            lower_m: lower.altitude.value().get::<meter>(),
+            upper_m: upper.altitude.value().get::<meter>(),
+            lower: lower.wind,
+            lower_m_s: lower.wind.velocity_m_s(),
+            upper_m_s: upper.wind.velocity_m_s(),
+            reference,
+        })
+    }
+
+    /// The wind at the lower level and below.
+    pub fn lowest(&self) -> Wind<TrueNorth> {
+        self.lower
+    }
+
+    /// The velocity of the air over the ground at a place.
+    pub(super) fn velocity_m_s(&self, place: &Place, altitude_m: f64) -> Vector {
+        let share = if altitude_m <= self.lower_m {
+            0.0
+        } else if altitude_m >= self.upper_m {
+            1.0
+        } else {
+            (altitude_m - self.lower_m) / (self.upper_m - self.lower_m)
+        };
+        let wind = self.lower_m_s + (self.upper_m_s - self.lower_m_s) * share;
+        match self.reference {
+            Reference::Carried => place.along_carried(wind.north, wind.east),
+            Reference::Local => place.along_true(wind.north, wind.east),
+        }
+    }
+}
