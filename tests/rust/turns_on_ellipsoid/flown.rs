@@ -9,13 +9,16 @@ const GRAVITY_M_S2: f64 = 9.80665;
 const KNOT_M_S: f64 = 1852.0 / 3600.0;
 const STEP_S: f64 = 0.25;
 
-/// What is flown: through what air, within which limits, from course to course over which fix.
+/// A fix about which turns are flown.
 #[derive(Debug, Clone, Copy)]
-pub struct Case {
+pub struct Fix {
     pub latitude_deg: f64,
     pub longitude_deg: f64,
-    pub inbound_deg: f64,
-    pub outbound_deg: f64,
+}
+
+/// How fast, through what air and within which limits is flown.
+#[derive(Debug, Clone, Copy)]
+pub struct Aircraft {
     pub airspeed_kt: f64,
     pub wind_from_deg: f64,
     pub wind_kt: f64,
@@ -24,48 +27,57 @@ pub struct Case {
     pub roll_deg_s: f64,
 }
 
-/// Where the wings are level again: along and right of the outbound course, and what was passed on the way.
-#[derive(Debug, Clone)]
-pub struct Flown {
-    pub along_nm: f64,
-    pub across_nm: f64,
-    pub duration_s: f64,
-    pub closest_nm: f64,
-    /// Where that is from the fix.
-    pub bearing_deg: f64,
-    pub distance_nm: f64,
-    /// Every step of the way, north and east of the fix, and its length over the ground.
-    pub path_nm: Vec<Pair>,
-    pub length_nm: f64,
-}
-
-/// North and east in some frame.
-pub type Pair = (f64, f64);
-
 /// Latitude, longitude, the angle from the frame carried along to local north, heading in that frame; in radians.
 type State = [f64; 4];
 
-impl Case {
+/// Where a point lies about a fix: its bearing from there, its distance, and the direction of the line to it in the
+/// frame carried along to it.
+#[derive(Debug, Clone, Copy)]
+pub struct Place {
+    pub bearing_deg: f64,
+    pub distance_nm: f64,
+    pub line_deg: f64,
+}
+
+/// A turn that was flown: where it ended, with which track in the frame, after how long, and how close to the fix it came.
+#[derive(Debug, Clone, Copy)]
+pub struct Flown {
+    pub end: Place,
+    pub track_deg: f64,
+    pub duration_s: f64,
+    pub closest_nm: f64,
+}
+
+impl Fix {
+    /// A point on a bearing from the fix. A geodesic keeps its direction in a frame carried along it, so that a frame
+    /// brought there from the fix has its north where the line's bearing says.
+    fn point(&self, bearing_deg: f64, distance_nm: f64) -> (f64, f64, f64) {
+        let Self { latitude_deg, longitude_deg } = *self;
+        let (latitude, longitude, onward_deg): (f64, f64, f64) =
+            Geodesic::wgs84().direct(latitude_deg, longitude_deg, bearing_deg, distance_nm * 1852.0);
+        (latitude.to_radians(), longitude.to_radians(), (onward_deg - bearing_deg).to_radians())
+    }
+
+    fn place(&self, [latitude, longitude, frame, _]: State) -> Place {
+        let (distance_m, bearing_deg, onward_deg, _): (f64, f64, f64, f64) = Geodesic::wgs84().inverse(
+            self.latitude_deg,
+            self.longitude_deg,
+            latitude.to_degrees(),
+            longitude.to_degrees(),
+        );
+        Place { bearing_deg, distance_nm: distance_m / 1852.0, line_deg: onward_deg - frame.to_degrees() }
+    }
+}
+
+impl Aircraft {
     fn airspeed_m_s(&self) -> f64 {
         self.airspeed_kt * KNOT_M_S
     }
 
-    /// Heading less course, by the law of sines in the triangle of velocities.
-    fn crab_rad(&self, course_deg: f64) -> f64 {
+    /// The heading that holds a course, by the law of sines in the triangle of velocities.
+    pub fn heading_deg(&self, course_deg: f64) -> f64 {
         let angle = (self.wind_from_deg - course_deg).to_radians();
-        (self.wind_kt / self.airspeed_kt * angle.sin()).asin()
-    }
-
-    /// What is made good along a course, by the law of cosines.
-    pub fn groundspeed_kt(&self, course_deg: f64) -> f64 {
-        let angle = (self.wind_from_deg - course_deg).to_radians();
-        self.airspeed_kt * self.crab_rad(course_deg).cos() - self.wind_kt * angle.cos()
-    }
-
-    /// The change of heading: that of the course, the short way, and of the crab.
-    fn heading_change_rad(&self) -> f64 {
-        let course_deg = (self.outbound_deg - self.inbound_deg + 540.0).rem_euclid(360.0) - 180.0;
-        course_deg.to_radians() + self.crab_rad(self.outbound_deg) - self.crab_rad(self.inbound_deg)
+        course_deg + (self.wind_kt / self.airspeed_kt * angle.sin()).asin().to_degrees()
     }
 
     fn rate_rad_s(&self, bank_rad: f64) -> f64 {
@@ -87,7 +99,7 @@ impl Case {
         sum * width / 3.0 * roll_s
     }
 
-    /// The times of roll-in and of steady turn, and the bank between, for the change of heading.
+    /// The times of roll-in and of steady turn, and the bank between, for a change of heading without its side.
     fn turn(&self, change_rad: f64) -> (f64, f64, f64) {
         let rate_bank_rad = (self.rate_limit_deg_s.to_radians() * self.airspeed_m_s() / GRAVITY_M_S2).atan();
         let bank_rad = self.bank_limit_deg.to_radians().min(rate_bank_rad);
@@ -106,32 +118,16 @@ impl Case {
         (high_s, 0.0, (self.roll_deg_s * high_s).to_radians())
     }
 
-    /// Flies the inbound geodesic to `lead_nm` before the fix, and the turn from there.
-    pub fn fly(&self, lead_nm: f64) -> Flown {
-        self.fly_from(self.inbound_deg + 180.0, lead_nm)
-    }
-
-    /// Flies the turn from a place relative to the fix, where the aircraft holds the inbound course.
-    pub fn fly_from(&self, bearing_deg: f64, distance_nm: f64) -> Flown {
-        let wgs84 = Geodesic::wgs84();
-        let (latitude_deg, longitude_deg, onward_deg): (f64, f64, f64) =
-            wgs84.direct(self.latitude_deg, self.longitude_deg, bearing_deg, distance_nm * 1852.0);
-        // A geodesic keeps its direction in a frame carried along it: by so much that frame has turned against local north.
-        let frame_rad = (onward_deg - bearing_deg).to_radians();
-        let heading_rad = self.inbound_deg.to_radians() + self.crab_rad(self.inbound_deg);
-        let mut state = [latitude_deg.to_radians(), longitude_deg.to_radians(), frame_rad, heading_rad];
-
-        let change_rad = self.heading_change_rad();
-        let (roll_s, steady_s, bank_rad) = self.turn(change_rad.abs());
-        let side = change_rad.signum();
-        let phases: [(f64, f64, f64); 3] =
-            [(roll_s, 0.0, bank_rad), (steady_s, bank_rad, bank_rad), (roll_s, bank_rad, 0.0)];
-        let fix_m = place_m(self.latitude_deg.to_radians(), self.longitude_deg.to_radians());
-        let mut from_fix_m = difference(place_m(state[0], state[1]), fix_m);
+    /// Flies a turn from a point about a fix, begun on a heading.
+    pub fn fly(&self, fix: Fix, from: (f64, f64), heading_deg: f64, change_deg: f64) -> Flown {
+        let (latitude, longitude, frame) = fix.point(from.0, from.1);
+        let mut state = [latitude, longitude, frame, heading_deg.to_radians()];
+        let (roll_s, steady_s, bank_rad) = self.turn(change_deg.to_radians().abs());
+        let side = change_deg.signum();
+        let phases = [(roll_s, 0.0, bank_rad), (steady_s, bank_rad, bank_rad), (roll_s, bank_rad, 0.0)];
+        let fix_m = place_m(fix.latitude_deg.to_radians(), fix.longitude_deg.to_radians());
+        let mut from_fix_m = difference(place_m(latitude, longitude), fix_m);
         let mut closest_m = f64::INFINITY;
-        let axes = axes(self.latitude_deg.to_radians(), self.longitude_deg.to_radians());
-        let mut path_nm = Vec::new();
-        let mut length_m = 0.0;
         for (duration_s, from_rad, to_rad) in phases {
             let steps = (duration_s / STEP_S).ceil();
             let step_s = duration_s / steps;
@@ -142,26 +138,15 @@ impl Case {
                 state = self.step(state, step_s, |part| side * self.rate_rad_s(bank(part)));
                 let next_m = difference(place_m(state[0], state[1]), fix_m);
                 closest_m = closest_m.min(least_distance_m(from_fix_m, next_m));
-                let step_m = difference(next_m, from_fix_m);
-                length_m += dot(step_m, step_m).sqrt();
-                path_nm.push((dot(axes[0], next_m) / 1852.0, dot(axes[1], next_m) / 1852.0));
                 from_fix_m = next_m;
             }
         }
-
-        let (end_latitude, end_longitude) = (state[0].to_degrees(), state[1].to_degrees());
-        let (distance_m, bearing_deg, _, _): (f64, f64, f64, f64) =
-            wgs84.inverse(self.latitude_deg, self.longitude_deg, end_latitude, end_longitude);
-        let off_rad = (bearing_deg - self.outbound_deg).to_radians();
+        let (north_m_s, east_m_s) = self.velocity_m_s(state[3], 0.0);
         Flown {
-            along_nm: distance_m * off_rad.cos() / 1852.0,
-            across_nm: distance_m * off_rad.sin() / 1852.0,
+            end: fix.place(state),
+            track_deg: east_m_s.atan2(north_m_s).to_degrees(),
             duration_s: 2.0 * roll_s + steady_s,
             closest_nm: closest_m / 1852.0,
-            bearing_deg,
-            distance_nm: distance_m / 1852.0,
-            path_nm,
-            length_nm: length_m / 1852.0,
         }
     }
 
@@ -178,14 +163,18 @@ impl Case {
         std::array::from_fn(|index| state[index] + mean(index) * step_s)
     }
 
+    /// North and east over the ground, in a frame turned by an angle against the one that heading and wind are counted in.
+    fn velocity_m_s(&self, heading: f64, frame: f64) -> (f64, f64) {
+        let part =
+            |direction: f64, speed_m_s: f64| (speed_m_s * direction.cos(), speed_m_s * direction.sin());
+        let air = part(heading + frame, self.airspeed_m_s());
+        let wind = part(self.wind_from_deg.to_radians() + frame, -self.wind_kt * KNOT_M_S);
+        (air.0 + wind.0, air.1 + wind.1)
+    }
+
     /// How the state changes: airspeed and wind in the frame carried along, turned into local north and east.
     fn motion(&self, [latitude, _, frame, heading]: State, turning_rad_s: f64) -> State {
-        let wind = self.wind_from_deg.to_radians();
-        let velocity = |direction: f64, speed_m_s: f64| -> Pair {
-            (speed_m_s * (direction + frame).cos(), speed_m_s * (direction + frame).sin())
-        };
-        let (air, blown) = (velocity(heading, self.airspeed_m_s()), velocity(wind, -self.wind_kt * KNOT_M_S));
-        let (north_m_s, east_m_s) = (air.0 + blown.0, air.1 + blown.1);
+        let (north_m_s, east_m_s) = self.velocity_m_s(heading, frame);
         let root = (1.0 - ECCENTRICITY_SQUARED * latitude.sin().powi(2)).sqrt();
         let along_meridian_m = EQUATOR_M * (1.0 - ECCENTRICITY_SQUARED) / root.powi(3);
         let longitude_rate = east_m_s * root / (EQUATOR_M * latitude.cos());
@@ -204,16 +193,6 @@ fn place_m(latitude: f64, longitude: f64) -> [f64; 3] {
     ]
 }
 
-/// North and east at a point, in the same coordinates.
-fn axes(latitude: f64, longitude: f64) -> [[f64; 3]; 2] {
-    let north = [-latitude.sin() * longitude.cos(), -latitude.sin() * longitude.sin(), latitude.cos()];
-    [north, [-longitude.sin(), longitude.cos(), 0.0]]
-}
-
-fn dot(one: [f64; 3], other: [f64; 3]) -> f64 {
-    (0..3).map(|axis| one[axis] * other[axis]).sum()
-}
-
 fn difference(one: [f64; 3], other: [f64; 3]) -> [f64; 3] {
     std::array::from_fn(|axis| one[axis] - other[axis])
 }
@@ -221,6 +200,7 @@ fn difference(one: [f64; 3], other: [f64; 3]) -> [f64; 3] {
 /// The least distance from the origin to the straight line between two points; within 20 NM of the fix as good as over the
 /// surface.
 fn least_distance_m(from_m: [f64; 3], to_m: [f64; 3]) -> f64 {
+    let dot = |one: [f64; 3], other: [f64; 3]| -> f64 { (0..3).map(|axis| one[axis] * other[axis]).sum() };
     let step_m = difference(to_m, from_m);
     let part = (-dot(from_m, step_m) / dot(step_m, step_m)).clamp(0.0, 1.0);
     let nearest_m: [f64; 3] = std::array::from_fn(|axis| from_m[axis] + part * step_m[axis]);
