@@ -2,7 +2,7 @@
 
 use super::wmm2025::COEFFICIENTS;
 use crate::Error;
-use crate::value::units::{Angle, degrees, meter};
+use crate::value::units::{Angle, MagneticFluxDensity, degrees, meter, nanotesla, nanoteslas};
 use crate::value::{Declination, Position, Quantity, TrueAltitude, choice};
 
 /// The date the coefficients are given for, and the last they serve.
@@ -50,21 +50,21 @@ choice! {
     }
 }
 
-/// The magnetic field at a place and date. Components in nanotesla: north, east and down in the geodetic frame.
+/// The magnetic field at a place and date: north, east and down in the geodetic frame, and their changes in a year.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct MagneticField {
     /// Toward true north.
-    pub north_nt: f64,
+    pub north: MagneticFluxDensity,
     /// Toward east.
-    pub east_nt: f64,
+    pub east: MagneticFluxDensity,
     /// Downward.
-    pub down_nt: f64,
+    pub down: MagneticFluxDensity,
     /// Change of the north component in a year.
-    pub north_change_nt: f64,
+    pub north_change: MagneticFluxDensity,
     /// Change of the east component in a year.
-    pub east_change_nt: f64,
+    pub east_change: MagneticFluxDensity,
     /// Change of the down component in a year.
-    pub down_change_nt: f64,
+    pub down_change: MagneticFluxDensity,
     /// Whether the date lies in the five years the coefficients are made for.
     pub in_date: bool,
 }
@@ -117,58 +117,54 @@ impl MagneticField {
         let (north_nt, down_nt) = turned(north.now, down.now);
         let (north_change_nt, down_change_nt) = turned(north.change, down.change);
         Self {
-            north_nt,
-            east_nt: east.now,
-            down_nt,
-            north_change_nt,
-            east_change_nt: east.change,
-            down_change_nt,
+            north: nanoteslas(north_nt),
+            east: nanoteslas(east.now),
+            down: nanoteslas(down_nt),
+            north_change: nanoteslas(north_change_nt),
+            east_change: nanoteslas(east.change),
+            down_change: nanoteslas(down_change_nt),
             in_date: (EPOCH_YEAR..=LAST_YEAR).contains(&year.0),
         }
     }
 
-    /// The horizontal field in nanotesla.
-    pub fn horizontal_nt(&self) -> f64 {
-        self.north_nt.hypot(self.east_nt)
+    /// The horizontal field.
+    pub fn horizontal(&self) -> MagneticFluxDensity {
+        self.north.hypot(self.east)
     }
 
-    /// The whole field in nanotesla.
-    pub fn total_nt(&self) -> f64 {
-        self.horizontal_nt().hypot(self.down_nt)
+    /// The whole field.
+    pub fn total(&self) -> MagneticFluxDensity {
+        self.horizontal().hypot(self.down)
     }
 
     /// The angle from true to magnetic north, positive east: variation.
     pub fn declination(&self) -> Declination {
-        Declination::from_degrees(self.east_nt.atan2(self.north_nt).to_degrees())
+        Declination::from_degrees(self.east.atan2(self.north).value.to_degrees())
     }
 
     /// The dip below the horizontal.
     pub fn inclination(&self) -> Angle {
-        degrees(self.down_nt.atan2(self.horizontal_nt()).to_degrees())
+        self.down.atan2(self.horizontal())
     }
 
     /// The change of the declination in a year.
     pub fn declination_change(&self) -> Angle {
-        let square = self.horizontal_nt().powi(2);
-        degrees(
-            ((self.north_nt * self.east_change_nt - self.east_nt * self.north_change_nt) / square)
-                .to_degrees(),
-        )
+        let horizontal = self.horizontal();
+        let turned =
+            (self.north * self.east_change - self.east * self.north_change) / (horizontal * horizontal);
+        degrees(turned.value.to_degrees())
     }
 
     /// The change of the inclination in a year.
     pub fn inclination_change(&self) -> Angle {
-        let horizontal = self.horizontal_nt();
-        let change = self.horizontal_change_nt();
-        degrees(
-            ((horizontal * self.down_change_nt - self.down_nt * change) / self.total_nt().powi(2))
-                .to_degrees(),
-        )
+        let (horizontal, total) = (self.horizontal(), self.total());
+        let turned = (horizontal * self.down_change - self.down * self.horizontal_change()) / (total * total);
+        degrees(turned.value.to_degrees())
     }
 
-    /// The change of the horizontal field in a year, in nanotesla.
-    pub fn horizontal_change_nt(&self) -> f64 {
-        (self.north_nt * self.north_change_nt + self.east_nt * self.east_change_nt) / self.horizontal_nt()
+    /// The change of the horizontal field in a year.
+    pub fn horizontal_change(&self) -> MagneticFluxDensity {
+        (self.north * self.north_change + self.east * self.east_change) / self.horizontal()
     }
 
     /// One standard deviation of the declination, `sqrt(0.26² + (5417 / H)²)` degrees with H in nanotesla, at most half a circle.
@@ -176,7 +172,7 @@ impl MagneticField {
     /// # Source
     /// The US/UK World Magnetic Model for 2025-2030: Technical Report, error model.
     pub fn declination_uncertainty(&self) -> Angle {
-        degrees(0.26_f64.hypot(5417.0 / self.horizontal_nt()).min(180.0))
+        degrees(0.26_f64.hypot(5417.0 / self.horizontal().get::<nanotesla>()).min(180.0))
     }
 
     /// How far a compass can be trusted here.
@@ -185,7 +181,7 @@ impl MagneticField {
     /// The US/UK World Magnetic Model for 2025-2030: Technical Report: blackout zone below 2 000 nT of horizontal field,
     /// caution zone below 6 000.
     pub fn zone(&self) -> MagneticZone {
-        match self.horizontal_nt() {
+        match self.horizontal().get::<nanotesla>() {
             strong if strong >= 6000.0 => MagneticZone::Clear,
             weak if weak >= 2000.0 => MagneticZone::Caution,
             _ => MagneticZone::Blackout,
@@ -268,15 +264,16 @@ mod tests {
             year,
         );
         for (value, printed) in [
-            (field.north_nt, 5_983.976_049_651_8),
-            (field.east_nt, 14_760.135_975_786_8),
-            (field.down_nt, -49_317.670_615_425_5),
-            (field.horizontal_nt(), 15_927.007_986_013_0),
-            (field.total_nt(), 51_825.690_717_231_4),
-            (field.north_change_nt, 30.555_353_353_0),
-            (field.east_change_nt, -8.049_422_899_5),
-            (field.down_change_nt, 89.217_406_938_2),
+            (field.north, 5_983.976_049_651_8),
+            (field.east, 14_760.135_975_786_8),
+            (field.down, -49_317.670_615_425_5),
+            (field.horizontal(), 15_927.007_986_013_0),
+            (field.total(), 51_825.690_717_231_4),
+            (field.north_change, 30.555_353_353_0),
+            (field.east_change, -8.049_422_899_5),
+            (field.down_change, 89.217_406_938_2),
         ] {
+            let value = value.get::<nanotesla>();
             assert!((value - printed).abs() < 1e-8, "{value} {printed}");
         }
         // Printed in radians to ten decimals: 3e-9 degrees.
@@ -301,7 +298,10 @@ mod tests {
             )
         };
         let (pole, near) = (at(90.0, 30.0, 2025.0), at(89.999_999_9, 30.0, 2025.0));
-        assert!((pole.north_nt - near.north_nt).abs() < 0.01 && (pole.east_nt - near.east_nt).abs() < 0.01);
+        assert!(
+            (pole.north - near.north).abs() < nanoteslas(0.01)
+                && (pole.east - near.east).abs() < nanoteslas(0.01)
+        );
         // The magnetic pole of 2025 lies near 86 N 139 E (NOAA NCEI, from memory).
         assert_eq!(at(86.0, 139.0, 2025.0).zone(), MagneticZone::Blackout);
         assert_eq!(at(86.0, 30.0, 2025.0).zone(), MagneticZone::Caution);

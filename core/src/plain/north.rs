@@ -4,7 +4,7 @@ use super::earth::position;
 use super::{any_nan, outputs};
 use crate::Error;
 use crate::north::{DecimalYear, MagneticField, polar_grid_convergence};
-use crate::value::units::degree;
+use crate::value::units::{degree, nanotesla};
 use crate::value::{Bearing, Declination, MagneticBearing, TrueAltitude, TrueBearing};
 
 outputs! {
@@ -82,11 +82,11 @@ pub fn magnetic_field(
     Ok(MagneticFieldOutput {
         declination_deg: field.declination().angle().get::<degree>(),
         inclination_deg: field.inclination().get::<degree>(),
-        horizontal_nt: field.horizontal_nt(),
-        north_nt: field.north_nt,
-        east_nt: field.east_nt,
-        down_nt: field.down_nt,
-        total_nt: field.total_nt(),
+        horizontal_nt: field.horizontal().get::<nanotesla>(),
+        north_nt: field.north.get::<nanotesla>(),
+        east_nt: field.east.get::<nanotesla>(),
+        down_nt: field.down.get::<nanotesla>(),
+        total_nt: field.total().get::<nanotesla>(),
         declination_change_deg: field.declination_change().get::<degree>(),
         inclination_change_deg: field.inclination_change().get::<degree>(),
         declination_uncertainty_deg: field.declination_uncertainty().get::<degree>(),

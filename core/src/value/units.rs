@@ -1,13 +1,14 @@
 //! Short constructors for quantities with units, re-exporting what they need of `uom`.
 
 pub use uom::si::f64::{
-    Angle, AngularVelocity, Length, MassDensity, Pressure, Ratio, TemperatureInterval,
+    Angle, AngularVelocity, Length, MagneticFluxDensity, MassDensity, Pressure, Ratio, TemperatureInterval,
     ThermodynamicTemperature, Time, Velocity,
 };
 pub use uom::si::{
     angle::{degree, radian},
     angular_velocity::{degree_per_second, radian_per_second},
     length::{foot, meter, nautical_mile},
+    magnetic_flux_density::nanotesla,
     mass_density::kilogram_per_cubic_meter,
     pressure::{hectopascal, inch_of_mercury, pascal},
     ratio::ratio,
@@ -40,6 +41,8 @@ constructors! {
     metres_per_second: Velocity in meter_per_second;
     /// A speed in feet per minute.
     feet_per_minute: Velocity in foot_per_minute;
+    /// A magnetic field in nanotesla.
+    nanoteslas: MagneticFluxDensity in nanotesla;
     /// A time in seconds.
     seconds: Time in second;
     /// A pressure in hectopascals (millibars).
