@@ -183,8 +183,10 @@ pub fn holding_speed(altitude_ft: f64, rule: HoldingSpeedRule) -> Result<Holding
     if any_nan(&[altitude_ft]) {
         return Ok(HoldingSpeed::NAN);
     }
+    // The altitude is taken for both; the narrower range is that of a pressure altitude.
+    let pressure_altitude = PressureAltitude::named("altitude_ft", altitude_ft)?;
     let limit = procedure::holding_speed(rule, IndicatedAltitude::named("altitude_ft", altitude_ft)?);
-    let calibrated = limit.calibrated_at(PressureAltitude::named("altitude_ft", altitude_ft)?)?;
+    let calibrated = limit.calibrated_at(pressure_altitude)?;
     Ok(HoldingSpeed {
         indicated_kt: limit.indicated.map_or(f64::NAN, |speed| speed.value().get::<knot>()),
         mach: limit.mach.map_or(f64::NAN, |mach| mach.value().get::<ratio>()),
