@@ -168,6 +168,18 @@ pub enum Error {
         /// The speed of the wind.
         wind_speed_kt: f64,
     },
+    /// No height that is accepted sees as far as that over the curve of the earth.
+    #[error(
+        "ground_distance_nm is {ground_distance_nm} NM; allowed: up to the radio horizon of the greatest height, \
+         {horizon_nm} NM",
+        ground_distance_nm = shown(*ground_distance_nm), horizon_nm = rough(*horizon_nm)
+    )]
+    BeyondHorizon {
+        /// The distance that was given.
+        ground_distance_nm: f64,
+        /// The farthest at which anything is received.
+        horizon_nm: f64,
+    },
 }
 
 /// A number that was given, without what a conversion between units left in its last digits: twelve of them.
@@ -200,6 +212,7 @@ pub(crate) const RELATION_FAILURES: &[(i32, &str, &str)] = &[
     (-111, "no_meeting", "the lines do not meet"),
     (-112, "pattern_open", "no outbound heading closes the holding pattern"),
     (-113, "same_place", "two points between which a line is to run are one"),
+    (-114, "beyond_horizon", "no height receives the station at that distance"),
 ];
 
 impl Error {
@@ -220,6 +233,7 @@ impl Error {
             Self::NoCrossover { .. } => -108,
             Self::BearingsDiverge { .. } => -109,
             Self::PatternOpen { .. } => -112,
+            Self::BeyondHorizon { .. } => -114,
         }
     }
 

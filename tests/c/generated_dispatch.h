@@ -1015,6 +1015,39 @@ static size_t many_grid_from_true_deg(size_t count, const double *const *in, con
     return lubber_grid_from_true_deg_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], out[0], out_stride[0], status);
 }
 
+static int32_t call_radio_horizon_nm(const double *in, double *out)
+{
+    return lubber_radio_horizon_nm(in[0], in[1], (int32_t)in[2], &out[0]);
+}
+
+static size_t many_radio_horizon_nm(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_radio_horizon_nm_n(count, in[0], in_stride[0], in[1], in_stride[1], (int32_t)in[2][0], out[0], out_stride[0], status);
+}
+
+static int32_t call_least_reception_height_ft(const double *in, double *out)
+{
+    return lubber_least_reception_height_ft(in[0], in[1], (int32_t)in[2], &out[0]);
+}
+
+static size_t many_least_reception_height_ft(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_least_reception_height_ft_n(count, in[0], in_stride[0], in[1], in_stride[1], (int32_t)in[2][0], out[0], out_stride[0], status);
+}
+
+static int32_t call_service_reach_nm(const double *in, double *out)
+{
+    return lubber_service_reach_nm((int32_t)in[0], in[1], in[2], &out[0]);
+}
+
+static size_t many_service_reach_nm(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_service_reach_nm_n(count, (int32_t)in[0][0], in[1], in_stride[1], in[2], in_stride[2], out[0], out_stride[0], status);
+}
+
 static int32_t call_rule_lead_nm(const double *in, double *out)
 {
     return lubber_rule_lead_nm(in[0], in[1], in[2], &out[0]);
@@ -1469,6 +1502,9 @@ static const struct dispatch DISPATCH[] = {
     {"true_from_magnetic_deg", 2, 1, "nn", {"true_from_magnetic_deg"}, {353.0, 12.0}, call_true_from_magnetic_deg, many_true_from_magnetic_deg},
     {"station_misalignment_deg", 2, 1, "nn", {"station_misalignment_deg"}, {-6.0, -3.5}, call_station_misalignment_deg, many_station_misalignment_deg},
     {"grid_from_true_deg", 3, 1, "nnn", {"grid_from_true_deg"}, {90.0, 80.0, 30.0}, call_grid_from_true_deg, many_grid_from_true_deg},
+    {"radio_horizon_nm", 3, 1, "nnc", {"radio_horizon_nm"}, {31000.0, 40.0, LUBBER_HORIZON_RULE_FOUR_THIRDS}, call_radio_horizon_nm, many_radio_horizon_nm},
+    {"least_reception_height_ft", 3, 1, "nnc", {"least_reception_height_ft"}, {130.0, 0.0, LUBBER_HORIZON_RULE_FOUR_THIRDS}, call_least_reception_height_ft, many_least_reception_height_ft},
+    {"service_reach_nm", 3, 1, "cnn", {"service_reach_nm"}, {LUBBER_SERVICE_CLASS_HIGH, 18000.0, 0.0}, call_service_reach_nm, many_service_reach_nm},
     {"rule_lead_nm", 3, 1, "nnn", {"rule_lead_nm"}, {180.0, 90.0, 0.0}, call_rule_lead_nm, many_rule_lead_nm},
     {"rule_reading_nm", 3, 1, "nnn", {"rule_reading_nm"}, {450.0, 60.0, 36000.0}, call_rule_reading_nm, many_rule_reading_nm},
     {"rule_least_dme_nm", 1, 1, "n", {"rule_least_dme_nm"}, {12000.0}, call_rule_least_dme_nm, many_rule_least_dme_nm},

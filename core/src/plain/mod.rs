@@ -17,6 +17,7 @@ mod holding;
 mod lead;
 mod legs;
 mod north;
+mod receiver;
 mod rules;
 mod station;
 #[rustfmt::skip]
@@ -36,6 +37,7 @@ pub use holding::*;
 pub use lead::*;
 pub use legs::*;
 pub use north::*;
+pub use receiver::*;
 pub use rules::*;
 pub use station::*;
 pub use timing::*;

@@ -639,6 +639,27 @@ pub const FUNCTIONS: &[Function] = &[
         block: |inputs, outputs, statuses| each(inputs, outputs, statuses, grid_from_true_deg),
     },
     Function {
+        name: "radio_horizon_nm",
+        inputs: &["aircraft_height_ft", "antenna_height_ft", "rule"],
+        outputs: &["radio_horizon_nm"],
+        run: |inputs, outputs| one(inputs, outputs, radio_horizon_nm),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, radio_horizon_nm),
+    },
+    Function {
+        name: "least_reception_height_ft",
+        inputs: &["ground_distance_nm", "antenna_height_ft", "rule"],
+        outputs: &["least_reception_height_ft"],
+        run: |inputs, outputs| one(inputs, outputs, least_reception_height_ft),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, least_reception_height_ft),
+    },
+    Function {
+        name: "service_reach_nm",
+        inputs: &["class", "height_ft", "antenna_height_ft"],
+        outputs: &["service_reach_nm"],
+        run: |inputs, outputs| one(inputs, outputs, service_reach_nm),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, service_reach_nm),
+    },
+    Function {
         name: "rule_lead_nm",
         inputs: &["groundspeed_kt", "course_change_deg", "height_above_station_ft"],
         outputs: &["rule_lead_nm"],
@@ -1265,6 +1286,27 @@ fn station_misalignment_deg([station_declination_deg, variation_deg]: [f64; 2]) 
 
 fn grid_from_true_deg([true_deg, lat_deg, lon_deg]: [f64; 3]) -> Result<[f64; 1], Error> {
     super::grid_from_true_deg(true_deg, lat_deg, lon_deg).map(|answer| [answer])
+}
+
+fn radio_horizon_nm([aircraft_height_ft, antenna_height_ft, rule]: [f64; 3]) -> Result<[f64; 1], Error> {
+    if [aircraft_height_ft, antenna_height_ft, rule].iter().any(|input: &f64| input.is_nan()) {
+        return Ok([f64::NAN; 1]);
+    }
+    super::radio_horizon_nm(aircraft_height_ft, antenna_height_ft, crate::station::HorizonRule::from_code("rule", rule)?).map(|answer| [answer])
+}
+
+fn least_reception_height_ft([ground_distance_nm, antenna_height_ft, rule]: [f64; 3]) -> Result<[f64; 1], Error> {
+    if [ground_distance_nm, antenna_height_ft, rule].iter().any(|input: &f64| input.is_nan()) {
+        return Ok([f64::NAN; 1]);
+    }
+    super::least_reception_height_ft(ground_distance_nm, antenna_height_ft, crate::station::HorizonRule::from_code("rule", rule)?).map(|answer| [answer])
+}
+
+fn service_reach_nm([class, height_ft, antenna_height_ft]: [f64; 3]) -> Result<[f64; 1], Error> {
+    if [class, height_ft, antenna_height_ft].iter().any(|input: &f64| input.is_nan()) {
+        return Ok([f64::NAN; 1]);
+    }
+    super::service_reach_nm(crate::station::ServiceClass::from_code("class", class)?, height_ft, antenna_height_ft).map(|answer| [answer])
 }
 
 fn rule_lead_nm([groundspeed_kt, course_change_deg, height_above_station_ft]: [f64; 3]) -> Result<[f64; 1], Error> {

@@ -68,6 +68,8 @@ measures! {
     TrueAltitude(Length in foot);
     /// Height above a station's antenna.
     HeightAboveStation(Length in foot);
+    /// Height above the surface that a radio horizon is seen over.
+    SurfaceHeight(Length in foot);
     /// Elevation of a station's antenna above mean sea level.
     Elevation(Length in foot);
     /// Airspeed as a perfect indicator would show it.

@@ -18,8 +18,8 @@ pub use measure::{
     DensityAltitude, ElapsedTime, Elevation, EquivalentAirspeed, GeopotentialAltitude, GroundDistance,
     Groundspeed, GroundspeedMadeGood, HeightAboveSource, HeightAboveStation, HoldTime, ImpactPressure,
     IndicatedAltitude, InterceptAngle, IsaDeviation, LevelStep, LoadFactor, Mach, PressureAltitude,
-    ProcedureAltitude, RecoveryFactor, RollRate, SlantRange, StaticPressure, Temperature, TotalTemperature,
-    TransitionLayer, TrueAirspeed, TrueAltitude, TurnRate, WindComponent, WindSpeed,
+    ProcedureAltitude, RecoveryFactor, RollRate, SlantRange, StaticPressure, SurfaceHeight, Temperature,
+    TotalTemperature, TransitionLayer, TrueAirspeed, TrueAltitude, TurnRate, WindComponent, WindSpeed,
 };
 pub use position::{Latitude, Longitude, Position};
 pub use quantity::Quantity;

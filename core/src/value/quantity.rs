@@ -181,6 +181,8 @@ quantities! {
     AlongTrack = 51: "along-track distance", "NM", [from -10000.0 to 10000.0];
     /// A date as a year and its fraction.
     DecimalYear = 52: "date", "yr", [from 2020.0 to 2035.0];
+    /// Height above the surface that a radio horizon is seen over.
+    SurfaceHeight = 53: "height above the surface", "ft", [from 0.0 to 400000.0];
 }
 
 impl Quantity {

@@ -105,6 +105,7 @@ __all__ = [
     "lead_radial_inbound_deg",
     "lead_radial_outbound_deg",
     "least_dme_nm",
+    "least_reception_height_ft",
     "limited_turn",
     "limiting_dme",
     "load_factor",
@@ -127,6 +128,7 @@ __all__ = [
     "pressure_altitude_rule_ft",
     "pressure_ratio",
     "procedure_tas_factor",
+    "radio_horizon_nm",
     "radius_at_rate_nm",
     "rolled_turn",
     "rule_bank_deg",
@@ -140,6 +142,7 @@ __all__ = [
     "rule_radials_per_mile",
     "rule_reading_nm",
     "rule_turn_radius_nm",
+    "service_reach_nm",
     "slant_range_nm",
     "speed_of_sound_kt",
     "standard_atmosphere",
@@ -781,6 +784,21 @@ def station_misalignment_deg(station_declination_deg: ArrayLike, variation_deg: 
 def grid_from_true_deg(true_deg: Number, lat_deg: Number, lon_deg: Number) -> float: ...
 @overload
 def grid_from_true_deg(true_deg: ArrayLike, lat_deg: ArrayLike, lon_deg: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def radio_horizon_nm(aircraft_height_ft: Number, antenna_height_ft: Number = ..., rule: Literal["four_thirds", "feet_miles", "metres_kilometres", "five_quarters"] | int = ...) -> float: ...
+@overload
+def radio_horizon_nm(aircraft_height_ft: ArrayLike, antenna_height_ft: ArrayLike = ..., rule: Literal["four_thirds", "feet_miles", "metres_kilometres", "five_quarters"] | int | _Codes = ..., **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def least_reception_height_ft(ground_distance_nm: Number, antenna_height_ft: Number = ..., rule: Literal["four_thirds", "feet_miles", "metres_kilometres", "five_quarters"] | int = ...) -> float: ...
+@overload
+def least_reception_height_ft(ground_distance_nm: ArrayLike, antenna_height_ft: ArrayLike = ..., rule: Literal["four_thirds", "feet_miles", "metres_kilometres", "five_quarters"] | int | _Codes = ..., **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def service_reach_nm(class: Literal["terminal", "low", "high", "vor_low", "vor_high", "dme_low", "dme_high", "terminal_above_ground", "low_above_ground", "high_above_ground", "compass_locator", "ndb_mh", "ndb_h", "ndb_hh"] | int, height_ft: Number, antenna_height_ft: Number = ...) -> float: ...
+@overload
+def service_reach_nm(class: Literal["terminal", "low", "high", "vor_low", "vor_high", "dme_low", "dme_high", "terminal_above_ground", "low_above_ground", "high_above_ground", "compass_locator", "ndb_mh", "ndb_h", "ndb_hh"] | int | _Codes, height_ft: ArrayLike, antenna_height_ft: ArrayLike = ..., **kwargs: Any) -> NDArray[np.float64]: ...
 
 @overload
 def rule_lead_nm(groundspeed_kt: Number, course_change_deg: Number, height_above_station_ft: Number = ...) -> float: ...

@@ -134,6 +134,7 @@ __all__ = [
     "lead_radial_inbound_deg",
     "lead_radial_outbound_deg",
     "least_dme_nm",
+    "least_reception_height_ft",
     "limited_turn_bank_deg",
     "limited_turn_governed_by",
     "limited_turn_radius_nm",
@@ -178,6 +179,7 @@ __all__ = [
     "pressure_altitude_rule_ft",
     "pressure_ratio",
     "procedure_tas_factor",
+    "radio_horizon_nm",
     "radius_at_rate_nm",
     "rolled_turn_advance_nm",
     "rolled_turn_bank_deg",
@@ -196,6 +198,7 @@ __all__ = [
     "rule_radials_per_mile",
     "rule_reading_nm",
     "rule_turn_radius_nm",
+    "service_reach_nm",
     "slant_range_nm",
     "speed_of_sound_kt",
     "standard_atmosphere_density_kg_per_m3",
@@ -439,6 +442,9 @@ magnetic_from_true_deg: np.ufunc
 true_from_magnetic_deg: np.ufunc
 station_misalignment_deg: np.ufunc
 grid_from_true_deg: np.ufunc
+radio_horizon_nm: np.ufunc
+least_reception_height_ft: np.ufunc
+service_reach_nm: np.ufunc
 rule_lead_nm: np.ufunc
 rule_reading_nm: np.ufunc
 rule_least_dme_nm: np.ufunc
