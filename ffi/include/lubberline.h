@@ -305,6 +305,11 @@
 #define LUBBER_ERROR_DECIMAL_YEAR (-52)
 
 /**
+ * Height above the surface out of range; allowed: from 0.0 to 400000.0 ft.
+ */
+#define LUBBER_ERROR_SURFACE_HEIGHT (-53)
+
+/**
  * The course change is a reversal and has no lead.
  */
 #define LUBBER_ERROR_COURSE_REVERSAL (-101)
@@ -368,6 +373,11 @@
  * Two points between which a line is to run are one.
  */
 #define LUBBER_ERROR_SAME_PLACE (-113)
+
+/**
+ * No height receives the station at that distance.
+ */
+#define LUBBER_ERROR_BEYOND_HORIZON (-114)
 
 /**
  * With the station on the right.
@@ -743,6 +753,96 @@
  * A tenth of the square of the miles a minute, for 30 degrees of bank. AFMAN 11-217 Vol 3 p. 65 (rescinded), as quoted.
  */
 #define LUBBER_RADIUS_RULE_TENTH_OF_SQUARE 3
+
+/**
+ * The tangent to a sphere of 4/3 of the earth's mean radius.
+ */
+#define LUBBER_HORIZON_RULE_FOUR_THIRDS 0
+
+/**
+ * 1.23 times the square root of the feet, in nautical miles. ICAO Doc 8168 Vol II (5th ed. 2006), Part III Section 1 Chapter 3, Appendix.
+ */
+#define LUBBER_HORIZON_RULE_FEET_MILES 1
+
+/**
+ * 4.11 times the square root of the metres, in kilometres: 0.4 percent less than the rule in feet. The same appendix.
+ */
+#define LUBBER_HORIZON_RULE_METRES_KILOMETRES 2
+
+/**
+ * 1.25 times the square root of the feet, in nautical miles. Common practice.
+ */
+#define LUBBER_HORIZON_RULE_FIVE_QUARTERS 3
+
+/**
+ * T: 25 NM from 1 000 to 12 000 ft above the transmitter.
+ */
+#define LUBBER_SERVICE_CLASS_TERMINAL 0
+
+/**
+ * L: 40 NM from 1 000 to 18 000 ft above the transmitter.
+ */
+#define LUBBER_SERVICE_CLASS_LOW 1
+
+/**
+ * H: 40 NM from 1 000 ft, 100 NM from 14 500 to 60 000 ft, 130 NM from 18 000 to 45 000 ft above the transmitter.
+ */
+#define LUBBER_SERVICE_CLASS_HIGH 2
+
+/**
+ * VL: 40 NM from 1 000 ft, 70 NM from 5 000 to below 18 000 ft.
+ */
+#define LUBBER_SERVICE_CLASS_VOR_LOW 3
+
+/**
+ * VH: 40 NM from 1 000 ft, 70 NM from 5 000 ft, then as H from 14 500 ft.
+ */
+#define LUBBER_SERVICE_CLASS_VOR_HIGH 4
+
+/**
+ * DL: to the radio horizon below 12 900 ft, 130 NM to below 18 000 ft.
+ */
+#define LUBBER_SERVICE_CLASS_DME_LOW 5
+
+/**
+ * DH: to the radio horizon below 12 900 ft, 130 NM to 45 000 ft, 100 NM to 60 000 ft.
+ */
+#define LUBBER_SERVICE_CLASS_DME_HIGH 6
+
+/**
+ * T of the editions of 2004 to 2016: heights above the ground.
+ */
+#define LUBBER_SERVICE_CLASS_TERMINAL_ABOVE_GROUND 7
+
+/**
+ * L of the editions of 2004 to 2016: heights above the ground.
+ */
+#define LUBBER_SERVICE_CLASS_LOW_ABOVE_GROUND 8
+
+/**
+ * H of the editions of 2004 to 2016: heights above the ground.
+ */
+#define LUBBER_SERVICE_CLASS_HIGH_ABOVE_GROUND 9
+
+/**
+ * NDB that is a compass locator: 15 NM at all heights (TBL 1-1-2).
+ */
+#define LUBBER_SERVICE_CLASS_COMPASS_LOCATOR 10
+
+/**
+ * NDB of class MH: 25 NM at all heights.
+ */
+#define LUBBER_SERVICE_CLASS_NDB_MEDIUM_HIGH 11
+
+/**
+ * NDB of class H: 50 NM at all heights; that of a single station may be less.
+ */
+#define LUBBER_SERVICE_CLASS_NDB_HIGH 12
+
+/**
+ * NDB of class HH: 75 NM at all heights.
+ */
+#define LUBBER_SERVICE_CLASS_NDB_VERY_HIGH 13
 
 /**
  * The bank limit.
@@ -5220,6 +5320,130 @@ size_t lubber_grid_from_true_deg_n(size_t count,
                                    double *grid_from_true_deg,
                                    ptrdiff_t grid_from_true_deg_stride,
                                    int32_t *status);
+
+/**
+ * The greatest ground distance at which a station is received over a smooth earth.
+ *
+ * `Re (acos(Re / (Re + h1)) + acos(Re / (Re + h2)))` with `Re` 4/3 of the earth's radius, or a factor times `sqrt(h1) + sqrt(h2)`.
+ *
+ * @param aircraft_height_ft height of the aircraft above the surface, 0 to 400 000
+ * @param antenna_height_ft height of the antenna above the surface, 0 to 400 000
+ * @param rule which rule: LUBBER_HORIZON_RULE_FOUR_THIRDS, LUBBER_HORIZON_RULE_FEET_MILES, LUBBER_HORIZON_RULE_METRES_KILOMETRES, LUBBER_HORIZON_RULE_FIVE_QUARTERS
+ * @param[out] radio_horizon_nm the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Exact for its model; the rules differ by up to 2 percent, the air of the day and terrain by more.
+ * Degenerate cases: Two heights of zero see no distance.
+ * Errors: A value outside its range.
+ * Source: 4/3 of the radius: derived, the factor from ITU-R P.310 (from memory). 1.23 sqrt(ft) NM and 4.11 sqrt(m) km: ICAO Doc 8168 Vol II (5th ed. 2006),
+ * Part III Section 1 Chapter 3, Appendix. 1.25 sqrt(ft) NM: common practice.
+ *
+ * Example: lubber_radio_horizon_nm(31000.0, 40.0, LUBBER_HORIZON_RULE_FOUR_THIRDS, &value) gives 224.0
+ */
+int32_t lubber_radio_horizon_nm(double aircraft_height_ft,
+                                double antenna_height_ft,
+                                int32_t rule,
+                                double *radio_horizon_nm);
+
+/**
+ * `lubber_radio_horizon_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * `rule` is one code for all points: which rule: LUBBER_HORIZON_RULE_FOUR_THIRDS, LUBBER_HORIZON_RULE_FEET_MILES, LUBBER_HORIZON_RULE_METRES_KILOMETRES, LUBBER_HORIZON_RULE_FIVE_QUARTERS
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_radio_horizon_nm_n(size_t count,
+                                 const double *aircraft_height_ft,
+                                 ptrdiff_t aircraft_height_ft_stride,
+                                 const double *antenna_height_ft,
+                                 ptrdiff_t antenna_height_ft_stride,
+                                 int32_t rule,
+                                 double *radio_horizon_nm,
+                                 ptrdiff_t radio_horizon_nm_stride,
+                                 int32_t *status);
+
+/**
+ * The least height at which a station is received at a ground distance over a smooth earth: the inverse of `radio_horizon_nm`.
+ *
+ * `Re (sec(d / Re - acos(Re / (Re + h))) - 1)` with `Re` 4/3 of the earth's radius, or the square of `d / factor - sqrt(h)`.
+ *
+ * @param ground_distance_nm distance along the ground, 0 to 10 900
+ * @param antenna_height_ft height of the antenna above the surface, 0 to 400 000
+ * @param rule which rule: LUBBER_HORIZON_RULE_FOUR_THIRDS, LUBBER_HORIZON_RULE_FEET_MILES, LUBBER_HORIZON_RULE_METRES_KILOMETRES, LUBBER_HORIZON_RULE_FIVE_QUARTERS
+ * @param[out] least_reception_height_ft the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: As `radio_horizon_nm`.
+ * Degenerate cases: Within the antenna's own horizon it is zero.
+ * Errors: A value outside its range, or a distance at which 400 000 ft are not enough.
+ * Source: As `radio_horizon_nm`.
+ *
+ * Example: lubber_least_reception_height_ft(130.0, 0.0, LUBBER_HORIZON_RULE_FOUR_THIRDS, &value) gives 11198
+ */
+int32_t lubber_least_reception_height_ft(double ground_distance_nm,
+                                         double antenna_height_ft,
+                                         int32_t rule,
+                                         double *least_reception_height_ft);
+
+/**
+ * `lubber_least_reception_height_ft` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * `rule` is one code for all points: which rule: LUBBER_HORIZON_RULE_FOUR_THIRDS, LUBBER_HORIZON_RULE_FEET_MILES, LUBBER_HORIZON_RULE_METRES_KILOMETRES, LUBBER_HORIZON_RULE_FIVE_QUARTERS
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_least_reception_height_ft_n(size_t count,
+                                          const double *ground_distance_nm,
+                                          ptrdiff_t ground_distance_nm_stride,
+                                          const double *antenna_height_ft,
+                                          ptrdiff_t antenna_height_ft_stride,
+                                          int32_t rule,
+                                          double *least_reception_height_ft,
+                                          ptrdiff_t least_reception_height_ft_stride,
+                                          int32_t *status);
+
+/**
+ * How far the published service volume of a station's class reaches at a height.
+ *
+ * The farthest of the published layers that hold the height. The classes named `above_ground` are those of older editions, whose heights
+ * are counted from the ground at the station; all others count from the transmitter.
+ *
+ * @param class the class of the station: LUBBER_SERVICE_CLASS_TERMINAL, LUBBER_SERVICE_CLASS_LOW, LUBBER_SERVICE_CLASS_HIGH, LUBBER_SERVICE_CLASS_VOR_LOW, LUBBER_SERVICE_CLASS_VOR_HIGH, LUBBER_SERVICE_CLASS_DME_LOW, LUBBER_SERVICE_CLASS_DME_HIGH, LUBBER_SERVICE_CLASS_TERMINAL_ABOVE_GROUND, LUBBER_SERVICE_CLASS_LOW_ABOVE_GROUND, LUBBER_SERVICE_CLASS_HIGH_ABOVE_GROUND, LUBBER_SERVICE_CLASS_COMPASS_LOCATOR, LUBBER_SERVICE_CLASS_NDB_MEDIUM_HIGH, LUBBER_SERVICE_CLASS_NDB_HIGH, LUBBER_SERVICE_CLASS_NDB_VERY_HIGH
+ * @param height_ft height above the station's antenna, -60 000 to 400 000
+ * @param antenna_height_ft height of the antenna above the ground, 0 to 400 000
+ * @param[out] service_reach_nm the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: As published: a floor belongs to its layer, a ceiling where the text says "including".
+ * Degenerate cases: Outside every layer the reach is zero. The lower edges below 1 000 ft that some editions print as curves, and the cone above the station
+ * (`cone_radius_nm`), are not in it.
+ * Errors: A value outside its range.
+ * Source: FAA Aeronautical Information Manual 1-1-8, TBL 1-1-1 and TBL 1-1-2 (class DL from memory of that table); for heights above the ground the
+ * editions of 2004 and 2016. Below 12 900 ft the DME classes reach to the radio horizon (4/3 of the earth's radius).
+ *
+ * Example: lubber_service_reach_nm(LUBBER_SERVICE_CLASS_HIGH, 18000.0, 0.0, &value) gives 130
+ */
+int32_t lubber_service_reach_nm(int32_t class_,
+                                double height_ft,
+                                double antenna_height_ft,
+                                double *service_reach_nm);
+
+/**
+ * `lubber_service_reach_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * `class` is one code for all points: the class of the station: LUBBER_SERVICE_CLASS_TERMINAL, LUBBER_SERVICE_CLASS_LOW, LUBBER_SERVICE_CLASS_HIGH, LUBBER_SERVICE_CLASS_VOR_LOW, LUBBER_SERVICE_CLASS_VOR_HIGH, LUBBER_SERVICE_CLASS_DME_LOW, LUBBER_SERVICE_CLASS_DME_HIGH, LUBBER_SERVICE_CLASS_TERMINAL_ABOVE_GROUND, LUBBER_SERVICE_CLASS_LOW_ABOVE_GROUND, LUBBER_SERVICE_CLASS_HIGH_ABOVE_GROUND, LUBBER_SERVICE_CLASS_COMPASS_LOCATOR, LUBBER_SERVICE_CLASS_NDB_MEDIUM_HIGH, LUBBER_SERVICE_CLASS_NDB_HIGH, LUBBER_SERVICE_CLASS_NDB_VERY_HIGH
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_service_reach_nm_n(size_t count,
+                                 int32_t class_,
+                                 const double *height_ft,
+                                 ptrdiff_t height_ft_stride,
+                                 const double *antenna_height_ft,
+                                 ptrdiff_t antenna_height_ft_stride,
+                                 double *service_reach_nm,
+                                 ptrdiff_t service_reach_nm_stride,
+                                 int32_t *status);
 
 /**
  * The lead of a course change by mental arithmetic: a third of a mile for each 60 kt, and more for height.

@@ -121,6 +121,8 @@ pub const LUBBER_ERROR_CROSS_TRACK: i32 = -50;
 pub const LUBBER_ERROR_ALONG_TRACK: i32 = -51;
 /// Date out of range; allowed: from 2020.0 to 2035.0 yr.
 pub const LUBBER_ERROR_DECIMAL_YEAR: i32 = -52;
+/// Height above the surface out of range; allowed: from 0.0 to 400000.0 ft.
+pub const LUBBER_ERROR_SURFACE_HEIGHT: i32 = -53;
 /// The course change is a reversal and has no lead.
 pub const LUBBER_ERROR_COURSE_REVERSAL: i32 = -101;
 /// The airspeed cannot hold the course against the wind.
@@ -147,6 +149,8 @@ pub const LUBBER_ERROR_NO_MEETING: i32 = -111;
 pub const LUBBER_ERROR_PATTERN_OPEN: i32 = -112;
 /// Two points between which a line is to run are one.
 pub const LUBBER_ERROR_SAME_PLACE: i32 = -113;
+/// No height receives the station at that distance.
+pub const LUBBER_ERROR_BEYOND_HORIZON: i32 = -114;
 /// With the station on the right.
 pub const LUBBER_ARC_SENSE_CLOCKWISE: i32 = 1;
 /// With the station on the left.
@@ -297,6 +301,42 @@ pub const LUBBER_RADIUS_RULE_ONE_PERCENT: i32 = 1;
 pub const LUBBER_RADIUS_RULE_MILES_A_MINUTE_LESS_TWO: i32 = 2;
 /// A tenth of the square of the miles a minute, for 30 degrees of bank. AFMAN 11-217 Vol 3 p. 65 (rescinded), as quoted.
 pub const LUBBER_RADIUS_RULE_TENTH_OF_SQUARE: i32 = 3;
+/// The tangent to a sphere of 4/3 of the earth's mean radius.
+pub const LUBBER_HORIZON_RULE_FOUR_THIRDS: i32 = 0;
+/// 1.23 times the square root of the feet, in nautical miles. ICAO Doc 8168 Vol II (5th ed. 2006), Part III Section 1 Chapter 3, Appendix.
+pub const LUBBER_HORIZON_RULE_FEET_MILES: i32 = 1;
+/// 4.11 times the square root of the metres, in kilometres: 0.4 percent less than the rule in feet. The same appendix.
+pub const LUBBER_HORIZON_RULE_METRES_KILOMETRES: i32 = 2;
+/// 1.25 times the square root of the feet, in nautical miles. Common practice.
+pub const LUBBER_HORIZON_RULE_FIVE_QUARTERS: i32 = 3;
+/// T: 25 NM from 1 000 to 12 000 ft above the transmitter.
+pub const LUBBER_SERVICE_CLASS_TERMINAL: i32 = 0;
+/// L: 40 NM from 1 000 to 18 000 ft above the transmitter.
+pub const LUBBER_SERVICE_CLASS_LOW: i32 = 1;
+/// H: 40 NM from 1 000 ft, 100 NM from 14 500 to 60 000 ft, 130 NM from 18 000 to 45 000 ft above the transmitter.
+pub const LUBBER_SERVICE_CLASS_HIGH: i32 = 2;
+/// VL: 40 NM from 1 000 ft, 70 NM from 5 000 to below 18 000 ft.
+pub const LUBBER_SERVICE_CLASS_VOR_LOW: i32 = 3;
+/// VH: 40 NM from 1 000 ft, 70 NM from 5 000 ft, then as H from 14 500 ft.
+pub const LUBBER_SERVICE_CLASS_VOR_HIGH: i32 = 4;
+/// DL: to the radio horizon below 12 900 ft, 130 NM to below 18 000 ft.
+pub const LUBBER_SERVICE_CLASS_DME_LOW: i32 = 5;
+/// DH: to the radio horizon below 12 900 ft, 130 NM to 45 000 ft, 100 NM to 60 000 ft.
+pub const LUBBER_SERVICE_CLASS_DME_HIGH: i32 = 6;
+/// T of the editions of 2004 to 2016: heights above the ground.
+pub const LUBBER_SERVICE_CLASS_TERMINAL_ABOVE_GROUND: i32 = 7;
+/// L of the editions of 2004 to 2016: heights above the ground.
+pub const LUBBER_SERVICE_CLASS_LOW_ABOVE_GROUND: i32 = 8;
+/// H of the editions of 2004 to 2016: heights above the ground.
+pub const LUBBER_SERVICE_CLASS_HIGH_ABOVE_GROUND: i32 = 9;
+/// NDB that is a compass locator: 15 NM at all heights (TBL 1-1-2).
+pub const LUBBER_SERVICE_CLASS_COMPASS_LOCATOR: i32 = 10;
+/// NDB of class MH: 25 NM at all heights.
+pub const LUBBER_SERVICE_CLASS_NDB_MEDIUM_HIGH: i32 = 11;
+/// NDB of class H: 50 NM at all heights; that of a single station may be less.
+pub const LUBBER_SERVICE_CLASS_NDB_HIGH: i32 = 12;
+/// NDB of class HH: 75 NM at all heights.
+pub const LUBBER_SERVICE_CLASS_NDB_VERY_HIGH: i32 = 13;
 /// The bank limit.
 pub const LUBBER_GOVERNOR_BANK_LIMIT: i32 = 0;
 /// The limit of the rate of turn.
@@ -365,6 +405,7 @@ pub extern "C" fn lubber_status_text(status: i32) -> *const c_char {
         -50 => c"cross-track distance out of range; allowed: from -5000.0 to 5000.0 NM",
         -51 => c"along-track distance out of range; allowed: from -10000.0 to 10000.0 NM",
         -52 => c"date out of range; allowed: from 2020.0 to 2035.0 yr",
+        -53 => c"height above the surface out of range; allowed: from 0.0 to 400000.0 ft",
         -101 => c"the course change is a reversal and has no lead",
         -102 => c"the airspeed cannot hold the course against the wind",
         -103 => c"the turn does not fit between the radial and the arc",
@@ -378,6 +419,7 @@ pub extern "C" fn lubber_status_text(status: i32) -> *const c_char {
         -111 => c"the lines do not meet",
         -112 => c"no outbound heading closes the holding pattern",
         -113 => c"two points between which a line is to run are one",
+        -114 => c"no height receives the station at that distance",
         _ => c"unknown status",
     };
     text.as_ptr()
@@ -6021,6 +6063,190 @@ pub unsafe extern "C" fn lubber_grid_from_true_deg_n(
     let (inputs, outputs) = ([Array::input(true_deg, true_deg_stride), Array::input(lat_deg, lat_deg_stride), Array::input(lon_deg, lon_deg_stride)], [Array::output(grid_from_true_deg, grid_from_true_deg_stride)]);
     // SAFETY: the caller vouches for the arrays.
     unsafe { many(const { Function::named("grid_from_true_deg") }, count, &inputs, &outputs, status) }
+}
+
+/// The greatest ground distance at which a station is received over a smooth earth.
+///
+/// `Re (acos(Re / (Re + h1)) + acos(Re / (Re + h2)))` with `Re` 4/3 of the earth's radius, or a factor times `sqrt(h1) + sqrt(h2)`.
+///
+/// @param aircraft_height_ft height of the aircraft above the surface, 0 to 400 000
+/// @param antenna_height_ft height of the antenna above the surface, 0 to 400 000
+/// @param rule which rule: LUBBER_HORIZON_RULE_FOUR_THIRDS, LUBBER_HORIZON_RULE_FEET_MILES, LUBBER_HORIZON_RULE_METRES_KILOMETRES, LUBBER_HORIZON_RULE_FIVE_QUARTERS
+/// @param[out] radio_horizon_nm the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Exact for its model; the rules differ by up to 2 percent, the air of the day and terrain by more.
+/// Degenerate cases: Two heights of zero see no distance.
+/// Errors: A value outside its range.
+/// Source: 4/3 of the radius: derived, the factor from ITU-R P.310 (from memory). 1.23 sqrt(ft) NM and 4.11 sqrt(m) km: ICAO Doc 8168 Vol II (5th ed. 2006),
+/// Part III Section 1 Chapter 3, Appendix. 1.25 sqrt(ft) NM: common practice.
+///
+/// Example: lubber_radio_horizon_nm(31000.0, 40.0, LUBBER_HORIZON_RULE_FOUR_THIRDS, &value) gives 224.0
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_radio_horizon_nm(
+    aircraft_height_ft: f64,
+    antenna_height_ft: f64,
+    rule: i32,
+    radio_horizon_nm: *mut f64,
+) -> i32 {
+    let answer = || {
+        if [aircraft_height_ft, antenna_height_ft].iter().any(|number: &f64| number.is_nan()) { return Ok([f64::NAN; 1]) }
+        plain::radio_horizon_nm(aircraft_height_ft, antenna_height_ft, lubberline::station::HorizonRule::from_code("rule", f64::from(rule))?).map(|answer| [answer])
+    };
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [radio_horizon_nm]) }
+}
+
+/// `lubber_radio_horizon_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// `rule` is one code for all points: which rule: LUBBER_HORIZON_RULE_FOUR_THIRDS, LUBBER_HORIZON_RULE_FEET_MILES, LUBBER_HORIZON_RULE_METRES_KILOMETRES, LUBBER_HORIZON_RULE_FIVE_QUARTERS
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_radio_horizon_nm_n(
+    count: usize,
+    aircraft_height_ft: *const f64,
+    aircraft_height_ft_stride: isize,
+    antenna_height_ft: *const f64,
+    antenna_height_ft_stride: isize,
+    rule: i32,
+    radio_horizon_nm: *mut f64,
+    radio_horizon_nm_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let rule = f64::from(rule);
+    let (inputs, outputs) = ([Array::input(aircraft_height_ft, aircraft_height_ft_stride), Array::input(antenna_height_ft, antenna_height_ft_stride), Array::input(&raw const rule, 0)], [Array::output(radio_horizon_nm, radio_horizon_nm_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("radio_horizon_nm") }, count, &inputs, &outputs, status) }
+}
+
+/// The least height at which a station is received at a ground distance over a smooth earth: the inverse of `radio_horizon_nm`.
+///
+/// `Re (sec(d / Re - acos(Re / (Re + h))) - 1)` with `Re` 4/3 of the earth's radius, or the square of `d / factor - sqrt(h)`.
+///
+/// @param ground_distance_nm distance along the ground, 0 to 10 900
+/// @param antenna_height_ft height of the antenna above the surface, 0 to 400 000
+/// @param rule which rule: LUBBER_HORIZON_RULE_FOUR_THIRDS, LUBBER_HORIZON_RULE_FEET_MILES, LUBBER_HORIZON_RULE_METRES_KILOMETRES, LUBBER_HORIZON_RULE_FIVE_QUARTERS
+/// @param[out] least_reception_height_ft the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: As `radio_horizon_nm`.
+/// Degenerate cases: Within the antenna's own horizon it is zero.
+/// Errors: A value outside its range, or a distance at which 400 000 ft are not enough.
+/// Source: As `radio_horizon_nm`.
+///
+/// Example: lubber_least_reception_height_ft(130.0, 0.0, LUBBER_HORIZON_RULE_FOUR_THIRDS, &value) gives 11198
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_least_reception_height_ft(
+    ground_distance_nm: f64,
+    antenna_height_ft: f64,
+    rule: i32,
+    least_reception_height_ft: *mut f64,
+) -> i32 {
+    let answer = || {
+        if [ground_distance_nm, antenna_height_ft].iter().any(|number: &f64| number.is_nan()) { return Ok([f64::NAN; 1]) }
+        plain::least_reception_height_ft(ground_distance_nm, antenna_height_ft, lubberline::station::HorizonRule::from_code("rule", f64::from(rule))?).map(|answer| [answer])
+    };
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [least_reception_height_ft]) }
+}
+
+/// `lubber_least_reception_height_ft` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// `rule` is one code for all points: which rule: LUBBER_HORIZON_RULE_FOUR_THIRDS, LUBBER_HORIZON_RULE_FEET_MILES, LUBBER_HORIZON_RULE_METRES_KILOMETRES, LUBBER_HORIZON_RULE_FIVE_QUARTERS
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_least_reception_height_ft_n(
+    count: usize,
+    ground_distance_nm: *const f64,
+    ground_distance_nm_stride: isize,
+    antenna_height_ft: *const f64,
+    antenna_height_ft_stride: isize,
+    rule: i32,
+    least_reception_height_ft: *mut f64,
+    least_reception_height_ft_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let rule = f64::from(rule);
+    let (inputs, outputs) = ([Array::input(ground_distance_nm, ground_distance_nm_stride), Array::input(antenna_height_ft, antenna_height_ft_stride), Array::input(&raw const rule, 0)], [Array::output(least_reception_height_ft, least_reception_height_ft_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("least_reception_height_ft") }, count, &inputs, &outputs, status) }
+}
+
+/// How far the published service volume of a station's class reaches at a height.
+///
+/// The farthest of the published layers that hold the height. The classes named `above_ground` are those of older editions, whose heights
+/// are counted from the ground at the station; all others count from the transmitter.
+///
+/// @param class the class of the station: LUBBER_SERVICE_CLASS_TERMINAL, LUBBER_SERVICE_CLASS_LOW, LUBBER_SERVICE_CLASS_HIGH, LUBBER_SERVICE_CLASS_VOR_LOW, LUBBER_SERVICE_CLASS_VOR_HIGH, LUBBER_SERVICE_CLASS_DME_LOW, LUBBER_SERVICE_CLASS_DME_HIGH, LUBBER_SERVICE_CLASS_TERMINAL_ABOVE_GROUND, LUBBER_SERVICE_CLASS_LOW_ABOVE_GROUND, LUBBER_SERVICE_CLASS_HIGH_ABOVE_GROUND, LUBBER_SERVICE_CLASS_COMPASS_LOCATOR, LUBBER_SERVICE_CLASS_NDB_MEDIUM_HIGH, LUBBER_SERVICE_CLASS_NDB_HIGH, LUBBER_SERVICE_CLASS_NDB_VERY_HIGH
+/// @param height_ft height above the station's antenna, -60 000 to 400 000
+/// @param antenna_height_ft height of the antenna above the ground, 0 to 400 000
+/// @param[out] service_reach_nm the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: As published: a floor belongs to its layer, a ceiling where the text says "including".
+/// Degenerate cases: Outside every layer the reach is zero. The lower edges below 1 000 ft that some editions print as curves, and the cone above the station
+/// (`cone_radius_nm`), are not in it.
+/// Errors: A value outside its range.
+/// Source: FAA Aeronautical Information Manual 1-1-8, TBL 1-1-1 and TBL 1-1-2 (class DL from memory of that table); for heights above the ground the
+/// editions of 2004 and 2016. Below 12 900 ft the DME classes reach to the radio horizon (4/3 of the earth's radius).
+///
+/// Example: lubber_service_reach_nm(LUBBER_SERVICE_CLASS_HIGH, 18000.0, 0.0, &value) gives 130
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_service_reach_nm(
+    class: i32,
+    height_ft: f64,
+    antenna_height_ft: f64,
+    service_reach_nm: *mut f64,
+) -> i32 {
+    let answer = || {
+        if [height_ft, antenna_height_ft].iter().any(|number: &f64| number.is_nan()) { return Ok([f64::NAN; 1]) }
+        plain::service_reach_nm(lubberline::station::ServiceClass::from_code("class", f64::from(class))?, height_ft, antenna_height_ft).map(|answer| [answer])
+    };
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [service_reach_nm]) }
+}
+
+/// `lubber_service_reach_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// `class` is one code for all points: the class of the station: LUBBER_SERVICE_CLASS_TERMINAL, LUBBER_SERVICE_CLASS_LOW, LUBBER_SERVICE_CLASS_HIGH, LUBBER_SERVICE_CLASS_VOR_LOW, LUBBER_SERVICE_CLASS_VOR_HIGH, LUBBER_SERVICE_CLASS_DME_LOW, LUBBER_SERVICE_CLASS_DME_HIGH, LUBBER_SERVICE_CLASS_TERMINAL_ABOVE_GROUND, LUBBER_SERVICE_CLASS_LOW_ABOVE_GROUND, LUBBER_SERVICE_CLASS_HIGH_ABOVE_GROUND, LUBBER_SERVICE_CLASS_COMPASS_LOCATOR, LUBBER_SERVICE_CLASS_NDB_MEDIUM_HIGH, LUBBER_SERVICE_CLASS_NDB_HIGH, LUBBER_SERVICE_CLASS_NDB_VERY_HIGH
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_service_reach_nm_n(
+    count: usize,
+    class: i32,
+    height_ft: *const f64,
+    height_ft_stride: isize,
+    antenna_height_ft: *const f64,
+    antenna_height_ft_stride: isize,
+    service_reach_nm: *mut f64,
+    service_reach_nm_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let class = f64::from(class);
+    let (inputs, outputs) = ([Array::input(&raw const class, 0), Array::input(height_ft, height_ft_stride), Array::input(antenna_height_ft, antenna_height_ft_stride)], [Array::output(service_reach_nm, service_reach_nm_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("service_reach_nm") }, count, &inputs, &outputs, status) }
 }
 
 /// The lead of a course change by mental arithmetic: a third of a mile for each 60 kt, and more for height.

@@ -98,6 +98,7 @@ __all__ = [
     "lead_radial_inbound_deg",
     "lead_radial_outbound_deg",
     "least_dme_nm",
+    "least_reception_height_ft",
     "limited_turn",
     "limiting_dme",
     "load_factor",
@@ -120,6 +121,7 @@ __all__ = [
     "pressure_altitude_rule_ft",
     "pressure_ratio",
     "procedure_tas_factor",
+    "radio_horizon_nm",
     "radius_at_rate_nm",
     "rolled_turn",
     "rule_bank_deg",
@@ -133,6 +135,7 @@ __all__ = [
     "rule_radials_per_mile",
     "rule_reading_nm",
     "rule_turn_radius_nm",
+    "service_reach_nm",
     "slant_range_nm",
     "speed_of_sound_kt",
     "standard_atmosphere",
@@ -188,6 +191,10 @@ _DRIFT_RULE = {"double": 2, "triple": 3}
 _BANK_RULE = {"fifteen_percent": 0, "tenth_and_seven": 1, "tenth_and_five": 2, "twenty_percent": 3}
 
 _RADIUS_RULE = {"half_percent": 0, "one_percent": 1, "miles_a_minute_less_two": 2, "tenth_of_square": 3}
+
+_HORIZON_RULE = {"four_thirds": 0, "feet_miles": 1, "metres_kilometres": 2, "five_quarters": 3}
+
+_SERVICE_CLASS = {"terminal": 0, "low": 1, "high": 2, "vor_low": 3, "vor_high": 4, "dme_low": 5, "dme_high": 6, "terminal_above_ground": 7, "low_above_ground": 8, "high_above_ground": 9, "compass_locator": 10, "ndb_mh": 11, "ndb_h": 12, "ndb_hh": 13}
 
 
 class StandardAtmosphere(NamedTuple):
@@ -5750,6 +5757,186 @@ def grid_from_true_deg(true_deg, lat_deg, lon_deg, **kwargs):
 
 
 _scalar_grid_from_true_deg = scalars["grid_from_true_deg"]
+
+
+def radio_horizon_nm(aircraft_height_ft, antenna_height_ft=0.0, rule="four_thirds", **kwargs):
+    r"""The greatest ground distance at which a station is received over a smooth earth.
+
+    `Re (acos(Re / (Re + h1)) + acos(Re / (Re + h2)))` with `Re` 4/3 of the earth's radius, or a
+    factor times `sqrt(h1) + sqrt(h2)`.
+
+    Parameters
+    ----------
+    aircraft_height_ft : array_like, in feet
+        Height of the aircraft above the surface, 0 to 400 000.
+    antenna_height_ft : array_like, in feet
+        Height of the antenna above the surface, 0 to 400 000 (default 0.0).
+    rule : {"four_thirds", "feet_miles", "metres_kilometres", "five_quarters"}
+        Which rule (default "four_thirds").
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray, in nautical miles
+        A float if every argument is a plain number.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: Exact for its model; the rules differ by up to 2 percent, the air of the day and
+    terrain by more.
+
+    Degenerate cases: Two heights of zero see no distance.
+
+    Source: 4/3 of the radius: derived, the factor from ITU-R P.310 (from memory). 1.23 sqrt(ft) NM
+    and 4.11 sqrt(m) km: ICAO Doc 8168 Vol II (5th ed. 2006), Part III Section 1 Chapter 3,
+    Appendix. 1.25 sqrt(ft) NM: common practice.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.radio_horizon_nm(31000.0, 40.0, 'four_thirds'):.1f}"
+    '224.0'
+    >>> f"{lubberline.radio_horizon_nm(10000.0, 0.0, 'feet_miles'):.1f}"
+    '123.0'
+    >>> [f"{value:.1f}" for value in lubberline.radio_horizon_nm([31000.0, 31000.0], 40.0, 'four_thirds')]
+    ['224.0', '224.0']
+    """
+    rule = chosen(_HORIZON_RULE, "rule", rule)
+    if not kwargs:
+        answer = _scalar_radio_horizon_nm(aircraft_height_ft, antenna_height_ft, rule)
+        if answer is not None:
+            return answer
+    return ufunc.radio_horizon_nm(aircraft_height_ft, antenna_height_ft, rule, **kwargs)
+
+
+_scalar_radio_horizon_nm = scalars["radio_horizon_nm"]
+
+
+def least_reception_height_ft(ground_distance_nm, antenna_height_ft=0.0, rule="four_thirds", **kwargs):
+    r"""The least height at which a station is received at a ground distance over a smooth earth: the inverse of `radio_horizon_nm`.
+
+    `Re (sec(d / Re - acos(Re / (Re + h))) - 1)` with `Re` 4/3 of the earth's radius, or the square
+    of `d / factor - sqrt(h)`.
+
+    Parameters
+    ----------
+    ground_distance_nm : array_like, in nautical miles
+        Distance along the ground, 0 to 10 900.
+    antenna_height_ft : array_like, in feet
+        Height of the antenna above the surface, 0 to 400 000 (default 0.0).
+    rule : {"four_thirds", "feet_miles", "metres_kilometres", "five_quarters"}
+        Which rule (default "four_thirds").
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray, in feet
+        A float if every argument is a plain number.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, or a distance at which 400 000 ft are not enough. In
+        arrays such a point is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: As `radio_horizon_nm`.
+
+    Degenerate cases: Within the antenna's own horizon it is zero.
+
+    Source: As `radio_horizon_nm`.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.least_reception_height_ft(130.0, 0.0, 'four_thirds'):.0f}"
+    '11198'
+    >>> f"{lubberline.least_reception_height_ft(123.0, 0.0, 'feet_miles'):.0f}"
+    '10000'
+    >>> [f"{value:.0f}" for value in lubberline.least_reception_height_ft([130.0, 130.0], 0.0, 'four_thirds')]
+    ['11198', '11198']
+    """
+    rule = chosen(_HORIZON_RULE, "rule", rule)
+    if not kwargs:
+        answer = _scalar_least_reception_height_ft(ground_distance_nm, antenna_height_ft, rule)
+        if answer is not None:
+            return answer
+    return ufunc.least_reception_height_ft(ground_distance_nm, antenna_height_ft, rule, **kwargs)
+
+
+_scalar_least_reception_height_ft = scalars["least_reception_height_ft"]
+
+
+def service_reach_nm(class, height_ft, antenna_height_ft=0.0, **kwargs):
+    r"""How far the published service volume of a station's class reaches at a height.
+
+    The farthest of the published layers that hold the height. The classes named `above_ground` are
+    those of older editions, whose heights are counted from the ground at the station; all others
+    count from the transmitter.
+
+    Parameters
+    ----------
+    class : {"terminal", "low", "high", "vor_low", "vor_high", "dme_low", "dme_high", "terminal_above_ground", "low_above_ground", "high_above_ground", "compass_locator", "ndb_mh", "ndb_h", "ndb_hh"}
+        The class of the station.
+    height_ft : array_like, in feet
+        Height above the station's antenna, -60 000 to 400 000.
+    antenna_height_ft : array_like, in feet
+        Height of the antenna above the ground, 0 to 400 000 (default 0.0).
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray, in nautical miles
+        A float if every argument is a plain number.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: As published: a floor belongs to its layer, a ceiling where the text says "including".
+
+    Degenerate cases: Outside every layer the reach is zero. The lower edges below 1 000 ft that
+    some editions print as curves, and the cone above the station (`cone_radius_nm`), are not in it.
+
+    Source: FAA Aeronautical Information Manual 1-1-8, TBL 1-1-1 and TBL 1-1-2 (class DL from memory
+    of that table); for heights above the ground the editions of 2004 and 2016. Below 12 900 ft the
+    DME classes reach to the radio horizon (4/3 of the earth's radius).
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.service_reach_nm('high', 18000.0, 0.0):.0f}"
+    '130'
+    >>> f"{lubberline.service_reach_nm('vor_low', 18000.0, 0.0):.0f}"
+    '0'
+    >>> f"{lubberline.service_reach_nm('dme_low', 9000.0, 30.0):.1f}"
+    '123.5'
+    >>> [f"{value:.0f}" for value in lubberline.service_reach_nm('high', [18000.0, 18000.0], 0.0)]
+    ['130', '130']
+    """
+    class = chosen(_SERVICE_CLASS, "class", class)
+    if not kwargs:
+        answer = _scalar_service_reach_nm(class, height_ft, antenna_height_ft)
+        if answer is not None:
+            return answer
+    return ufunc.service_reach_nm(class, height_ft, antenna_height_ft, **kwargs)
+
+
+_scalar_service_reach_nm = scalars["service_reach_nm"]
 
 
 def rule_lead_nm(groundspeed_kt, course_change_deg, height_above_station_ft=0.0, **kwargs):
