@@ -46,7 +46,7 @@ outputs! {
 /// # Arguments
 /// - `course_deg`: the course, any finite number
 /// - `cross_track_nm`: where the aircraft is, positive right of the course, -5000 to 5000
-/// - `intercept_angle_deg`: angle at which the course is intercepted, above 0 to 90 (default 30.0)
+/// - `intercept_angle_deg`: angle at which the course is intercepted, above 0 to 90
 /// - `true_airspeed_kt`: true airspeed, above 0 to 5000
 /// - `wind_from_deg`: where the wind blows from, against the same north (default 0.0)
 /// - `wind_speed_kt`: speed of the wind, 0 to 1000 (default 0.0)
