@@ -4762,6 +4762,363 @@ size_t lubber_rule_outbound_time_by_headwind_s_n(size_t count,
                                                  int32_t *status);
 
 /**
+ * Heading, distance and time to intercept a course from beside it at an angle, in wind, and the lead of the turn onto it.
+ *
+ * `|x| / sin(angle)` to the course and `|x| / tan(angle)` along it, flown on the heading that holds that track; the
+ * turn onto the course begins its lead before, as `lead_nm` has it.
+ *
+ * @param course_deg the course, any finite number
+ * @param cross_track_nm where the aircraft is, positive right of the course, -5000 to 5000
+ * @param intercept_angle_deg angle at which the course is intercepted, above 0 to 90
+ * @param true_airspeed_kt true airspeed, above 0 to 5000
+ * @param wind_from_deg where the wind blows from, against the same north
+ * @param wind_speed_kt speed of the wind, 0 to 1000
+ * @param bank_limit_deg greatest bank, above 0 below 90
+ * @param turn_rate_limit_deg_per_s greatest rate of turn, above 0
+ * @param roll_rate_deg_per_s rate of roll, above 0, infinite for an instant roll
+ * @param[out] track_deg Direction over the ground to the course; may be NULL
+ * @param[out] heading_deg Heading that holds it; may be NULL
+ * @param[out] groundspeed_kt Groundspeed on the way; may be NULL
+ * @param[out] distance_nm Distance over the ground to the course; may be NULL
+ * @param[out] time_s Time to the course; may be NULL
+ * @param[out] along_nm Distance gained along the course on the way; may be NULL
+ * @param[out] lead_nm Distance before the course, along the track, at which the turn onto it begins; may be NULL
+ * @param[out] distance_to_roll_in_nm Distance over the ground to where the turn begins; negative where that is behind; may be NULL
+ * @param[out] time_to_roll_in_s Time to where the turn begins; negative where that is behind; may be NULL
+ * @param[out] cross_track_at_roll_in_nm Cross-track at which the turn begins, positive right of the course; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding error on a plane; 1e-4 of the distance on the ellipsoid within 60 NM, with the cross-track measured on
+ * it.
+ * Degenerate cases: On the course the track is the course; distance, time and lead are zero. Closer than the turn needs, the distance
+ * to roll-in is negative.
+ * Errors: A value outside its range, a course or a way to it that the airspeed cannot hold.
+ * Source: The right triangle of cross-track and track; the lead as `lead_nm`.
+ *
+ * Example: lubber_intercept(90.0, -4.0, 30.0, 180.0, 40.0, 35.0, 25.0, 3.0, 5.0, NULL, &value, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL) gives 109.0
+ */
+int32_t lubber_intercept(double course_deg,
+                         double cross_track_nm,
+                         double intercept_angle_deg,
+                         double true_airspeed_kt,
+                         double wind_from_deg,
+                         double wind_speed_kt,
+                         double bank_limit_deg,
+                         double turn_rate_limit_deg_per_s,
+                         double roll_rate_deg_per_s,
+                         double *track_deg,
+                         double *heading_deg,
+                         double *groundspeed_kt,
+                         double *distance_nm,
+                         double *time_s,
+                         double *along_nm,
+                         double *lead_nm,
+                         double *distance_to_roll_in_nm,
+                         double *time_to_roll_in_s,
+                         double *cross_track_at_roll_in_nm);
+
+/**
+ * `lubber_intercept` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_intercept_n(size_t count,
+                          const double *course_deg,
+                          ptrdiff_t course_deg_stride,
+                          const double *cross_track_nm,
+                          ptrdiff_t cross_track_nm_stride,
+                          const double *intercept_angle_deg,
+                          ptrdiff_t intercept_angle_deg_stride,
+                          const double *true_airspeed_kt,
+                          ptrdiff_t true_airspeed_kt_stride,
+                          const double *wind_from_deg,
+                          ptrdiff_t wind_from_deg_stride,
+                          const double *wind_speed_kt,
+                          ptrdiff_t wind_speed_kt_stride,
+                          const double *bank_limit_deg,
+                          ptrdiff_t bank_limit_deg_stride,
+                          const double *turn_rate_limit_deg_per_s,
+                          ptrdiff_t turn_rate_limit_deg_per_s_stride,
+                          const double *roll_rate_deg_per_s,
+                          ptrdiff_t roll_rate_deg_per_s_stride,
+                          double *track_deg,
+                          ptrdiff_t track_deg_stride,
+                          double *heading_deg,
+                          ptrdiff_t heading_deg_stride,
+                          double *groundspeed_kt,
+                          ptrdiff_t groundspeed_kt_stride,
+                          double *distance_nm,
+                          ptrdiff_t distance_nm_stride,
+                          double *time_s,
+                          ptrdiff_t time_s_stride,
+                          double *along_nm,
+                          ptrdiff_t along_nm_stride,
+                          double *lead_nm,
+                          ptrdiff_t lead_nm_stride,
+                          double *distance_to_roll_in_nm,
+                          ptrdiff_t distance_to_roll_in_nm_stride,
+                          double *time_to_roll_in_s,
+                          ptrdiff_t time_to_roll_in_s_stride,
+                          double *cross_track_at_roll_in_nm,
+                          ptrdiff_t cross_track_at_roll_in_nm_stride,
+                          int32_t *status);
+
+/**
+ * Where the turn onto a radial begins, from another radial along any track, in wind and with roll: distance, radial and needle.
+ *
+ * With p, t and w the aircraft, the track and the radial from the station, the track crosses the radial at `s = -(p
+ * x w) / (t x w)`; the turn begins its lead L before that, as `lead_nm` has it.
+ *
+ * @param radial_deg radial on which the aircraft is, any finite number
+ * @param distance_nm its ground distance from the station, 0 to 10 900
+ * @param wanted_radial_deg radial to intercept
+ * @param flown whether the radial is then flown inbound or outbound: LUBBER_RADIAL_FLOWN_INBOUND, LUBBER_RADIAL_FLOWN_OUTBOUND
+ * @param track_deg direction flown over the ground to the radial, against the station's north
+ * @param true_airspeed_kt true airspeed, above 0 to 5000
+ * @param wind_from_deg where the wind blows from, against the same north
+ * @param wind_speed_kt speed of the wind, 0 to 1000
+ * @param bank_limit_deg greatest bank, above 0 below 90
+ * @param turn_rate_limit_deg_per_s greatest rate of turn, above 0
+ * @param roll_rate_deg_per_s rate of roll, above 0, infinite for an instant roll
+ * @param[out] heading_deg Heading that holds the track to the radial; may be NULL
+ * @param[out] groundspeed_kt Groundspeed on it; may be NULL
+ * @param[out] crossing_distance_nm Distance from the station at which the track crosses the radial; may be NULL
+ * @param[out] distance_to_crossing_nm Distance along the track to there; may be NULL
+ * @param[out] lead_nm Distance before it at which the turn begins; may be NULL
+ * @param[out] time_to_roll_in_s Time to where the turn begins; negative where that is behind; may be NULL
+ * @param[out] radial_at_roll_in_deg Radial on which the turn begins; may be NULL
+ * @param[out] distance_at_roll_in_nm Ground distance from the station at which the turn begins; may be NULL
+ * @param[out] needle_at_roll_in_deg Degrees of the needle from its centre there, with the course set that is to be flown; positive when the course lies to the right; may be NULL
+ * @param[out] cross_track_at_roll_in_nm Cross-track at which the turn begins, positive right of the course; may be NULL
+ * @param[out] distance_at_roll_out_nm Distance from the station at which the wings are level on the radial; negative past the station; may be NULL
+ * @param[out] turn_duration_s From roll-in to wings level; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding error on a plane about the station; 1e-4 of the distance within 60 NM.
+ * Degenerate cases: On the radial, and closer to it than the lead, the time to roll-in is negative. Distances count along the ground.
+ * Errors: A value outside its range, a track that is parallel to the radial, leads away from it or crosses its line on the
+ * other side of the station, a reversal, a wind that the airspeed cannot hold.
+ * Source: Derived from the crossing of two lines and the equilibrium of a coordinated turn.
+ *
+ * Example: lubber_radial_intercept(180.0, 30.0, 200.0, LUBBER_RADIAL_FLOWN_INBOUND, 335.0, 240.0, 250.0, 40.0, 25.0, 3.0, 5.0, NULL, NULL, NULL, NULL, NULL, NULL, NULL, &value, NULL, NULL, NULL, NULL) gives 18.61
+ */
+int32_t lubber_radial_intercept(double radial_deg,
+                                double distance_nm,
+                                double wanted_radial_deg,
+                                int32_t flown,
+                                double track_deg,
+                                double true_airspeed_kt,
+                                double wind_from_deg,
+                                double wind_speed_kt,
+                                double bank_limit_deg,
+                                double turn_rate_limit_deg_per_s,
+                                double roll_rate_deg_per_s,
+                                double *heading_deg,
+                                double *groundspeed_kt,
+                                double *crossing_distance_nm,
+                                double *distance_to_crossing_nm,
+                                double *lead_nm,
+                                double *time_to_roll_in_s,
+                                double *radial_at_roll_in_deg,
+                                double *distance_at_roll_in_nm,
+                                double *needle_at_roll_in_deg,
+                                double *cross_track_at_roll_in_nm,
+                                double *distance_at_roll_out_nm,
+                                double *turn_duration_s);
+
+/**
+ * `lubber_radial_intercept` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * `flown` is one code for all points: whether the radial is then flown inbound or outbound: LUBBER_RADIAL_FLOWN_INBOUND, LUBBER_RADIAL_FLOWN_OUTBOUND
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_radial_intercept_n(size_t count,
+                                 const double *radial_deg,
+                                 ptrdiff_t radial_deg_stride,
+                                 const double *distance_nm,
+                                 ptrdiff_t distance_nm_stride,
+                                 const double *wanted_radial_deg,
+                                 ptrdiff_t wanted_radial_deg_stride,
+                                 int32_t flown,
+                                 const double *track_deg,
+                                 ptrdiff_t track_deg_stride,
+                                 const double *true_airspeed_kt,
+                                 ptrdiff_t true_airspeed_kt_stride,
+                                 const double *wind_from_deg,
+                                 ptrdiff_t wind_from_deg_stride,
+                                 const double *wind_speed_kt,
+                                 ptrdiff_t wind_speed_kt_stride,
+                                 const double *bank_limit_deg,
+                                 ptrdiff_t bank_limit_deg_stride,
+                                 const double *turn_rate_limit_deg_per_s,
+                                 ptrdiff_t turn_rate_limit_deg_per_s_stride,
+                                 const double *roll_rate_deg_per_s,
+                                 ptrdiff_t roll_rate_deg_per_s_stride,
+                                 double *heading_deg,
+                                 ptrdiff_t heading_deg_stride,
+                                 double *groundspeed_kt,
+                                 ptrdiff_t groundspeed_kt_stride,
+                                 double *crossing_distance_nm,
+                                 ptrdiff_t crossing_distance_nm_stride,
+                                 double *distance_to_crossing_nm,
+                                 ptrdiff_t distance_to_crossing_nm_stride,
+                                 double *lead_nm,
+                                 ptrdiff_t lead_nm_stride,
+                                 double *time_to_roll_in_s,
+                                 ptrdiff_t time_to_roll_in_s_stride,
+                                 double *radial_at_roll_in_deg,
+                                 ptrdiff_t radial_at_roll_in_deg_stride,
+                                 double *distance_at_roll_in_nm,
+                                 ptrdiff_t distance_at_roll_in_nm_stride,
+                                 double *needle_at_roll_in_deg,
+                                 ptrdiff_t needle_at_roll_in_deg_stride,
+                                 double *cross_track_at_roll_in_nm,
+                                 ptrdiff_t cross_track_at_roll_in_nm_stride,
+                                 double *distance_at_roll_out_nm,
+                                 ptrdiff_t distance_at_roll_out_nm_stride,
+                                 double *turn_duration_s,
+                                 ptrdiff_t turn_duration_s_stride,
+                                 int32_t *status);
+
+/**
+ * The intercept of a radial toward the station at twice the degrees to it, exactly.
+ *
+ * From the distance d and a degrees off the radial, the way to it is as long as what is left to the station: `d / (2
+ * cos(a))`.
+ *
+ * @param radial_deg radial on which the aircraft is, any finite number
+ * @param distance_nm its ground distance from the station, 0 to 10 900
+ * @param wanted_radial_deg radial to intercept
+ * @param true_airspeed_kt true airspeed, above 0 to 5000
+ * @param wind_from_deg where the wind blows from, against the same north
+ * @param wind_speed_kt speed of the wind, 0 to 1000
+ * @param[out] track_deg Direction over the ground to the radial; may be NULL
+ * @param[out] heading_deg Heading that holds it; may be NULL
+ * @param[out] distance_nm_out Distance to the radial, and from there to the station; may be NULL
+ * @param[out] time_s Time to the radial; may be NULL
+ * @param[out] time_to_station_s Time from there to the station; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding error on a plane. Turns are left out.
+ * Degenerate cases: On the radial the way is the radial, and half the distance is left.
+ * Errors: A value outside its range, more than 45 degrees off the radial, a course that the airspeed cannot hold.
+ * Source: The isosceles triangle; the technique: CNATRA P-340 chapter 6, 609.
+ *
+ * Example: lubber_double_angle_intercept(150.0, 24.0, 135.0, 200.0, 20.0, 50.0, NULL, NULL, &value, NULL, NULL) gives 12.42
+ */
+int32_t lubber_double_angle_intercept(double radial_deg,
+                                      double distance_nm,
+                                      double wanted_radial_deg,
+                                      double true_airspeed_kt,
+                                      double wind_from_deg,
+                                      double wind_speed_kt,
+                                      double *track_deg,
+                                      double *heading_deg,
+                                      double *distance_nm_out,
+                                      double *time_s,
+                                      double *time_to_station_s);
+
+/**
+ * `lubber_double_angle_intercept` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_double_angle_intercept_n(size_t count,
+                                       const double *radial_deg,
+                                       ptrdiff_t radial_deg_stride,
+                                       const double *distance_nm,
+                                       ptrdiff_t distance_nm_stride,
+                                       const double *wanted_radial_deg,
+                                       ptrdiff_t wanted_radial_deg_stride,
+                                       const double *true_airspeed_kt,
+                                       ptrdiff_t true_airspeed_kt_stride,
+                                       const double *wind_from_deg,
+                                       ptrdiff_t wind_from_deg_stride,
+                                       const double *wind_speed_kt,
+                                       ptrdiff_t wind_speed_kt_stride,
+                                       double *track_deg,
+                                       ptrdiff_t track_deg_stride,
+                                       double *heading_deg,
+                                       ptrdiff_t heading_deg_stride,
+                                       double *distance_nm_out,
+                                       ptrdiff_t distance_nm_out_stride,
+                                       double *time_s,
+                                       ptrdiff_t time_s_stride,
+                                       double *time_to_station_s,
+                                       ptrdiff_t time_to_station_s_stride,
+                                       int32_t *status);
+
+/**
+ * The angle at which to intercept a radial by rule: twice the degrees to it, at least 20 and at most 90.
+ *
+ * `2 * degrees`, within 20 and 90.
+ *
+ * @param off_radial_deg degrees to the radial, either way, reduced to half a circle
+ * @param[out] rule_intercept_angle_deg the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: A rule.
+ * Degenerate cases: On the radial it still says 20 degrees.
+ * Errors: A value outside its range.
+ * Source: FAA-H-8083-15 (Instrument Flying Handbook), from memory.
+ *
+ * Example: lubber_rule_intercept_angle_deg(15.0, &value) gives 30
+ */
+int32_t lubber_rule_intercept_angle_deg(double off_radial_deg, double *rule_intercept_angle_deg);
+
+/**
+ * `lubber_rule_intercept_angle_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_rule_intercept_angle_deg_n(size_t count,
+                                         const double *off_radial_deg,
+                                         ptrdiff_t off_radial_deg_stride,
+                                         double *rule_intercept_angle_deg,
+                                         ptrdiff_t rule_intercept_angle_deg_stride,
+                                         int32_t *status);
+
+/**
+ * The lead onto a radial in radials by the sixty-to-one rule and a share for the angle of the intercept.
+ *
+ * `(60 / D) r`, times a third at 45 degrees, two thirds at 60, nothing up to 30; in between interpolated.
+ *
+ * @param distance_nm distance from the station, above 0 to 1000
+ * @param turn_radius_nm radius of the turn, above 0 to 1000
+ * @param intercept_angle_deg angle of the intercept, above 0 to 90
+ * @param[out] rule_intercept_lead_deg the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: The exact share is `1 - cos(angle)`: 0.13 at 30 degrees, 0.29 at 45, 0.5 at 60. See `radial_intercept`.
+ * Degenerate cases: Close to the station it gives more radials than there are.
+ * Errors: A value outside its range.
+ * Source: CNATRA P-1215, course intercepts; CNATRA P-1265 p. 2-11 (5-99), there of arcs.
+ *
+ * Example: lubber_rule_intercept_lead_deg(15.0, 2.5, 45.0, &value) gives 3.33
+ */
+int32_t lubber_rule_intercept_lead_deg(double distance_nm,
+                                       double turn_radius_nm,
+                                       double intercept_angle_deg,
+                                       double *rule_intercept_lead_deg);
+
+/**
+ * `lubber_rule_intercept_lead_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_rule_intercept_lead_deg_n(size_t count,
+                                        const double *distance_nm,
+                                        ptrdiff_t distance_nm_stride,
+                                        const double *turn_radius_nm,
+                                        ptrdiff_t turn_radius_nm_stride,
+                                        const double *intercept_angle_deg,
+                                        ptrdiff_t intercept_angle_deg_stride,
+                                        double *rule_intercept_lead_deg,
+                                        ptrdiff_t rule_intercept_lead_deg_stride,
+                                        int32_t *status);
+
+/**
  * Distance before a fix at which to begin the turn, so as to roll out on the outbound course.
  *
  * The displacement of the turn through the air (roll in at the roll rate, hold the bank, roll out wings level) plus wind times
@@ -5832,6 +6189,178 @@ size_t lubber_cone_radius_nm_n(size_t count,
                                double *cone_radius_nm,
                                ptrdiff_t cone_radius_nm_stride,
                                int32_t *status);
+
+/**
+ * Whether a leg between two fixes is long enough for the turns at both, in wind and with roll, and if not, what is possible.
+ *
+ * `length - past first - before second`: the distance past its fix at which the first turn is done, and the lead of
+ * the second. The largest airspeed and the least bank are those that leave nothing to spare.
+ *
+ * @param inbound_course_deg course flown to the first fix, any finite number
+ * @param leg_course_deg course from the first fix to the second
+ * @param outbound_course_deg course flown from the second fix
+ * @param leg_length_nm distance between the fixes, 0 to 10 900
+ * @param first_passage how the first fix is passed: LUBBER_PASSAGE_FLY_BY, LUBBER_PASSAGE_FLY_OVER
+ * @param second_passage how the second fix is passed: LUBBER_PASSAGE_FLY_BY, LUBBER_PASSAGE_FLY_OVER
+ * @param true_airspeed_kt true airspeed, above 0 to 5000
+ * @param wind_from_deg where the wind blows from, against the same north
+ * @param wind_speed_kt speed of the wind, 0 to 1000
+ * @param bank_limit_deg greatest bank, above 0 below 90
+ * @param turn_rate_limit_deg_per_s greatest rate of turn, above 0
+ * @param roll_rate_deg_per_s rate of roll, above 0, infinite for an instant roll
+ * @param[out] past_first_nm Distance past the first fix, along the leg, at which its turn is done; may be NULL
+ * @param[out] before_second_nm Distance before the second fix, along the leg, at which its turn begins; may be NULL
+ * @param[out] spare_nm What the leg has left between the two; negative where it is too short; may be NULL
+ * @param[out] straight_time_s Time flown straight between the two turns; negative where the leg is too short; may be NULL
+ * @param[out] largest_true_airspeed_kt Largest true airspeed at which the leg is long enough; NaN where there is none, or no limit; may be NULL
+ * @param[out] largest_groundspeed_kt Groundspeed on the leg at that airspeed; may be NULL
+ * @param[out] bank_needed_deg Least bank, with no limit of the rate of turn, at which the leg is long enough; NaN where none is, or every bank; may be NULL
+ * @param[out] crossing_past_first_nm Where the course to the first fix crosses the course from the second, past the first fix; NaN for parallel courses; may be NULL
+ * @param[out] crossing_before_second_nm The same crossing, before the second fix along the course from it; may be NULL
+ * @param[out] crossing_lead_nm Lead of the one turn there that would do for both; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: That of `lead_nm`; the largest airspeed and the least bank to rounding.
+ * Degenerate cases: A first fix that is flown over is followed by an intercept of the leg at 30 degrees; a second one that is flown
+ * over takes nothing of the leg. The largest airspeed is looked for from the one given: upward where the leg is long
+ * enough.
+ * Errors: A value outside its range, a reversal at either fix, a wind that the airspeed cannot hold.
+ * Source: Derived from the leads of the two turns; the sum of two distances as in ICAO Doc 8168 Vol II (5th ed. 2006), Part
+ * III Section 2 Chapter 1.
+ *
+ * Example: lubber_successive_turns(40.0, 130.0, 60.0, 8.0, LUBBER_PASSAGE_FLY_BY, LUBBER_PASSAGE_FLY_BY, 400.0, 300.0, 40.0, 25.0, 3.0, 5.0, NULL, NULL, &value, NULL, NULL, NULL, NULL, NULL, NULL, NULL) gives -2.71
+ */
+int32_t lubber_successive_turns(double inbound_course_deg,
+                                double leg_course_deg,
+                                double outbound_course_deg,
+                                double leg_length_nm,
+                                int32_t first_passage,
+                                int32_t second_passage,
+                                double true_airspeed_kt,
+                                double wind_from_deg,
+                                double wind_speed_kt,
+                                double bank_limit_deg,
+                                double turn_rate_limit_deg_per_s,
+                                double roll_rate_deg_per_s,
+                                double *past_first_nm,
+                                double *before_second_nm,
+                                double *spare_nm,
+                                double *straight_time_s,
+                                double *largest_true_airspeed_kt,
+                                double *largest_groundspeed_kt,
+                                double *bank_needed_deg,
+                                double *crossing_past_first_nm,
+                                double *crossing_before_second_nm,
+                                double *crossing_lead_nm);
+
+/**
+ * `lubber_successive_turns` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * `first_passage` is one code for all points: how the first fix is passed: LUBBER_PASSAGE_FLY_BY, LUBBER_PASSAGE_FLY_OVER
+ *
+ * `second_passage` is one code for all points: how the second fix is passed: LUBBER_PASSAGE_FLY_BY, LUBBER_PASSAGE_FLY_OVER
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_successive_turns_n(size_t count,
+                                 const double *inbound_course_deg,
+                                 ptrdiff_t inbound_course_deg_stride,
+                                 const double *leg_course_deg,
+                                 ptrdiff_t leg_course_deg_stride,
+                                 const double *outbound_course_deg,
+                                 ptrdiff_t outbound_course_deg_stride,
+                                 const double *leg_length_nm,
+                                 ptrdiff_t leg_length_nm_stride,
+                                 int32_t first_passage,
+                                 int32_t second_passage,
+                                 const double *true_airspeed_kt,
+                                 ptrdiff_t true_airspeed_kt_stride,
+                                 const double *wind_from_deg,
+                                 ptrdiff_t wind_from_deg_stride,
+                                 const double *wind_speed_kt,
+                                 ptrdiff_t wind_speed_kt_stride,
+                                 const double *bank_limit_deg,
+                                 ptrdiff_t bank_limit_deg_stride,
+                                 const double *turn_rate_limit_deg_per_s,
+                                 ptrdiff_t turn_rate_limit_deg_per_s_stride,
+                                 const double *roll_rate_deg_per_s,
+                                 ptrdiff_t roll_rate_deg_per_s_stride,
+                                 double *past_first_nm,
+                                 ptrdiff_t past_first_nm_stride,
+                                 double *before_second_nm,
+                                 ptrdiff_t before_second_nm_stride,
+                                 double *spare_nm,
+                                 ptrdiff_t spare_nm_stride,
+                                 double *straight_time_s,
+                                 ptrdiff_t straight_time_s_stride,
+                                 double *largest_true_airspeed_kt,
+                                 ptrdiff_t largest_true_airspeed_kt_stride,
+                                 double *largest_groundspeed_kt,
+                                 ptrdiff_t largest_groundspeed_kt_stride,
+                                 double *bank_needed_deg,
+                                 ptrdiff_t bank_needed_deg_stride,
+                                 double *crossing_past_first_nm,
+                                 ptrdiff_t crossing_past_first_nm_stride,
+                                 double *crossing_before_second_nm,
+                                 ptrdiff_t crossing_before_second_nm_stride,
+                                 double *crossing_lead_nm,
+                                 ptrdiff_t crossing_lead_nm_stride,
+                                 int32_t *status);
+
+/**
+ * What a turn at a waypoint takes of a leg in procedure design: the minimum stabilization distance.
+ *
+ * Flown by: `r tan(A/2) + 5 V / 3600`. Flown over, with an intercept at 30 degrees: `r1 sin(A) + r1 cos(A) tan(30) +
+ * r1 (1/sin(30) - 2 cos(A)/sin(60)) + r2 tan(15) + 10 V / 3600`. The least length of a leg is the sum of the
+ * distances of its two waypoints.
+ *
+ * @param passage how the waypoint is passed: LUBBER_PASSAGE_FLY_BY, LUBBER_PASSAGE_FLY_OVER
+ * @param course_change_deg change of course, either way, reduced to half a circle
+ * @param true_airspeed_kt true airspeed, above 0 to 5000
+ * @param bank_deg bank of the turn at the waypoint, above 0 below 90
+ * @param turn_rate_limit_deg_per_s greatest rate of that turn, above 0
+ * @param bank_onto_leg_deg bank of the turn onto the leg after flying over, above 0 below 90
+ * @param[out] stabilization_distance_nm the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: As published, without wind and roll; `successive_turns` has both.
+ * Degenerate cases: Flown over with a change below 30 degrees the sum has no meaning: it does not vanish without a change.
+ * Errors: A value outside its range, a reversal that is flown by.
+ * Source: ICAO Doc 8168 Vol II (5th ed. 2006), Part III Section 2 Chapter 1: sequences and banks as read, formulas from
+ * memory.
+ *
+ * Example: lubber_stabilization_distance_nm(LUBBER_PASSAGE_FLY_BY, 90.0, 250.0, 25.0, 3.0, 15.0, &value) gives 2.30
+ */
+int32_t lubber_stabilization_distance_nm(int32_t passage,
+                                         double course_change_deg,
+                                         double true_airspeed_kt,
+                                         double bank_deg,
+                                         double turn_rate_limit_deg_per_s,
+                                         double bank_onto_leg_deg,
+                                         double *stabilization_distance_nm);
+
+/**
+ * `lubber_stabilization_distance_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * `passage` is one code for all points: how the waypoint is passed: LUBBER_PASSAGE_FLY_BY, LUBBER_PASSAGE_FLY_OVER
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_stabilization_distance_nm_n(size_t count,
+                                          int32_t passage,
+                                          const double *course_change_deg,
+                                          ptrdiff_t course_change_deg_stride,
+                                          const double *true_airspeed_kt,
+                                          ptrdiff_t true_airspeed_kt_stride,
+                                          const double *bank_deg,
+                                          ptrdiff_t bank_deg_stride,
+                                          const double *turn_rate_limit_deg_per_s,
+                                          ptrdiff_t turn_rate_limit_deg_per_s_stride,
+                                          const double *bank_onto_leg_deg,
+                                          ptrdiff_t bank_onto_leg_deg_stride,
+                                          double *stabilization_distance_nm,
+                                          ptrdiff_t stabilization_distance_nm_stride,
+                                          int32_t *status);
 
 /**
  * The time that a distance takes at a groundspeed.

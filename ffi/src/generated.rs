@@ -5280,6 +5280,448 @@ pub unsafe extern "C" fn lubber_rule_outbound_time_by_headwind_s_n(
     unsafe { many(const { Function::named("rule_outbound_time_by_headwind_s") }, count, &inputs, &outputs, status) }
 }
 
+/// Heading, distance and time to intercept a course from beside it at an angle, in wind, and the lead of the turn onto it.
+///
+/// `|x| / sin(angle)` to the course and `|x| / tan(angle)` along it, flown on the heading that holds that track; the
+/// turn onto the course begins its lead before, as `lead_nm` has it.
+///
+/// @param course_deg the course, any finite number
+/// @param cross_track_nm where the aircraft is, positive right of the course, -5000 to 5000
+/// @param intercept_angle_deg angle at which the course is intercepted, above 0 to 90
+/// @param true_airspeed_kt true airspeed, above 0 to 5000
+/// @param wind_from_deg where the wind blows from, against the same north
+/// @param wind_speed_kt speed of the wind, 0 to 1000
+/// @param bank_limit_deg greatest bank, above 0 below 90
+/// @param turn_rate_limit_deg_per_s greatest rate of turn, above 0
+/// @param roll_rate_deg_per_s rate of roll, above 0, infinite for an instant roll
+/// @param[out] track_deg Direction over the ground to the course; may be NULL
+/// @param[out] heading_deg Heading that holds it; may be NULL
+/// @param[out] groundspeed_kt Groundspeed on the way; may be NULL
+/// @param[out] distance_nm Distance over the ground to the course; may be NULL
+/// @param[out] time_s Time to the course; may be NULL
+/// @param[out] along_nm Distance gained along the course on the way; may be NULL
+/// @param[out] lead_nm Distance before the course, along the track, at which the turn onto it begins; may be NULL
+/// @param[out] distance_to_roll_in_nm Distance over the ground to where the turn begins; negative where that is behind; may be NULL
+/// @param[out] time_to_roll_in_s Time to where the turn begins; negative where that is behind; may be NULL
+/// @param[out] cross_track_at_roll_in_nm Cross-track at which the turn begins, positive right of the course; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding error on a plane; 1e-4 of the distance on the ellipsoid within 60 NM, with the cross-track measured on
+/// it.
+/// Degenerate cases: On the course the track is the course; distance, time and lead are zero. Closer than the turn needs, the distance
+/// to roll-in is negative.
+/// Errors: A value outside its range, a course or a way to it that the airspeed cannot hold.
+/// Source: The right triangle of cross-track and track; the lead as `lead_nm`.
+///
+/// Example: lubber_intercept(90.0, -4.0, 30.0, 180.0, 40.0, 35.0, 25.0, 3.0, 5.0, NULL, &value, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL) gives 109.0
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_intercept(
+    course_deg: f64,
+    cross_track_nm: f64,
+    intercept_angle_deg: f64,
+    true_airspeed_kt: f64,
+    wind_from_deg: f64,
+    wind_speed_kt: f64,
+    bank_limit_deg: f64,
+    turn_rate_limit_deg_per_s: f64,
+    roll_rate_deg_per_s: f64,
+    track_deg: *mut f64,
+    heading_deg: *mut f64,
+    groundspeed_kt: *mut f64,
+    distance_nm: *mut f64,
+    time_s: *mut f64,
+    along_nm: *mut f64,
+    lead_nm: *mut f64,
+    distance_to_roll_in_nm: *mut f64,
+    time_to_roll_in_s: *mut f64,
+    cross_track_at_roll_in_nm: *mut f64,
+) -> i32 {
+    let answer = || plain::intercept(course_deg, cross_track_nm, intercept_angle_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s).map(|answer| [answer.track_deg, answer.heading_deg, answer.groundspeed_kt, answer.distance_nm, answer.time_s, answer.along_nm, answer.lead_nm, answer.distance_to_roll_in_nm, answer.time_to_roll_in_s, answer.cross_track_at_roll_in_nm]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [track_deg, heading_deg, groundspeed_kt, distance_nm, time_s, along_nm, lead_nm, distance_to_roll_in_nm, time_to_roll_in_s, cross_track_at_roll_in_nm]) }
+}
+
+/// `lubber_intercept` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_intercept_n(
+    count: usize,
+    course_deg: *const f64,
+    course_deg_stride: isize,
+    cross_track_nm: *const f64,
+    cross_track_nm_stride: isize,
+    intercept_angle_deg: *const f64,
+    intercept_angle_deg_stride: isize,
+    true_airspeed_kt: *const f64,
+    true_airspeed_kt_stride: isize,
+    wind_from_deg: *const f64,
+    wind_from_deg_stride: isize,
+    wind_speed_kt: *const f64,
+    wind_speed_kt_stride: isize,
+    bank_limit_deg: *const f64,
+    bank_limit_deg_stride: isize,
+    turn_rate_limit_deg_per_s: *const f64,
+    turn_rate_limit_deg_per_s_stride: isize,
+    roll_rate_deg_per_s: *const f64,
+    roll_rate_deg_per_s_stride: isize,
+    track_deg: *mut f64,
+    track_deg_stride: isize,
+    heading_deg: *mut f64,
+    heading_deg_stride: isize,
+    groundspeed_kt: *mut f64,
+    groundspeed_kt_stride: isize,
+    distance_nm: *mut f64,
+    distance_nm_stride: isize,
+    time_s: *mut f64,
+    time_s_stride: isize,
+    along_nm: *mut f64,
+    along_nm_stride: isize,
+    lead_nm: *mut f64,
+    lead_nm_stride: isize,
+    distance_to_roll_in_nm: *mut f64,
+    distance_to_roll_in_nm_stride: isize,
+    time_to_roll_in_s: *mut f64,
+    time_to_roll_in_s_stride: isize,
+    cross_track_at_roll_in_nm: *mut f64,
+    cross_track_at_roll_in_nm_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(course_deg, course_deg_stride), Array::input(cross_track_nm, cross_track_nm_stride), Array::input(intercept_angle_deg, intercept_angle_deg_stride), Array::input(true_airspeed_kt, true_airspeed_kt_stride), Array::input(wind_from_deg, wind_from_deg_stride), Array::input(wind_speed_kt, wind_speed_kt_stride), Array::input(bank_limit_deg, bank_limit_deg_stride), Array::input(turn_rate_limit_deg_per_s, turn_rate_limit_deg_per_s_stride), Array::input(roll_rate_deg_per_s, roll_rate_deg_per_s_stride)], [Array::output(track_deg, track_deg_stride), Array::output(heading_deg, heading_deg_stride), Array::output(groundspeed_kt, groundspeed_kt_stride), Array::output(distance_nm, distance_nm_stride), Array::output(time_s, time_s_stride), Array::output(along_nm, along_nm_stride), Array::output(lead_nm, lead_nm_stride), Array::output(distance_to_roll_in_nm, distance_to_roll_in_nm_stride), Array::output(time_to_roll_in_s, time_to_roll_in_s_stride), Array::output(cross_track_at_roll_in_nm, cross_track_at_roll_in_nm_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("intercept") }, count, &inputs, &outputs, status) }
+}
+
+/// Where the turn onto a radial begins, from another radial along any track, in wind and with roll: distance, radial and needle.
+///
+/// With p, t and w the aircraft, the track and the radial from the station, the track crosses the radial at `s = -(p
+/// x w) / (t x w)`; the turn begins its lead L before that, as `lead_nm` has it.
+///
+/// @param radial_deg radial on which the aircraft is, any finite number
+/// @param distance_nm its ground distance from the station, 0 to 10 900
+/// @param wanted_radial_deg radial to intercept
+/// @param flown whether the radial is then flown inbound or outbound: LUBBER_RADIAL_FLOWN_INBOUND, LUBBER_RADIAL_FLOWN_OUTBOUND
+/// @param track_deg direction flown over the ground to the radial, against the station's north
+/// @param true_airspeed_kt true airspeed, above 0 to 5000
+/// @param wind_from_deg where the wind blows from, against the same north
+/// @param wind_speed_kt speed of the wind, 0 to 1000
+/// @param bank_limit_deg greatest bank, above 0 below 90
+/// @param turn_rate_limit_deg_per_s greatest rate of turn, above 0
+/// @param roll_rate_deg_per_s rate of roll, above 0, infinite for an instant roll
+/// @param[out] heading_deg Heading that holds the track to the radial; may be NULL
+/// @param[out] groundspeed_kt Groundspeed on it; may be NULL
+/// @param[out] crossing_distance_nm Distance from the station at which the track crosses the radial; may be NULL
+/// @param[out] distance_to_crossing_nm Distance along the track to there; may be NULL
+/// @param[out] lead_nm Distance before it at which the turn begins; may be NULL
+/// @param[out] time_to_roll_in_s Time to where the turn begins; negative where that is behind; may be NULL
+/// @param[out] radial_at_roll_in_deg Radial on which the turn begins; may be NULL
+/// @param[out] distance_at_roll_in_nm Ground distance from the station at which the turn begins; may be NULL
+/// @param[out] needle_at_roll_in_deg Degrees of the needle from its centre there, with the course set that is to be flown; positive when the course lies to the right; may be NULL
+/// @param[out] cross_track_at_roll_in_nm Cross-track at which the turn begins, positive right of the course; may be NULL
+/// @param[out] distance_at_roll_out_nm Distance from the station at which the wings are level on the radial; negative past the station; may be NULL
+/// @param[out] turn_duration_s From roll-in to wings level; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding error on a plane about the station; 1e-4 of the distance within 60 NM.
+/// Degenerate cases: On the radial, and closer to it than the lead, the time to roll-in is negative. Distances count along the ground.
+/// Errors: A value outside its range, a track that is parallel to the radial, leads away from it or crosses its line on the
+/// other side of the station, a reversal, a wind that the airspeed cannot hold.
+/// Source: Derived from the crossing of two lines and the equilibrium of a coordinated turn.
+///
+/// Example: lubber_radial_intercept(180.0, 30.0, 200.0, LUBBER_RADIAL_FLOWN_INBOUND, 335.0, 240.0, 250.0, 40.0, 25.0, 3.0, 5.0, NULL, NULL, NULL, NULL, NULL, NULL, NULL, &value, NULL, NULL, NULL, NULL) gives 18.61
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_radial_intercept(
+    radial_deg: f64,
+    distance_nm: f64,
+    wanted_radial_deg: f64,
+    flown: i32,
+    track_deg: f64,
+    true_airspeed_kt: f64,
+    wind_from_deg: f64,
+    wind_speed_kt: f64,
+    bank_limit_deg: f64,
+    turn_rate_limit_deg_per_s: f64,
+    roll_rate_deg_per_s: f64,
+    heading_deg: *mut f64,
+    groundspeed_kt: *mut f64,
+    crossing_distance_nm: *mut f64,
+    distance_to_crossing_nm: *mut f64,
+    lead_nm: *mut f64,
+    time_to_roll_in_s: *mut f64,
+    radial_at_roll_in_deg: *mut f64,
+    distance_at_roll_in_nm: *mut f64,
+    needle_at_roll_in_deg: *mut f64,
+    cross_track_at_roll_in_nm: *mut f64,
+    distance_at_roll_out_nm: *mut f64,
+    turn_duration_s: *mut f64,
+) -> i32 {
+    let answer = || {
+        if [radial_deg, distance_nm, wanted_radial_deg, track_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s].iter().any(|number: &f64| number.is_nan()) { return Ok([f64::NAN; 12]) }
+        plain::radial_intercept(radial_deg, distance_nm, wanted_radial_deg, lubberline::lead::RadialFlown::from_code("flown", f64::from(flown))?, track_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s).map(|answer| [answer.heading_deg, answer.groundspeed_kt, answer.crossing_distance_nm, answer.distance_to_crossing_nm, answer.lead_nm, answer.time_to_roll_in_s, answer.radial_at_roll_in_deg, answer.distance_at_roll_in_nm, answer.needle_at_roll_in_deg, answer.cross_track_at_roll_in_nm, answer.distance_at_roll_out_nm, answer.turn_duration_s])
+    };
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [heading_deg, groundspeed_kt, crossing_distance_nm, distance_to_crossing_nm, lead_nm, time_to_roll_in_s, radial_at_roll_in_deg, distance_at_roll_in_nm, needle_at_roll_in_deg, cross_track_at_roll_in_nm, distance_at_roll_out_nm, turn_duration_s]) }
+}
+
+/// `lubber_radial_intercept` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// `flown` is one code for all points: whether the radial is then flown inbound or outbound: LUBBER_RADIAL_FLOWN_INBOUND, LUBBER_RADIAL_FLOWN_OUTBOUND
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_radial_intercept_n(
+    count: usize,
+    radial_deg: *const f64,
+    radial_deg_stride: isize,
+    distance_nm: *const f64,
+    distance_nm_stride: isize,
+    wanted_radial_deg: *const f64,
+    wanted_radial_deg_stride: isize,
+    flown: i32,
+    track_deg: *const f64,
+    track_deg_stride: isize,
+    true_airspeed_kt: *const f64,
+    true_airspeed_kt_stride: isize,
+    wind_from_deg: *const f64,
+    wind_from_deg_stride: isize,
+    wind_speed_kt: *const f64,
+    wind_speed_kt_stride: isize,
+    bank_limit_deg: *const f64,
+    bank_limit_deg_stride: isize,
+    turn_rate_limit_deg_per_s: *const f64,
+    turn_rate_limit_deg_per_s_stride: isize,
+    roll_rate_deg_per_s: *const f64,
+    roll_rate_deg_per_s_stride: isize,
+    heading_deg: *mut f64,
+    heading_deg_stride: isize,
+    groundspeed_kt: *mut f64,
+    groundspeed_kt_stride: isize,
+    crossing_distance_nm: *mut f64,
+    crossing_distance_nm_stride: isize,
+    distance_to_crossing_nm: *mut f64,
+    distance_to_crossing_nm_stride: isize,
+    lead_nm: *mut f64,
+    lead_nm_stride: isize,
+    time_to_roll_in_s: *mut f64,
+    time_to_roll_in_s_stride: isize,
+    radial_at_roll_in_deg: *mut f64,
+    radial_at_roll_in_deg_stride: isize,
+    distance_at_roll_in_nm: *mut f64,
+    distance_at_roll_in_nm_stride: isize,
+    needle_at_roll_in_deg: *mut f64,
+    needle_at_roll_in_deg_stride: isize,
+    cross_track_at_roll_in_nm: *mut f64,
+    cross_track_at_roll_in_nm_stride: isize,
+    distance_at_roll_out_nm: *mut f64,
+    distance_at_roll_out_nm_stride: isize,
+    turn_duration_s: *mut f64,
+    turn_duration_s_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let flown = f64::from(flown);
+    let (inputs, outputs) = ([Array::input(radial_deg, radial_deg_stride), Array::input(distance_nm, distance_nm_stride), Array::input(wanted_radial_deg, wanted_radial_deg_stride), Array::input(&raw const flown, 0), Array::input(track_deg, track_deg_stride), Array::input(true_airspeed_kt, true_airspeed_kt_stride), Array::input(wind_from_deg, wind_from_deg_stride), Array::input(wind_speed_kt, wind_speed_kt_stride), Array::input(bank_limit_deg, bank_limit_deg_stride), Array::input(turn_rate_limit_deg_per_s, turn_rate_limit_deg_per_s_stride), Array::input(roll_rate_deg_per_s, roll_rate_deg_per_s_stride)], [Array::output(heading_deg, heading_deg_stride), Array::output(groundspeed_kt, groundspeed_kt_stride), Array::output(crossing_distance_nm, crossing_distance_nm_stride), Array::output(distance_to_crossing_nm, distance_to_crossing_nm_stride), Array::output(lead_nm, lead_nm_stride), Array::output(time_to_roll_in_s, time_to_roll_in_s_stride), Array::output(radial_at_roll_in_deg, radial_at_roll_in_deg_stride), Array::output(distance_at_roll_in_nm, distance_at_roll_in_nm_stride), Array::output(needle_at_roll_in_deg, needle_at_roll_in_deg_stride), Array::output(cross_track_at_roll_in_nm, cross_track_at_roll_in_nm_stride), Array::output(distance_at_roll_out_nm, distance_at_roll_out_nm_stride), Array::output(turn_duration_s, turn_duration_s_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("radial_intercept") }, count, &inputs, &outputs, status) }
+}
+
+/// The intercept of a radial toward the station at twice the degrees to it, exactly.
+///
+/// From the distance d and a degrees off the radial, the way to it is as long as what is left to the station: `d / (2
+/// cos(a))`.
+///
+/// @param radial_deg radial on which the aircraft is, any finite number
+/// @param distance_nm its ground distance from the station, 0 to 10 900
+/// @param wanted_radial_deg radial to intercept
+/// @param true_airspeed_kt true airspeed, above 0 to 5000
+/// @param wind_from_deg where the wind blows from, against the same north
+/// @param wind_speed_kt speed of the wind, 0 to 1000
+/// @param[out] track_deg Direction over the ground to the radial; may be NULL
+/// @param[out] heading_deg Heading that holds it; may be NULL
+/// @param[out] distance_nm_out Distance to the radial, and from there to the station; may be NULL
+/// @param[out] time_s Time to the radial; may be NULL
+/// @param[out] time_to_station_s Time from there to the station; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding error on a plane. Turns are left out.
+/// Degenerate cases: On the radial the way is the radial, and half the distance is left.
+/// Errors: A value outside its range, more than 45 degrees off the radial, a course that the airspeed cannot hold.
+/// Source: The isosceles triangle; the technique: CNATRA P-340 chapter 6, 609.
+///
+/// Example: lubber_double_angle_intercept(150.0, 24.0, 135.0, 200.0, 20.0, 50.0, NULL, NULL, &value, NULL, NULL) gives 12.42
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_double_angle_intercept(
+    radial_deg: f64,
+    distance_nm: f64,
+    wanted_radial_deg: f64,
+    true_airspeed_kt: f64,
+    wind_from_deg: f64,
+    wind_speed_kt: f64,
+    track_deg: *mut f64,
+    heading_deg: *mut f64,
+    distance_nm_out: *mut f64,
+    time_s: *mut f64,
+    time_to_station_s: *mut f64,
+) -> i32 {
+    let answer = || plain::double_angle_intercept(radial_deg, distance_nm, wanted_radial_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt).map(|answer| [answer.track_deg, answer.heading_deg, answer.distance_nm, answer.time_s, answer.time_to_station_s]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [track_deg, heading_deg, distance_nm_out, time_s, time_to_station_s]) }
+}
+
+/// `lubber_double_angle_intercept` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_double_angle_intercept_n(
+    count: usize,
+    radial_deg: *const f64,
+    radial_deg_stride: isize,
+    distance_nm: *const f64,
+    distance_nm_stride: isize,
+    wanted_radial_deg: *const f64,
+    wanted_radial_deg_stride: isize,
+    true_airspeed_kt: *const f64,
+    true_airspeed_kt_stride: isize,
+    wind_from_deg: *const f64,
+    wind_from_deg_stride: isize,
+    wind_speed_kt: *const f64,
+    wind_speed_kt_stride: isize,
+    track_deg: *mut f64,
+    track_deg_stride: isize,
+    heading_deg: *mut f64,
+    heading_deg_stride: isize,
+    distance_nm_out: *mut f64,
+    distance_nm_out_stride: isize,
+    time_s: *mut f64,
+    time_s_stride: isize,
+    time_to_station_s: *mut f64,
+    time_to_station_s_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(radial_deg, radial_deg_stride), Array::input(distance_nm, distance_nm_stride), Array::input(wanted_radial_deg, wanted_radial_deg_stride), Array::input(true_airspeed_kt, true_airspeed_kt_stride), Array::input(wind_from_deg, wind_from_deg_stride), Array::input(wind_speed_kt, wind_speed_kt_stride)], [Array::output(track_deg, track_deg_stride), Array::output(heading_deg, heading_deg_stride), Array::output(distance_nm_out, distance_nm_out_stride), Array::output(time_s, time_s_stride), Array::output(time_to_station_s, time_to_station_s_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("double_angle_intercept") }, count, &inputs, &outputs, status) }
+}
+
+/// The angle at which to intercept a radial by rule: twice the degrees to it, at least 20 and at most 90.
+///
+/// `2 * degrees`, within 20 and 90.
+///
+/// @param off_radial_deg degrees to the radial, either way, reduced to half a circle
+/// @param[out] rule_intercept_angle_deg the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: A rule.
+/// Degenerate cases: On the radial it still says 20 degrees.
+/// Errors: A value outside its range.
+/// Source: FAA-H-8083-15 (Instrument Flying Handbook), from memory.
+///
+/// Example: lubber_rule_intercept_angle_deg(15.0, &value) gives 30
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_intercept_angle_deg(
+    off_radial_deg: f64,
+    rule_intercept_angle_deg: *mut f64,
+) -> i32 {
+    let answer = || plain::rule_intercept_angle_deg(off_radial_deg).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [rule_intercept_angle_deg]) }
+}
+
+/// `lubber_rule_intercept_angle_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_intercept_angle_deg_n(
+    count: usize,
+    off_radial_deg: *const f64,
+    off_radial_deg_stride: isize,
+    rule_intercept_angle_deg: *mut f64,
+    rule_intercept_angle_deg_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(off_radial_deg, off_radial_deg_stride)], [Array::output(rule_intercept_angle_deg, rule_intercept_angle_deg_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("rule_intercept_angle_deg") }, count, &inputs, &outputs, status) }
+}
+
+/// The lead onto a radial in radials by the sixty-to-one rule and a share for the angle of the intercept.
+///
+/// `(60 / D) r`, times a third at 45 degrees, two thirds at 60, nothing up to 30; in between interpolated.
+///
+/// @param distance_nm distance from the station, above 0 to 1000
+/// @param turn_radius_nm radius of the turn, above 0 to 1000
+/// @param intercept_angle_deg angle of the intercept, above 0 to 90
+/// @param[out] rule_intercept_lead_deg the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: The exact share is `1 - cos(angle)`: 0.13 at 30 degrees, 0.29 at 45, 0.5 at 60. See `radial_intercept`.
+/// Degenerate cases: Close to the station it gives more radials than there are.
+/// Errors: A value outside its range.
+/// Source: CNATRA P-1215, course intercepts; CNATRA P-1265 p. 2-11 (5-99), there of arcs.
+///
+/// Example: lubber_rule_intercept_lead_deg(15.0, 2.5, 45.0, &value) gives 3.33
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_intercept_lead_deg(
+    distance_nm: f64,
+    turn_radius_nm: f64,
+    intercept_angle_deg: f64,
+    rule_intercept_lead_deg: *mut f64,
+) -> i32 {
+    let answer = || plain::rule_intercept_lead_deg(distance_nm, turn_radius_nm, intercept_angle_deg).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [rule_intercept_lead_deg]) }
+}
+
+/// `lubber_rule_intercept_lead_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_intercept_lead_deg_n(
+    count: usize,
+    distance_nm: *const f64,
+    distance_nm_stride: isize,
+    turn_radius_nm: *const f64,
+    turn_radius_nm_stride: isize,
+    intercept_angle_deg: *const f64,
+    intercept_angle_deg_stride: isize,
+    rule_intercept_lead_deg: *mut f64,
+    rule_intercept_lead_deg_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(distance_nm, distance_nm_stride), Array::input(turn_radius_nm, turn_radius_nm_stride), Array::input(intercept_angle_deg, intercept_angle_deg_stride)], [Array::output(rule_intercept_lead_deg, rule_intercept_lead_deg_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("rule_intercept_lead_deg") }, count, &inputs, &outputs, status) }
+}
+
 /// Distance before a fix at which to begin the turn, so as to roll out on the outbound course.
 ///
 /// The displacement of the turn through the air (roll in at the roll rate, hold the bank, roll out wings level) plus wind times
@@ -6813,6 +7255,219 @@ pub unsafe extern "C" fn lubber_cone_radius_nm_n(
     let (inputs, outputs) = ([Array::input(height_ft, height_ft_stride), Array::input(cone_half_angle_deg, cone_half_angle_deg_stride)], [Array::output(cone_radius_nm, cone_radius_nm_stride)]);
     // SAFETY: the caller vouches for the arrays.
     unsafe { many(const { Function::named("cone_radius_nm") }, count, &inputs, &outputs, status) }
+}
+
+/// Whether a leg between two fixes is long enough for the turns at both, in wind and with roll, and if not, what is possible.
+///
+/// `length - past first - before second`: the distance past its fix at which the first turn is done, and the lead of
+/// the second. The largest airspeed and the least bank are those that leave nothing to spare.
+///
+/// @param inbound_course_deg course flown to the first fix, any finite number
+/// @param leg_course_deg course from the first fix to the second
+/// @param outbound_course_deg course flown from the second fix
+/// @param leg_length_nm distance between the fixes, 0 to 10 900
+/// @param first_passage how the first fix is passed: LUBBER_PASSAGE_FLY_BY, LUBBER_PASSAGE_FLY_OVER
+/// @param second_passage how the second fix is passed: LUBBER_PASSAGE_FLY_BY, LUBBER_PASSAGE_FLY_OVER
+/// @param true_airspeed_kt true airspeed, above 0 to 5000
+/// @param wind_from_deg where the wind blows from, against the same north
+/// @param wind_speed_kt speed of the wind, 0 to 1000
+/// @param bank_limit_deg greatest bank, above 0 below 90
+/// @param turn_rate_limit_deg_per_s greatest rate of turn, above 0
+/// @param roll_rate_deg_per_s rate of roll, above 0, infinite for an instant roll
+/// @param[out] past_first_nm Distance past the first fix, along the leg, at which its turn is done; may be NULL
+/// @param[out] before_second_nm Distance before the second fix, along the leg, at which its turn begins; may be NULL
+/// @param[out] spare_nm What the leg has left between the two; negative where it is too short; may be NULL
+/// @param[out] straight_time_s Time flown straight between the two turns; negative where the leg is too short; may be NULL
+/// @param[out] largest_true_airspeed_kt Largest true airspeed at which the leg is long enough; NaN where there is none, or no limit; may be NULL
+/// @param[out] largest_groundspeed_kt Groundspeed on the leg at that airspeed; may be NULL
+/// @param[out] bank_needed_deg Least bank, with no limit of the rate of turn, at which the leg is long enough; NaN where none is, or every bank; may be NULL
+/// @param[out] crossing_past_first_nm Where the course to the first fix crosses the course from the second, past the first fix; NaN for parallel courses; may be NULL
+/// @param[out] crossing_before_second_nm The same crossing, before the second fix along the course from it; may be NULL
+/// @param[out] crossing_lead_nm Lead of the one turn there that would do for both; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: That of `lead_nm`; the largest airspeed and the least bank to rounding.
+/// Degenerate cases: A first fix that is flown over is followed by an intercept of the leg at 30 degrees; a second one that is flown
+/// over takes nothing of the leg. The largest airspeed is looked for from the one given: upward where the leg is long
+/// enough.
+/// Errors: A value outside its range, a reversal at either fix, a wind that the airspeed cannot hold.
+/// Source: Derived from the leads of the two turns; the sum of two distances as in ICAO Doc 8168 Vol II (5th ed. 2006), Part
+/// III Section 2 Chapter 1.
+///
+/// Example: lubber_successive_turns(40.0, 130.0, 60.0, 8.0, LUBBER_PASSAGE_FLY_BY, LUBBER_PASSAGE_FLY_BY, 400.0, 300.0, 40.0, 25.0, 3.0, 5.0, NULL, NULL, &value, NULL, NULL, NULL, NULL, NULL, NULL, NULL) gives -2.71
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_successive_turns(
+    inbound_course_deg: f64,
+    leg_course_deg: f64,
+    outbound_course_deg: f64,
+    leg_length_nm: f64,
+    first_passage: i32,
+    second_passage: i32,
+    true_airspeed_kt: f64,
+    wind_from_deg: f64,
+    wind_speed_kt: f64,
+    bank_limit_deg: f64,
+    turn_rate_limit_deg_per_s: f64,
+    roll_rate_deg_per_s: f64,
+    past_first_nm: *mut f64,
+    before_second_nm: *mut f64,
+    spare_nm: *mut f64,
+    straight_time_s: *mut f64,
+    largest_true_airspeed_kt: *mut f64,
+    largest_groundspeed_kt: *mut f64,
+    bank_needed_deg: *mut f64,
+    crossing_past_first_nm: *mut f64,
+    crossing_before_second_nm: *mut f64,
+    crossing_lead_nm: *mut f64,
+) -> i32 {
+    let answer = || {
+        if [inbound_course_deg, leg_course_deg, outbound_course_deg, leg_length_nm, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s].iter().any(|number: &f64| number.is_nan()) { return Ok([f64::NAN; 10]) }
+        plain::successive_turns(inbound_course_deg, leg_course_deg, outbound_course_deg, leg_length_nm, lubberline::procedure::Passage::from_code("first_passage", f64::from(first_passage))?, lubberline::procedure::Passage::from_code("second_passage", f64::from(second_passage))?, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s).map(|answer| [answer.past_first_nm, answer.before_second_nm, answer.spare_nm, answer.straight_time_s, answer.largest_true_airspeed_kt, answer.largest_groundspeed_kt, answer.bank_needed_deg, answer.crossing_past_first_nm, answer.crossing_before_second_nm, answer.crossing_lead_nm])
+    };
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [past_first_nm, before_second_nm, spare_nm, straight_time_s, largest_true_airspeed_kt, largest_groundspeed_kt, bank_needed_deg, crossing_past_first_nm, crossing_before_second_nm, crossing_lead_nm]) }
+}
+
+/// `lubber_successive_turns` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// `first_passage` is one code for all points: how the first fix is passed: LUBBER_PASSAGE_FLY_BY, LUBBER_PASSAGE_FLY_OVER
+///
+/// `second_passage` is one code for all points: how the second fix is passed: LUBBER_PASSAGE_FLY_BY, LUBBER_PASSAGE_FLY_OVER
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_successive_turns_n(
+    count: usize,
+    inbound_course_deg: *const f64,
+    inbound_course_deg_stride: isize,
+    leg_course_deg: *const f64,
+    leg_course_deg_stride: isize,
+    outbound_course_deg: *const f64,
+    outbound_course_deg_stride: isize,
+    leg_length_nm: *const f64,
+    leg_length_nm_stride: isize,
+    first_passage: i32,
+    second_passage: i32,
+    true_airspeed_kt: *const f64,
+    true_airspeed_kt_stride: isize,
+    wind_from_deg: *const f64,
+    wind_from_deg_stride: isize,
+    wind_speed_kt: *const f64,
+    wind_speed_kt_stride: isize,
+    bank_limit_deg: *const f64,
+    bank_limit_deg_stride: isize,
+    turn_rate_limit_deg_per_s: *const f64,
+    turn_rate_limit_deg_per_s_stride: isize,
+    roll_rate_deg_per_s: *const f64,
+    roll_rate_deg_per_s_stride: isize,
+    past_first_nm: *mut f64,
+    past_first_nm_stride: isize,
+    before_second_nm: *mut f64,
+    before_second_nm_stride: isize,
+    spare_nm: *mut f64,
+    spare_nm_stride: isize,
+    straight_time_s: *mut f64,
+    straight_time_s_stride: isize,
+    largest_true_airspeed_kt: *mut f64,
+    largest_true_airspeed_kt_stride: isize,
+    largest_groundspeed_kt: *mut f64,
+    largest_groundspeed_kt_stride: isize,
+    bank_needed_deg: *mut f64,
+    bank_needed_deg_stride: isize,
+    crossing_past_first_nm: *mut f64,
+    crossing_past_first_nm_stride: isize,
+    crossing_before_second_nm: *mut f64,
+    crossing_before_second_nm_stride: isize,
+    crossing_lead_nm: *mut f64,
+    crossing_lead_nm_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let first_passage = f64::from(first_passage);
+    let second_passage = f64::from(second_passage);
+    let (inputs, outputs) = ([Array::input(inbound_course_deg, inbound_course_deg_stride), Array::input(leg_course_deg, leg_course_deg_stride), Array::input(outbound_course_deg, outbound_course_deg_stride), Array::input(leg_length_nm, leg_length_nm_stride), Array::input(&raw const first_passage, 0), Array::input(&raw const second_passage, 0), Array::input(true_airspeed_kt, true_airspeed_kt_stride), Array::input(wind_from_deg, wind_from_deg_stride), Array::input(wind_speed_kt, wind_speed_kt_stride), Array::input(bank_limit_deg, bank_limit_deg_stride), Array::input(turn_rate_limit_deg_per_s, turn_rate_limit_deg_per_s_stride), Array::input(roll_rate_deg_per_s, roll_rate_deg_per_s_stride)], [Array::output(past_first_nm, past_first_nm_stride), Array::output(before_second_nm, before_second_nm_stride), Array::output(spare_nm, spare_nm_stride), Array::output(straight_time_s, straight_time_s_stride), Array::output(largest_true_airspeed_kt, largest_true_airspeed_kt_stride), Array::output(largest_groundspeed_kt, largest_groundspeed_kt_stride), Array::output(bank_needed_deg, bank_needed_deg_stride), Array::output(crossing_past_first_nm, crossing_past_first_nm_stride), Array::output(crossing_before_second_nm, crossing_before_second_nm_stride), Array::output(crossing_lead_nm, crossing_lead_nm_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("successive_turns") }, count, &inputs, &outputs, status) }
+}
+
+/// What a turn at a waypoint takes of a leg in procedure design: the minimum stabilization distance.
+///
+/// Flown by: `r tan(A/2) + 5 V / 3600`. Flown over, with an intercept at 30 degrees: `r1 sin(A) + r1 cos(A) tan(30) +
+/// r1 (1/sin(30) - 2 cos(A)/sin(60)) + r2 tan(15) + 10 V / 3600`. The least length of a leg is the sum of the
+/// distances of its two waypoints.
+///
+/// @param passage how the waypoint is passed: LUBBER_PASSAGE_FLY_BY, LUBBER_PASSAGE_FLY_OVER
+/// @param course_change_deg change of course, either way, reduced to half a circle
+/// @param true_airspeed_kt true airspeed, above 0 to 5000
+/// @param bank_deg bank of the turn at the waypoint, above 0 below 90
+/// @param turn_rate_limit_deg_per_s greatest rate of that turn, above 0
+/// @param bank_onto_leg_deg bank of the turn onto the leg after flying over, above 0 below 90
+/// @param[out] stabilization_distance_nm the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: As published, without wind and roll; `successive_turns` has both.
+/// Degenerate cases: Flown over with a change below 30 degrees the sum has no meaning: it does not vanish without a change.
+/// Errors: A value outside its range, a reversal that is flown by.
+/// Source: ICAO Doc 8168 Vol II (5th ed. 2006), Part III Section 2 Chapter 1: sequences and banks as read, formulas from
+/// memory.
+///
+/// Example: lubber_stabilization_distance_nm(LUBBER_PASSAGE_FLY_BY, 90.0, 250.0, 25.0, 3.0, 15.0, &value) gives 2.30
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_stabilization_distance_nm(
+    passage: i32,
+    course_change_deg: f64,
+    true_airspeed_kt: f64,
+    bank_deg: f64,
+    turn_rate_limit_deg_per_s: f64,
+    bank_onto_leg_deg: f64,
+    stabilization_distance_nm: *mut f64,
+) -> i32 {
+    let answer = || {
+        if [course_change_deg, true_airspeed_kt, bank_deg, turn_rate_limit_deg_per_s, bank_onto_leg_deg].iter().any(|number: &f64| number.is_nan()) { return Ok([f64::NAN; 1]) }
+        plain::stabilization_distance_nm(lubberline::procedure::Passage::from_code("passage", f64::from(passage))?, course_change_deg, true_airspeed_kt, bank_deg, turn_rate_limit_deg_per_s, bank_onto_leg_deg).map(|answer| [answer])
+    };
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [stabilization_distance_nm]) }
+}
+
+/// `lubber_stabilization_distance_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// `passage` is one code for all points: how the waypoint is passed: LUBBER_PASSAGE_FLY_BY, LUBBER_PASSAGE_FLY_OVER
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_stabilization_distance_nm_n(
+    count: usize,
+    passage: i32,
+    course_change_deg: *const f64,
+    course_change_deg_stride: isize,
+    true_airspeed_kt: *const f64,
+    true_airspeed_kt_stride: isize,
+    bank_deg: *const f64,
+    bank_deg_stride: isize,
+    turn_rate_limit_deg_per_s: *const f64,
+    turn_rate_limit_deg_per_s_stride: isize,
+    bank_onto_leg_deg: *const f64,
+    bank_onto_leg_deg_stride: isize,
+    stabilization_distance_nm: *mut f64,
+    stabilization_distance_nm_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let passage = f64::from(passage);
+    let (inputs, outputs) = ([Array::input(&raw const passage, 0), Array::input(course_change_deg, course_change_deg_stride), Array::input(true_airspeed_kt, true_airspeed_kt_stride), Array::input(bank_deg, bank_deg_stride), Array::input(turn_rate_limit_deg_per_s, turn_rate_limit_deg_per_s_stride), Array::input(bank_onto_leg_deg, bank_onto_leg_deg_stride)], [Array::output(stabilization_distance_nm, stabilization_distance_nm_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("stabilization_distance_nm") }, count, &inputs, &outputs, status) }
 }
 
 /// The time that a distance takes at a groundspeed.

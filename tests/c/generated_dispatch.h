@@ -872,6 +872,61 @@ static size_t many_rule_outbound_time_by_headwind_s(size_t count, const double *
     return lubber_rule_outbound_time_by_headwind_s_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
 }
 
+static int32_t call_intercept(const double *in, double *out)
+{
+    return lubber_intercept(in[0], in[1], in[2], in[3], in[4], in[5], in[6], in[7], in[8], &out[0], &out[1], &out[2], &out[3], &out[4], &out[5], &out[6], &out[7], &out[8], &out[9]);
+}
+
+static size_t many_intercept(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_intercept_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], in[6], in_stride[6], in[7], in_stride[7], in[8], in_stride[8], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], out[5], out_stride[5], out[6], out_stride[6], out[7], out_stride[7], out[8], out_stride[8], out[9], out_stride[9], status);
+}
+
+static int32_t call_radial_intercept(const double *in, double *out)
+{
+    return lubber_radial_intercept(in[0], in[1], in[2], (int32_t)in[3], in[4], in[5], in[6], in[7], in[8], in[9], in[10], &out[0], &out[1], &out[2], &out[3], &out[4], &out[5], &out[6], &out[7], &out[8], &out[9], &out[10], &out[11]);
+}
+
+static size_t many_radial_intercept(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_radial_intercept_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], (int32_t)in[3][0], in[4], in_stride[4], in[5], in_stride[5], in[6], in_stride[6], in[7], in_stride[7], in[8], in_stride[8], in[9], in_stride[9], in[10], in_stride[10], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], out[5], out_stride[5], out[6], out_stride[6], out[7], out_stride[7], out[8], out_stride[8], out[9], out_stride[9], out[10], out_stride[10], out[11], out_stride[11], status);
+}
+
+static int32_t call_double_angle_intercept(const double *in, double *out)
+{
+    return lubber_double_angle_intercept(in[0], in[1], in[2], in[3], in[4], in[5], &out[0], &out[1], &out[2], &out[3], &out[4]);
+}
+
+static size_t many_double_angle_intercept(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_double_angle_intercept_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], status);
+}
+
+static int32_t call_rule_intercept_angle_deg(const double *in, double *out)
+{
+    return lubber_rule_intercept_angle_deg(in[0], &out[0]);
+}
+
+static size_t many_rule_intercept_angle_deg(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_rule_intercept_angle_deg_n(count, in[0], in_stride[0], out[0], out_stride[0], status);
+}
+
+static int32_t call_rule_intercept_lead_deg(const double *in, double *out)
+{
+    return lubber_rule_intercept_lead_deg(in[0], in[1], in[2], &out[0]);
+}
+
+static size_t many_rule_intercept_lead_deg(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_rule_intercept_lead_deg_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], out[0], out_stride[0], status);
+}
+
 static int32_t call_lead_nm(const double *in, double *out)
 {
     return lubber_lead_nm(in[0], in[1], in[2], in[3], in[4], in[5], in[6], in[7], &out[0]);
@@ -1156,6 +1211,28 @@ static size_t many_cone_radius_nm(size_t count, const double *const *in, const p
                           const ptrdiff_t *out_stride, int32_t *status)
 {
     return lubber_cone_radius_nm_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
+}
+
+static int32_t call_successive_turns(const double *in, double *out)
+{
+    return lubber_successive_turns(in[0], in[1], in[2], in[3], (int32_t)in[4], (int32_t)in[5], in[6], in[7], in[8], in[9], in[10], in[11], &out[0], &out[1], &out[2], &out[3], &out[4], &out[5], &out[6], &out[7], &out[8], &out[9]);
+}
+
+static size_t many_successive_turns(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_successive_turns_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], (int32_t)in[4][0], (int32_t)in[5][0], in[6], in_stride[6], in[7], in_stride[7], in[8], in_stride[8], in[9], in_stride[9], in[10], in_stride[10], in[11], in_stride[11], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], out[5], out_stride[5], out[6], out_stride[6], out[7], out_stride[7], out[8], out_stride[8], out[9], out_stride[9], status);
+}
+
+static int32_t call_stabilization_distance_nm(const double *in, double *out)
+{
+    return lubber_stabilization_distance_nm((int32_t)in[0], in[1], in[2], in[3], in[4], in[5], &out[0]);
+}
+
+static size_t many_stabilization_distance_nm(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_stabilization_distance_nm_n(count, (int32_t)in[0][0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], out[0], out_stride[0], status);
 }
 
 static int32_t call_time_to_fly_s(const double *in, double *out)
@@ -1489,6 +1566,11 @@ static const struct dispatch DISPATCH[] = {
     {"rule_outbound_heading_deg", 3, 1, "nnc", {"rule_outbound_heading_deg"}, {270.0, 5.0, LUBBER_DRIFT_RULE_TRIPLE}, call_rule_outbound_heading_deg, many_rule_outbound_heading_deg},
     {"rule_outbound_time_s", 3, 1, "nnn", {"rule_outbound_time_s"}, {60.0, 50.0, 60.0}, call_rule_outbound_time_s, many_rule_outbound_time_s},
     {"rule_outbound_time_by_headwind_s", 2, 1, "nn", {"rule_outbound_time_by_headwind_s"}, {60.0, -15.0}, call_rule_outbound_time_by_headwind_s, many_rule_outbound_time_by_headwind_s},
+    {"intercept", 9, 10, "nnnnnnnnn", {"track_deg", "heading_deg", "groundspeed_kt", "distance_nm", "time_s", "along_nm", "lead_nm", "distance_to_roll_in_nm", "time_to_roll_in_s", "cross_track_at_roll_in_nm"}, {90.0, -4.0, 30.0, 180.0, 40.0, 35.0, 25.0, 3.0, 5.0}, call_intercept, many_intercept},
+    {"radial_intercept", 11, 12, "nnncnnnnnnn", {"heading_deg", "groundspeed_kt", "crossing_distance_nm", "distance_to_crossing_nm", "lead_nm", "time_to_roll_in_s", "radial_at_roll_in_deg", "distance_at_roll_in_nm", "needle_at_roll_in_deg", "cross_track_at_roll_in_nm", "distance_at_roll_out_nm", "turn_duration_s"}, {180.0, 30.0, 200.0, LUBBER_RADIAL_FLOWN_INBOUND, 335.0, 240.0, 250.0, 40.0, 25.0, 3.0, 5.0}, call_radial_intercept, many_radial_intercept},
+    {"double_angle_intercept", 6, 5, "nnnnnn", {"track_deg", "heading_deg", "distance_nm", "time_s", "time_to_station_s"}, {150.0, 24.0, 135.0, 200.0, 20.0, 50.0}, call_double_angle_intercept, many_double_angle_intercept},
+    {"rule_intercept_angle_deg", 1, 1, "n", {"rule_intercept_angle_deg"}, {15.0}, call_rule_intercept_angle_deg, many_rule_intercept_angle_deg},
+    {"rule_intercept_lead_deg", 3, 1, "nnn", {"rule_intercept_lead_deg"}, {15.0, 2.5, 45.0}, call_rule_intercept_lead_deg, many_rule_intercept_lead_deg},
     {"lead_nm", 8, 1, "nnnnnnnn", {"lead_nm"}, {40.0, 110.0, 430.0, 270.0, 60.0, 25.0, 3.0, 5.0}, call_lead_nm, many_lead_nm},
     {"dme_at_roll_in_nm", 9, 1, "nnnnnnnnn", {"dme_at_roll_in_nm"}, {40.0, 110.0, 430.0, 270.0, 60.0, 25.0, 3.0, 5.0, 33000.0}, call_dme_at_roll_in_nm, many_dme_at_roll_in_nm},
     {"turn_anticipation_nm", 2, 1, "nn", {"turn_anticipation_nm"}, {6.33, 90.0}, call_turn_anticipation_nm, many_turn_anticipation_nm},
@@ -1515,6 +1597,8 @@ static const struct dispatch DISPATCH[] = {
     {"rule_lead_radials_deg", 4, 1, "nncc", {"rule_lead_radials_deg"}, {10.0, 2.5, LUBBER_RADIAL_FLOWN_INBOUND, LUBBER_ARC_LEAD_RULE_PROPORTION}, call_rule_lead_radials_deg, many_rule_lead_radials_deg},
     {"observe", 7, 4, "nnnnnnn", {"radial_deg", "dme_nm", "ground_distance_nm", "elevation_angle_deg"}, {61.25, -11.5, 420.0, -6.0, 61.5, -11.0, 31000.0}, call_observe, many_observe},
     {"cone_radius_nm", 2, 1, "nn", {"cone_radius_nm"}, {35000.0, 50.0}, call_cone_radius_nm, many_cone_radius_nm},
+    {"successive_turns", 12, 10, "nnnnccnnnnnn", {"past_first_nm", "before_second_nm", "spare_nm", "straight_time_s", "largest_true_airspeed_kt", "largest_groundspeed_kt", "bank_needed_deg", "crossing_past_first_nm", "crossing_before_second_nm", "crossing_lead_nm"}, {40.0, 130.0, 60.0, 8.0, LUBBER_PASSAGE_FLY_BY, LUBBER_PASSAGE_FLY_BY, 400.0, 300.0, 40.0, 25.0, 3.0, 5.0}, call_successive_turns, many_successive_turns},
+    {"stabilization_distance_nm", 6, 1, "cnnnnn", {"stabilization_distance_nm"}, {LUBBER_PASSAGE_FLY_BY, 90.0, 250.0, 25.0, 3.0, 15.0}, call_stabilization_distance_nm, many_stabilization_distance_nm},
     {"time_to_fly_s", 2, 1, "nn", {"time_to_fly_s"}, {55.0, 220.0}, call_time_to_fly_s, many_time_to_fly_s},
     {"distance_flown_nm", 2, 1, "nn", {"distance_flown_nm"}, {220.0, 900.0}, call_distance_flown_nm, many_distance_flown_nm},
     {"groundspeed_from_time_kt", 2, 1, "nn", {"groundspeed_from_time_kt"}, {55.0, 900.0}, call_groundspeed_from_time_kt, many_groundspeed_from_time_kt},

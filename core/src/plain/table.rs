@@ -548,6 +548,41 @@ pub const FUNCTIONS: &[Function] = &[
         block: |inputs, outputs, statuses| each(inputs, outputs, statuses, rule_outbound_time_by_headwind_s),
     },
     Function {
+        name: "intercept",
+        inputs: &["course_deg", "cross_track_nm", "intercept_angle_deg", "true_airspeed_kt", "wind_from_deg", "wind_speed_kt", "bank_limit_deg", "turn_rate_limit_deg_per_s", "roll_rate_deg_per_s"],
+        outputs: &["track_deg", "heading_deg", "groundspeed_kt", "distance_nm", "time_s", "along_nm", "lead_nm", "distance_to_roll_in_nm", "time_to_roll_in_s", "cross_track_at_roll_in_nm"],
+        run: |inputs, outputs| one(inputs, outputs, intercept),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, intercept),
+    },
+    Function {
+        name: "radial_intercept",
+        inputs: &["radial_deg", "distance_nm", "wanted_radial_deg", "flown", "track_deg", "true_airspeed_kt", "wind_from_deg", "wind_speed_kt", "bank_limit_deg", "turn_rate_limit_deg_per_s", "roll_rate_deg_per_s"],
+        outputs: &["heading_deg", "groundspeed_kt", "crossing_distance_nm", "distance_to_crossing_nm", "lead_nm", "time_to_roll_in_s", "radial_at_roll_in_deg", "distance_at_roll_in_nm", "needle_at_roll_in_deg", "cross_track_at_roll_in_nm", "distance_at_roll_out_nm", "turn_duration_s"],
+        run: |inputs, outputs| one(inputs, outputs, radial_intercept),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, radial_intercept),
+    },
+    Function {
+        name: "double_angle_intercept",
+        inputs: &["radial_deg", "distance_nm", "wanted_radial_deg", "true_airspeed_kt", "wind_from_deg", "wind_speed_kt"],
+        outputs: &["track_deg", "heading_deg", "distance_nm", "time_s", "time_to_station_s"],
+        run: |inputs, outputs| one(inputs, outputs, double_angle_intercept),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, double_angle_intercept),
+    },
+    Function {
+        name: "rule_intercept_angle_deg",
+        inputs: &["off_radial_deg"],
+        outputs: &["rule_intercept_angle_deg"],
+        run: |inputs, outputs| one(inputs, outputs, rule_intercept_angle_deg),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, rule_intercept_angle_deg),
+    },
+    Function {
+        name: "rule_intercept_lead_deg",
+        inputs: &["distance_nm", "turn_radius_nm", "intercept_angle_deg"],
+        outputs: &["rule_intercept_lead_deg"],
+        run: |inputs, outputs| one(inputs, outputs, rule_intercept_lead_deg),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, rule_intercept_lead_deg),
+    },
+    Function {
         name: "lead_nm",
         inputs: &["inbound_course_deg", "outbound_course_deg", "true_airspeed_kt", "wind_from_deg", "wind_speed_kt", "bank_limit_deg", "turn_rate_limit_deg_per_s", "roll_rate_deg_per_s"],
         outputs: &["lead_nm"],
@@ -728,6 +763,20 @@ pub const FUNCTIONS: &[Function] = &[
         outputs: &["cone_radius_nm"],
         run: |inputs, outputs| one(inputs, outputs, cone_radius_nm),
         block: |inputs, outputs, statuses| each(inputs, outputs, statuses, cone_radius_nm),
+    },
+    Function {
+        name: "successive_turns",
+        inputs: &["inbound_course_deg", "leg_course_deg", "outbound_course_deg", "leg_length_nm", "first_passage", "second_passage", "true_airspeed_kt", "wind_from_deg", "wind_speed_kt", "bank_limit_deg", "turn_rate_limit_deg_per_s", "roll_rate_deg_per_s"],
+        outputs: &["past_first_nm", "before_second_nm", "spare_nm", "straight_time_s", "largest_true_airspeed_kt", "largest_groundspeed_kt", "bank_needed_deg", "crossing_past_first_nm", "crossing_before_second_nm", "crossing_lead_nm"],
+        run: |inputs, outputs| one(inputs, outputs, successive_turns),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, successive_turns),
+    },
+    Function {
+        name: "stabilization_distance_nm",
+        inputs: &["passage", "course_change_deg", "true_airspeed_kt", "bank_deg", "turn_rate_limit_deg_per_s", "bank_onto_leg_deg"],
+        outputs: &["stabilization_distance_nm"],
+        run: |inputs, outputs| one(inputs, outputs, stabilization_distance_nm),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, stabilization_distance_nm),
     },
     Function {
         name: "time_to_fly_s",
@@ -1236,6 +1285,29 @@ fn rule_outbound_time_by_headwind_s([still_air_time_s, outbound_headwind_kt]: [f
     super::rule_outbound_time_by_headwind_s(still_air_time_s, outbound_headwind_kt).map(|answer| [answer])
 }
 
+fn intercept([course_deg, cross_track_nm, intercept_angle_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s]: [f64; 9]) -> Result<[f64; 10], Error> {
+    super::intercept(course_deg, cross_track_nm, intercept_angle_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s).map(|answer| [answer.track_deg, answer.heading_deg, answer.groundspeed_kt, answer.distance_nm, answer.time_s, answer.along_nm, answer.lead_nm, answer.distance_to_roll_in_nm, answer.time_to_roll_in_s, answer.cross_track_at_roll_in_nm])
+}
+
+fn radial_intercept([radial_deg, distance_nm, wanted_radial_deg, flown, track_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s]: [f64; 11]) -> Result<[f64; 12], Error> {
+    if [radial_deg, distance_nm, wanted_radial_deg, flown, track_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s].iter().any(|input: &f64| input.is_nan()) {
+        return Ok([f64::NAN; 12]);
+    }
+    super::radial_intercept(radial_deg, distance_nm, wanted_radial_deg, crate::lead::RadialFlown::from_code("flown", flown)?, track_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s).map(|answer| [answer.heading_deg, answer.groundspeed_kt, answer.crossing_distance_nm, answer.distance_to_crossing_nm, answer.lead_nm, answer.time_to_roll_in_s, answer.radial_at_roll_in_deg, answer.distance_at_roll_in_nm, answer.needle_at_roll_in_deg, answer.cross_track_at_roll_in_nm, answer.distance_at_roll_out_nm, answer.turn_duration_s])
+}
+
+fn double_angle_intercept([radial_deg, distance_nm, wanted_radial_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt]: [f64; 6]) -> Result<[f64; 5], Error> {
+    super::double_angle_intercept(radial_deg, distance_nm, wanted_radial_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt).map(|answer| [answer.track_deg, answer.heading_deg, answer.distance_nm, answer.time_s, answer.time_to_station_s])
+}
+
+fn rule_intercept_angle_deg([off_radial_deg]: [f64; 1]) -> Result<[f64; 1], Error> {
+    super::rule_intercept_angle_deg(off_radial_deg).map(|answer| [answer])
+}
+
+fn rule_intercept_lead_deg([distance_nm, turn_radius_nm, intercept_angle_deg]: [f64; 3]) -> Result<[f64; 1], Error> {
+    super::rule_intercept_lead_deg(distance_nm, turn_radius_nm, intercept_angle_deg).map(|answer| [answer])
+}
+
 fn lead_nm([inbound_course_deg, outbound_course_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s]: [f64; 8]) -> Result<[f64; 1], Error> {
     super::lead_nm(inbound_course_deg, outbound_course_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s).map(|answer| [answer])
 }
@@ -1356,6 +1428,20 @@ fn observe([station_latitude_deg, station_longitude_deg, station_elevation_ft, s
 
 fn cone_radius_nm([height_ft, cone_half_angle_deg]: [f64; 2]) -> Result<[f64; 1], Error> {
     super::cone_radius_nm(height_ft, cone_half_angle_deg).map(|answer| [answer])
+}
+
+fn successive_turns([inbound_course_deg, leg_course_deg, outbound_course_deg, leg_length_nm, first_passage, second_passage, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s]: [f64; 12]) -> Result<[f64; 10], Error> {
+    if [inbound_course_deg, leg_course_deg, outbound_course_deg, leg_length_nm, first_passage, second_passage, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s].iter().any(|input: &f64| input.is_nan()) {
+        return Ok([f64::NAN; 10]);
+    }
+    super::successive_turns(inbound_course_deg, leg_course_deg, outbound_course_deg, leg_length_nm, crate::procedure::Passage::from_code("first_passage", first_passage)?, crate::procedure::Passage::from_code("second_passage", second_passage)?, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s).map(|answer| [answer.past_first_nm, answer.before_second_nm, answer.spare_nm, answer.straight_time_s, answer.largest_true_airspeed_kt, answer.largest_groundspeed_kt, answer.bank_needed_deg, answer.crossing_past_first_nm, answer.crossing_before_second_nm, answer.crossing_lead_nm])
+}
+
+fn stabilization_distance_nm([passage, course_change_deg, true_airspeed_kt, bank_deg, turn_rate_limit_deg_per_s, bank_onto_leg_deg]: [f64; 6]) -> Result<[f64; 1], Error> {
+    if [passage, course_change_deg, true_airspeed_kt, bank_deg, turn_rate_limit_deg_per_s, bank_onto_leg_deg].iter().any(|input: &f64| input.is_nan()) {
+        return Ok([f64::NAN; 1]);
+    }
+    super::stabilization_distance_nm(crate::procedure::Passage::from_code("passage", passage)?, course_change_deg, true_airspeed_kt, bank_deg, turn_rate_limit_deg_per_s, bank_onto_leg_deg).map(|answer| [answer])
 }
 
 fn time_to_fly_s([distance_nm, groundspeed_kt]: [f64; 2]) -> Result<[f64; 1], Error> {

@@ -15,6 +15,7 @@ __all__ = [
     "CourseArcCrossing",
     "CourseCrossing",
     "CrossTrack",
+    "DoubleAngle",
     "EntrySector",
     "GeodesicDirect",
     "GeodesicInverse",
@@ -24,15 +25,18 @@ __all__ = [
     "HoldingSpeed",
     "HoldingTiming",
     "HoldingTurn",
+    "Intercept",
     "LimitedTurn",
     "LimitingDme",
     "MagneticFieldOutput",
     "Observation",
     "OffsetCourseCrossing",
     "OffsetPoint",
+    "RadialIntercept",
     "RolledTurn",
     "StandardAtmosphere",
     "StationByBearingChange",
+    "SuccessiveTurns",
     "TangentTurn",
     "TrackAndGroundspeed",
     "WindBetweenLevels",
@@ -72,6 +76,7 @@ __all__ = [
     "density_ratio",
     "distance_flown_nm",
     "dme_at_roll_in_nm",
+    "double_angle_intercept",
     "eas_from_cas_kt",
     "eas_from_mach_kt",
     "eas_from_tas_kt",
@@ -92,6 +97,7 @@ __all__ = [
     "holding_turn",
     "impact_pressure_hpa",
     "indicated_altitude_ft",
+    "intercept",
     "isa_deviation_k",
     "isentropic_pressure_ratio",
     "lead_nm",
@@ -121,11 +127,14 @@ __all__ = [
     "pressure_altitude_rule_ft",
     "pressure_ratio",
     "procedure_tas_factor",
+    "radial_intercept",
     "radio_horizon_nm",
     "radius_at_rate_nm",
     "rolled_turn",
     "rule_bank_deg",
     "rule_cone_radius_nm",
+    "rule_intercept_angle_deg",
+    "rule_intercept_lead_deg",
     "rule_lead_nm",
     "rule_lead_radials_deg",
     "rule_least_dme_nm",
@@ -138,11 +147,13 @@ __all__ = [
     "service_reach_nm",
     "slant_range_nm",
     "speed_of_sound_kt",
+    "stabilization_distance_nm",
     "standard_atmosphere",
     "static_temperature_degc",
     "station_by_bearing_change",
     "station_misalignment_deg",
     "station_pressure_hpa",
+    "successive_turns",
     "tangent_turn",
     "tas_from_cas_kt",
     "tas_from_eas_kt",
@@ -183,6 +194,8 @@ _HOLDING_SPEED_RULE = {"faa": 0, "faa_air_force": 1, "faa_navy": 2, "icao": 3, "
 _TIMING_AUTHORITY = {"icao": 0, "faa": 1}
 
 _TIMED_LEG = {"inbound": 0, "outbound": 1, "outbound_from_level": 2}
+
+_PASSAGE = {"fly_by": 0, "fly_over": 1}
 
 _ARC_LEAD_RULE = {"plain": 0, "proportion": 1, "third": 2}
 
@@ -5001,6 +5014,428 @@ def rule_outbound_time_by_headwind_s(still_air_time_s, outbound_headwind_kt, **k
 _scalar_rule_outbound_time_by_headwind_s = scalars["rule_outbound_time_by_headwind_s"]
 
 
+class Intercept(NamedTuple):
+    """How a course is intercepted: what `intercept` gives."""
+
+    track_deg: object
+    """Direction over the ground to the course."""
+    heading_deg: object
+    """Heading that holds it."""
+    groundspeed_kt: object
+    """Groundspeed on the way."""
+    distance_nm: object
+    """Distance over the ground to the course."""
+    time_s: object
+    """Time to the course."""
+    along_nm: object
+    """Distance gained along the course on the way."""
+    lead_nm: object
+    """Distance before the course, along the track, at which the turn onto it begins."""
+    distance_to_roll_in_nm: object
+    """Distance over the ground to where the turn begins; negative where that is behind."""
+    time_to_roll_in_s: object
+    """Time to where the turn begins; negative where that is behind."""
+    cross_track_at_roll_in_nm: object
+    """Cross-track at which the turn begins, positive right of the course."""
+
+
+def intercept(course_deg, cross_track_nm, intercept_angle_deg, true_airspeed_kt, wind_from_deg=0.0, wind_speed_kt=0.0, bank_limit_deg=25.0, turn_rate_limit_deg_per_s=3.0, roll_rate_deg_per_s=5.0, **kwargs):
+    r"""Heading, distance and time to intercept a course from beside it at an angle, in wind, and the lead of the turn onto it.
+
+    `|x| / sin(angle)` to the course and `|x| / tan(angle)` along it, flown on the heading that
+    holds that track; the turn onto the course begins its lead before, as `lead_nm` has it.
+
+    Parameters
+    ----------
+    course_deg : array_like, in degrees
+        The course, any finite number.
+    cross_track_nm : array_like, in nautical miles
+        Where the aircraft is, positive right of the course, -5000 to 5000.
+    intercept_angle_deg : array_like, in degrees
+        Angle at which the course is intercepted, above 0 to 90.
+    true_airspeed_kt : array_like, in knots
+        True airspeed, above 0 to 5000.
+    wind_from_deg : array_like, in degrees
+        Where the wind blows from, against the same north (default 0.0).
+    wind_speed_kt : array_like, in knots
+        Speed of the wind, 0 to 1000 (default 0.0).
+    bank_limit_deg : array_like, in degrees
+        Greatest bank, above 0 below 90 (default 25.0).
+    turn_rate_limit_deg_per_s : array_like, in degrees per second
+        Greatest rate of turn, above 0 (default 3.0).
+    roll_rate_deg_per_s : array_like, in degrees per second
+        Rate of roll, above 0, infinite for an instant roll (default 5.0).
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    Intercept
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `track_deg`: Direction over the ground to the course, in degrees.
+        `heading_deg`: Heading that holds it, in degrees.
+        `groundspeed_kt`: Groundspeed on the way, in knots.
+        `distance_nm`: Distance over the ground to the course, in nautical miles.
+        `time_s`: Time to the course, in seconds.
+        `along_nm`: Distance gained along the course on the way, in nautical miles.
+        `lead_nm`: Distance before the course, along the track, at which the turn onto it begins, in
+        nautical miles.
+        `distance_to_roll_in_nm`: Distance over the ground to where the turn begins; negative where
+        that is behind, in nautical miles.
+        `time_to_roll_in_s`: Time to where the turn begins; negative where that is behind, in
+        seconds.
+        `cross_track_at_roll_in_nm`: Cross-track at which the turn begins, positive right of the
+        course, in nautical miles.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, a course or a way to it that the airspeed cannot
+        hold. In arrays such a point is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: Rounding error on a plane; 1e-4 of the distance on the ellipsoid within 60 NM, with
+    the cross-track measured on it.
+
+    Degenerate cases: On the course the track is the course; distance, time and lead are zero.
+    Closer than the turn needs, the distance to roll-in is negative.
+
+    Source: The right triangle of cross-track and track; the lead as `lead_nm`.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.intercept(90.0, -4.0, 30.0, 180.0, 40.0, 35.0, 25.0, 3.0, 5.0).heading_deg:.1f}"
+    '109.0'
+    >>> f"{lubberline.intercept(90.0, -4.0, 30.0, 180.0, 40.0, 35.0, 25.0, 3.0, 5.0).distance_to_roll_in_nm:.2f}"
+    '7.65'
+    >>> [f"{value:.1f}" for value in lubberline.intercept([90.0, 90.0], -4.0, 30.0, 180.0, 40.0, 35.0, 25.0, 3.0, 5.0).heading_deg]
+    ['109.0', '109.0']
+    """
+    if not kwargs:
+        answer = _scalar_intercept(course_deg, cross_track_nm, intercept_angle_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s)
+        if answer is not None:
+            return named(Intercept, answer)
+    return Intercept._make(many("intercept", Intercept._fields, (course_deg, cross_track_nm, intercept_angle_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s), kwargs))
+
+
+_scalar_intercept = scalars["intercept"]
+
+
+class RadialIntercept(NamedTuple):
+    """The lead onto a radial: what `radial_intercept` gives."""
+
+    heading_deg: object
+    """Heading that holds the track to the radial."""
+    groundspeed_kt: object
+    """Groundspeed on it."""
+    crossing_distance_nm: object
+    """Distance from the station at which the track crosses the radial."""
+    distance_to_crossing_nm: object
+    """Distance along the track to there."""
+    lead_nm: object
+    """Distance before it at which the turn begins."""
+    time_to_roll_in_s: object
+    """Time to where the turn begins; negative where that is behind."""
+    radial_at_roll_in_deg: object
+    """Radial on which the turn begins."""
+    distance_at_roll_in_nm: object
+    """Ground distance from the station at which the turn begins."""
+    needle_at_roll_in_deg: object
+    """Degrees of the needle from its centre there, with the course set that is to be flown; positive when the course lies to the right."""
+    cross_track_at_roll_in_nm: object
+    """Cross-track at which the turn begins, positive right of the course."""
+    distance_at_roll_out_nm: object
+    """Distance from the station at which the wings are level on the radial; negative past the station."""
+    turn_duration_s: object
+    """From roll-in to wings level."""
+
+
+def radial_intercept(radial_deg, distance_nm, wanted_radial_deg, flown, track_deg, true_airspeed_kt, wind_from_deg=0.0, wind_speed_kt=0.0, bank_limit_deg=25.0, turn_rate_limit_deg_per_s=3.0, roll_rate_deg_per_s=5.0, **kwargs):
+    r"""Where the turn onto a radial begins, from another radial along any track, in wind and with roll: distance, radial and needle.
+
+    With p, t and w the aircraft, the track and the radial from the station, the track crosses the
+    radial at `s = -(p x w) / (t x w)`; the turn begins its lead L before that, as `lead_nm` has it.
+
+    Parameters
+    ----------
+    radial_deg : array_like, in degrees
+        Radial on which the aircraft is, any finite number.
+    distance_nm : array_like, in nautical miles
+        Its ground distance from the station, 0 to 10 900.
+    wanted_radial_deg : array_like, in degrees
+        Radial to intercept.
+    flown : {"inbound", "outbound"}
+        Whether the radial is then flown inbound or outbound.
+    track_deg : array_like, in degrees
+        Direction flown over the ground to the radial, against the station's north.
+    true_airspeed_kt : array_like, in knots
+        True airspeed, above 0 to 5000.
+    wind_from_deg : array_like, in degrees
+        Where the wind blows from, against the same north (default 0.0).
+    wind_speed_kt : array_like, in knots
+        Speed of the wind, 0 to 1000 (default 0.0).
+    bank_limit_deg : array_like, in degrees
+        Greatest bank, above 0 below 90 (default 25.0).
+    turn_rate_limit_deg_per_s : array_like, in degrees per second
+        Greatest rate of turn, above 0 (default 3.0).
+    roll_rate_deg_per_s : array_like, in degrees per second
+        Rate of roll, above 0, infinite for an instant roll (default 5.0).
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    RadialIntercept
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `heading_deg`: Heading that holds the track to the radial, in degrees.
+        `groundspeed_kt`: Groundspeed on it, in knots.
+        `crossing_distance_nm`: Distance from the station at which the track crosses the radial, in
+        nautical miles.
+        `distance_to_crossing_nm`: Distance along the track to there, in nautical miles.
+        `lead_nm`: Distance before it at which the turn begins, in nautical miles.
+        `time_to_roll_in_s`: Time to where the turn begins; negative where that is behind, in
+        seconds.
+        `radial_at_roll_in_deg`: Radial on which the turn begins, in degrees.
+        `distance_at_roll_in_nm`: Ground distance from the station at which the turn begins, in
+        nautical miles.
+        `needle_at_roll_in_deg`: Degrees of the needle from its centre there, with the course set
+        that is to be flown; positive when the course lies to the right, in degrees.
+        `cross_track_at_roll_in_nm`: Cross-track at which the turn begins, positive right of the
+        course, in nautical miles.
+        `distance_at_roll_out_nm`: Distance from the station at which the wings are level on the
+        radial; negative past the station, in nautical miles.
+        `turn_duration_s`: From roll-in to wings level, in seconds.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, a track that is parallel to the radial, leads away
+        from it or crosses its line on the other side of the station, a reversal, a wind that the
+        airspeed cannot hold. In arrays such a point is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: Rounding error on a plane about the station; 1e-4 of the distance within 60 NM.
+
+    Degenerate cases: On the radial, and closer to it than the lead, the time to roll-in is
+    negative. Distances count along the ground.
+
+    Source: Derived from the crossing of two lines and the equilibrium of a coordinated turn.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.radial_intercept(180.0, 30.0, 200.0, 'inbound', 335.0, 240.0, 250.0, 40.0, 25.0, 3.0, 5.0).distance_at_roll_in_nm:.2f}"
+    '18.61'
+    >>> f"{lubberline.radial_intercept(180.0, 30.0, 200.0, 'inbound', 335.0, 240.0, 250.0, 40.0, 25.0, 3.0, 5.0).needle_at_roll_in_deg:.2f}"
+    '-2.07'
+    >>> [f"{value:.2f}" for value in lubberline.radial_intercept([180.0, 180.0], 30.0, 200.0, 'inbound', 335.0, 240.0, 250.0, 40.0, 25.0, 3.0, 5.0).distance_at_roll_in_nm]
+    ['18.61', '18.61']
+    """
+    flown = chosen(_RADIAL_FLOWN, "flown", flown)
+    if not kwargs:
+        answer = _scalar_radial_intercept(radial_deg, distance_nm, wanted_radial_deg, flown, track_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s)
+        if answer is not None:
+            return named(RadialIntercept, answer)
+    return RadialIntercept._make(many("radial_intercept", RadialIntercept._fields, (radial_deg, distance_nm, wanted_radial_deg, flown, track_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s), kwargs))
+
+
+_scalar_radial_intercept = scalars["radial_intercept"]
+
+
+class DoubleAngle(NamedTuple):
+    """An intercept at double the angle: what `double_angle_intercept` gives."""
+
+    track_deg: object
+    """Direction over the ground to the radial."""
+    heading_deg: object
+    """Heading that holds it."""
+    distance_nm: object
+    """Distance to the radial, and from there to the station."""
+    time_s: object
+    """Time to the radial."""
+    time_to_station_s: object
+    """Time from there to the station."""
+
+
+def double_angle_intercept(radial_deg, distance_nm, wanted_radial_deg, true_airspeed_kt, wind_from_deg=0.0, wind_speed_kt=0.0, **kwargs):
+    r"""The intercept of a radial toward the station at twice the degrees to it, exactly.
+
+    From the distance d and a degrees off the radial, the way to it is as long as what is left to
+    the station: `d / (2 cos(a))`.
+
+    Parameters
+    ----------
+    radial_deg : array_like, in degrees
+        Radial on which the aircraft is, any finite number.
+    distance_nm : array_like, in nautical miles
+        Its ground distance from the station, 0 to 10 900.
+    wanted_radial_deg : array_like, in degrees
+        Radial to intercept.
+    true_airspeed_kt : array_like, in knots
+        True airspeed, above 0 to 5000.
+    wind_from_deg : array_like, in degrees
+        Where the wind blows from, against the same north (default 0.0).
+    wind_speed_kt : array_like, in knots
+        Speed of the wind, 0 to 1000 (default 0.0).
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    DoubleAngle
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `track_deg`: Direction over the ground to the radial, in degrees.
+        `heading_deg`: Heading that holds it, in degrees.
+        `distance_nm`: Distance to the radial, and from there to the station, in nautical miles.
+        `time_s`: Time to the radial, in seconds.
+        `time_to_station_s`: Time from there to the station, in seconds.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, more than 45 degrees off the radial, a course that
+        the airspeed cannot hold. In arrays such a point is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: Rounding error on a plane. Turns are left out.
+
+    Degenerate cases: On the radial the way is the radial, and half the distance is left.
+
+    Source: The isosceles triangle; the technique: CNATRA P-340 chapter 6, 609.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.double_angle_intercept(150.0, 24.0, 135.0, 200.0, 20.0, 50.0).distance_nm:.2f}"
+    '12.42'
+    >>> f"{lubberline.double_angle_intercept(150.0, 24.0, 135.0, 200.0, 20.0, 50.0).heading_deg:.1f}"
+    '353.2'
+    >>> [f"{value:.2f}" for value in lubberline.double_angle_intercept([150.0, 150.0], 24.0, 135.0, 200.0, 20.0, 50.0).distance_nm]
+    ['12.42', '12.42']
+    """
+    if not kwargs:
+        answer = _scalar_double_angle_intercept(radial_deg, distance_nm, wanted_radial_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt)
+        if answer is not None:
+            return named(DoubleAngle, answer)
+    return DoubleAngle._make(many("double_angle_intercept", DoubleAngle._fields, (radial_deg, distance_nm, wanted_radial_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt), kwargs))
+
+
+_scalar_double_angle_intercept = scalars["double_angle_intercept"]
+
+
+def rule_intercept_angle_deg(off_radial_deg, **kwargs):
+    r"""The angle at which to intercept a radial by rule: twice the degrees to it, at least 20 and at most 90.
+
+    `2 * degrees`, within 20 and 90.
+
+    Parameters
+    ----------
+    off_radial_deg : array_like, in degrees
+        Degrees to the radial, either way, reduced to half a circle.
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray, in degrees
+        A float if every argument is a plain number.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: A rule.
+
+    Degenerate cases: On the radial it still says 20 degrees.
+
+    Source: FAA-H-8083-15 (Instrument Flying Handbook), from memory.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.rule_intercept_angle_deg(15.0):.0f}"
+    '30'
+    >>> f"{lubberline.rule_intercept_angle_deg(4.0):.0f}"
+    '20'
+    >>> [f"{value:.0f}" for value in lubberline.rule_intercept_angle_deg([15.0, 15.0])]
+    ['30', '30']
+    """
+    if not kwargs:
+        answer = _scalar_rule_intercept_angle_deg(off_radial_deg)
+        if answer is not None:
+            return answer
+    return ufunc.rule_intercept_angle_deg(off_radial_deg, **kwargs)
+
+
+_scalar_rule_intercept_angle_deg = scalars["rule_intercept_angle_deg"]
+
+
+def rule_intercept_lead_deg(distance_nm, turn_radius_nm, intercept_angle_deg=90.0, **kwargs):
+    r"""The lead onto a radial in radials by the sixty-to-one rule and a share for the angle of the intercept.
+
+    `(60 / D) r`, times a third at 45 degrees, two thirds at 60, nothing up to 30; in between
+    interpolated.
+
+    Parameters
+    ----------
+    distance_nm : array_like, in nautical miles
+        Distance from the station, above 0 to 1000.
+    turn_radius_nm : array_like, in nautical miles
+        Radius of the turn, above 0 to 1000.
+    intercept_angle_deg : array_like, in degrees
+        Angle of the intercept, above 0 to 90 (default 90.0).
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray, in degrees
+        A float if every argument is a plain number.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: The exact share is `1 - cos(angle)`: 0.13 at 30 degrees, 0.29 at 45, 0.5 at 60. See
+    `radial_intercept`.
+
+    Degenerate cases: Close to the station it gives more radials than there are.
+
+    Source: CNATRA P-1215, course intercepts; CNATRA P-1265 p. 2-11 (5-99), there of arcs.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.rule_intercept_lead_deg(15.0, 2.5, 45.0):.2f}"
+    '3.33'
+    >>> [f"{value:.2f}" for value in lubberline.rule_intercept_lead_deg([15.0, 15.0], 2.5, 45.0)]
+    ['3.33', '3.33']
+    """
+    if not kwargs:
+        answer = _scalar_rule_intercept_lead_deg(distance_nm, turn_radius_nm, intercept_angle_deg)
+        if answer is not None:
+            return answer
+    return ufunc.rule_intercept_lead_deg(distance_nm, turn_radius_nm, intercept_angle_deg, **kwargs)
+
+
+_scalar_rule_intercept_lead_deg = scalars["rule_intercept_lead_deg"]
+
+
 def lead_nm(inbound_course_deg, outbound_course_deg, true_airspeed_kt, wind_from_deg=0.0, wind_speed_kt=0.0, bank_limit_deg=25.0, turn_rate_limit_deg_per_s=3.0, roll_rate_deg_per_s=5.0, **kwargs):
     r"""Distance before a fix at which to begin the turn, so as to roll out on the outbound course.
 
@@ -6500,6 +6935,196 @@ def cone_radius_nm(height_ft, cone_half_angle_deg=50.0, **kwargs):
 
 
 _scalar_cone_radius_nm = scalars["cone_radius_nm"]
+
+
+class SuccessiveTurns(NamedTuple):
+    """Two turns one after the other: what `successive_turns` gives."""
+
+    past_first_nm: object
+    """Distance past the first fix, along the leg, at which its turn is done."""
+    before_second_nm: object
+    """Distance before the second fix, along the leg, at which its turn begins."""
+    spare_nm: object
+    """What the leg has left between the two; negative where it is too short."""
+    straight_time_s: object
+    """Time flown straight between the two turns; negative where the leg is too short."""
+    largest_true_airspeed_kt: object
+    """Largest true airspeed at which the leg is long enough; NaN where there is none, or no limit."""
+    largest_groundspeed_kt: object
+    """Groundspeed on the leg at that airspeed."""
+    bank_needed_deg: object
+    """Least bank, with no limit of the rate of turn, at which the leg is long enough; NaN where none is, or every bank."""
+    crossing_past_first_nm: object
+    """Where the course to the first fix crosses the course from the second, past the first fix; NaN for parallel courses."""
+    crossing_before_second_nm: object
+    """The same crossing, before the second fix along the course from it."""
+    crossing_lead_nm: object
+    """Lead of the one turn there that would do for both."""
+
+
+def successive_turns(inbound_course_deg, leg_course_deg, outbound_course_deg, leg_length_nm, first_passage, second_passage, true_airspeed_kt, wind_from_deg=0.0, wind_speed_kt=0.0, bank_limit_deg=25.0, turn_rate_limit_deg_per_s=3.0, roll_rate_deg_per_s=5.0, **kwargs):
+    r"""Whether a leg between two fixes is long enough for the turns at both, in wind and with roll, and if not, what is possible.
+
+    `length - past first - before second`: the distance past its fix at which the first turn is
+    done, and the lead of the second. The largest airspeed and the least bank are those that leave
+    nothing to spare.
+
+    Parameters
+    ----------
+    inbound_course_deg : array_like, in degrees
+        Course flown to the first fix, any finite number.
+    leg_course_deg : array_like, in degrees
+        Course from the first fix to the second.
+    outbound_course_deg : array_like, in degrees
+        Course flown from the second fix.
+    leg_length_nm : array_like, in nautical miles
+        Distance between the fixes, 0 to 10 900.
+    first_passage : {"fly_by", "fly_over"}
+        How the first fix is passed.
+    second_passage : {"fly_by", "fly_over"}
+        How the second fix is passed.
+    true_airspeed_kt : array_like, in knots
+        True airspeed, above 0 to 5000.
+    wind_from_deg : array_like, in degrees
+        Where the wind blows from, against the same north (default 0.0).
+    wind_speed_kt : array_like, in knots
+        Speed of the wind, 0 to 1000 (default 0.0).
+    bank_limit_deg : array_like, in degrees
+        Greatest bank, above 0 below 90 (default 25.0).
+    turn_rate_limit_deg_per_s : array_like, in degrees per second
+        Greatest rate of turn, above 0 (default 3.0).
+    roll_rate_deg_per_s : array_like, in degrees per second
+        Rate of roll, above 0, infinite for an instant roll (default 5.0).
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    SuccessiveTurns
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `past_first_nm`: Distance past the first fix, along the leg, at which its turn is done, in
+        nautical miles.
+        `before_second_nm`: Distance before the second fix, along the leg, at which its turn begins,
+        in nautical miles.
+        `spare_nm`: What the leg has left between the two; negative where it is too short, in
+        nautical miles.
+        `straight_time_s`: Time flown straight between the two turns; negative where the leg is too
+        short, in seconds.
+        `largest_true_airspeed_kt`: Largest true airspeed at which the leg is long enough; NaN where
+        there is none, or no limit, in knots.
+        `largest_groundspeed_kt`: Groundspeed on the leg at that airspeed, in knots.
+        `bank_needed_deg`: Least bank, with no limit of the rate of turn, at which the leg is long
+        enough; NaN where none is, or every bank, in degrees.
+        `crossing_past_first_nm`: Where the course to the first fix crosses the course from the
+        second, past the first fix; NaN for parallel courses, in nautical miles.
+        `crossing_before_second_nm`: The same crossing, before the second fix along the course from
+        it, in nautical miles.
+        `crossing_lead_nm`: Lead of the one turn there that would do for both, in nautical miles.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, a reversal at either fix, a wind that the airspeed
+        cannot hold. In arrays such a point is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: That of `lead_nm`; the largest airspeed and the least bank to rounding.
+
+    Degenerate cases: A first fix that is flown over is followed by an intercept of the leg at 30
+    degrees; a second one that is flown over takes nothing of the leg. The largest airspeed is
+    looked for from the one given: upward where the leg is long enough.
+
+    Source: Derived from the leads of the two turns; the sum of two distances as in ICAO Doc 8168
+    Vol II (5th ed. 2006), Part III Section 2 Chapter 1.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.successive_turns(40.0, 130.0, 60.0, 8.0, 'fly_by', 'fly_by', 400.0, 300.0, 40.0, 25.0, 3.0, 5.0).spare_nm:.2f}"
+    '-2.71'
+    >>> f"{lubberline.successive_turns(40.0, 130.0, 60.0, 8.0, 'fly_by', 'fly_by', 400.0, 300.0, 40.0, 25.0, 3.0, 5.0).largest_true_airspeed_kt:.0f}"
+    '339'
+    >>> [f"{value:.2f}" for value in lubberline.successive_turns([40.0, 40.0], 130.0, 60.0, 8.0, 'fly_by', 'fly_by', 400.0, 300.0, 40.0, 25.0, 3.0, 5.0).spare_nm]
+    ['-2.71', '-2.71']
+    """
+    first_passage = chosen(_PASSAGE, "first_passage", first_passage)
+    second_passage = chosen(_PASSAGE, "second_passage", second_passage)
+    if not kwargs:
+        answer = _scalar_successive_turns(inbound_course_deg, leg_course_deg, outbound_course_deg, leg_length_nm, first_passage, second_passage, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s)
+        if answer is not None:
+            return named(SuccessiveTurns, answer)
+    return SuccessiveTurns._make(many("successive_turns", SuccessiveTurns._fields, (inbound_course_deg, leg_course_deg, outbound_course_deg, leg_length_nm, first_passage, second_passage, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s), kwargs))
+
+
+_scalar_successive_turns = scalars["successive_turns"]
+
+
+def stabilization_distance_nm(passage, course_change_deg, true_airspeed_kt, bank_deg=25.0, turn_rate_limit_deg_per_s=3.0, bank_onto_leg_deg=15.0, **kwargs):
+    r"""What a turn at a waypoint takes of a leg in procedure design: the minimum stabilization distance.
+
+    Flown by: `r tan(A/2) + 5 V / 3600`. Flown over, with an intercept at 30 degrees: `r1 sin(A) +
+    r1 cos(A) tan(30) + r1 (1/sin(30) - 2 cos(A)/sin(60)) + r2 tan(15) + 10 V / 3600`. The least
+    length of a leg is the sum of the distances of its two waypoints.
+
+    Parameters
+    ----------
+    passage : {"fly_by", "fly_over"}
+        How the waypoint is passed.
+    course_change_deg : array_like, in degrees
+        Change of course, either way, reduced to half a circle.
+    true_airspeed_kt : array_like, in knots
+        True airspeed, above 0 to 5000.
+    bank_deg : array_like, in degrees
+        Bank of the turn at the waypoint, above 0 below 90 (default 25.0).
+    turn_rate_limit_deg_per_s : array_like, in degrees per second
+        Greatest rate of that turn, above 0 (default 3.0).
+    bank_onto_leg_deg : array_like, in degrees
+        Bank of the turn onto the leg after flying over, above 0 below 90 (default 15.0).
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray, in nautical miles
+        A float if every argument is a plain number.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, a reversal that is flown by. In arrays such a point
+        is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: As published, without wind and roll; `successive_turns` has both.
+
+    Degenerate cases: Flown over with a change below 30 degrees the sum has no meaning: it does not
+    vanish without a change.
+
+    Source: ICAO Doc 8168 Vol II (5th ed. 2006), Part III Section 2 Chapter 1: sequences and banks
+    as read, formulas from memory.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.stabilization_distance_nm('fly_by', 90.0, 250.0, 25.0, 3.0, 15.0):.2f}"
+    '2.30'
+    >>> f"{lubberline.stabilization_distance_nm('fly_over', 90.0, 250.0, 25.0, 3.0, 15.0):.2f}"
+    '7.46'
+    >>> [f"{value:.2f}" for value in lubberline.stabilization_distance_nm('fly_by', [90.0, 90.0], 250.0, 25.0, 3.0, 15.0)]
+    ['2.30', '2.30']
+    """
+    passage = chosen(_PASSAGE, "passage", passage)
+    if not kwargs:
+        answer = _scalar_stabilization_distance_nm(passage, course_change_deg, true_airspeed_kt, bank_deg, turn_rate_limit_deg_per_s, bank_onto_leg_deg)
+        if answer is not None:
+            return answer
+    return ufunc.stabilization_distance_nm(passage, course_change_deg, true_airspeed_kt, bank_deg, turn_rate_limit_deg_per_s, bank_onto_leg_deg, **kwargs)
+
+
+_scalar_stabilization_distance_nm = scalars["stabilization_distance_nm"]
 
 
 def time_to_fly_s(distance_nm, groundspeed_kt, **kwargs):

@@ -22,6 +22,7 @@ __all__ = [
     "CourseArcCrossing",
     "CourseCrossing",
     "CrossTrack",
+    "DoubleAngle",
     "EntrySector",
     "GeodesicDirect",
     "GeodesicInverse",
@@ -31,15 +32,18 @@ __all__ = [
     "HoldingSpeed",
     "HoldingTiming",
     "HoldingTurn",
+    "Intercept",
     "LimitedTurn",
     "LimitingDme",
     "MagneticFieldOutput",
     "Observation",
     "OffsetCourseCrossing",
     "OffsetPoint",
+    "RadialIntercept",
     "RolledTurn",
     "StandardAtmosphere",
     "StationByBearingChange",
+    "SuccessiveTurns",
     "TangentTurn",
     "TrackAndGroundspeed",
     "WindBetweenLevels",
@@ -79,6 +83,7 @@ __all__ = [
     "density_ratio",
     "distance_flown_nm",
     "dme_at_roll_in_nm",
+    "double_angle_intercept",
     "eas_from_cas_kt",
     "eas_from_mach_kt",
     "eas_from_tas_kt",
@@ -99,6 +104,7 @@ __all__ = [
     "holding_turn",
     "impact_pressure_hpa",
     "indicated_altitude_ft",
+    "intercept",
     "isa_deviation_k",
     "isentropic_pressure_ratio",
     "lead_nm",
@@ -128,11 +134,14 @@ __all__ = [
     "pressure_altitude_rule_ft",
     "pressure_ratio",
     "procedure_tas_factor",
+    "radial_intercept",
     "radio_horizon_nm",
     "radius_at_rate_nm",
     "rolled_turn",
     "rule_bank_deg",
     "rule_cone_radius_nm",
+    "rule_intercept_angle_deg",
+    "rule_intercept_lead_deg",
     "rule_lead_nm",
     "rule_lead_radials_deg",
     "rule_least_dme_nm",
@@ -145,11 +154,13 @@ __all__ = [
     "service_reach_nm",
     "slant_range_nm",
     "speed_of_sound_kt",
+    "stabilization_distance_nm",
     "standard_atmosphere",
     "static_temperature_degc",
     "station_by_bearing_change",
     "station_misalignment_deg",
     "station_pressure_hpa",
+    "successive_turns",
     "tangent_turn",
     "tas_from_cas_kt",
     "tas_from_eas_kt",
@@ -706,6 +717,64 @@ def rule_outbound_time_by_headwind_s(still_air_time_s: Number, outbound_headwind
 @overload
 def rule_outbound_time_by_headwind_s(still_air_time_s: ArrayLike, outbound_headwind_kt: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
 
+class Intercept(NamedTuple, Generic[_T]):
+    track_deg: _T
+    heading_deg: _T
+    groundspeed_kt: _T
+    distance_nm: _T
+    time_s: _T
+    along_nm: _T
+    lead_nm: _T
+    distance_to_roll_in_nm: _T
+    time_to_roll_in_s: _T
+    cross_track_at_roll_in_nm: _T
+
+@overload
+def intercept(course_deg: Number, cross_track_nm: Number, intercept_angle_deg: Number, true_airspeed_kt: Number, wind_from_deg: Number = ..., wind_speed_kt: Number = ..., bank_limit_deg: Number = ..., turn_rate_limit_deg_per_s: Number = ..., roll_rate_deg_per_s: Number = ...) -> Intercept[float]: ...
+@overload
+def intercept(course_deg: ArrayLike, cross_track_nm: ArrayLike, intercept_angle_deg: ArrayLike, true_airspeed_kt: ArrayLike, wind_from_deg: ArrayLike = ..., wind_speed_kt: ArrayLike = ..., bank_limit_deg: ArrayLike = ..., turn_rate_limit_deg_per_s: ArrayLike = ..., roll_rate_deg_per_s: ArrayLike = ..., **kwargs: Any) -> Intercept[NDArray[np.float64]]: ...
+
+class RadialIntercept(NamedTuple, Generic[_T]):
+    heading_deg: _T
+    groundspeed_kt: _T
+    crossing_distance_nm: _T
+    distance_to_crossing_nm: _T
+    lead_nm: _T
+    time_to_roll_in_s: _T
+    radial_at_roll_in_deg: _T
+    distance_at_roll_in_nm: _T
+    needle_at_roll_in_deg: _T
+    cross_track_at_roll_in_nm: _T
+    distance_at_roll_out_nm: _T
+    turn_duration_s: _T
+
+@overload
+def radial_intercept(radial_deg: Number, distance_nm: Number, wanted_radial_deg: Number, flown: Literal["inbound", "outbound"] | int, track_deg: Number, true_airspeed_kt: Number, wind_from_deg: Number = ..., wind_speed_kt: Number = ..., bank_limit_deg: Number = ..., turn_rate_limit_deg_per_s: Number = ..., roll_rate_deg_per_s: Number = ...) -> RadialIntercept[float]: ...
+@overload
+def radial_intercept(radial_deg: ArrayLike, distance_nm: ArrayLike, wanted_radial_deg: ArrayLike, flown: Literal["inbound", "outbound"] | int | _Codes, track_deg: ArrayLike, true_airspeed_kt: ArrayLike, wind_from_deg: ArrayLike = ..., wind_speed_kt: ArrayLike = ..., bank_limit_deg: ArrayLike = ..., turn_rate_limit_deg_per_s: ArrayLike = ..., roll_rate_deg_per_s: ArrayLike = ..., **kwargs: Any) -> RadialIntercept[NDArray[np.float64]]: ...
+
+class DoubleAngle(NamedTuple, Generic[_T]):
+    track_deg: _T
+    heading_deg: _T
+    distance_nm: _T
+    time_s: _T
+    time_to_station_s: _T
+
+@overload
+def double_angle_intercept(radial_deg: Number, distance_nm: Number, wanted_radial_deg: Number, true_airspeed_kt: Number, wind_from_deg: Number = ..., wind_speed_kt: Number = ...) -> DoubleAngle[float]: ...
+@overload
+def double_angle_intercept(radial_deg: ArrayLike, distance_nm: ArrayLike, wanted_radial_deg: ArrayLike, true_airspeed_kt: ArrayLike, wind_from_deg: ArrayLike = ..., wind_speed_kt: ArrayLike = ..., **kwargs: Any) -> DoubleAngle[NDArray[np.float64]]: ...
+
+@overload
+def rule_intercept_angle_deg(off_radial_deg: Number) -> float: ...
+@overload
+def rule_intercept_angle_deg(off_radial_deg: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def rule_intercept_lead_deg(distance_nm: Number, turn_radius_nm: Number, intercept_angle_deg: Number = ...) -> float: ...
+@overload
+def rule_intercept_lead_deg(distance_nm: ArrayLike, turn_radius_nm: ArrayLike, intercept_angle_deg: ArrayLike = ..., **kwargs: Any) -> NDArray[np.float64]: ...
+
 @overload
 def lead_nm(inbound_course_deg: Number, outbound_course_deg: Number, true_airspeed_kt: Number, wind_from_deg: Number = ..., wind_speed_kt: Number = ..., bank_limit_deg: Number = ..., turn_rate_limit_deg_per_s: Number = ..., roll_rate_deg_per_s: Number = ...) -> float: ...
 @overload
@@ -855,6 +924,28 @@ def observe(station_latitude_deg: ArrayLike, station_longitude_deg: ArrayLike, s
 def cone_radius_nm(height_ft: Number, cone_half_angle_deg: Number = ...) -> float: ...
 @overload
 def cone_radius_nm(height_ft: ArrayLike, cone_half_angle_deg: ArrayLike = ..., **kwargs: Any) -> NDArray[np.float64]: ...
+
+class SuccessiveTurns(NamedTuple, Generic[_T]):
+    past_first_nm: _T
+    before_second_nm: _T
+    spare_nm: _T
+    straight_time_s: _T
+    largest_true_airspeed_kt: _T
+    largest_groundspeed_kt: _T
+    bank_needed_deg: _T
+    crossing_past_first_nm: _T
+    crossing_before_second_nm: _T
+    crossing_lead_nm: _T
+
+@overload
+def successive_turns(inbound_course_deg: Number, leg_course_deg: Number, outbound_course_deg: Number, leg_length_nm: Number, first_passage: Literal["fly_by", "fly_over"] | int, second_passage: Literal["fly_by", "fly_over"] | int, true_airspeed_kt: Number, wind_from_deg: Number = ..., wind_speed_kt: Number = ..., bank_limit_deg: Number = ..., turn_rate_limit_deg_per_s: Number = ..., roll_rate_deg_per_s: Number = ...) -> SuccessiveTurns[float]: ...
+@overload
+def successive_turns(inbound_course_deg: ArrayLike, leg_course_deg: ArrayLike, outbound_course_deg: ArrayLike, leg_length_nm: ArrayLike, first_passage: Literal["fly_by", "fly_over"] | int | _Codes, second_passage: Literal["fly_by", "fly_over"] | int | _Codes, true_airspeed_kt: ArrayLike, wind_from_deg: ArrayLike = ..., wind_speed_kt: ArrayLike = ..., bank_limit_deg: ArrayLike = ..., turn_rate_limit_deg_per_s: ArrayLike = ..., roll_rate_deg_per_s: ArrayLike = ..., **kwargs: Any) -> SuccessiveTurns[NDArray[np.float64]]: ...
+
+@overload
+def stabilization_distance_nm(passage: Literal["fly_by", "fly_over"] | int, course_change_deg: Number, true_airspeed_kt: Number, bank_deg: Number = ..., turn_rate_limit_deg_per_s: Number = ..., bank_onto_leg_deg: Number = ...) -> float: ...
+@overload
+def stabilization_distance_nm(passage: Literal["fly_by", "fly_over"] | int | _Codes, course_change_deg: ArrayLike, true_airspeed_kt: ArrayLike, bank_deg: ArrayLike = ..., turn_rate_limit_deg_per_s: ArrayLike = ..., bank_onto_leg_deg: ArrayLike = ..., **kwargs: Any) -> NDArray[np.float64]: ...
 
 @overload
 def time_to_fly_s(distance_nm: Number, groundspeed_kt: Number) -> float: ...

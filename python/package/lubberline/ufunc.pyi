@@ -77,6 +77,11 @@ __all__ = [
     "density_ratio",
     "distance_flown_nm",
     "dme_at_roll_in_nm",
+    "double_angle_intercept_distance_nm",
+    "double_angle_intercept_heading_deg",
+    "double_angle_intercept_time_s",
+    "double_angle_intercept_time_to_station_s",
+    "double_angle_intercept_track_deg",
     "eas_from_cas_kt",
     "eas_from_mach_kt",
     "eas_from_tas_kt",
@@ -128,6 +133,16 @@ __all__ = [
     "holding_turn_turn_rate_deg_per_s",
     "impact_pressure_hpa",
     "indicated_altitude_ft",
+    "intercept_along_nm",
+    "intercept_cross_track_at_roll_in_nm",
+    "intercept_distance_nm",
+    "intercept_distance_to_roll_in_nm",
+    "intercept_groundspeed_kt",
+    "intercept_heading_deg",
+    "intercept_lead_nm",
+    "intercept_time_s",
+    "intercept_time_to_roll_in_s",
+    "intercept_track_deg",
     "isa_deviation_k",
     "isentropic_pressure_ratio",
     "lead_nm",
@@ -179,6 +194,18 @@ __all__ = [
     "pressure_altitude_rule_ft",
     "pressure_ratio",
     "procedure_tas_factor",
+    "radial_intercept_cross_track_at_roll_in_nm",
+    "radial_intercept_crossing_distance_nm",
+    "radial_intercept_distance_at_roll_in_nm",
+    "radial_intercept_distance_at_roll_out_nm",
+    "radial_intercept_distance_to_crossing_nm",
+    "radial_intercept_groundspeed_kt",
+    "radial_intercept_heading_deg",
+    "radial_intercept_lead_nm",
+    "radial_intercept_needle_at_roll_in_deg",
+    "radial_intercept_radial_at_roll_in_deg",
+    "radial_intercept_time_to_roll_in_s",
+    "radial_intercept_turn_duration_s",
     "radio_horizon_nm",
     "radius_at_rate_nm",
     "rolled_turn_advance_nm",
@@ -189,6 +216,8 @@ __all__ = [
     "rolled_turn_transfer_nm",
     "rule_bank_deg",
     "rule_cone_radius_nm",
+    "rule_intercept_angle_deg",
+    "rule_intercept_lead_deg",
     "rule_lead_nm",
     "rule_lead_radials_deg",
     "rule_least_dme_nm",
@@ -201,6 +230,7 @@ __all__ = [
     "service_reach_nm",
     "slant_range_nm",
     "speed_of_sound_kt",
+    "stabilization_distance_nm",
     "standard_atmosphere_density_kg_per_m3",
     "standard_atmosphere_pressure_hpa",
     "standard_atmosphere_speed_of_sound_kt",
@@ -211,6 +241,16 @@ __all__ = [
     "station_by_bearing_change_time_s",
     "station_misalignment_deg",
     "station_pressure_hpa",
+    "successive_turns_bank_needed_deg",
+    "successive_turns_before_second_nm",
+    "successive_turns_crossing_before_second_nm",
+    "successive_turns_crossing_lead_nm",
+    "successive_turns_crossing_past_first_nm",
+    "successive_turns_largest_groundspeed_kt",
+    "successive_turns_largest_true_airspeed_kt",
+    "successive_turns_past_first_nm",
+    "successive_turns_spare_nm",
+    "successive_turns_straight_time_s",
     "tangent_turn_begin_bearing_deg",
     "tangent_turn_begin_latitude_deg",
     "tangent_turn_begin_longitude_deg",
@@ -418,6 +458,35 @@ limiting_dme_rounded_nm: np.ufunc
 rule_outbound_heading_deg: np.ufunc
 rule_outbound_time_s: np.ufunc
 rule_outbound_time_by_headwind_s: np.ufunc
+intercept_track_deg: np.ufunc
+intercept_heading_deg: np.ufunc
+intercept_groundspeed_kt: np.ufunc
+intercept_distance_nm: np.ufunc
+intercept_time_s: np.ufunc
+intercept_along_nm: np.ufunc
+intercept_lead_nm: np.ufunc
+intercept_distance_to_roll_in_nm: np.ufunc
+intercept_time_to_roll_in_s: np.ufunc
+intercept_cross_track_at_roll_in_nm: np.ufunc
+radial_intercept_heading_deg: np.ufunc
+radial_intercept_groundspeed_kt: np.ufunc
+radial_intercept_crossing_distance_nm: np.ufunc
+radial_intercept_distance_to_crossing_nm: np.ufunc
+radial_intercept_lead_nm: np.ufunc
+radial_intercept_time_to_roll_in_s: np.ufunc
+radial_intercept_radial_at_roll_in_deg: np.ufunc
+radial_intercept_distance_at_roll_in_nm: np.ufunc
+radial_intercept_needle_at_roll_in_deg: np.ufunc
+radial_intercept_cross_track_at_roll_in_nm: np.ufunc
+radial_intercept_distance_at_roll_out_nm: np.ufunc
+radial_intercept_turn_duration_s: np.ufunc
+double_angle_intercept_track_deg: np.ufunc
+double_angle_intercept_heading_deg: np.ufunc
+double_angle_intercept_distance_nm: np.ufunc
+double_angle_intercept_time_s: np.ufunc
+double_angle_intercept_time_to_station_s: np.ufunc
+rule_intercept_angle_deg: np.ufunc
+rule_intercept_lead_deg: np.ufunc
 lead_nm: np.ufunc
 dme_at_roll_in_nm: np.ufunc
 turn_anticipation_nm: np.ufunc
@@ -458,6 +527,17 @@ observe_dme_nm: np.ufunc
 observe_ground_distance_nm: np.ufunc
 observe_elevation_angle_deg: np.ufunc
 cone_radius_nm: np.ufunc
+successive_turns_past_first_nm: np.ufunc
+successive_turns_before_second_nm: np.ufunc
+successive_turns_spare_nm: np.ufunc
+successive_turns_straight_time_s: np.ufunc
+successive_turns_largest_true_airspeed_kt: np.ufunc
+successive_turns_largest_groundspeed_kt: np.ufunc
+successive_turns_bank_needed_deg: np.ufunc
+successive_turns_crossing_past_first_nm: np.ufunc
+successive_turns_crossing_before_second_nm: np.ufunc
+successive_turns_crossing_lead_nm: np.ufunc
+stabilization_distance_nm: np.ufunc
 time_to_fly_s: np.ufunc
 distance_flown_nm: np.ufunc
 groundspeed_from_time_kt: np.ufunc
