@@ -69,9 +69,11 @@ pub enum Error {
         /// Radius of the turn in still air.
         turn_radius_nm: f64,
     },
-    /// The slant range is shorter than the height: no point on the ground answers to it.
+    /// The slant range is shorter than the height, or longer than through the earth: no point on the ground answers to it.
     #[error(
-        "slant_range_nm is {slant_range_nm} NM; allowed: at least the height above the station, {height_nm} NM"
+        "slant_range_nm is {slant_range_nm} NM; allowed: from the height above or below the station, {height_nm} NM, to the \
+         far side of the earth",
+        slant_range_nm = shown(*slant_range_nm), height_nm = rough(*height_nm)
     )]
     SlantRangeBelowHeight {
         /// The slant range that was given.
@@ -202,7 +204,11 @@ pub(crate) const RELATION_FAILURES: &[(i32, &str, &str)] = &[
     (-101, "course_reversal", "the course change is a reversal and has no lead"),
     (-102, "wind_too_strong", "the airspeed cannot hold the course against the wind"),
     (-103, "arc_too_tight", "the turn does not fit between the radial and the arc"),
-    (-104, "slant_range_below_height", "the slant range is shorter than the height above the station"),
+    (
+        -104,
+        "slant_range_below_height",
+        "the slant range is shorter than the height, or longer than through the earth",
+    ),
     (-105, "lead_too_long", "the turn would begin or end impossibly far from the fix"),
     (-106, "unknown_choice", "a choice is none of its alternatives"),
     (-107, "levels_not_ascending", "the levels of a wind profile do not ascend"),

@@ -8,6 +8,7 @@ use serde::Deserialize;
 pub struct Written {
     pub title: Option<String>,
     pub aircraft: WrittenAircraft,
+    #[serde(default)]
     pub air: WrittenAir,
     pub station: Vec<WrittenStation>,
     pub route: Vec<WrittenFix>,
@@ -26,7 +27,7 @@ pub struct WrittenAircraft {
 }
 
 /// The air the route lies in; left out, it is standard and calm.
-#[derive(Deserialize)]
+#[derive(Deserialize, Default)]
 #[serde(deny_unknown_fields)]
 pub struct WrittenAir {
     pub isa_deviation_k: Option<f64>,

@@ -8,7 +8,7 @@ use crate::text::links;
 const OPENING: &str = "\
 Every function has the same name in Rust (`lubberline::plain`), C (with the prefix `lubber_`) and Python. Units end the \
 names: `_deg` degree, `_nm` nautical mile, `_ft` foot, `_kt` knot, `_fpm` foot per minute, `_s` second, `_deg_per_s` degree \
-per second, `_hpa` hectopascal, `_degc` degree Celsius, `_k` kelvin, `_kg_per_m3` kilogram per cubic metre; no suffix for a \
+per second, `_hpa` hectopascal, `_degc` degree Celsius, `_k` kelvin, `_kg_per_m3` kilogram per cubic metre, `_nt` nanotesla; no suffix for a \
 ratio or a code. A NaN given comes back as NaN. Python takes what has a default as a keyword that may be left out; Rust and \
 C are given every argument.
 ";

@@ -2,7 +2,7 @@
 
 use super::{direct, inverse};
 use crate::value::units::{Length, meter, metres};
-use crate::value::{GroundDistance, Position, TrueBearing};
+use crate::value::{GroundDistance, Position, TrueBearing, choice};
 
 /// A geodesic through a point in a direction, without an end either way.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -11,6 +11,16 @@ pub struct Course {
     pub through: Position,
     /// Its true bearing there.
     pub bearing: TrueBearing,
+}
+
+choice! {
+    /// How far a course reaches.
+    CourseReach {
+        /// From its point onward.
+        Onward = 0: "onward",
+        /// Both ways.
+        BothWays = 1: "both_ways",
+    }
 }
 
 /// Where a point lies relative to a [`Course`].
@@ -108,6 +118,29 @@ impl Course {
             |(_, abeam)| abeam,
         )
     }
+}
+
+impl Course {
+    /// Whether a point lies on the course within a tolerance, which counts across it and before its beginning.
+    pub fn contains(&self, reach: CourseReach, point: Position, tolerance: Length) -> bool {
+        let found = self.abeam(point);
+        let reached = reach == CourseReach::BothWays || found.along_track >= -tolerance;
+        reached && found.cross_track.abs() <= tolerance
+    }
+}
+
+/// Whether a point lies on the geodesic from one point to another within a tolerance, which counts across it and beyond its ends.
+///
+/// # Degenerate cases
+/// Between coincident points the geodesic is that point.
+pub fn leg_contains(from: Position, to: Position, point: Position, tolerance: Length) -> bool {
+    let line = inverse(from, to);
+    let Some(bearing) = line.initial_bearing else {
+        return inverse(from, point).distance.value() <= tolerance;
+    };
+    let found = Course { through: from, bearing }.abeam(point);
+    let along = found.along_track >= -tolerance && found.along_track <= line.distance.value() + tolerance;
+    along && found.cross_track.abs() <= tolerance
 }
 
 #[cfg(test)]

@@ -16,7 +16,7 @@ mod straight;
 mod tangent_turn;
 
 pub use circle::{Circle, Extent, Tangent};
-pub use cross_track::{Abeam, Course};
+pub use cross_track::{Abeam, Course, CourseReach, leg_contains};
 pub use crossing::Crossing;
 pub use geodesic::{GeodesicLine, direct, inverse};
 pub use offset::OffsetLine;
@@ -25,4 +25,5 @@ pub use rhumb::{rhumb_direct, rhumb_inverse};
 pub use slant::{MEAN_RADIUS, ground_distance, slant_range};
 pub use sphere::Sphere;
 pub use straight::straight_line;
+pub(crate) use straight::{ECCENTRICITY_SQUARED, SEMI_MAJOR_M};
 pub use tangent_turn::TangentTurn;

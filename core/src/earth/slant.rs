@@ -16,7 +16,7 @@ pub const MEAN_RADIUS: f64 = 6_371_008.771_415;
 ///
 /// # Accuracy
 /// Exact on the sphere. The radius of curvature of WGS-84 differs from the mean by up to 0.6 percent with place
-/// and direction, which moves the answer by less than 1 m to 100 NM and 45 000 ft; [`crate::station::Station::observe`]
+/// and direction, which moves the answer by up to 1.1 m to 100 NM and 45 000 ft; [`crate::station::Station::observe`]
 /// uses the ellipsoid.
 ///
 /// # Degenerate cases
@@ -34,7 +34,7 @@ pub fn slant_range(ground: GroundDistance, height: HeightAboveStation) -> SlantR
 /// Ground distance from slant range and height above the station: the inverse of [`slant_range`].
 ///
 /// # Errors
-/// [`Error::SlantRangeBelowHeight`] if the range is shorter than the height.
+/// [`Error::SlantRangeBelowHeight`] if the range is shorter than the height, or longer than to the far side of the earth.
 ///
 /// # Degenerate cases
 /// Close to overhead a small change of range is a large change of distance: at twice the height the ratio is

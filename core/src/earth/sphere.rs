@@ -1,9 +1,9 @@
 //! The great circle on a sphere, for what is defined on one. [`super::inverse`] is the shortest line on the earth itself.
 
-use crate::value::units::{Length, meter, metres};
-use crate::value::{GroundDistance, Position, TrueBearing};
-
 use super::{GeodesicLine, MEAN_RADIUS};
+use crate::Error;
+use crate::value::units::{Length, meter, metres, nautical_mile};
+use crate::value::{GroundDistance, Position, Quantity, TrueBearing};
 
 /// A sphere that stands for the earth.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -20,8 +20,12 @@ impl Default for Sphere {
 
 impl Sphere {
     /// A sphere of another radius, such as the 6 366 707.02 m on which a minute of arc is a nautical mile.
-    pub fn of_radius(radius: Length) -> Self {
-        Self { radius }
+    ///
+    /// # Errors
+    /// [`Error::OutOfRange`] for a radius outside the range of [`Quantity::SphereRadius`].
+    pub fn of_radius(radius: Length) -> Result<Self, Error> {
+        Quantity::SphereRadius.check("radius of the sphere", radius.get::<nautical_mile>())?;
+        Ok(Self { radius })
     }
 
     /// The great circle between two points.
@@ -83,17 +87,7 @@ impl Sphere {
         let onward = TrueBearing::from_radians(
             (cosine_1 * sine_a).atan2(cosine_1 * cosine_s * cosine_a - sine_1 * sine_s),
         );
-        (Position::derived(latitude_deg, wrapped_deg(longitude_deg)), onward)
-    }
-}
-
-fn wrapped_deg(longitude_deg: f64) -> f64 {
-    if longitude_deg >= 180.0 {
-        longitude_deg - 360.0
-    } else if longitude_deg < -180.0 {
-        longitude_deg + 360.0
-    } else {
-        longitude_deg
+        (Position::derived(latitude_deg, longitude_deg), onward)
     }
 }
 

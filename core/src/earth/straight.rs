@@ -6,10 +6,10 @@ use crate::value::{Elevation, Position, SlantRange, TrueAltitude};
 /// Semi-major axis of WGS-84 in metres.
 ///
 /// Source: NGA.STND.0036_1.0.0_WGS84; C. F. F. Karney (2013), table 1.
-const SEMI_MAJOR_M: f64 = 6_378_137.0;
+pub(crate) const SEMI_MAJOR_M: f64 = 6_378_137.0;
 
 /// First eccentricity of WGS-84 squared, `f (2 - f)` with the flattening 1/298.257223563.
-const ECCENTRICITY_SQUARED: f64 = {
+pub(crate) const ECCENTRICITY_SQUARED: f64 = {
     const FLATTENING: f64 = 1.0 / 298.257_223_563;
     FLATTENING * (2.0 - FLATTENING)
 };

@@ -273,7 +273,7 @@ mod tests {
     }
 
     #[test]
-    fn in_wind_the_ends_lie_where_they_should() {
+    fn in_wind_a_join_is_found_either_way_round() {
         let wind =
             Wind { from: TrueBearing::from_degrees(250.0), speed: WindSpeed::new(knots(60.0)).unwrap() };
         let arc = ArcRadius::new(crate::value::units::nautical_miles(12.0)).unwrap();

@@ -49,7 +49,7 @@ impl Station {
     ///
     /// A station is aligned when it is set up and the field moves on; differences of several degrees are common.
     pub fn misalignment(&self, variation: Declination) -> DirectionChange {
-        DirectionChange::from_degrees(variation.degrees() - self.declination.degrees())
+        self.declination.change_to(variation)
     }
 }
 

@@ -2,6 +2,7 @@
 
 use super::wmm2025::COEFFICIENTS;
 use crate::Error;
+use crate::earth::{ECCENTRICITY_SQUARED, SEMI_MAJOR_M};
 use crate::value::units::{Angle, MagneticFluxDensity, degrees, meter, nanotesla, nanoteslas};
 use crate::value::{Declination, Position, Quantity, TrueAltitude, choice};
 
@@ -15,10 +16,6 @@ const SIZE: usize = DEGREE + 2;
 
 /// Radius of the model's reference sphere in metres.
 const REFERENCE_RADIUS_M: f64 = 6_371_200.0;
-
-/// Semi-major axis and eccentricity squared of WGS-84.
-const SEMI_MAJOR_M: f64 = 6_378_137.0;
-const ECCENTRICITY_SQUARED: f64 = 0.006_694_379_990_141_316_5;
 
 /// A date as a year and its fraction, such as 2026.5 for the middle of 2026.
 #[derive(Debug, Clone, Copy, PartialEq, PartialOrd)]

@@ -202,7 +202,7 @@ pub fn course_change(input: &CourseChangeInput) -> Result<CourseChangeOutput, Er
 /// Where the aircraft is a time after roll-in began; negative times lie on the inbound course.
 ///
 /// # Errors
-/// As [`course_change`]; an infinite time.
+/// As [`course_change`], and a time beyond 1 000 000 s either way.
 pub fn course_change_at(input: &CourseChangeInput, time_s: f64) -> Result<TurnPointOutput, Error> {
     if holds_nan(input) || time_s.is_nan() {
         return Ok(TurnPointOutput {

@@ -3,20 +3,10 @@
 use super::earth::position;
 use super::{any_nan, outputs};
 use crate::Error;
-use crate::earth::{Circle, Course, OffsetLine, inverse};
+use crate::earth::{Circle, Course, CourseReach, OffsetLine, leg_contains};
 use crate::lead::ArcSense;
 use crate::value::units::{degree, degrees, nautical_mile, nautical_miles};
-use crate::value::{ArcRadius, Bearing, Position, Quantity, choice};
-
-choice! {
-    /// How far a course reaches from its point.
-    CourseReach {
-        /// From its point onward.
-        Onward = 0: "onward",
-        /// Both ways.
-        BothWays = 1: "both_ways",
-    }
-}
+use crate::value::{ArcRadius, Bearing, Position, Quantity};
 
 fn course(
     names: [&'static str; 3],
@@ -576,7 +566,7 @@ pub fn arc_length_nm(
 /// # Example
 /// ```
 /// # use lubberline::plain::on_course;
-/// # use lubberline::plain::CourseReach;
+/// # use lubberline::earth::CourseReach;
 /// assert_eq!(format!("{:.0}", on_course(0.0, 0.0, 90.0, CourseReach::Onward, 0.0, 5.0, 0.0001)?), "1");
 /// # Ok::<(), lubberline::Error>(())
 /// ```
@@ -593,10 +583,9 @@ pub fn on_course(
         return Ok(f64::NAN);
     }
     let line = course(ONE_COURSE, lat_deg, lon_deg, course_deg)?;
-    let found = line.abeam(position("point_lat_deg", point_lat_deg, "point_lon_deg", point_lon_deg)?);
+    let point = position("point_lat_deg", point_lat_deg, "point_lon_deg", point_lon_deg)?;
     let tolerance = nautical_miles(Quantity::GroundDistance.check("tolerance_nm", tolerance_nm)?);
-    let ahead = reach == CourseReach::BothWays || found.along_track >= -tolerance;
-    Ok(f64::from(ahead && found.cross_track.abs() <= tolerance))
+    Ok(f64::from(line.contains(reach, point, tolerance)))
 }
 
 /// Whether a point lies on the geodesic between two points: 1 if it does, 0 if not.
@@ -644,15 +633,10 @@ pub fn on_leg(
         return Ok(f64::NAN);
     }
     let from = position("lat1_deg", lat1_deg, "lon1_deg", lon1_deg)?;
-    let line = inverse(from, position("lat2_deg", lat2_deg, "lon2_deg", lon2_deg)?);
+    let to = position("lat2_deg", lat2_deg, "lon2_deg", lon2_deg)?;
     let point = position("point_lat_deg", point_lat_deg, "point_lon_deg", point_lon_deg)?;
     let tolerance = nautical_miles(Quantity::GroundDistance.check("tolerance_nm", tolerance_nm)?);
-    let Some(bearing) = line.initial_bearing else {
-        return Ok(f64::from(inverse(from, point).distance.value() <= tolerance));
-    };
-    let found = Course { through: from, bearing }.abeam(point);
-    let within = found.along_track >= -tolerance && found.along_track <= line.distance.value() + tolerance;
-    Ok(f64::from(within && found.cross_track.abs() <= tolerance))
+    Ok(f64::from(leg_contains(from, to, point, tolerance)))
 }
 
 /// Whether a point lies on an arc of a circle: 1 if it does, 0 if not.

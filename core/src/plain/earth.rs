@@ -378,5 +378,5 @@ pub fn great_circle_direct(
 
 fn sphere(sphere_radius_nm: f64) -> Result<Sphere, Error> {
     let radius_nm = Quantity::SphereRadius.check("sphere_radius_nm", sphere_radius_nm)?;
-    Ok(Sphere::of_radius(nautical_miles(radius_nm)))
+    Sphere::of_radius(nautical_miles(radius_nm))
 }

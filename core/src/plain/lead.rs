@@ -107,7 +107,7 @@ pub fn lead_nm(
 /// - `height_above_station_ft`: height above the station's antenna, -60 000 to 400 000 (default 0.0)
 ///
 /// # Accuracy
-/// That of [`lead_nm`], and within 1 m for the slant.
+/// That of [`lead_nm`], and within 1.1 m for the slant.
 ///
 /// # Degenerate cases
 /// No change of course reads the height: it begins overhead.

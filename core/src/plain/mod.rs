@@ -2,6 +2,7 @@
 //!
 //! Every function takes and gives plain `f64` numbers whose units end their names. Each is total: any numbers
 //! give a value or an error, nothing panics, nothing allocates, and a NaN given comes back as NaN without an error.
+//! Only what flies a list of legs ([`fly_legs`]) allocates, and refuses a number that a leg needs and lacks.
 //! The C functions, the NumPy functions, their documentation and `docs/functions.md` are generated from the files
 //! of this folder; `DEVELOPERS.md` says how.
 

@@ -234,9 +234,7 @@ pub fn station_misalignment_deg(station_declination_deg: f64, variation_deg: f64
     }
     let declination = Declination::named("station_declination_deg", station_declination_deg)?;
     let variation = Declination::named("variation_deg", variation_deg)?;
-    let north: TrueBearing = Bearing::from_degrees(declination.angle().get::<degree>());
-    let magnetic: TrueBearing = Bearing::from_degrees(variation.angle().get::<degree>());
-    Ok(north.change_to(magnetic).angle().get::<degree>())
+    Ok(declination.change_to(variation).angle().get::<degree>())
 }
 
 /// A true direction counted from the north of the polar grid, along the meridian of Greenwich.

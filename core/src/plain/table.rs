@@ -1167,7 +1167,7 @@ fn on_course([lat_deg, lon_deg, course_deg, reach, point_lat_deg, point_lon_deg,
     if [lat_deg, lon_deg, course_deg, reach, point_lat_deg, point_lon_deg, tolerance_nm].iter().any(|input: &f64| input.is_nan()) {
         return Ok([f64::NAN; 1]);
     }
-    super::on_course(lat_deg, lon_deg, course_deg, crate::plain::CourseReach::from_code("reach", reach)?, point_lat_deg, point_lon_deg, tolerance_nm).map(|answer| [answer])
+    super::on_course(lat_deg, lon_deg, course_deg, crate::earth::CourseReach::from_code("reach", reach)?, point_lat_deg, point_lon_deg, tolerance_nm).map(|answer| [answer])
 }
 
 fn on_leg([lat1_deg, lon1_deg, lat2_deg, lon2_deg, point_lat_deg, point_lon_deg, tolerance_nm]: [f64; 7]) -> Result<[f64; 1], Error> {

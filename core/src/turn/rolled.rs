@@ -17,7 +17,7 @@ use crate::value::units::{
 /// `u = asinh(tan bank)`, in which it is smooth up to a right angle.
 ///
 /// # Accuracy
-/// 1e-10 of the size of the turn, against a fine integration in time.
+/// 1e-10 of the length of the turn, against a fine integration in time.
 ///
 /// # Degenerate cases
 /// A change of zero is no turn and takes no time. An infinite roll rate makes the turn a circle in the air.
@@ -319,6 +319,32 @@ mod tests {
             let miss_m = (place_m - turn.displacement_m(0.0)).length();
             assert!(miss_m < 2e-3, "{tas_kt} kt {bank_deg} deg {roll} deg/s {change} deg: {miss_m} m");
             assert!((heading_rad - turn.change_rad).abs() < 1e-6, "{heading_rad} for {change} deg");
+        }
+    }
+
+    /// The documented accuracy: the velocity integrated over time, finely enough to be exact to rounding.
+    #[test]
+    fn the_path_is_exact_to_its_documented_accuracy() {
+        for (tas_kt, bank_deg, roll, change) in [
+            (450.0, 25.0, 5.0, 90.0),
+            (450.0, 25.0, 5.0, -3.0),
+            (60.0, 60.0, 0.5, 140.0),
+            (600.0, 85.0, 20.0, -170.0),
+            (250.0, 30.0, 0.01, 300.0),
+            (300.0, 89.0, 3.0, 120.0),
+        ] {
+            let turn = turn(tas_kt, bank_deg, roll, change);
+            let (mut place_m, mut from_s) = (Plane::ZERO, 0.0);
+            for to_s in [turn.roll_s, turn.roll_s + turn.steady_s, turn.duration_s()] {
+                quadrature(from_s, to_s, 2000, |time_s, weight_s| {
+                    let flown = Plane::along(turn.turned_after_rad(time_s));
+                    place_m = place_m + flown * (turn.airspeed_m_s * weight_s);
+                });
+                from_s = to_s;
+            }
+            let miss =
+                (place_m - turn.displacement_m(0.0)).length() / (turn.airspeed_m_s * turn.duration_s());
+            assert!(miss < 1e-10, "{tas_kt} kt {bank_deg} deg {roll} deg/s {change} deg: {miss}");
         }
     }
 

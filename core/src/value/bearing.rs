@@ -202,8 +202,9 @@ impl Declination {
         degrees(self.degrees)
     }
 
-    pub(crate) fn degrees(self) -> f64 {
-        self.degrees
+    /// How far the north of another declination lies to the right of the north of this one.
+    pub fn change_to(self, other: Self) -> DirectionChange {
+        DirectionChange::from_degrees(other.degrees - self.degrees)
     }
 
     /// The same angle the other way.

@@ -45,17 +45,21 @@ impl Longitude {
     }
 
     pub(crate) fn named(parameter: &'static str, degrees: f64) -> Result<Self, Error> {
-        let checked = Quantity::Longitude.check(parameter, degrees)?;
+        Ok(Self::reduced(Quantity::Longitude.check(parameter, degrees)?))
+    }
+
+    fn reduced(degrees: f64) -> Self {
         // Each step is exact, so that no longitude loses its last bit.
-        let within = checked % 360.0;
-        let reduced = if within >= 180.0 {
-            within - 360.0
-        } else if within < -180.0 {
-            within + 360.0
-        } else {
-            within
-        };
-        Ok(Self { degrees: reduced })
+        let within = degrees % 360.0;
+        Self {
+            degrees: if within >= 180.0 {
+                within - 360.0
+            } else if within < -180.0 {
+                within + 360.0
+            } else {
+                within
+            },
+        }
     }
 
     /// The longitude as an angle, east positive.
@@ -87,7 +91,7 @@ impl Position {
 
     /// A point whose latitude and longitude come from a computation on the ellipsoid.
     pub(crate) fn derived(latitude_deg: f64, longitude_deg: f64) -> Self {
-        Self { latitude: Latitude { degrees: latitude_deg }, longitude: Longitude { degrees: longitude_deg } }
+        Self { latitude: Latitude { degrees: latitude_deg }, longitude: Longitude::reduced(longitude_deg) }
     }
 
     /// Its latitude.

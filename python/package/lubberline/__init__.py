@@ -27,6 +27,7 @@ suffix          unit                                    of
 ``_degc``       degree Celsius                          temperature
 ``_k``          kelvin                                  difference of temperatures, ISA deviation
 ``_kg_per_m3``  kilogram per cubic metre                density
+``_nt``         nanotesla                               magnetic field
 none            1                                       Mach number, load factor, ratio; the code of a choice
 ==============  ======================================  ===============================================
 

@@ -180,7 +180,7 @@ def course_change(
 
     Notes
     -----
-    Accuracy: 1e-5 NM against a fine integration over the ellipsoid for leads to 10 NM, 1e-4 NM to 20 NM.
+    Accuracy: 1.5e-5 NM against a fine integration over the ellipsoid for leads to 10 NM, 1.2e-4 NM to 20 NM.
 
     Source: derived from the equilibrium of a coordinated turn; in still air with an instant roll the distance of turn anticipation of
     ICAO Doc 8168 Vol II (5th ed. 2006), Part III Section 3 Chapter 8, 8.1.5.1.1.

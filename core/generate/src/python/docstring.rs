@@ -10,9 +10,10 @@ use crate::text::sentence;
 const LINE: usize = 100;
 
 /// The units by the suffix that stands for them; a longer suffix before the shorter one it ends in.
-const UNITS: [(&str, &str); 11] = [
+const UNITS: [(&str, &str); 12] = [
     ("_deg_per_s", "degrees per second"),
     ("_kg_per_m3", "kilograms per cubic metre"),
+    ("_nt", "nanoteslas"),
     ("_deg", "degrees"),
     ("_nm", "nautical miles"),
     ("_ft", "feet"),
