@@ -10,7 +10,7 @@
  *
  * Units end the names: _deg degree, _nm nautical mile (1852 m), _ft foot, _kt knot, _fpm foot per minute, _s second,
  * _deg_per_s degree per second, _hpa hectopascal, _degc degree Celsius, _k kelvin (a difference), _kg_per_m3 kilogram per
- * cubic metre; none for a ratio or a code. Right, east and north are positive. A wind is named by where it blows from.
+ * cubic metre, _nt nanotesla; none for a ratio or a code. Right, east and north are positive. A wind is named by where it blows from.
  *
  * Status. Every function gives LUBBER_OK (0) or a negative status; lubber_status_text puts it in words. On a failure every
  * output is NaN, so that ignoring the status is safe. A NaN that is given comes back as NaN with LUBBER_OK.
@@ -325,7 +325,7 @@
 #define LUBBER_ERROR_ARC_TOO_TIGHT (-103)
 
 /**
- * The slant range is shorter than the height above the station.
+ * The slant range is shorter than the height, or longer than through the earth.
  */
 #define LUBBER_ERROR_SLANT_RANGE_BELOW_HEIGHT (-104)
 
@@ -380,6 +380,16 @@
 #define LUBBER_ERROR_BEYOND_HORIZON (-114)
 
 /**
+ * From its point onward.
+ */
+#define LUBBER_COURSE_REACH_ONWARD 0
+
+/**
+ * Both ways.
+ */
+#define LUBBER_COURSE_REACH_BOTH_WAYS 1
+
+/**
  * With the station on the right.
  */
 #define LUBBER_ARC_SENSE_CLOCKWISE 1
@@ -428,16 +438,6 @@
  * Below 2 000 nT: declination is not to be used.
  */
 #define LUBBER_MAGNETIC_ZONE_BLACKOUT 2
-
-/**
- * From its point onward.
- */
-#define LUBBER_COURSE_REACH_ONWARD 0
-
-/**
- * Both ways.
- */
-#define LUBBER_COURSE_REACH_BOTH_WAYS 1
 
 /**
  * Initial fix.
@@ -5198,7 +5198,7 @@ size_t lubber_lead_nm_n(size_t count,
  * @param[out] dme_at_roll_in_nm the result; may be NULL
  * @return LUBBER_OK, or a negative status with every output NaN
  *
- * Accuracy: That of `lubber_lead_nm`, and within 1 m for the slant.
+ * Accuracy: That of `lubber_lead_nm`, and within 1.1 m for the slant.
  * Degenerate cases: No change of course reads the height: it begins overhead.
  * Errors: As `lubber_lead_nm`.
  * Source: As `lubber_lead_nm`, and the law of cosines between the radii of the earth and of the flight.
@@ -6167,7 +6167,7 @@ size_t lubber_observe_n(size_t count,
  * @param[out] cone_radius_nm the result; may be NULL
  * @return LUBBER_OK, or a negative status with every output NaN
  *
- * Accuracy: Over a flat earth: 0.2 percent at 60 000 ft.
+ * Accuracy: Over a flat earth: 0.3 percent too much at 35 000 ft, 0.5 percent at 60 000 ft.
  * Degenerate cases: At the station's height and below it the radius is zero.
  * Errors: A value outside its range.
  * Source: 50 degrees for a VOR, 40 for an NDB: ICAO Doc 8168 Vol II (5th ed. 2006), Part I Section 2 Chapter 2, 2.5.
