@@ -12,13 +12,13 @@ use crate::{FARTHEST_NM, between, random_aircraft, random_fix};
 
 const CASES: usize = 5000;
 
-fn random_courses(random: &mut fastrand::Rng) -> (f64, f64) {
+pub fn random_courses(random: &mut fastrand::Rng) -> (f64, f64) {
     let inbound_deg = between(random, 0.0, 360.0);
     let turn_deg = between(random, 5.0, 150.0);
     (inbound_deg, inbound_deg + if random.bool() { turn_deg } else { -turn_deg })
 }
 
-fn change(aircraft: &Aircraft, courses_deg: (f64, f64)) -> Result<CourseChange<TrueNorth>, Error> {
+pub fn change(aircraft: &Aircraft, courses_deg: (f64, f64)) -> Result<CourseChange<TrueNorth>, Error> {
     let bearing = |value| TrueBearing::new(degrees(value));
     CourseChange::new(
         bearing(courses_deg.0)?,

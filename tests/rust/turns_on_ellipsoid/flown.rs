@@ -39,14 +39,21 @@ pub struct Place {
     pub line_deg: f64,
 }
 
-/// A turn that was flown: where it ended, with which track in the frame, after how long, and how close to the fix it came.
-#[derive(Debug, Clone, Copy)]
+/// A turn that was flown: where it ended, with which track in the frame, after how long, how close to the fix it came, and
+/// its path.
+#[derive(Debug, Clone)]
 pub struct Flown {
     pub end: Place,
     pub track_deg: f64,
     pub duration_s: f64,
     pub closest_nm: f64,
+    /// Length over the ground, and every step of the way, north and east of the fix.
+    pub length_nm: f64,
+    pub path_nm: Vec<Pair>,
 }
+
+/// North and east.
+pub type Pair = (f64, f64);
 
 impl Fix {
     /// A point on a bearing from the fix. A geodesic keeps its direction in a frame carried along it, so that a frame
@@ -78,6 +85,13 @@ impl Aircraft {
     pub fn heading_deg(&self, course_deg: f64) -> f64 {
         let angle = (self.wind_from_deg - course_deg).to_radians();
         course_deg + (self.wind_kt / self.airspeed_kt * angle.sin()).asin().to_degrees()
+    }
+
+    /// What is made good along a course: the parts of airspeed and wind along it.
+    pub fn groundspeed_kt(&self, course_deg: f64) -> f64 {
+        let crab_rad = (self.heading_deg(course_deg) - course_deg).to_radians();
+        let wind_rad = (self.wind_from_deg - course_deg).to_radians();
+        self.airspeed_kt * crab_rad.cos() - self.wind_kt * wind_rad.cos()
     }
 
     fn rate_rad_s(&self, bank_rad: f64) -> f64 {
@@ -127,7 +141,8 @@ impl Aircraft {
         let phases = [(roll_s, 0.0, bank_rad), (steady_s, bank_rad, bank_rad), (roll_s, bank_rad, 0.0)];
         let fix_m = place_m(fix.latitude_deg.to_radians(), fix.longitude_deg.to_radians());
         let mut from_fix_m = difference(place_m(latitude, longitude), fix_m);
-        let mut closest_m = f64::INFINITY;
+        let (north, east) = axes(fix.latitude_deg.to_radians(), fix.longitude_deg.to_radians());
+        let (mut closest_m, mut length_m, mut path_nm) = (f64::INFINITY, 0.0, Vec::new());
         for (duration_s, from_rad, to_rad) in phases {
             let steps = (duration_s / STEP_S).ceil();
             let step_s = duration_s / steps;
@@ -138,6 +153,9 @@ impl Aircraft {
                 state = self.step(state, step_s, |part| side * self.rate_rad_s(bank(part)));
                 let next_m = difference(place_m(state[0], state[1]), fix_m);
                 closest_m = closest_m.min(least_distance_m(from_fix_m, next_m));
+                let step_m = difference(next_m, from_fix_m);
+                length_m += dot(step_m, step_m).sqrt();
+                path_nm.push((dot(north, next_m) / 1852.0, dot(east, next_m) / 1852.0));
                 from_fix_m = next_m;
             }
         }
@@ -147,6 +165,8 @@ impl Aircraft {
             track_deg: east_m_s.atan2(north_m_s).to_degrees(),
             duration_s: 2.0 * roll_s + steady_s,
             closest_nm: closest_m / 1852.0,
+            length_nm: length_m / 1852.0,
+            path_nm,
         }
     }
 
@@ -193,6 +213,16 @@ fn place_m(latitude: f64, longitude: f64) -> [f64; 3] {
     ]
 }
 
+/// The directions north and east at a point, in the same coordinates.
+fn axes(latitude: f64, longitude: f64) -> ([f64; 3], [f64; 3]) {
+    let north = [-latitude.sin() * longitude.cos(), -latitude.sin() * longitude.sin(), latitude.cos()];
+    (north, [-longitude.sin(), longitude.cos(), 0.0])
+}
+
+fn dot(one: [f64; 3], other: [f64; 3]) -> f64 {
+    (0..3).map(|axis| one[axis] * other[axis]).sum()
+}
+
 fn difference(one: [f64; 3], other: [f64; 3]) -> [f64; 3] {
     std::array::from_fn(|axis| one[axis] - other[axis])
 }
@@ -200,7 +230,6 @@ fn difference(one: [f64; 3], other: [f64; 3]) -> [f64; 3] {
 /// The least distance from the origin to the straight line between two points; within 20 NM of the fix as good as over the
 /// surface.
 fn least_distance_m(from_m: [f64; 3], to_m: [f64; 3]) -> f64 {
-    let dot = |one: [f64; 3], other: [f64; 3]| -> f64 { (0..3).map(|axis| one[axis] * other[axis]).sum() };
     let step_m = difference(to_m, from_m);
     let part = (-dot(from_m, step_m) / dot(step_m, step_m)).clamp(0.0, 1.0);
     let nearest_m: [f64; 3] = std::array::from_fn(|axis| from_m[axis] + part * step_m[axis]);

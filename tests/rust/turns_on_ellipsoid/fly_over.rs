@@ -3,11 +3,11 @@
 use lubberline::value::InterceptAngle;
 use lubberline::value::units::{degree, degrees, nautical_mile, second};
 
-use super::flown::{Case, Pair};
-use super::{change, random_case};
+use crate::course_change::{change, random_courses};
+use crate::flown::Pair;
+use crate::{FARTHEST_NM, between, random_aircraft, random_fix};
 
 const CASES: usize = 2000;
-const LONGEST_WAY_NM: f64 = 20.0;
 const ALLOWED_NM: f64 = 2e-4;
 
 fn direction(course_deg: f64) -> Pair {
@@ -21,25 +21,30 @@ fn dot(one: Pair, other: Pair) -> f64 {
 #[test]
 fn an_aircraft_that_flies_over_the_fix_pays_what_was_said() {
     let mut random = fastrand::Rng::with_seed(0xf170);
-    let (mut flown_cases, mut with_room, mut worst_nm) = (0, 0, 0.0_f64);
-    while flown_cases < CASES {
-        let case = random_case(&mut random);
-        let wanted_deg = 10.0 + 35.0 * random.f64();
-        let answer = change(&case).unwrap();
+    let (mut ways, mut with_room, mut worst_nm) = (0, 0, 0.0_f64);
+    while ways < CASES {
+        let (fix, aircraft, (inbound_deg, outbound_deg)) =
+            (random_fix(&mut random), random_aircraft(&mut random), random_courses(&mut random));
+        let wanted_deg = between(&mut random, 10.0, 45.0);
+        let answer = change(&aircraft, (inbound_deg, outbound_deg)).unwrap();
         let cost = answer.fly_over(InterceptAngle::new(degrees(wanted_deg)).unwrap());
-        let side = (case.outbound_deg - case.inbound_deg).signum();
-        let turned_deg = (case.outbound_deg - case.inbound_deg).abs() + cost.intercept_angle.get::<degree>();
         let established_nm = cost.established_past_fix.get::<nautical_mile>();
-        // Beyond half a circle the short way is the other one.
-        if turned_deg > 175.0 || established_nm.abs() > LONGEST_WAY_NM {
+        if established_nm.abs() > FARTHEST_NM {
             continue;
         }
-        flown_cases += 1;
-        let between_deg = case.outbound_deg + side * cost.intercept_angle.get::<degree>();
-        let over = Case { outbound_deg: between_deg, ..case }.fly_from(0.0, 0.0);
-        let back = Case { inbound_deg: between_deg, ..case }.fly_from(0.0, 0.0);
+        ways += 1;
+        let case = format!("{cost:?} for {fix:?} {aircraft:?} {inbound_deg} {outbound_deg} at {wanted_deg}");
 
-        let (along, right) = (direction(case.outbound_deg), direction(case.outbound_deg + 90.0));
+        let side = (outbound_deg - inbound_deg).signum();
+        let between_deg = outbound_deg + side * cost.intercept_angle.get::<degree>();
+        let [before_deg, between_heading_deg, after_deg] =
+            [inbound_deg, between_deg, outbound_deg].map(|course| aircraft.heading_deg(course));
+        let turn = |begin, from_deg: f64, to_deg: f64| aircraft.fly(fix, begin, from_deg, to_deg - from_deg);
+        let over = turn((0.0, 0.0), before_deg, between_heading_deg);
+        let back = turn((0.0, 0.0), between_heading_deg, after_deg);
+
+        // The straight part takes away what the two turns leave across the outbound course.
+        let (along, right) = (direction(outbound_deg), direction(outbound_deg + 90.0));
         let toward = direction(between_deg);
         let ends_nm = [*over.path_nm.last().unwrap(), *back.path_nm.last().unwrap()];
         let off_nm: f64 = ends_nm.iter().map(|end| dot(right, *end)).sum();
@@ -48,16 +53,19 @@ fn an_aircraft_that_flies_over_the_fix_pays_what_was_said() {
         let reached_nm = forward_nm + straight_nm * dot(along, toward);
         let overshoot_nm = over.path_nm.iter().map(|place| -side * dot(right, *place)).fold(0.0, f64::max);
 
-        // To the point at which both ways are established on the outbound course.
+        // Both ways to the point at which both are established on the outbound course.
         let lead_nm = answer.lead().get::<nautical_mile>();
         let rest_nm = established_nm - answer.past_fix_at_roll_out().get::<nautical_mile>();
-        let by = case.fly(lead_nm);
-        let hours = |distance_nm: f64, course_deg: f64| distance_nm / case.groundspeed_kt(course_deg);
+        let by = turn((inbound_deg + 180.0, lead_nm), before_deg, after_deg);
+        let seconds =
+            |distance_nm: f64, course_deg: f64| 3600.0 * distance_nm / aircraft.groundspeed_kt(course_deg);
         let extra_nm = lead_nm + over.length_nm + straight_nm + back.length_nm - by.length_nm - rest_nm;
-        let extra_s = over.duration_s + back.duration_s - by.duration_s
-            + 3600.0
-                * (hours(lead_nm, case.inbound_deg) + hours(straight_nm, between_deg)
-                    - hours(rest_nm, case.outbound_deg));
+        let extra_s = seconds(lead_nm, inbound_deg)
+            + over.duration_s
+            + seconds(straight_nm, between_deg)
+            + back.duration_s
+            - by.duration_s
+            - seconds(rest_nm, outbound_deg);
 
         let differences_nm = [
             reached_nm - established_nm,
@@ -66,22 +74,19 @@ fn an_aircraft_that_flies_over_the_fix_pays_what_was_said() {
         ];
         let miss_nm = differences_nm.into_iter().fold(0.0, |most: f64, each| most.max(each.abs()));
         worst_nm = worst_nm.max(miss_nm);
-        assert!(miss_nm < ALLOWED_NM, "{differences_nm:?} NM: {cost:?} for {case:?} at {wanted_deg}");
-        let slow_s = 3600.0 * ALLOWED_NM
-            / case.groundspeed_kt(case.outbound_deg).min(case.groundspeed_kt(between_deg));
+        assert!(miss_nm < ALLOWED_NM, "{differences_nm:?} NM: {case}");
+        let off_s = extra_s - cost.extra_time.get::<second>();
         assert!(
-            (extra_s - cost.extra_time.get::<second>()).abs() < slow_s,
-            "{extra_s} s: {cost:?} for {case:?}"
+            off_s.abs() < seconds(ALLOWED_NM, outbound_deg).max(seconds(ALLOWED_NM, between_deg)),
+            "{off_s} s: {case}"
         );
         // The wanted angle, or no room for it and no straight part.
-        let given_way = wanted_deg - cost.intercept_angle.get::<degree>();
-        with_room += usize::from(given_way < 1e-9);
-        assert!(
-            straight_nm > -ALLOWED_NM && (given_way < 1e-9 || straight_nm < ALLOWED_NM),
-            "{straight_nm} NM: {cost:?} for {case:?}"
-        );
+        let as_wanted = (wanted_deg - cost.intercept_angle.get::<degree>()).abs() < 1e-9;
+        with_room += usize::from(as_wanted);
+        let room = straight_nm > -ALLOWED_NM && (as_wanted || straight_nm < ALLOWED_NM);
+        assert!(room, "{straight_nm} NM: {case}");
     }
     println!(
-        "{flown_cases} ways over the fix, {with_room} with a straight part; worst difference {worst_nm:.1e} NM"
+        "{ways} ways over the fix, {with_room} with a straight part; worst difference {worst_nm:.1e} NM"
     );
 }

@@ -4,6 +4,7 @@
 mod arc;
 mod course_change;
 mod flown;
+mod fly_over;
 
 use flown::{Aircraft, Fix};
 
