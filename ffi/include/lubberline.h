@@ -3049,143 +3049,6 @@ size_t lubber_arc_exit_n(size_t count,
                          int32_t *status);
 
 /**
- * Signed cross-track and along-track distance of a point from a course, and the point abeam, on the WGS-84 ellipsoid.
- *
- * Abeam, the geodesic to the point stands square to the course; found by Newton's method on its direction.
- *
- * @param lat_deg latitude of a point of the course, -90 to 90
- * @param lon_deg longitude of that point, any finite number
- * @param course_deg true course there, any finite number
- * @param point_lat_deg latitude of the point, -90 to 90
- * @param point_lon_deg longitude of the point, any finite number
- * @param[out] cross_track_nm Distance across the course, positive right of it; may be NULL
- * @param[out] along_track_nm Distance along the course to the point abeam, positive onward; may be NULL
- * @param[out] abeam_latitude_deg Latitude of the point of the course abeam; may be NULL
- * @param[out] abeam_longitude_deg Longitude of the point of the course abeam; may be NULL
- * @param[out] abeam_course_deg True course there, 0 to 360; may be NULL
- * @return LUBBER_OK, or a negative status with every output NaN
- *
- * Accuracy: A tenth of a micrometre within 5 000 NM.
- * Degenerate cases: A point on the course is at a cross-track of zero. A point a quarter of the earth away on both sides has no abeam point that means anything.
- * Errors: A value outside its range.
- * Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
- * Appendix 2 Attachment C.
- *
- * Example: lubber_cross_track(0.0, 0.0, 90.0, 0.5, 1.0, &value, NULL, NULL, NULL, NULL) gives -29.85
- */
-int32_t lubber_cross_track(double lat_deg,
-                           double lon_deg,
-                           double course_deg,
-                           double point_lat_deg,
-                           double point_lon_deg,
-                           double *cross_track_nm,
-                           double *along_track_nm,
-                           double *abeam_latitude_deg,
-                           double *abeam_longitude_deg,
-                           double *abeam_course_deg);
-
-/**
- * `lubber_cross_track` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
- *
- * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
- */
-size_t lubber_cross_track_n(size_t count,
-                            const double *lat_deg,
-                            ptrdiff_t lat_deg_stride,
-                            const double *lon_deg,
-                            ptrdiff_t lon_deg_stride,
-                            const double *course_deg,
-                            ptrdiff_t course_deg_stride,
-                            const double *point_lat_deg,
-                            ptrdiff_t point_lat_deg_stride,
-                            const double *point_lon_deg,
-                            ptrdiff_t point_lon_deg_stride,
-                            double *cross_track_nm,
-                            ptrdiff_t cross_track_nm_stride,
-                            double *along_track_nm,
-                            ptrdiff_t along_track_nm_stride,
-                            double *abeam_latitude_deg,
-                            ptrdiff_t abeam_latitude_deg_stride,
-                            double *abeam_longitude_deg,
-                            ptrdiff_t abeam_longitude_deg_stride,
-                            double *abeam_course_deg,
-                            ptrdiff_t abeam_course_deg_stride,
-                            int32_t *status);
-
-/**
- * Where two courses (two radials) meet on the WGS-84 ellipsoid.
- *
- * Extended both ways; of the two meeting points, which are all but antipodal, the one nearer to both points. Its distances along the courses
- * say whether it lies ahead (positive) or behind.
- *
- * @param lat1_deg latitude of a point of the first course, -90 to 90
- * @param lon1_deg longitude of that point, any finite number
- * @param course1_deg true course there, any finite number
- * @param lat2_deg latitude of a point of the second course, -90 to 90
- * @param lon2_deg longitude of that point, any finite number
- * @param course2_deg true course there, any finite number
- * @param[out] latitude_deg Latitude of the point; may be NULL
- * @param[out] longitude_deg Longitude of the point; may be NULL
- * @param[out] along_first_nm Distance along the first course, negative behind its point; may be NULL
- * @param[out] along_second_nm Distance along the second course, negative behind its point; may be NULL
- * @param[out] first_course_deg True bearing of the first course there, 0 to 360; may be NULL
- * @param[out] second_course_deg True bearing of the second course there, 0 to 360; may be NULL
- * @return LUBBER_OK, or a negative status with every output NaN
- *
- * Accuracy: A micrometre across the courses; along them that divided by the sine of their angle.
- * Degenerate cases: Courses along one line meet everywhere. At a pole the courses there are against the meridian of the longitude given.
- * Errors: A value outside its range, or courses along one line.
- * Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
- * Appendix 2 Attachment C.
- *
- * Example: lubber_course_crossing(40.1734722222, -70.2126666667, 90.0, 42.0766111111, -68.2113055556, 187.0, NULL, NULL, &value, NULL, NULL, NULL) gives 77.961
- */
-int32_t lubber_course_crossing(double lat1_deg,
-                               double lon1_deg,
-                               double course1_deg,
-                               double lat2_deg,
-                               double lon2_deg,
-                               double course2_deg,
-                               double *latitude_deg,
-                               double *longitude_deg,
-                               double *along_first_nm,
-                               double *along_second_nm,
-                               double *first_course_deg,
-                               double *second_course_deg);
-
-/**
- * `lubber_course_crossing` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
- *
- * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
- */
-size_t lubber_course_crossing_n(size_t count,
-                                const double *lat1_deg,
-                                ptrdiff_t lat1_deg_stride,
-                                const double *lon1_deg,
-                                ptrdiff_t lon1_deg_stride,
-                                const double *course1_deg,
-                                ptrdiff_t course1_deg_stride,
-                                const double *lat2_deg,
-                                ptrdiff_t lat2_deg_stride,
-                                const double *lon2_deg,
-                                ptrdiff_t lon2_deg_stride,
-                                const double *course2_deg,
-                                ptrdiff_t course2_deg_stride,
-                                double *latitude_deg,
-                                ptrdiff_t latitude_deg_stride,
-                                double *longitude_deg,
-                                ptrdiff_t longitude_deg_stride,
-                                double *along_first_nm,
-                                ptrdiff_t along_first_nm_stride,
-                                double *along_second_nm,
-                                ptrdiff_t along_second_nm_stride,
-                                double *first_course_deg,
-                                ptrdiff_t first_course_deg_stride,
-                                double *second_course_deg,
-                                ptrdiff_t second_course_deg_stride,
-                                int32_t *status);
-
-/**
  * Where a course (a radial) meets a circle (a DME arc) on the WGS-84 ellipsoid: both points.
  *
  * The course is extended both ways; the arc is the geodesic circle about its centre.
@@ -3530,119 +3393,6 @@ size_t lubber_arc_length_nm_n(size_t count,
                               int32_t *status);
 
 /**
- * Whether a point lies on a course: 1 if it does, 0 if not.
- *
- * Within the tolerance across it, and for a course that reaches onward also behind its point.
- *
- * @param lat_deg latitude of a point of the course, -90 to 90
- * @param lon_deg longitude of that point, any finite number
- * @param course_deg true course there, any finite number
- * @param reach how far the course reaches: LUBBER_COURSE_REACH_ONWARD, LUBBER_COURSE_REACH_BOTH_WAYS
- * @param point_lat_deg latitude of the point, -90 to 90
- * @param point_lon_deg longitude of the point, any finite number
- * @param tolerance_nm how far across the course still counts, 0 to 10 900
- * @param[out] on_course the result; may be NULL
- * @return LUBBER_OK, or a negative status with every output NaN
- *
- * Accuracy: As `cross_track`.
- * Degenerate cases: The course's own point lies on it.
- * Errors: A value outside its range.
- * Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
- * Appendix 2 Attachment C.
- *
- * Example: lubber_on_course(0.0, 0.0, 90.0, LUBBER_COURSE_REACH_ONWARD, 0.0, 5.0, 0.0001, &value) gives 1
- */
-int32_t lubber_on_course(double lat_deg,
-                         double lon_deg,
-                         double course_deg,
-                         int32_t reach,
-                         double point_lat_deg,
-                         double point_lon_deg,
-                         double tolerance_nm,
-                         double *on_course);
-
-/**
- * `lubber_on_course` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
- *
- * `reach` is one code for all points: how far the course reaches: LUBBER_COURSE_REACH_ONWARD, LUBBER_COURSE_REACH_BOTH_WAYS
- *
- * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
- */
-size_t lubber_on_course_n(size_t count,
-                          const double *lat_deg,
-                          ptrdiff_t lat_deg_stride,
-                          const double *lon_deg,
-                          ptrdiff_t lon_deg_stride,
-                          const double *course_deg,
-                          ptrdiff_t course_deg_stride,
-                          int32_t reach,
-                          const double *point_lat_deg,
-                          ptrdiff_t point_lat_deg_stride,
-                          const double *point_lon_deg,
-                          ptrdiff_t point_lon_deg_stride,
-                          const double *tolerance_nm,
-                          ptrdiff_t tolerance_nm_stride,
-                          double *on_course,
-                          ptrdiff_t on_course_stride,
-                          int32_t *status);
-
-/**
- * Whether a point lies on the geodesic between two points: 1 if it does, 0 if not.
- *
- * Within the tolerance across it and beyond its ends.
- *
- * @param lat1_deg latitude of the beginning, -90 to 90
- * @param lon1_deg longitude of the beginning, any finite number
- * @param lat2_deg latitude of the end, -90 to 90
- * @param lon2_deg longitude of the end, any finite number
- * @param point_lat_deg latitude of the point, -90 to 90
- * @param point_lon_deg longitude of the point, any finite number
- * @param tolerance_nm how far from it still counts, 0 to 10 900
- * @param[out] on_leg the result; may be NULL
- * @return LUBBER_OK, or a negative status with every output NaN
- *
- * Accuracy: As `cross_track`.
- * Degenerate cases: Between coincident points only the point itself lies.
- * Errors: A value outside its range.
- * Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
- * Appendix 2 Attachment C.
- *
- * Example: lubber_on_leg(0.0, 0.0, 0.0, 6.0, 0.0, 7.0, 0.0001, &value) gives 0
- */
-int32_t lubber_on_leg(double lat1_deg,
-                      double lon1_deg,
-                      double lat2_deg,
-                      double lon2_deg,
-                      double point_lat_deg,
-                      double point_lon_deg,
-                      double tolerance_nm,
-                      double *on_leg);
-
-/**
- * `lubber_on_leg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
- *
- * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
- */
-size_t lubber_on_leg_n(size_t count,
-                       const double *lat1_deg,
-                       ptrdiff_t lat1_deg_stride,
-                       const double *lon1_deg,
-                       ptrdiff_t lon1_deg_stride,
-                       const double *lat2_deg,
-                       ptrdiff_t lat2_deg_stride,
-                       const double *lon2_deg,
-                       ptrdiff_t lon2_deg_stride,
-                       const double *point_lat_deg,
-                       ptrdiff_t point_lat_deg_stride,
-                       const double *point_lon_deg,
-                       ptrdiff_t point_lon_deg_stride,
-                       const double *tolerance_nm,
-                       ptrdiff_t tolerance_nm_stride,
-                       double *on_leg,
-                       ptrdiff_t on_leg_stride,
-                       int32_t *status);
-
-/**
  * Whether a point lies on an arc of a circle: 1 if it does, 0 if not.
  *
  * Within the tolerance off the circle, and between the bearings of the arc's ends, which belong to it.
@@ -3786,6 +3536,256 @@ size_t lubber_arc_extent_n(size_t count,
                            double *abeam2_longitude_deg,
                            ptrdiff_t abeam2_longitude_deg_stride,
                            int32_t *status);
+
+/**
+ * Signed cross-track and along-track distance of a point from a course, and the point abeam, on the WGS-84 ellipsoid.
+ *
+ * Abeam, the geodesic to the point stands square to the course; found by Newton's method on its direction.
+ *
+ * @param lat_deg latitude of a point of the course, -90 to 90
+ * @param lon_deg longitude of that point, any finite number
+ * @param course_deg true course there, any finite number
+ * @param point_lat_deg latitude of the point, -90 to 90
+ * @param point_lon_deg longitude of the point, any finite number
+ * @param[out] cross_track_nm Distance across the course, positive right of it; may be NULL
+ * @param[out] along_track_nm Distance along the course to the point abeam, positive onward; may be NULL
+ * @param[out] abeam_latitude_deg Latitude of the point of the course abeam; may be NULL
+ * @param[out] abeam_longitude_deg Longitude of the point of the course abeam; may be NULL
+ * @param[out] abeam_course_deg True course there, 0 to 360; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: A tenth of a micrometre within 5 000 NM.
+ * Degenerate cases: A point on the course is at a cross-track of zero. A point a quarter of the earth away on both sides has no abeam point that means anything.
+ * Errors: A value outside its range.
+ * Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
+ * Appendix 2 Attachment C.
+ *
+ * Example: lubber_cross_track(0.0, 0.0, 90.0, 0.5, 1.0, &value, NULL, NULL, NULL, NULL) gives -29.85
+ */
+int32_t lubber_cross_track(double lat_deg,
+                           double lon_deg,
+                           double course_deg,
+                           double point_lat_deg,
+                           double point_lon_deg,
+                           double *cross_track_nm,
+                           double *along_track_nm,
+                           double *abeam_latitude_deg,
+                           double *abeam_longitude_deg,
+                           double *abeam_course_deg);
+
+/**
+ * `lubber_cross_track` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_cross_track_n(size_t count,
+                            const double *lat_deg,
+                            ptrdiff_t lat_deg_stride,
+                            const double *lon_deg,
+                            ptrdiff_t lon_deg_stride,
+                            const double *course_deg,
+                            ptrdiff_t course_deg_stride,
+                            const double *point_lat_deg,
+                            ptrdiff_t point_lat_deg_stride,
+                            const double *point_lon_deg,
+                            ptrdiff_t point_lon_deg_stride,
+                            double *cross_track_nm,
+                            ptrdiff_t cross_track_nm_stride,
+                            double *along_track_nm,
+                            ptrdiff_t along_track_nm_stride,
+                            double *abeam_latitude_deg,
+                            ptrdiff_t abeam_latitude_deg_stride,
+                            double *abeam_longitude_deg,
+                            ptrdiff_t abeam_longitude_deg_stride,
+                            double *abeam_course_deg,
+                            ptrdiff_t abeam_course_deg_stride,
+                            int32_t *status);
+
+/**
+ * Where two courses (two radials) meet on the WGS-84 ellipsoid.
+ *
+ * Extended both ways; of the two meeting points, which are all but antipodal, the one nearer to both points. Its distances along the courses
+ * say whether it lies ahead (positive) or behind.
+ *
+ * @param lat1_deg latitude of a point of the first course, -90 to 90
+ * @param lon1_deg longitude of that point, any finite number
+ * @param course1_deg true course there, any finite number
+ * @param lat2_deg latitude of a point of the second course, -90 to 90
+ * @param lon2_deg longitude of that point, any finite number
+ * @param course2_deg true course there, any finite number
+ * @param[out] latitude_deg Latitude of the point; may be NULL
+ * @param[out] longitude_deg Longitude of the point; may be NULL
+ * @param[out] along_first_nm Distance along the first course, negative behind its point; may be NULL
+ * @param[out] along_second_nm Distance along the second course, negative behind its point; may be NULL
+ * @param[out] first_course_deg True bearing of the first course there, 0 to 360; may be NULL
+ * @param[out] second_course_deg True bearing of the second course there, 0 to 360; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: A micrometre across the courses; along them that divided by the sine of their angle.
+ * Degenerate cases: Courses along one line meet everywhere. At a pole the courses there are against the meridian of the longitude given.
+ * Errors: A value outside its range, or courses along one line.
+ * Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
+ * Appendix 2 Attachment C.
+ *
+ * Example: lubber_course_crossing(40.1734722222, -70.2126666667, 90.0, 42.0766111111, -68.2113055556, 187.0, NULL, NULL, &value, NULL, NULL, NULL) gives 77.961
+ */
+int32_t lubber_course_crossing(double lat1_deg,
+                               double lon1_deg,
+                               double course1_deg,
+                               double lat2_deg,
+                               double lon2_deg,
+                               double course2_deg,
+                               double *latitude_deg,
+                               double *longitude_deg,
+                               double *along_first_nm,
+                               double *along_second_nm,
+                               double *first_course_deg,
+                               double *second_course_deg);
+
+/**
+ * `lubber_course_crossing` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_course_crossing_n(size_t count,
+                                const double *lat1_deg,
+                                ptrdiff_t lat1_deg_stride,
+                                const double *lon1_deg,
+                                ptrdiff_t lon1_deg_stride,
+                                const double *course1_deg,
+                                ptrdiff_t course1_deg_stride,
+                                const double *lat2_deg,
+                                ptrdiff_t lat2_deg_stride,
+                                const double *lon2_deg,
+                                ptrdiff_t lon2_deg_stride,
+                                const double *course2_deg,
+                                ptrdiff_t course2_deg_stride,
+                                double *latitude_deg,
+                                ptrdiff_t latitude_deg_stride,
+                                double *longitude_deg,
+                                ptrdiff_t longitude_deg_stride,
+                                double *along_first_nm,
+                                ptrdiff_t along_first_nm_stride,
+                                double *along_second_nm,
+                                ptrdiff_t along_second_nm_stride,
+                                double *first_course_deg,
+                                ptrdiff_t first_course_deg_stride,
+                                double *second_course_deg,
+                                ptrdiff_t second_course_deg_stride,
+                                int32_t *status);
+
+/**
+ * Whether a point lies on a course: 1 if it does, 0 if not.
+ *
+ * Within the tolerance across it, and for a course that reaches onward also behind its point.
+ *
+ * @param lat_deg latitude of a point of the course, -90 to 90
+ * @param lon_deg longitude of that point, any finite number
+ * @param course_deg true course there, any finite number
+ * @param reach how far the course reaches: LUBBER_COURSE_REACH_ONWARD, LUBBER_COURSE_REACH_BOTH_WAYS
+ * @param point_lat_deg latitude of the point, -90 to 90
+ * @param point_lon_deg longitude of the point, any finite number
+ * @param tolerance_nm how far across the course still counts, 0 to 10 900
+ * @param[out] on_course the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: As `cross_track`.
+ * Degenerate cases: The course's own point lies on it.
+ * Errors: A value outside its range.
+ * Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
+ * Appendix 2 Attachment C.
+ *
+ * Example: lubber_on_course(0.0, 0.0, 90.0, LUBBER_COURSE_REACH_ONWARD, 0.0, 5.0, 0.0001, &value) gives 1
+ */
+int32_t lubber_on_course(double lat_deg,
+                         double lon_deg,
+                         double course_deg,
+                         int32_t reach,
+                         double point_lat_deg,
+                         double point_lon_deg,
+                         double tolerance_nm,
+                         double *on_course);
+
+/**
+ * `lubber_on_course` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * `reach` is one code for all points: how far the course reaches: LUBBER_COURSE_REACH_ONWARD, LUBBER_COURSE_REACH_BOTH_WAYS
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_on_course_n(size_t count,
+                          const double *lat_deg,
+                          ptrdiff_t lat_deg_stride,
+                          const double *lon_deg,
+                          ptrdiff_t lon_deg_stride,
+                          const double *course_deg,
+                          ptrdiff_t course_deg_stride,
+                          int32_t reach,
+                          const double *point_lat_deg,
+                          ptrdiff_t point_lat_deg_stride,
+                          const double *point_lon_deg,
+                          ptrdiff_t point_lon_deg_stride,
+                          const double *tolerance_nm,
+                          ptrdiff_t tolerance_nm_stride,
+                          double *on_course,
+                          ptrdiff_t on_course_stride,
+                          int32_t *status);
+
+/**
+ * Whether a point lies on the geodesic between two points: 1 if it does, 0 if not.
+ *
+ * Within the tolerance across it and beyond its ends.
+ *
+ * @param lat1_deg latitude of the beginning, -90 to 90
+ * @param lon1_deg longitude of the beginning, any finite number
+ * @param lat2_deg latitude of the end, -90 to 90
+ * @param lon2_deg longitude of the end, any finite number
+ * @param point_lat_deg latitude of the point, -90 to 90
+ * @param point_lon_deg longitude of the point, any finite number
+ * @param tolerance_nm how far from it still counts, 0 to 10 900
+ * @param[out] on_leg the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: As `cross_track`.
+ * Degenerate cases: Between coincident points only the point itself lies.
+ * Errors: A value outside its range.
+ * Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
+ * Appendix 2 Attachment C.
+ *
+ * Example: lubber_on_leg(0.0, 0.0, 0.0, 6.0, 0.0, 7.0, 0.0001, &value) gives 0
+ */
+int32_t lubber_on_leg(double lat1_deg,
+                      double lon1_deg,
+                      double lat2_deg,
+                      double lon2_deg,
+                      double point_lat_deg,
+                      double point_lon_deg,
+                      double tolerance_nm,
+                      double *on_leg);
+
+/**
+ * `lubber_on_leg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_on_leg_n(size_t count,
+                       const double *lat1_deg,
+                       ptrdiff_t lat1_deg_stride,
+                       const double *lon1_deg,
+                       ptrdiff_t lon1_deg_stride,
+                       const double *lat2_deg,
+                       ptrdiff_t lat2_deg_stride,
+                       const double *lon2_deg,
+                       ptrdiff_t lon2_deg_stride,
+                       const double *point_lat_deg,
+                       ptrdiff_t point_lat_deg_stride,
+                       const double *point_lon_deg,
+                       ptrdiff_t point_lon_deg_stride,
+                       const double *tolerance_nm,
+                       ptrdiff_t tolerance_nm_stride,
+                       double *on_leg,
+                       ptrdiff_t on_leg_stride,
+                       int32_t *status);
 
 /**
  * The point of the line at a constant distance beside a course, abeam of a place along the course.

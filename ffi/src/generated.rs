@@ -3043,175 +3043,6 @@ pub unsafe extern "C" fn lubber_arc_exit_n(
     unsafe { many(const { Function::named("arc_exit") }, count, &inputs, &outputs, status) }
 }
 
-/// Signed cross-track and along-track distance of a point from a course, and the point abeam, on the WGS-84 ellipsoid.
-///
-/// Abeam, the geodesic to the point stands square to the course; found by Newton's method on its direction.
-///
-/// @param lat_deg latitude of a point of the course, -90 to 90
-/// @param lon_deg longitude of that point, any finite number
-/// @param course_deg true course there, any finite number
-/// @param point_lat_deg latitude of the point, -90 to 90
-/// @param point_lon_deg longitude of the point, any finite number
-/// @param[out] cross_track_nm Distance across the course, positive right of it; may be NULL
-/// @param[out] along_track_nm Distance along the course to the point abeam, positive onward; may be NULL
-/// @param[out] abeam_latitude_deg Latitude of the point of the course abeam; may be NULL
-/// @param[out] abeam_longitude_deg Longitude of the point of the course abeam; may be NULL
-/// @param[out] abeam_course_deg True course there, 0 to 360; may be NULL
-/// @return LUBBER_OK, or a negative status with every output NaN
-///
-/// Accuracy: A tenth of a micrometre within 5 000 NM.
-/// Degenerate cases: A point on the course is at a cross-track of zero. A point a quarter of the earth away on both sides has no abeam point that means anything.
-/// Errors: A value outside its range.
-/// Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
-/// Appendix 2 Attachment C.
-///
-/// Example: lubber_cross_track(0.0, 0.0, 90.0, 0.5, 1.0, &value, NULL, NULL, NULL, NULL) gives -29.85
-///
-/// # Safety
-/// Each output must be null or writable.
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn lubber_cross_track(
-    lat_deg: f64,
-    lon_deg: f64,
-    course_deg: f64,
-    point_lat_deg: f64,
-    point_lon_deg: f64,
-    cross_track_nm: *mut f64,
-    along_track_nm: *mut f64,
-    abeam_latitude_deg: *mut f64,
-    abeam_longitude_deg: *mut f64,
-    abeam_course_deg: *mut f64,
-) -> i32 {
-    let answer = || plain::cross_track(lat_deg, lon_deg, course_deg, point_lat_deg, point_lon_deg).map(|answer| [answer.cross_track_nm, answer.along_track_nm, answer.abeam_latitude_deg, answer.abeam_longitude_deg, answer.abeam_course_deg]);
-    // SAFETY: the caller vouches for the outputs.
-    unsafe { one(answer, [cross_track_nm, along_track_nm, abeam_latitude_deg, abeam_longitude_deg, abeam_course_deg]) }
-}
-
-/// `lubber_cross_track` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
-///
-/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
-///
-/// # Safety
-/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn lubber_cross_track_n(
-    count: usize,
-    lat_deg: *const f64,
-    lat_deg_stride: isize,
-    lon_deg: *const f64,
-    lon_deg_stride: isize,
-    course_deg: *const f64,
-    course_deg_stride: isize,
-    point_lat_deg: *const f64,
-    point_lat_deg_stride: isize,
-    point_lon_deg: *const f64,
-    point_lon_deg_stride: isize,
-    cross_track_nm: *mut f64,
-    cross_track_nm_stride: isize,
-    along_track_nm: *mut f64,
-    along_track_nm_stride: isize,
-    abeam_latitude_deg: *mut f64,
-    abeam_latitude_deg_stride: isize,
-    abeam_longitude_deg: *mut f64,
-    abeam_longitude_deg_stride: isize,
-    abeam_course_deg: *mut f64,
-    abeam_course_deg_stride: isize,
-    status: *mut i32,
-) -> usize {
-    let (inputs, outputs) = ([Array::input(lat_deg, lat_deg_stride), Array::input(lon_deg, lon_deg_stride), Array::input(course_deg, course_deg_stride), Array::input(point_lat_deg, point_lat_deg_stride), Array::input(point_lon_deg, point_lon_deg_stride)], [Array::output(cross_track_nm, cross_track_nm_stride), Array::output(along_track_nm, along_track_nm_stride), Array::output(abeam_latitude_deg, abeam_latitude_deg_stride), Array::output(abeam_longitude_deg, abeam_longitude_deg_stride), Array::output(abeam_course_deg, abeam_course_deg_stride)]);
-    // SAFETY: the caller vouches for the arrays.
-    unsafe { many(const { Function::named("cross_track") }, count, &inputs, &outputs, status) }
-}
-
-/// Where two courses (two radials) meet on the WGS-84 ellipsoid.
-///
-/// Extended both ways; of the two meeting points, which are all but antipodal, the one nearer to both points. Its distances along the courses
-/// say whether it lies ahead (positive) or behind.
-///
-/// @param lat1_deg latitude of a point of the first course, -90 to 90
-/// @param lon1_deg longitude of that point, any finite number
-/// @param course1_deg true course there, any finite number
-/// @param lat2_deg latitude of a point of the second course, -90 to 90
-/// @param lon2_deg longitude of that point, any finite number
-/// @param course2_deg true course there, any finite number
-/// @param[out] latitude_deg Latitude of the point; may be NULL
-/// @param[out] longitude_deg Longitude of the point; may be NULL
-/// @param[out] along_first_nm Distance along the first course, negative behind its point; may be NULL
-/// @param[out] along_second_nm Distance along the second course, negative behind its point; may be NULL
-/// @param[out] first_course_deg True bearing of the first course there, 0 to 360; may be NULL
-/// @param[out] second_course_deg True bearing of the second course there, 0 to 360; may be NULL
-/// @return LUBBER_OK, or a negative status with every output NaN
-///
-/// Accuracy: A micrometre across the courses; along them that divided by the sine of their angle.
-/// Degenerate cases: Courses along one line meet everywhere. At a pole the courses there are against the meridian of the longitude given.
-/// Errors: A value outside its range, or courses along one line.
-/// Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
-/// Appendix 2 Attachment C.
-///
-/// Example: lubber_course_crossing(40.1734722222, -70.2126666667, 90.0, 42.0766111111, -68.2113055556, 187.0, NULL, NULL, &value, NULL, NULL, NULL) gives 77.961
-///
-/// # Safety
-/// Each output must be null or writable.
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn lubber_course_crossing(
-    lat1_deg: f64,
-    lon1_deg: f64,
-    course1_deg: f64,
-    lat2_deg: f64,
-    lon2_deg: f64,
-    course2_deg: f64,
-    latitude_deg: *mut f64,
-    longitude_deg: *mut f64,
-    along_first_nm: *mut f64,
-    along_second_nm: *mut f64,
-    first_course_deg: *mut f64,
-    second_course_deg: *mut f64,
-) -> i32 {
-    let answer = || plain::course_crossing(lat1_deg, lon1_deg, course1_deg, lat2_deg, lon2_deg, course2_deg).map(|answer| [answer.latitude_deg, answer.longitude_deg, answer.along_first_nm, answer.along_second_nm, answer.first_course_deg, answer.second_course_deg]);
-    // SAFETY: the caller vouches for the outputs.
-    unsafe { one(answer, [latitude_deg, longitude_deg, along_first_nm, along_second_nm, first_course_deg, second_course_deg]) }
-}
-
-/// `lubber_course_crossing` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
-///
-/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
-///
-/// # Safety
-/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn lubber_course_crossing_n(
-    count: usize,
-    lat1_deg: *const f64,
-    lat1_deg_stride: isize,
-    lon1_deg: *const f64,
-    lon1_deg_stride: isize,
-    course1_deg: *const f64,
-    course1_deg_stride: isize,
-    lat2_deg: *const f64,
-    lat2_deg_stride: isize,
-    lon2_deg: *const f64,
-    lon2_deg_stride: isize,
-    course2_deg: *const f64,
-    course2_deg_stride: isize,
-    latitude_deg: *mut f64,
-    latitude_deg_stride: isize,
-    longitude_deg: *mut f64,
-    longitude_deg_stride: isize,
-    along_first_nm: *mut f64,
-    along_first_nm_stride: isize,
-    along_second_nm: *mut f64,
-    along_second_nm_stride: isize,
-    first_course_deg: *mut f64,
-    first_course_deg_stride: isize,
-    second_course_deg: *mut f64,
-    second_course_deg_stride: isize,
-    status: *mut i32,
-) -> usize {
-    let (inputs, outputs) = ([Array::input(lat1_deg, lat1_deg_stride), Array::input(lon1_deg, lon1_deg_stride), Array::input(course1_deg, course1_deg_stride), Array::input(lat2_deg, lat2_deg_stride), Array::input(lon2_deg, lon2_deg_stride), Array::input(course2_deg, course2_deg_stride)], [Array::output(latitude_deg, latitude_deg_stride), Array::output(longitude_deg, longitude_deg_stride), Array::output(along_first_nm, along_first_nm_stride), Array::output(along_second_nm, along_second_nm_stride), Array::output(first_course_deg, first_course_deg_stride), Array::output(second_course_deg, second_course_deg_stride)]);
-    // SAFETY: the caller vouches for the arrays.
-    unsafe { many(const { Function::named("course_crossing") }, count, &inputs, &outputs, status) }
-}
-
 /// Where a course (a radial) meets a circle (a DME arc) on the WGS-84 ellipsoid: both points.
 ///
 /// The course is extended both ways; the arc is the geodesic circle about its centre.
@@ -3636,155 +3467,6 @@ pub unsafe extern "C" fn lubber_arc_length_nm_n(
     unsafe { many(const { Function::named("arc_length_nm") }, count, &inputs, &outputs, status) }
 }
 
-/// Whether a point lies on a course: 1 if it does, 0 if not.
-///
-/// Within the tolerance across it, and for a course that reaches onward also behind its point.
-///
-/// @param lat_deg latitude of a point of the course, -90 to 90
-/// @param lon_deg longitude of that point, any finite number
-/// @param course_deg true course there, any finite number
-/// @param reach how far the course reaches: LUBBER_COURSE_REACH_ONWARD, LUBBER_COURSE_REACH_BOTH_WAYS
-/// @param point_lat_deg latitude of the point, -90 to 90
-/// @param point_lon_deg longitude of the point, any finite number
-/// @param tolerance_nm how far across the course still counts, 0 to 10 900
-/// @param[out] on_course the result; may be NULL
-/// @return LUBBER_OK, or a negative status with every output NaN
-///
-/// Accuracy: As `cross_track`.
-/// Degenerate cases: The course's own point lies on it.
-/// Errors: A value outside its range.
-/// Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
-/// Appendix 2 Attachment C.
-///
-/// Example: lubber_on_course(0.0, 0.0, 90.0, LUBBER_COURSE_REACH_ONWARD, 0.0, 5.0, 0.0001, &value) gives 1
-///
-/// # Safety
-/// Each output must be null or writable.
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn lubber_on_course(
-    lat_deg: f64,
-    lon_deg: f64,
-    course_deg: f64,
-    reach: i32,
-    point_lat_deg: f64,
-    point_lon_deg: f64,
-    tolerance_nm: f64,
-    on_course: *mut f64,
-) -> i32 {
-    let answer = || {
-        if [lat_deg, lon_deg, course_deg, point_lat_deg, point_lon_deg, tolerance_nm].iter().any(|number: &f64| number.is_nan()) { return Ok([f64::NAN; 1]) }
-        plain::on_course(lat_deg, lon_deg, course_deg, lubberline::earth::CourseReach::from_code("reach", f64::from(reach))?, point_lat_deg, point_lon_deg, tolerance_nm).map(|answer| [answer])
-    };
-    // SAFETY: the caller vouches for the outputs.
-    unsafe { one(answer, [on_course]) }
-}
-
-/// `lubber_on_course` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
-///
-/// `reach` is one code for all points: how far the course reaches: LUBBER_COURSE_REACH_ONWARD, LUBBER_COURSE_REACH_BOTH_WAYS
-///
-/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
-///
-/// # Safety
-/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn lubber_on_course_n(
-    count: usize,
-    lat_deg: *const f64,
-    lat_deg_stride: isize,
-    lon_deg: *const f64,
-    lon_deg_stride: isize,
-    course_deg: *const f64,
-    course_deg_stride: isize,
-    reach: i32,
-    point_lat_deg: *const f64,
-    point_lat_deg_stride: isize,
-    point_lon_deg: *const f64,
-    point_lon_deg_stride: isize,
-    tolerance_nm: *const f64,
-    tolerance_nm_stride: isize,
-    on_course: *mut f64,
-    on_course_stride: isize,
-    status: *mut i32,
-) -> usize {
-    let reach = f64::from(reach);
-    let (inputs, outputs) = ([Array::input(lat_deg, lat_deg_stride), Array::input(lon_deg, lon_deg_stride), Array::input(course_deg, course_deg_stride), Array::input(&raw const reach, 0), Array::input(point_lat_deg, point_lat_deg_stride), Array::input(point_lon_deg, point_lon_deg_stride), Array::input(tolerance_nm, tolerance_nm_stride)], [Array::output(on_course, on_course_stride)]);
-    // SAFETY: the caller vouches for the arrays.
-    unsafe { many(const { Function::named("on_course") }, count, &inputs, &outputs, status) }
-}
-
-/// Whether a point lies on the geodesic between two points: 1 if it does, 0 if not.
-///
-/// Within the tolerance across it and beyond its ends.
-///
-/// @param lat1_deg latitude of the beginning, -90 to 90
-/// @param lon1_deg longitude of the beginning, any finite number
-/// @param lat2_deg latitude of the end, -90 to 90
-/// @param lon2_deg longitude of the end, any finite number
-/// @param point_lat_deg latitude of the point, -90 to 90
-/// @param point_lon_deg longitude of the point, any finite number
-/// @param tolerance_nm how far from it still counts, 0 to 10 900
-/// @param[out] on_leg the result; may be NULL
-/// @return LUBBER_OK, or a negative status with every output NaN
-///
-/// Accuracy: As `cross_track`.
-/// Degenerate cases: Between coincident points only the point itself lies.
-/// Errors: A value outside its range.
-/// Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
-/// Appendix 2 Attachment C.
-///
-/// Example: lubber_on_leg(0.0, 0.0, 0.0, 6.0, 0.0, 7.0, 0.0001, &value) gives 0
-///
-/// # Safety
-/// Each output must be null or writable.
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn lubber_on_leg(
-    lat1_deg: f64,
-    lon1_deg: f64,
-    lat2_deg: f64,
-    lon2_deg: f64,
-    point_lat_deg: f64,
-    point_lon_deg: f64,
-    tolerance_nm: f64,
-    on_leg: *mut f64,
-) -> i32 {
-    let answer = || plain::on_leg(lat1_deg, lon1_deg, lat2_deg, lon2_deg, point_lat_deg, point_lon_deg, tolerance_nm).map(|answer| [answer]);
-    // SAFETY: the caller vouches for the outputs.
-    unsafe { one(answer, [on_leg]) }
-}
-
-/// `lubber_on_leg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
-///
-/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
-///
-/// # Safety
-/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn lubber_on_leg_n(
-    count: usize,
-    lat1_deg: *const f64,
-    lat1_deg_stride: isize,
-    lon1_deg: *const f64,
-    lon1_deg_stride: isize,
-    lat2_deg: *const f64,
-    lat2_deg_stride: isize,
-    lon2_deg: *const f64,
-    lon2_deg_stride: isize,
-    point_lat_deg: *const f64,
-    point_lat_deg_stride: isize,
-    point_lon_deg: *const f64,
-    point_lon_deg_stride: isize,
-    tolerance_nm: *const f64,
-    tolerance_nm_stride: isize,
-    on_leg: *mut f64,
-    on_leg_stride: isize,
-    status: *mut i32,
-) -> usize {
-    let (inputs, outputs) = ([Array::input(lat1_deg, lat1_deg_stride), Array::input(lon1_deg, lon1_deg_stride), Array::input(lat2_deg, lat2_deg_stride), Array::input(lon2_deg, lon2_deg_stride), Array::input(point_lat_deg, point_lat_deg_stride), Array::input(point_lon_deg, point_lon_deg_stride), Array::input(tolerance_nm, tolerance_nm_stride)], [Array::output(on_leg, on_leg_stride)]);
-    // SAFETY: the caller vouches for the arrays.
-    unsafe { many(const { Function::named("on_leg") }, count, &inputs, &outputs, status) }
-}
-
 /// Whether a point lies on an arc of a circle: 1 if it does, 0 if not.
 ///
 /// Within the tolerance off the circle, and between the bearings of the arc's ends, which belong to it.
@@ -3964,6 +3646,324 @@ pub unsafe extern "C" fn lubber_arc_extent_n(
     let (inputs, outputs) = ([Array::input(lat_deg, lat_deg_stride), Array::input(lon_deg, lon_deg_stride), Array::input(course_deg, course_deg_stride), Array::input(center_lat_deg, center_lat_deg_stride), Array::input(center_lon_deg, center_lon_deg_stride), Array::input(radius_nm, radius_nm_stride)], [Array::output(latitude1_deg, latitude1_deg_stride), Array::output(longitude1_deg, longitude1_deg_stride), Array::output(abeam1_latitude_deg, abeam1_latitude_deg_stride), Array::output(abeam1_longitude_deg, abeam1_longitude_deg_stride), Array::output(latitude2_deg, latitude2_deg_stride), Array::output(longitude2_deg, longitude2_deg_stride), Array::output(abeam2_latitude_deg, abeam2_latitude_deg_stride), Array::output(abeam2_longitude_deg, abeam2_longitude_deg_stride)]);
     // SAFETY: the caller vouches for the arrays.
     unsafe { many(const { Function::named("arc_extent") }, count, &inputs, &outputs, status) }
+}
+
+/// Signed cross-track and along-track distance of a point from a course, and the point abeam, on the WGS-84 ellipsoid.
+///
+/// Abeam, the geodesic to the point stands square to the course; found by Newton's method on its direction.
+///
+/// @param lat_deg latitude of a point of the course, -90 to 90
+/// @param lon_deg longitude of that point, any finite number
+/// @param course_deg true course there, any finite number
+/// @param point_lat_deg latitude of the point, -90 to 90
+/// @param point_lon_deg longitude of the point, any finite number
+/// @param[out] cross_track_nm Distance across the course, positive right of it; may be NULL
+/// @param[out] along_track_nm Distance along the course to the point abeam, positive onward; may be NULL
+/// @param[out] abeam_latitude_deg Latitude of the point of the course abeam; may be NULL
+/// @param[out] abeam_longitude_deg Longitude of the point of the course abeam; may be NULL
+/// @param[out] abeam_course_deg True course there, 0 to 360; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: A tenth of a micrometre within 5 000 NM.
+/// Degenerate cases: A point on the course is at a cross-track of zero. A point a quarter of the earth away on both sides has no abeam point that means anything.
+/// Errors: A value outside its range.
+/// Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
+/// Appendix 2 Attachment C.
+///
+/// Example: lubber_cross_track(0.0, 0.0, 90.0, 0.5, 1.0, &value, NULL, NULL, NULL, NULL) gives -29.85
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_cross_track(
+    lat_deg: f64,
+    lon_deg: f64,
+    course_deg: f64,
+    point_lat_deg: f64,
+    point_lon_deg: f64,
+    cross_track_nm: *mut f64,
+    along_track_nm: *mut f64,
+    abeam_latitude_deg: *mut f64,
+    abeam_longitude_deg: *mut f64,
+    abeam_course_deg: *mut f64,
+) -> i32 {
+    let answer = || plain::cross_track(lat_deg, lon_deg, course_deg, point_lat_deg, point_lon_deg).map(|answer| [answer.cross_track_nm, answer.along_track_nm, answer.abeam_latitude_deg, answer.abeam_longitude_deg, answer.abeam_course_deg]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [cross_track_nm, along_track_nm, abeam_latitude_deg, abeam_longitude_deg, abeam_course_deg]) }
+}
+
+/// `lubber_cross_track` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_cross_track_n(
+    count: usize,
+    lat_deg: *const f64,
+    lat_deg_stride: isize,
+    lon_deg: *const f64,
+    lon_deg_stride: isize,
+    course_deg: *const f64,
+    course_deg_stride: isize,
+    point_lat_deg: *const f64,
+    point_lat_deg_stride: isize,
+    point_lon_deg: *const f64,
+    point_lon_deg_stride: isize,
+    cross_track_nm: *mut f64,
+    cross_track_nm_stride: isize,
+    along_track_nm: *mut f64,
+    along_track_nm_stride: isize,
+    abeam_latitude_deg: *mut f64,
+    abeam_latitude_deg_stride: isize,
+    abeam_longitude_deg: *mut f64,
+    abeam_longitude_deg_stride: isize,
+    abeam_course_deg: *mut f64,
+    abeam_course_deg_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(lat_deg, lat_deg_stride), Array::input(lon_deg, lon_deg_stride), Array::input(course_deg, course_deg_stride), Array::input(point_lat_deg, point_lat_deg_stride), Array::input(point_lon_deg, point_lon_deg_stride)], [Array::output(cross_track_nm, cross_track_nm_stride), Array::output(along_track_nm, along_track_nm_stride), Array::output(abeam_latitude_deg, abeam_latitude_deg_stride), Array::output(abeam_longitude_deg, abeam_longitude_deg_stride), Array::output(abeam_course_deg, abeam_course_deg_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("cross_track") }, count, &inputs, &outputs, status) }
+}
+
+/// Where two courses (two radials) meet on the WGS-84 ellipsoid.
+///
+/// Extended both ways; of the two meeting points, which are all but antipodal, the one nearer to both points. Its distances along the courses
+/// say whether it lies ahead (positive) or behind.
+///
+/// @param lat1_deg latitude of a point of the first course, -90 to 90
+/// @param lon1_deg longitude of that point, any finite number
+/// @param course1_deg true course there, any finite number
+/// @param lat2_deg latitude of a point of the second course, -90 to 90
+/// @param lon2_deg longitude of that point, any finite number
+/// @param course2_deg true course there, any finite number
+/// @param[out] latitude_deg Latitude of the point; may be NULL
+/// @param[out] longitude_deg Longitude of the point; may be NULL
+/// @param[out] along_first_nm Distance along the first course, negative behind its point; may be NULL
+/// @param[out] along_second_nm Distance along the second course, negative behind its point; may be NULL
+/// @param[out] first_course_deg True bearing of the first course there, 0 to 360; may be NULL
+/// @param[out] second_course_deg True bearing of the second course there, 0 to 360; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: A micrometre across the courses; along them that divided by the sine of their angle.
+/// Degenerate cases: Courses along one line meet everywhere. At a pole the courses there are against the meridian of the longitude given.
+/// Errors: A value outside its range, or courses along one line.
+/// Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
+/// Appendix 2 Attachment C.
+///
+/// Example: lubber_course_crossing(40.1734722222, -70.2126666667, 90.0, 42.0766111111, -68.2113055556, 187.0, NULL, NULL, &value, NULL, NULL, NULL) gives 77.961
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_course_crossing(
+    lat1_deg: f64,
+    lon1_deg: f64,
+    course1_deg: f64,
+    lat2_deg: f64,
+    lon2_deg: f64,
+    course2_deg: f64,
+    latitude_deg: *mut f64,
+    longitude_deg: *mut f64,
+    along_first_nm: *mut f64,
+    along_second_nm: *mut f64,
+    first_course_deg: *mut f64,
+    second_course_deg: *mut f64,
+) -> i32 {
+    let answer = || plain::course_crossing(lat1_deg, lon1_deg, course1_deg, lat2_deg, lon2_deg, course2_deg).map(|answer| [answer.latitude_deg, answer.longitude_deg, answer.along_first_nm, answer.along_second_nm, answer.first_course_deg, answer.second_course_deg]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [latitude_deg, longitude_deg, along_first_nm, along_second_nm, first_course_deg, second_course_deg]) }
+}
+
+/// `lubber_course_crossing` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_course_crossing_n(
+    count: usize,
+    lat1_deg: *const f64,
+    lat1_deg_stride: isize,
+    lon1_deg: *const f64,
+    lon1_deg_stride: isize,
+    course1_deg: *const f64,
+    course1_deg_stride: isize,
+    lat2_deg: *const f64,
+    lat2_deg_stride: isize,
+    lon2_deg: *const f64,
+    lon2_deg_stride: isize,
+    course2_deg: *const f64,
+    course2_deg_stride: isize,
+    latitude_deg: *mut f64,
+    latitude_deg_stride: isize,
+    longitude_deg: *mut f64,
+    longitude_deg_stride: isize,
+    along_first_nm: *mut f64,
+    along_first_nm_stride: isize,
+    along_second_nm: *mut f64,
+    along_second_nm_stride: isize,
+    first_course_deg: *mut f64,
+    first_course_deg_stride: isize,
+    second_course_deg: *mut f64,
+    second_course_deg_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(lat1_deg, lat1_deg_stride), Array::input(lon1_deg, lon1_deg_stride), Array::input(course1_deg, course1_deg_stride), Array::input(lat2_deg, lat2_deg_stride), Array::input(lon2_deg, lon2_deg_stride), Array::input(course2_deg, course2_deg_stride)], [Array::output(latitude_deg, latitude_deg_stride), Array::output(longitude_deg, longitude_deg_stride), Array::output(along_first_nm, along_first_nm_stride), Array::output(along_second_nm, along_second_nm_stride), Array::output(first_course_deg, first_course_deg_stride), Array::output(second_course_deg, second_course_deg_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("course_crossing") }, count, &inputs, &outputs, status) }
+}
+
+/// Whether a point lies on a course: 1 if it does, 0 if not.
+///
+/// Within the tolerance across it, and for a course that reaches onward also behind its point.
+///
+/// @param lat_deg latitude of a point of the course, -90 to 90
+/// @param lon_deg longitude of that point, any finite number
+/// @param course_deg true course there, any finite number
+/// @param reach how far the course reaches: LUBBER_COURSE_REACH_ONWARD, LUBBER_COURSE_REACH_BOTH_WAYS
+/// @param point_lat_deg latitude of the point, -90 to 90
+/// @param point_lon_deg longitude of the point, any finite number
+/// @param tolerance_nm how far across the course still counts, 0 to 10 900
+/// @param[out] on_course the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: As `cross_track`.
+/// Degenerate cases: The course's own point lies on it.
+/// Errors: A value outside its range.
+/// Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
+/// Appendix 2 Attachment C.
+///
+/// Example: lubber_on_course(0.0, 0.0, 90.0, LUBBER_COURSE_REACH_ONWARD, 0.0, 5.0, 0.0001, &value) gives 1
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_on_course(
+    lat_deg: f64,
+    lon_deg: f64,
+    course_deg: f64,
+    reach: i32,
+    point_lat_deg: f64,
+    point_lon_deg: f64,
+    tolerance_nm: f64,
+    on_course: *mut f64,
+) -> i32 {
+    let answer = || {
+        if [lat_deg, lon_deg, course_deg, point_lat_deg, point_lon_deg, tolerance_nm].iter().any(|number: &f64| number.is_nan()) { return Ok([f64::NAN; 1]) }
+        plain::on_course(lat_deg, lon_deg, course_deg, lubberline::earth::CourseReach::from_code("reach", f64::from(reach))?, point_lat_deg, point_lon_deg, tolerance_nm).map(|answer| [answer])
+    };
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [on_course]) }
+}
+
+/// `lubber_on_course` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// `reach` is one code for all points: how far the course reaches: LUBBER_COURSE_REACH_ONWARD, LUBBER_COURSE_REACH_BOTH_WAYS
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_on_course_n(
+    count: usize,
+    lat_deg: *const f64,
+    lat_deg_stride: isize,
+    lon_deg: *const f64,
+    lon_deg_stride: isize,
+    course_deg: *const f64,
+    course_deg_stride: isize,
+    reach: i32,
+    point_lat_deg: *const f64,
+    point_lat_deg_stride: isize,
+    point_lon_deg: *const f64,
+    point_lon_deg_stride: isize,
+    tolerance_nm: *const f64,
+    tolerance_nm_stride: isize,
+    on_course: *mut f64,
+    on_course_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let reach = f64::from(reach);
+    let (inputs, outputs) = ([Array::input(lat_deg, lat_deg_stride), Array::input(lon_deg, lon_deg_stride), Array::input(course_deg, course_deg_stride), Array::input(&raw const reach, 0), Array::input(point_lat_deg, point_lat_deg_stride), Array::input(point_lon_deg, point_lon_deg_stride), Array::input(tolerance_nm, tolerance_nm_stride)], [Array::output(on_course, on_course_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("on_course") }, count, &inputs, &outputs, status) }
+}
+
+/// Whether a point lies on the geodesic between two points: 1 if it does, 0 if not.
+///
+/// Within the tolerance across it and beyond its ends.
+///
+/// @param lat1_deg latitude of the beginning, -90 to 90
+/// @param lon1_deg longitude of the beginning, any finite number
+/// @param lat2_deg latitude of the end, -90 to 90
+/// @param lon2_deg longitude of the end, any finite number
+/// @param point_lat_deg latitude of the point, -90 to 90
+/// @param point_lon_deg longitude of the point, any finite number
+/// @param tolerance_nm how far from it still counts, 0 to 10 900
+/// @param[out] on_leg the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: As `cross_track`.
+/// Degenerate cases: Between coincident points only the point itself lies.
+/// Errors: A value outside its range.
+/// Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
+/// Appendix 2 Attachment C.
+///
+/// Example: lubber_on_leg(0.0, 0.0, 0.0, 6.0, 0.0, 7.0, 0.0001, &value) gives 0
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_on_leg(
+    lat1_deg: f64,
+    lon1_deg: f64,
+    lat2_deg: f64,
+    lon2_deg: f64,
+    point_lat_deg: f64,
+    point_lon_deg: f64,
+    tolerance_nm: f64,
+    on_leg: *mut f64,
+) -> i32 {
+    let answer = || plain::on_leg(lat1_deg, lon1_deg, lat2_deg, lon2_deg, point_lat_deg, point_lon_deg, tolerance_nm).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [on_leg]) }
+}
+
+/// `lubber_on_leg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_on_leg_n(
+    count: usize,
+    lat1_deg: *const f64,
+    lat1_deg_stride: isize,
+    lon1_deg: *const f64,
+    lon1_deg_stride: isize,
+    lat2_deg: *const f64,
+    lat2_deg_stride: isize,
+    lon2_deg: *const f64,
+    lon2_deg_stride: isize,
+    point_lat_deg: *const f64,
+    point_lat_deg_stride: isize,
+    point_lon_deg: *const f64,
+    point_lon_deg_stride: isize,
+    tolerance_nm: *const f64,
+    tolerance_nm_stride: isize,
+    on_leg: *mut f64,
+    on_leg_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(lat1_deg, lat1_deg_stride), Array::input(lon1_deg, lon1_deg_stride), Array::input(lat2_deg, lat2_deg_stride), Array::input(lon2_deg, lon2_deg_stride), Array::input(point_lat_deg, point_lat_deg_stride), Array::input(point_lon_deg, point_lon_deg_stride), Array::input(tolerance_nm, tolerance_nm_stride)], [Array::output(on_leg, on_leg_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("on_leg") }, count, &inputs, &outputs, status) }
 }
 
 /// The point of the line at a constant distance beside a course, abeam of a place along the course.

@@ -542,28 +542,6 @@ static size_t many_arc_exit(size_t count, const double *const *in, const ptrdiff
     return lubber_arc_exit_n(count, in[0], in_stride[0], (int32_t)in[1][0], in[2], in_stride[2], (int32_t)in[3][0], in[4], in_stride[4], in[5], in_stride[5], in[6], in_stride[6], in[7], in_stride[7], in[8], in_stride[8], in[9], in_stride[9], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], out[5], out_stride[5], out[6], out_stride[6], status);
 }
 
-static int32_t call_cross_track(const double *in, double *out)
-{
-    return lubber_cross_track(in[0], in[1], in[2], in[3], in[4], &out[0], &out[1], &out[2], &out[3], &out[4]);
-}
-
-static size_t many_cross_track(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
-                          const ptrdiff_t *out_stride, int32_t *status)
-{
-    return lubber_cross_track_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], status);
-}
-
-static int32_t call_course_crossing(const double *in, double *out)
-{
-    return lubber_course_crossing(in[0], in[1], in[2], in[3], in[4], in[5], &out[0], &out[1], &out[2], &out[3], &out[4], &out[5]);
-}
-
-static size_t many_course_crossing(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
-                          const ptrdiff_t *out_stride, int32_t *status)
-{
-    return lubber_course_crossing_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], out[5], out_stride[5], status);
-}
-
 static int32_t call_course_arc_crossing(const double *in, double *out)
 {
     return lubber_course_arc_crossing(in[0], in[1], in[2], in[3], in[4], in[5], &out[0], &out[1], &out[2], &out[3], &out[4], &out[5]);
@@ -619,28 +597,6 @@ static size_t many_arc_length_nm(size_t count, const double *const *in, const pt
     return lubber_arc_length_nm_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], out[0], out_stride[0], status);
 }
 
-static int32_t call_on_course(const double *in, double *out)
-{
-    return lubber_on_course(in[0], in[1], in[2], (int32_t)in[3], in[4], in[5], in[6], &out[0]);
-}
-
-static size_t many_on_course(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
-                          const ptrdiff_t *out_stride, int32_t *status)
-{
-    return lubber_on_course_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], (int32_t)in[3][0], in[4], in_stride[4], in[5], in_stride[5], in[6], in_stride[6], out[0], out_stride[0], status);
-}
-
-static int32_t call_on_leg(const double *in, double *out)
-{
-    return lubber_on_leg(in[0], in[1], in[2], in[3], in[4], in[5], in[6], &out[0]);
-}
-
-static size_t many_on_leg(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
-                          const ptrdiff_t *out_stride, int32_t *status)
-{
-    return lubber_on_leg_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], in[6], in_stride[6], out[0], out_stride[0], status);
-}
-
 static int32_t call_on_arc(const double *in, double *out)
 {
     return lubber_on_arc(in[0], in[1], in[2], in[3], in[4], (int32_t)in[5], in[6], in[7], in[8], &out[0]);
@@ -661,6 +617,50 @@ static size_t many_arc_extent(size_t count, const double *const *in, const ptrdi
                           const ptrdiff_t *out_stride, int32_t *status)
 {
     return lubber_arc_extent_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], out[5], out_stride[5], out[6], out_stride[6], out[7], out_stride[7], status);
+}
+
+static int32_t call_cross_track(const double *in, double *out)
+{
+    return lubber_cross_track(in[0], in[1], in[2], in[3], in[4], &out[0], &out[1], &out[2], &out[3], &out[4]);
+}
+
+static size_t many_cross_track(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_cross_track_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], status);
+}
+
+static int32_t call_course_crossing(const double *in, double *out)
+{
+    return lubber_course_crossing(in[0], in[1], in[2], in[3], in[4], in[5], &out[0], &out[1], &out[2], &out[3], &out[4], &out[5]);
+}
+
+static size_t many_course_crossing(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_course_crossing_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], out[5], out_stride[5], status);
+}
+
+static int32_t call_on_course(const double *in, double *out)
+{
+    return lubber_on_course(in[0], in[1], in[2], (int32_t)in[3], in[4], in[5], in[6], &out[0]);
+}
+
+static size_t many_on_course(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_on_course_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], (int32_t)in[3][0], in[4], in_stride[4], in[5], in_stride[5], in[6], in_stride[6], out[0], out_stride[0], status);
+}
+
+static int32_t call_on_leg(const double *in, double *out)
+{
+    return lubber_on_leg(in[0], in[1], in[2], in[3], in[4], in[5], in[6], &out[0]);
+}
+
+static size_t many_on_leg(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_on_leg_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], in[6], in_stride[6], out[0], out_stride[0], status);
 }
 
 static int32_t call_offset_point(const double *in, double *out)
@@ -1536,17 +1536,17 @@ static const struct dispatch DISPATCH[] = {
     {"cold_temperature_correction_exact_ft", 3, 1, "nnn", {"cold_temperature_correction_exact_ft"}, {1500.0, -20.0, 0.0}, call_cold_temperature_correction_exact_ft, many_cold_temperature_correction_exact_ft},
     {"arc_entry", 10, 7, "ncncnnnnnn", {"radial_at_roll_in_deg", "distance_at_roll_in_nm", "radial_at_roll_out_deg", "distance_at_roll_out_nm", "angle_at_station_deg", "heading_change_deg", "duration_s"}, {300.0, LUBBER_RADIAL_FLOWN_INBOUND, 12.0, LUBBER_ARC_SENSE_CLOCKWISE, 210.0, 250.0, 40.0, 25.0, 3.0, 5.0}, call_arc_entry, many_arc_entry},
     {"arc_exit", 10, 7, "ncncnnnnnn", {"radial_at_roll_in_deg", "distance_at_roll_in_nm", "radial_at_roll_out_deg", "distance_at_roll_out_nm", "angle_at_station_deg", "heading_change_deg", "duration_s"}, {300.0, LUBBER_RADIAL_FLOWN_INBOUND, 12.0, LUBBER_ARC_SENSE_CLOCKWISE, 210.0, 250.0, 40.0, 25.0, 3.0, 5.0}, call_arc_exit, many_arc_exit},
-    {"cross_track", 5, 5, "nnnnn", {"cross_track_nm", "along_track_nm", "abeam_latitude_deg", "abeam_longitude_deg", "abeam_course_deg"}, {0.0, 0.0, 90.0, 0.5, 1.0}, call_cross_track, many_cross_track},
-    {"course_crossing", 6, 6, "nnnnnn", {"latitude_deg", "longitude_deg", "along_first_nm", "along_second_nm", "first_course_deg", "second_course_deg"}, {40.1734722222, -70.2126666667, 90.0, 42.0766111111, -68.2113055556, 187.0}, call_course_crossing, many_course_crossing},
     {"course_arc_crossing", 6, 6, "nnnnnn", {"latitude1_deg", "longitude1_deg", "along1_nm", "latitude2_deg", "longitude2_deg", "along2_nm"}, {60.0, -10.0, 90.0, 60.0, -9.0, 12.0}, call_course_arc_crossing, many_course_arc_crossing},
     {"arc_arc_crossing", 6, 4, "nnnnnn", {"latitude1_deg", "longitude1_deg", "latitude2_deg", "longitude2_deg"}, {0.0, 0.0, 150.0, 0.0, -4.991, 150.0}, call_arc_arc_crossing, many_arc_arc_crossing},
     {"arc_tangents", 5, 6, "nnnnn", {"latitude1_deg", "longitude1_deg", "course1_deg", "latitude2_deg", "longitude2_deg", "course2_deg"}, {40.0766111111, -67.2096388889, 40.1734722222, -70.2126666667, 100.0}, call_arc_tangents, many_arc_tangents},
     {"tangent_turn", 7, 10, "nnnnnnn", {"center_latitude_deg", "center_longitude_deg", "begin_latitude_deg", "begin_longitude_deg", "end_latitude_deg", "end_longitude_deg", "begin_bearing_deg", "end_bearing_deg", "length_nm", "side"}, {40.1734722222, -70.2126666667, 90.0, 42.0766111111, -68.2096388889, 7.0, 75.0}, call_tangent_turn, many_tangent_turn},
     {"arc_length_nm", 5, 1, "nnnnn", {"arc_length_nm"}, {38.2236388889, -77.9065, 5.0, 91.0, 135.0}, call_arc_length_nm, many_arc_length_nm},
-    {"on_course", 7, 1, "nnncnnn", {"on_course"}, {0.0, 0.0, 90.0, LUBBER_COURSE_REACH_ONWARD, 0.0, 5.0, 0.0001}, call_on_course, many_on_course},
-    {"on_leg", 7, 1, "nnnnnnn", {"on_leg"}, {0.0, 0.0, 0.0, 6.0, 0.0, 7.0, 0.0001}, call_on_leg, many_on_leg},
     {"on_arc", 9, 1, "nnnnncnnn", {"on_arc"}, {0.0, 0.0, 60.0, 0.0, 180.0, LUBBER_ARC_SENSE_CLOCKWISE, 0.0, 0.998204, 0.001}, call_on_arc, many_on_arc},
     {"arc_extent", 6, 8, "nnnnnn", {"latitude1_deg", "longitude1_deg", "abeam1_latitude_deg", "abeam1_longitude_deg", "latitude2_deg", "longitude2_deg", "abeam2_latitude_deg", "abeam2_longitude_deg"}, {40.0766111111, -65.2113055556, 350.0, 40.1734722222, -70.2126666667, 50.0}, call_arc_extent, many_arc_extent},
+    {"cross_track", 5, 5, "nnnnn", {"cross_track_nm", "along_track_nm", "abeam_latitude_deg", "abeam_longitude_deg", "abeam_course_deg"}, {0.0, 0.0, 90.0, 0.5, 1.0}, call_cross_track, many_cross_track},
+    {"course_crossing", 6, 6, "nnnnnn", {"latitude_deg", "longitude_deg", "along_first_nm", "along_second_nm", "first_course_deg", "second_course_deg"}, {40.1734722222, -70.2126666667, 90.0, 42.0766111111, -68.2113055556, 187.0}, call_course_crossing, many_course_crossing},
+    {"on_course", 7, 1, "nnncnnn", {"on_course"}, {0.0, 0.0, 90.0, LUBBER_COURSE_REACH_ONWARD, 0.0, 5.0, 0.0001}, call_on_course, many_on_course},
+    {"on_leg", 7, 1, "nnnnnnn", {"on_leg"}, {0.0, 0.0, 0.0, 6.0, 0.0, 7.0, 0.0001}, call_on_leg, many_on_leg},
     {"offset_point", 5, 3, "nnnnn", {"latitude_deg", "longitude_deg", "direction_deg"}, {0.0, 0.0, 90.0, -60.0, 0.0}, call_offset_point, many_offset_point},
     {"offset_course_crossing", 7, 3, "nnnnnnn", {"latitude_deg", "longitude_deg", "along_first_nm"}, {0.0, 0.0, 90.0, -60.0, 0.0, 3.0, 0.0}, call_offset_course_crossing, many_offset_course_crossing},
     {"geodesic_inverse", 4, 3, "nnnn", {"distance_nm", "initial_bearing_deg", "final_bearing_deg"}, {51.0, 0.0, 52.0, 1.0}, call_geodesic_inverse, many_geodesic_inverse},

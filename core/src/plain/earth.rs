@@ -18,6 +18,16 @@ pub(super) fn position(
     Ok(Position::new(Latitude::named(latitude, latitude_deg)?, Longitude::named(longitude, longitude_deg)?))
 }
 
+/// The latitude of a point as a plain number.
+pub(super) fn latitude(point: Position) -> f64 {
+    point.latitude().angle().get::<degree>()
+}
+
+/// The longitude of a point as a plain number.
+pub(super) fn longitude(point: Position) -> f64 {
+    point.longitude().angle().get::<degree>()
+}
+
 outputs! {
     /// The shortest line between two points: what [`geodesic_inverse`] gives.
     GeodesicInverse {
@@ -172,8 +182,8 @@ pub fn geodesic_direct(
         GroundDistance::named("distance_nm", distance_nm)?,
     );
     Ok(GeodesicDirect {
-        latitude_deg: point.latitude().angle().get::<degree>(),
-        longitude_deg: point.longitude().angle().get::<degree>(),
+        latitude_deg: latitude(point),
+        longitude_deg: longitude(point),
         final_bearing_deg: bearing.angle().get::<degree>(),
     })
 }
@@ -370,8 +380,8 @@ pub fn great_circle_direct(
         GroundDistance::named("distance_nm", distance_nm)?,
     );
     Ok(GreatCircleDirect {
-        latitude_deg: point.latitude().angle().get::<degree>(),
-        longitude_deg: point.longitude().angle().get::<degree>(),
+        latitude_deg: latitude(point),
+        longitude_deg: longitude(point),
         final_bearing_deg: bearing.angle().get::<degree>(),
     })
 }

@@ -338,20 +338,6 @@ pub const FUNCTIONS: &[Function] = &[
         block: |inputs, outputs, statuses| each(inputs, outputs, statuses, arc_exit),
     },
     Function {
-        name: "cross_track",
-        inputs: &["lat_deg", "lon_deg", "course_deg", "point_lat_deg", "point_lon_deg"],
-        outputs: &["cross_track_nm", "along_track_nm", "abeam_latitude_deg", "abeam_longitude_deg", "abeam_course_deg"],
-        run: |inputs, outputs| one(inputs, outputs, cross_track),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, cross_track),
-    },
-    Function {
-        name: "course_crossing",
-        inputs: &["lat1_deg", "lon1_deg", "course1_deg", "lat2_deg", "lon2_deg", "course2_deg"],
-        outputs: &["latitude_deg", "longitude_deg", "along_first_nm", "along_second_nm", "first_course_deg", "second_course_deg"],
-        run: |inputs, outputs| one(inputs, outputs, course_crossing),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, course_crossing),
-    },
-    Function {
         name: "course_arc_crossing",
         inputs: &["lat_deg", "lon_deg", "course_deg", "center_lat_deg", "center_lon_deg", "radius_nm"],
         outputs: &["latitude1_deg", "longitude1_deg", "along1_nm", "latitude2_deg", "longitude2_deg", "along2_nm"],
@@ -387,20 +373,6 @@ pub const FUNCTIONS: &[Function] = &[
         block: |inputs, outputs, statuses| each(inputs, outputs, statuses, arc_length_nm),
     },
     Function {
-        name: "on_course",
-        inputs: &["lat_deg", "lon_deg", "course_deg", "reach", "point_lat_deg", "point_lon_deg", "tolerance_nm"],
-        outputs: &["on_course"],
-        run: |inputs, outputs| one(inputs, outputs, on_course),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, on_course),
-    },
-    Function {
-        name: "on_leg",
-        inputs: &["lat1_deg", "lon1_deg", "lat2_deg", "lon2_deg", "point_lat_deg", "point_lon_deg", "tolerance_nm"],
-        outputs: &["on_leg"],
-        run: |inputs, outputs| one(inputs, outputs, on_leg),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, on_leg),
-    },
-    Function {
         name: "on_arc",
         inputs: &["center_lat_deg", "center_lon_deg", "radius_nm", "start_bearing_deg", "end_bearing_deg", "sense", "point_lat_deg", "point_lon_deg", "tolerance_nm"],
         outputs: &["on_arc"],
@@ -413,6 +385,34 @@ pub const FUNCTIONS: &[Function] = &[
         outputs: &["latitude1_deg", "longitude1_deg", "abeam1_latitude_deg", "abeam1_longitude_deg", "latitude2_deg", "longitude2_deg", "abeam2_latitude_deg", "abeam2_longitude_deg"],
         run: |inputs, outputs| one(inputs, outputs, arc_extent),
         block: |inputs, outputs, statuses| each(inputs, outputs, statuses, arc_extent),
+    },
+    Function {
+        name: "cross_track",
+        inputs: &["lat_deg", "lon_deg", "course_deg", "point_lat_deg", "point_lon_deg"],
+        outputs: &["cross_track_nm", "along_track_nm", "abeam_latitude_deg", "abeam_longitude_deg", "abeam_course_deg"],
+        run: |inputs, outputs| one(inputs, outputs, cross_track),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, cross_track),
+    },
+    Function {
+        name: "course_crossing",
+        inputs: &["lat1_deg", "lon1_deg", "course1_deg", "lat2_deg", "lon2_deg", "course2_deg"],
+        outputs: &["latitude_deg", "longitude_deg", "along_first_nm", "along_second_nm", "first_course_deg", "second_course_deg"],
+        run: |inputs, outputs| one(inputs, outputs, course_crossing),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, course_crossing),
+    },
+    Function {
+        name: "on_course",
+        inputs: &["lat_deg", "lon_deg", "course_deg", "reach", "point_lat_deg", "point_lon_deg", "tolerance_nm"],
+        outputs: &["on_course"],
+        run: |inputs, outputs| one(inputs, outputs, on_course),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, on_course),
+    },
+    Function {
+        name: "on_leg",
+        inputs: &["lat1_deg", "lon1_deg", "lat2_deg", "lon2_deg", "point_lat_deg", "point_lon_deg", "tolerance_nm"],
+        outputs: &["on_leg"],
+        run: |inputs, outputs| one(inputs, outputs, on_leg),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, on_leg),
     },
     Function {
         name: "offset_point",
@@ -1135,14 +1135,6 @@ fn arc_exit([radial_deg, flown, arc_radius_nm, sense, true_airspeed_kt, wind_fro
     super::arc_exit(radial_deg, crate::lead::RadialFlown::from_code("flown", flown)?, arc_radius_nm, crate::lead::ArcSense::from_code("sense", sense)?, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s).map(|answer| [answer.radial_at_roll_in_deg, answer.distance_at_roll_in_nm, answer.radial_at_roll_out_deg, answer.distance_at_roll_out_nm, answer.angle_at_station_deg, answer.heading_change_deg, answer.duration_s])
 }
 
-fn cross_track([lat_deg, lon_deg, course_deg, point_lat_deg, point_lon_deg]: [f64; 5]) -> Result<[f64; 5], Error> {
-    super::cross_track(lat_deg, lon_deg, course_deg, point_lat_deg, point_lon_deg).map(|answer| [answer.cross_track_nm, answer.along_track_nm, answer.abeam_latitude_deg, answer.abeam_longitude_deg, answer.abeam_course_deg])
-}
-
-fn course_crossing([lat1_deg, lon1_deg, course1_deg, lat2_deg, lon2_deg, course2_deg]: [f64; 6]) -> Result<[f64; 6], Error> {
-    super::course_crossing(lat1_deg, lon1_deg, course1_deg, lat2_deg, lon2_deg, course2_deg).map(|answer| [answer.latitude_deg, answer.longitude_deg, answer.along_first_nm, answer.along_second_nm, answer.first_course_deg, answer.second_course_deg])
-}
-
 fn course_arc_crossing([lat_deg, lon_deg, course_deg, center_lat_deg, center_lon_deg, radius_nm]: [f64; 6]) -> Result<[f64; 6], Error> {
     super::course_arc_crossing(lat_deg, lon_deg, course_deg, center_lat_deg, center_lon_deg, radius_nm).map(|answer| [answer.latitude1_deg, answer.longitude1_deg, answer.along1_nm, answer.latitude2_deg, answer.longitude2_deg, answer.along2_nm])
 }
@@ -1163,17 +1155,6 @@ fn arc_length_nm([center_lat_deg, center_lon_deg, radius_nm, start_bearing_deg, 
     super::arc_length_nm(center_lat_deg, center_lon_deg, radius_nm, start_bearing_deg, sweep_deg).map(|answer| [answer])
 }
 
-fn on_course([lat_deg, lon_deg, course_deg, reach, point_lat_deg, point_lon_deg, tolerance_nm]: [f64; 7]) -> Result<[f64; 1], Error> {
-    if [lat_deg, lon_deg, course_deg, reach, point_lat_deg, point_lon_deg, tolerance_nm].iter().any(|input: &f64| input.is_nan()) {
-        return Ok([f64::NAN; 1]);
-    }
-    super::on_course(lat_deg, lon_deg, course_deg, crate::earth::CourseReach::from_code("reach", reach)?, point_lat_deg, point_lon_deg, tolerance_nm).map(|answer| [answer])
-}
-
-fn on_leg([lat1_deg, lon1_deg, lat2_deg, lon2_deg, point_lat_deg, point_lon_deg, tolerance_nm]: [f64; 7]) -> Result<[f64; 1], Error> {
-    super::on_leg(lat1_deg, lon1_deg, lat2_deg, lon2_deg, point_lat_deg, point_lon_deg, tolerance_nm).map(|answer| [answer])
-}
-
 fn on_arc([center_lat_deg, center_lon_deg, radius_nm, start_bearing_deg, end_bearing_deg, sense, point_lat_deg, point_lon_deg, tolerance_nm]: [f64; 9]) -> Result<[f64; 1], Error> {
     if [center_lat_deg, center_lon_deg, radius_nm, start_bearing_deg, end_bearing_deg, sense, point_lat_deg, point_lon_deg, tolerance_nm].iter().any(|input: &f64| input.is_nan()) {
         return Ok([f64::NAN; 1]);
@@ -1183,6 +1164,25 @@ fn on_arc([center_lat_deg, center_lon_deg, radius_nm, start_bearing_deg, end_bea
 
 fn arc_extent([lat_deg, lon_deg, course_deg, center_lat_deg, center_lon_deg, radius_nm]: [f64; 6]) -> Result<[f64; 8], Error> {
     super::arc_extent(lat_deg, lon_deg, course_deg, center_lat_deg, center_lon_deg, radius_nm).map(|answer| [answer.latitude1_deg, answer.longitude1_deg, answer.abeam1_latitude_deg, answer.abeam1_longitude_deg, answer.latitude2_deg, answer.longitude2_deg, answer.abeam2_latitude_deg, answer.abeam2_longitude_deg])
+}
+
+fn cross_track([lat_deg, lon_deg, course_deg, point_lat_deg, point_lon_deg]: [f64; 5]) -> Result<[f64; 5], Error> {
+    super::cross_track(lat_deg, lon_deg, course_deg, point_lat_deg, point_lon_deg).map(|answer| [answer.cross_track_nm, answer.along_track_nm, answer.abeam_latitude_deg, answer.abeam_longitude_deg, answer.abeam_course_deg])
+}
+
+fn course_crossing([lat1_deg, lon1_deg, course1_deg, lat2_deg, lon2_deg, course2_deg]: [f64; 6]) -> Result<[f64; 6], Error> {
+    super::course_crossing(lat1_deg, lon1_deg, course1_deg, lat2_deg, lon2_deg, course2_deg).map(|answer| [answer.latitude_deg, answer.longitude_deg, answer.along_first_nm, answer.along_second_nm, answer.first_course_deg, answer.second_course_deg])
+}
+
+fn on_course([lat_deg, lon_deg, course_deg, reach, point_lat_deg, point_lon_deg, tolerance_nm]: [f64; 7]) -> Result<[f64; 1], Error> {
+    if [lat_deg, lon_deg, course_deg, reach, point_lat_deg, point_lon_deg, tolerance_nm].iter().any(|input: &f64| input.is_nan()) {
+        return Ok([f64::NAN; 1]);
+    }
+    super::on_course(lat_deg, lon_deg, course_deg, crate::earth::CourseReach::from_code("reach", reach)?, point_lat_deg, point_lon_deg, tolerance_nm).map(|answer| [answer])
+}
+
+fn on_leg([lat1_deg, lon1_deg, lat2_deg, lon2_deg, point_lat_deg, point_lon_deg, tolerance_nm]: [f64; 7]) -> Result<[f64; 1], Error> {
+    super::on_leg(lat1_deg, lon1_deg, lat2_deg, lon2_deg, point_lat_deg, point_lon_deg, tolerance_nm).map(|answer| [answer])
 }
 
 fn offset_point([lat_deg, lon_deg, course_deg, offset_nm, along_nm]: [f64; 5]) -> Result<[f64; 3], Error> {

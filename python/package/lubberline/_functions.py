@@ -2816,176 +2816,6 @@ def arc_exit(radial_deg, flown, arc_radius_nm, sense, true_airspeed_kt, wind_fro
 _scalar_arc_exit = scalars["arc_exit"]
 
 
-class CrossTrack(NamedTuple):
-    """Where a point lies relative to a course: what `cross_track` gives."""
-
-    cross_track_nm: object
-    """Distance across the course, positive right of it."""
-    along_track_nm: object
-    """Distance along the course to the point abeam, positive onward."""
-    abeam_latitude_deg: object
-    """Latitude of the point of the course abeam."""
-    abeam_longitude_deg: object
-    """Longitude of the point of the course abeam."""
-    abeam_course_deg: object
-    """True course there, 0 to 360."""
-
-
-def cross_track(lat_deg, lon_deg, course_deg, point_lat_deg, point_lon_deg, **kwargs):
-    r"""Signed cross-track and along-track distance of a point from a course, and the point abeam, on the WGS-84 ellipsoid.
-
-    Abeam, the geodesic to the point stands square to the course; found by Newton's method on its
-    direction.
-
-    Parameters
-    ----------
-    lat_deg : array_like, in degrees
-        Latitude of a point of the course, -90 to 90.
-    lon_deg : array_like, in degrees
-        Longitude of that point, any finite number.
-    course_deg : array_like, in degrees
-        True course there, any finite number.
-    point_lat_deg : array_like, in degrees
-        Latitude of the point, -90 to 90.
-    point_lon_deg : array_like, in degrees
-        Longitude of the point, any finite number.
-    **kwargs
-        `out`, `where` and the other options of a NumPy function.
-
-    Returns
-    -------
-    CrossTrack
-        A named tuple, of floats if every argument is a plain number, else of arrays:
-
-        `cross_track_nm`: Distance across the course, positive right of it, in nautical miles.
-        `along_track_nm`: Distance along the course to the point abeam, positive onward, in nautical
-        miles.
-        `abeam_latitude_deg`: Latitude of the point of the course abeam, in degrees.
-        `abeam_longitude_deg`: Longitude of the point of the course abeam, in degrees.
-        `abeam_course_deg`: True course there, 0 to 360, in degrees.
-
-    Raises
-    ------
-    NavigationError
-        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
-        warning.
-
-    Notes
-    -----
-    Accuracy: A tenth of a micrometre within 5 000 NM.
-
-    Degenerate cases: A point on the course is at a cross-track of zero. A point a quarter of the
-    earth away on both sides has no abeam point that means anything.
-
-    Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on
-    the ellipsoid. Checked against FAA Order 8260.54A, Appendix 2 Attachment C.
-
-    Examples
-    --------
-    >>> import lubberline
-    >>> f"{lubberline.cross_track(0.0, 0.0, 90.0, 0.5, 1.0).cross_track_nm:.2f}"
-    '-29.85'
-    >>> [f"{value:.2f}" for value in lubberline.cross_track([0.0, 0.0], 0.0, 90.0, 0.5, 1.0).cross_track_nm]
-    ['-29.85', '-29.85']
-    """
-    if not kwargs:
-        answer = _scalar_cross_track(lat_deg, lon_deg, course_deg, point_lat_deg, point_lon_deg)
-        if answer is not None:
-            return named(CrossTrack, answer)
-    return CrossTrack._make(many("cross_track", CrossTrack._fields, (lat_deg, lon_deg, course_deg, point_lat_deg, point_lon_deg), kwargs))
-
-
-_scalar_cross_track = scalars["cross_track"]
-
-
-class CourseCrossing(NamedTuple):
-    """Where two courses meet: what `course_crossing` gives."""
-
-    latitude_deg: object
-    """Latitude of the point."""
-    longitude_deg: object
-    """Longitude of the point."""
-    along_first_nm: object
-    """Distance along the first course, negative behind its point."""
-    along_second_nm: object
-    """Distance along the second course, negative behind its point."""
-    first_course_deg: object
-    """True bearing of the first course there, 0 to 360."""
-    second_course_deg: object
-    """True bearing of the second course there, 0 to 360."""
-
-
-def course_crossing(lat1_deg, lon1_deg, course1_deg, lat2_deg, lon2_deg, course2_deg, **kwargs):
-    r"""Where two courses (two radials) meet on the WGS-84 ellipsoid.
-
-    Extended both ways; of the two meeting points, which are all but antipodal, the one nearer to
-    both points. Its distances along the courses say whether it lies ahead (positive) or behind.
-
-    Parameters
-    ----------
-    lat1_deg : array_like, in degrees
-        Latitude of a point of the first course, -90 to 90.
-    lon1_deg : array_like, in degrees
-        Longitude of that point, any finite number.
-    course1_deg : array_like, in degrees
-        True course there, any finite number.
-    lat2_deg : array_like, in degrees
-        Latitude of a point of the second course, -90 to 90.
-    lon2_deg : array_like, in degrees
-        Longitude of that point, any finite number.
-    course2_deg : array_like, in degrees
-        True course there, any finite number.
-    **kwargs
-        `out`, `where` and the other options of a NumPy function.
-
-    Returns
-    -------
-    CourseCrossing
-        A named tuple, of floats if every argument is a plain number, else of arrays:
-
-        `latitude_deg`: Latitude of the point, in degrees.
-        `longitude_deg`: Longitude of the point, in degrees.
-        `along_first_nm`: Distance along the first course, negative behind its point, in nautical
-        miles.
-        `along_second_nm`: Distance along the second course, negative behind its point, in nautical
-        miles.
-        `first_course_deg`: True bearing of the first course there, 0 to 360, in degrees.
-        `second_course_deg`: True bearing of the second course there, 0 to 360, in degrees.
-
-    Raises
-    ------
-    NavigationError
-        For numbers: A value outside its range, or courses along one line. In arrays such a point is
-        NaN and NumPy's `invalid` warning.
-
-    Notes
-    -----
-    Accuracy: A micrometre across the courses; along them that divided by the sine of their angle.
-
-    Degenerate cases: Courses along one line meet everywhere. At a pole the courses there are
-    against the meridian of the longitude given.
-
-    Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on
-    the ellipsoid. Checked against FAA Order 8260.54A, Appendix 2 Attachment C.
-
-    Examples
-    --------
-    >>> import lubberline
-    >>> f"{lubberline.course_crossing(40.1734722222, -70.2126666667, 90.0, 42.0766111111, -68.2113055556, 187.0).along_first_nm:.3f}"
-    '77.961'
-    >>> [f"{value:.3f}" for value in lubberline.course_crossing([40.1734722222, 40.1734722222], -70.2126666667, 90.0, 42.0766111111, -68.2113055556, 187.0).along_first_nm]
-    ['77.961', '77.961']
-    """
-    if not kwargs:
-        answer = _scalar_course_crossing(lat1_deg, lon1_deg, course1_deg, lat2_deg, lon2_deg, course2_deg)
-        if answer is not None:
-            return named(CourseCrossing, answer)
-    return CourseCrossing._make(many("course_crossing", CourseCrossing._fields, (lat1_deg, lon1_deg, course1_deg, lat2_deg, lon2_deg, course2_deg), kwargs))
-
-
-_scalar_course_crossing = scalars["course_crossing"]
-
-
 class CourseArcCrossing(NamedTuple):
     """Where a course meets an arc: what `course_arc_crossing` gives."""
 
@@ -3393,131 +3223,6 @@ def arc_length_nm(center_lat_deg, center_lon_deg, radius_nm, start_bearing_deg, 
 _scalar_arc_length_nm = scalars["arc_length_nm"]
 
 
-def on_course(lat_deg, lon_deg, course_deg, reach, point_lat_deg, point_lon_deg, tolerance_nm, **kwargs):
-    r"""Whether a point lies on a course: 1 if it does, 0 if not.
-
-    Within the tolerance across it, and for a course that reaches onward also behind its point.
-
-    Parameters
-    ----------
-    lat_deg : array_like, in degrees
-        Latitude of a point of the course, -90 to 90.
-    lon_deg : array_like, in degrees
-        Longitude of that point, any finite number.
-    course_deg : array_like, in degrees
-        True course there, any finite number.
-    reach : {"onward", "both_ways"}
-        How far the course reaches.
-    point_lat_deg : array_like, in degrees
-        Latitude of the point, -90 to 90.
-    point_lon_deg : array_like, in degrees
-        Longitude of the point, any finite number.
-    tolerance_nm : array_like, in nautical miles
-        How far across the course still counts, 0 to 10 900.
-    **kwargs
-        `out`, `where` and the other options of a NumPy function.
-
-    Returns
-    -------
-    float or numpy.ndarray
-        A float if every argument is a plain number.
-
-    Raises
-    ------
-    NavigationError
-        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
-        warning.
-
-    Notes
-    -----
-    Accuracy: As `cross_track`.
-
-    Degenerate cases: The course's own point lies on it.
-
-    Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on
-    the ellipsoid. Checked against FAA Order 8260.54A, Appendix 2 Attachment C.
-
-    Examples
-    --------
-    >>> import lubberline
-    >>> f"{lubberline.on_course(0.0, 0.0, 90.0, 'onward', 0.0, 5.0, 0.0001):.0f}"
-    '1'
-    >>> [f"{value:.0f}" for value in lubberline.on_course([0.0, 0.0], 0.0, 90.0, 'onward', 0.0, 5.0, 0.0001)]
-    ['1', '1']
-    """
-    reach = chosen(_COURSE_REACH, "reach", reach)
-    if not kwargs:
-        answer = _scalar_on_course(lat_deg, lon_deg, course_deg, reach, point_lat_deg, point_lon_deg, tolerance_nm)
-        if answer is not None:
-            return answer
-    return ufunc.on_course(lat_deg, lon_deg, course_deg, reach, point_lat_deg, point_lon_deg, tolerance_nm, **kwargs)
-
-
-_scalar_on_course = scalars["on_course"]
-
-
-def on_leg(lat1_deg, lon1_deg, lat2_deg, lon2_deg, point_lat_deg, point_lon_deg, tolerance_nm, **kwargs):
-    r"""Whether a point lies on the geodesic between two points: 1 if it does, 0 if not.
-
-    Within the tolerance across it and beyond its ends.
-
-    Parameters
-    ----------
-    lat1_deg : array_like, in degrees
-        Latitude of the beginning, -90 to 90.
-    lon1_deg : array_like, in degrees
-        Longitude of the beginning, any finite number.
-    lat2_deg : array_like, in degrees
-        Latitude of the end, -90 to 90.
-    lon2_deg : array_like, in degrees
-        Longitude of the end, any finite number.
-    point_lat_deg : array_like, in degrees
-        Latitude of the point, -90 to 90.
-    point_lon_deg : array_like, in degrees
-        Longitude of the point, any finite number.
-    tolerance_nm : array_like, in nautical miles
-        How far from it still counts, 0 to 10 900.
-    **kwargs
-        `out`, `where` and the other options of a NumPy function.
-
-    Returns
-    -------
-    float or numpy.ndarray
-        A float if every argument is a plain number.
-
-    Raises
-    ------
-    NavigationError
-        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
-        warning.
-
-    Notes
-    -----
-    Accuracy: As `cross_track`.
-
-    Degenerate cases: Between coincident points only the point itself lies.
-
-    Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on
-    the ellipsoid. Checked against FAA Order 8260.54A, Appendix 2 Attachment C.
-
-    Examples
-    --------
-    >>> import lubberline
-    >>> f"{lubberline.on_leg(0.0, 0.0, 0.0, 6.0, 0.0, 7.0, 0.0001):.0f}"
-    '0'
-    >>> [f"{value:.0f}" for value in lubberline.on_leg([0.0, 0.0], 0.0, 0.0, 6.0, 0.0, 7.0, 0.0001)]
-    ['0', '0']
-    """
-    if not kwargs:
-        answer = _scalar_on_leg(lat1_deg, lon1_deg, lat2_deg, lon2_deg, point_lat_deg, point_lon_deg, tolerance_nm)
-        if answer is not None:
-            return answer
-    return ufunc.on_leg(lat1_deg, lon1_deg, lat2_deg, lon2_deg, point_lat_deg, point_lon_deg, tolerance_nm, **kwargs)
-
-
-_scalar_on_leg = scalars["on_leg"]
-
-
 def on_arc(center_lat_deg, center_lon_deg, radius_nm, start_bearing_deg, end_bearing_deg, sense, point_lat_deg, point_lon_deg, tolerance_nm, **kwargs):
     r"""Whether a point lies on an arc of a circle: 1 if it does, 0 if not.
 
@@ -3676,6 +3381,301 @@ def arc_extent(lat_deg, lon_deg, course_deg, center_lat_deg, center_lon_deg, rad
 
 
 _scalar_arc_extent = scalars["arc_extent"]
+
+
+class CrossTrack(NamedTuple):
+    """Where a point lies relative to a course: what `cross_track` gives."""
+
+    cross_track_nm: object
+    """Distance across the course, positive right of it."""
+    along_track_nm: object
+    """Distance along the course to the point abeam, positive onward."""
+    abeam_latitude_deg: object
+    """Latitude of the point of the course abeam."""
+    abeam_longitude_deg: object
+    """Longitude of the point of the course abeam."""
+    abeam_course_deg: object
+    """True course there, 0 to 360."""
+
+
+def cross_track(lat_deg, lon_deg, course_deg, point_lat_deg, point_lon_deg, **kwargs):
+    r"""Signed cross-track and along-track distance of a point from a course, and the point abeam, on the WGS-84 ellipsoid.
+
+    Abeam, the geodesic to the point stands square to the course; found by Newton's method on its
+    direction.
+
+    Parameters
+    ----------
+    lat_deg : array_like, in degrees
+        Latitude of a point of the course, -90 to 90.
+    lon_deg : array_like, in degrees
+        Longitude of that point, any finite number.
+    course_deg : array_like, in degrees
+        True course there, any finite number.
+    point_lat_deg : array_like, in degrees
+        Latitude of the point, -90 to 90.
+    point_lon_deg : array_like, in degrees
+        Longitude of the point, any finite number.
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    CrossTrack
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `cross_track_nm`: Distance across the course, positive right of it, in nautical miles.
+        `along_track_nm`: Distance along the course to the point abeam, positive onward, in nautical
+        miles.
+        `abeam_latitude_deg`: Latitude of the point of the course abeam, in degrees.
+        `abeam_longitude_deg`: Longitude of the point of the course abeam, in degrees.
+        `abeam_course_deg`: True course there, 0 to 360, in degrees.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: A tenth of a micrometre within 5 000 NM.
+
+    Degenerate cases: A point on the course is at a cross-track of zero. A point a quarter of the
+    earth away on both sides has no abeam point that means anything.
+
+    Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on
+    the ellipsoid. Checked against FAA Order 8260.54A, Appendix 2 Attachment C.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.cross_track(0.0, 0.0, 90.0, 0.5, 1.0).cross_track_nm:.2f}"
+    '-29.85'
+    >>> [f"{value:.2f}" for value in lubberline.cross_track([0.0, 0.0], 0.0, 90.0, 0.5, 1.0).cross_track_nm]
+    ['-29.85', '-29.85']
+    """
+    if not kwargs:
+        answer = _scalar_cross_track(lat_deg, lon_deg, course_deg, point_lat_deg, point_lon_deg)
+        if answer is not None:
+            return named(CrossTrack, answer)
+    return CrossTrack._make(many("cross_track", CrossTrack._fields, (lat_deg, lon_deg, course_deg, point_lat_deg, point_lon_deg), kwargs))
+
+
+_scalar_cross_track = scalars["cross_track"]
+
+
+class CourseCrossing(NamedTuple):
+    """Where two courses meet: what `course_crossing` gives."""
+
+    latitude_deg: object
+    """Latitude of the point."""
+    longitude_deg: object
+    """Longitude of the point."""
+    along_first_nm: object
+    """Distance along the first course, negative behind its point."""
+    along_second_nm: object
+    """Distance along the second course, negative behind its point."""
+    first_course_deg: object
+    """True bearing of the first course there, 0 to 360."""
+    second_course_deg: object
+    """True bearing of the second course there, 0 to 360."""
+
+
+def course_crossing(lat1_deg, lon1_deg, course1_deg, lat2_deg, lon2_deg, course2_deg, **kwargs):
+    r"""Where two courses (two radials) meet on the WGS-84 ellipsoid.
+
+    Extended both ways; of the two meeting points, which are all but antipodal, the one nearer to
+    both points. Its distances along the courses say whether it lies ahead (positive) or behind.
+
+    Parameters
+    ----------
+    lat1_deg : array_like, in degrees
+        Latitude of a point of the first course, -90 to 90.
+    lon1_deg : array_like, in degrees
+        Longitude of that point, any finite number.
+    course1_deg : array_like, in degrees
+        True course there, any finite number.
+    lat2_deg : array_like, in degrees
+        Latitude of a point of the second course, -90 to 90.
+    lon2_deg : array_like, in degrees
+        Longitude of that point, any finite number.
+    course2_deg : array_like, in degrees
+        True course there, any finite number.
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    CourseCrossing
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `latitude_deg`: Latitude of the point, in degrees.
+        `longitude_deg`: Longitude of the point, in degrees.
+        `along_first_nm`: Distance along the first course, negative behind its point, in nautical
+        miles.
+        `along_second_nm`: Distance along the second course, negative behind its point, in nautical
+        miles.
+        `first_course_deg`: True bearing of the first course there, 0 to 360, in degrees.
+        `second_course_deg`: True bearing of the second course there, 0 to 360, in degrees.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, or courses along one line. In arrays such a point is
+        NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: A micrometre across the courses; along them that divided by the sine of their angle.
+
+    Degenerate cases: Courses along one line meet everywhere. At a pole the courses there are
+    against the meridian of the longitude given.
+
+    Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on
+    the ellipsoid. Checked against FAA Order 8260.54A, Appendix 2 Attachment C.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.course_crossing(40.1734722222, -70.2126666667, 90.0, 42.0766111111, -68.2113055556, 187.0).along_first_nm:.3f}"
+    '77.961'
+    >>> [f"{value:.3f}" for value in lubberline.course_crossing([40.1734722222, 40.1734722222], -70.2126666667, 90.0, 42.0766111111, -68.2113055556, 187.0).along_first_nm]
+    ['77.961', '77.961']
+    """
+    if not kwargs:
+        answer = _scalar_course_crossing(lat1_deg, lon1_deg, course1_deg, lat2_deg, lon2_deg, course2_deg)
+        if answer is not None:
+            return named(CourseCrossing, answer)
+    return CourseCrossing._make(many("course_crossing", CourseCrossing._fields, (lat1_deg, lon1_deg, course1_deg, lat2_deg, lon2_deg, course2_deg), kwargs))
+
+
+_scalar_course_crossing = scalars["course_crossing"]
+
+
+def on_course(lat_deg, lon_deg, course_deg, reach, point_lat_deg, point_lon_deg, tolerance_nm, **kwargs):
+    r"""Whether a point lies on a course: 1 if it does, 0 if not.
+
+    Within the tolerance across it, and for a course that reaches onward also behind its point.
+
+    Parameters
+    ----------
+    lat_deg : array_like, in degrees
+        Latitude of a point of the course, -90 to 90.
+    lon_deg : array_like, in degrees
+        Longitude of that point, any finite number.
+    course_deg : array_like, in degrees
+        True course there, any finite number.
+    reach : {"onward", "both_ways"}
+        How far the course reaches.
+    point_lat_deg : array_like, in degrees
+        Latitude of the point, -90 to 90.
+    point_lon_deg : array_like, in degrees
+        Longitude of the point, any finite number.
+    tolerance_nm : array_like, in nautical miles
+        How far across the course still counts, 0 to 10 900.
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+        A float if every argument is a plain number.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: As `cross_track`.
+
+    Degenerate cases: The course's own point lies on it.
+
+    Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on
+    the ellipsoid. Checked against FAA Order 8260.54A, Appendix 2 Attachment C.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.on_course(0.0, 0.0, 90.0, 'onward', 0.0, 5.0, 0.0001):.0f}"
+    '1'
+    >>> [f"{value:.0f}" for value in lubberline.on_course([0.0, 0.0], 0.0, 90.0, 'onward', 0.0, 5.0, 0.0001)]
+    ['1', '1']
+    """
+    reach = chosen(_COURSE_REACH, "reach", reach)
+    if not kwargs:
+        answer = _scalar_on_course(lat_deg, lon_deg, course_deg, reach, point_lat_deg, point_lon_deg, tolerance_nm)
+        if answer is not None:
+            return answer
+    return ufunc.on_course(lat_deg, lon_deg, course_deg, reach, point_lat_deg, point_lon_deg, tolerance_nm, **kwargs)
+
+
+_scalar_on_course = scalars["on_course"]
+
+
+def on_leg(lat1_deg, lon1_deg, lat2_deg, lon2_deg, point_lat_deg, point_lon_deg, tolerance_nm, **kwargs):
+    r"""Whether a point lies on the geodesic between two points: 1 if it does, 0 if not.
+
+    Within the tolerance across it and beyond its ends.
+
+    Parameters
+    ----------
+    lat1_deg : array_like, in degrees
+        Latitude of the beginning, -90 to 90.
+    lon1_deg : array_like, in degrees
+        Longitude of the beginning, any finite number.
+    lat2_deg : array_like, in degrees
+        Latitude of the end, -90 to 90.
+    lon2_deg : array_like, in degrees
+        Longitude of the end, any finite number.
+    point_lat_deg : array_like, in degrees
+        Latitude of the point, -90 to 90.
+    point_lon_deg : array_like, in degrees
+        Longitude of the point, any finite number.
+    tolerance_nm : array_like, in nautical miles
+        How far from it still counts, 0 to 10 900.
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+        A float if every argument is a plain number.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: As `cross_track`.
+
+    Degenerate cases: Between coincident points only the point itself lies.
+
+    Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on
+    the ellipsoid. Checked against FAA Order 8260.54A, Appendix 2 Attachment C.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.on_leg(0.0, 0.0, 0.0, 6.0, 0.0, 7.0, 0.0001):.0f}"
+    '0'
+    >>> [f"{value:.0f}" for value in lubberline.on_leg([0.0, 0.0], 0.0, 0.0, 6.0, 0.0, 7.0, 0.0001)]
+    ['0', '0']
+    """
+    if not kwargs:
+        answer = _scalar_on_leg(lat1_deg, lon1_deg, lat2_deg, lon2_deg, point_lat_deg, point_lon_deg, tolerance_nm)
+        if answer is not None:
+            return answer
+    return ufunc.on_leg(lat1_deg, lon1_deg, lat2_deg, lon2_deg, point_lat_deg, point_lon_deg, tolerance_nm, **kwargs)
+
+
+_scalar_on_leg = scalars["on_leg"]
 
 
 class OffsetPoint(NamedTuple):

@@ -436,31 +436,6 @@ def arc_exit(radial_deg: Number, flown: Literal["inbound", "outbound"] | int, ar
 @overload
 def arc_exit(radial_deg: ArrayLike, flown: Literal["inbound", "outbound"] | int | _Codes, arc_radius_nm: ArrayLike, sense: Literal["clockwise", "counterclockwise"] | int | _Codes, true_airspeed_kt: ArrayLike, wind_from_deg: ArrayLike = ..., wind_speed_kt: ArrayLike = ..., bank_limit_deg: ArrayLike = ..., turn_rate_limit_deg_per_s: ArrayLike = ..., roll_rate_deg_per_s: ArrayLike = ..., **kwargs: Any) -> ArcTurn[NDArray[np.float64]]: ...
 
-class CrossTrack(NamedTuple, Generic[_T]):
-    cross_track_nm: _T
-    along_track_nm: _T
-    abeam_latitude_deg: _T
-    abeam_longitude_deg: _T
-    abeam_course_deg: _T
-
-@overload
-def cross_track(lat_deg: Number, lon_deg: Number, course_deg: Number, point_lat_deg: Number, point_lon_deg: Number) -> CrossTrack[float]: ...
-@overload
-def cross_track(lat_deg: ArrayLike, lon_deg: ArrayLike, course_deg: ArrayLike, point_lat_deg: ArrayLike, point_lon_deg: ArrayLike, **kwargs: Any) -> CrossTrack[NDArray[np.float64]]: ...
-
-class CourseCrossing(NamedTuple, Generic[_T]):
-    latitude_deg: _T
-    longitude_deg: _T
-    along_first_nm: _T
-    along_second_nm: _T
-    first_course_deg: _T
-    second_course_deg: _T
-
-@overload
-def course_crossing(lat1_deg: Number, lon1_deg: Number, course1_deg: Number, lat2_deg: Number, lon2_deg: Number, course2_deg: Number) -> CourseCrossing[float]: ...
-@overload
-def course_crossing(lat1_deg: ArrayLike, lon1_deg: ArrayLike, course1_deg: ArrayLike, lat2_deg: ArrayLike, lon2_deg: ArrayLike, course2_deg: ArrayLike, **kwargs: Any) -> CourseCrossing[NDArray[np.float64]]: ...
-
 class CourseArcCrossing(NamedTuple, Generic[_T]):
     latitude1_deg: _T
     longitude1_deg: _T
@@ -521,16 +496,6 @@ def arc_length_nm(center_lat_deg: Number, center_lon_deg: Number, radius_nm: Num
 def arc_length_nm(center_lat_deg: ArrayLike, center_lon_deg: ArrayLike, radius_nm: ArrayLike, start_bearing_deg: ArrayLike, sweep_deg: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
 
 @overload
-def on_course(lat_deg: Number, lon_deg: Number, course_deg: Number, reach: Literal["onward", "both_ways"] | int, point_lat_deg: Number, point_lon_deg: Number, tolerance_nm: Number) -> float: ...
-@overload
-def on_course(lat_deg: ArrayLike, lon_deg: ArrayLike, course_deg: ArrayLike, reach: Literal["onward", "both_ways"] | int | _Codes, point_lat_deg: ArrayLike, point_lon_deg: ArrayLike, tolerance_nm: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
-
-@overload
-def on_leg(lat1_deg: Number, lon1_deg: Number, lat2_deg: Number, lon2_deg: Number, point_lat_deg: Number, point_lon_deg: Number, tolerance_nm: Number) -> float: ...
-@overload
-def on_leg(lat1_deg: ArrayLike, lon1_deg: ArrayLike, lat2_deg: ArrayLike, lon2_deg: ArrayLike, point_lat_deg: ArrayLike, point_lon_deg: ArrayLike, tolerance_nm: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
-
-@overload
 def on_arc(center_lat_deg: Number, center_lon_deg: Number, radius_nm: Number, start_bearing_deg: Number, end_bearing_deg: Number, sense: Literal["clockwise", "counterclockwise"] | int, point_lat_deg: Number, point_lon_deg: Number, tolerance_nm: Number) -> float: ...
 @overload
 def on_arc(center_lat_deg: ArrayLike, center_lon_deg: ArrayLike, radius_nm: ArrayLike, start_bearing_deg: ArrayLike, end_bearing_deg: ArrayLike, sense: Literal["clockwise", "counterclockwise"] | int | _Codes, point_lat_deg: ArrayLike, point_lon_deg: ArrayLike, tolerance_nm: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
@@ -549,6 +514,41 @@ class ArcExtent(NamedTuple, Generic[_T]):
 def arc_extent(lat_deg: Number, lon_deg: Number, course_deg: Number, center_lat_deg: Number, center_lon_deg: Number, radius_nm: Number) -> ArcExtent[float]: ...
 @overload
 def arc_extent(lat_deg: ArrayLike, lon_deg: ArrayLike, course_deg: ArrayLike, center_lat_deg: ArrayLike, center_lon_deg: ArrayLike, radius_nm: ArrayLike, **kwargs: Any) -> ArcExtent[NDArray[np.float64]]: ...
+
+class CrossTrack(NamedTuple, Generic[_T]):
+    cross_track_nm: _T
+    along_track_nm: _T
+    abeam_latitude_deg: _T
+    abeam_longitude_deg: _T
+    abeam_course_deg: _T
+
+@overload
+def cross_track(lat_deg: Number, lon_deg: Number, course_deg: Number, point_lat_deg: Number, point_lon_deg: Number) -> CrossTrack[float]: ...
+@overload
+def cross_track(lat_deg: ArrayLike, lon_deg: ArrayLike, course_deg: ArrayLike, point_lat_deg: ArrayLike, point_lon_deg: ArrayLike, **kwargs: Any) -> CrossTrack[NDArray[np.float64]]: ...
+
+class CourseCrossing(NamedTuple, Generic[_T]):
+    latitude_deg: _T
+    longitude_deg: _T
+    along_first_nm: _T
+    along_second_nm: _T
+    first_course_deg: _T
+    second_course_deg: _T
+
+@overload
+def course_crossing(lat1_deg: Number, lon1_deg: Number, course1_deg: Number, lat2_deg: Number, lon2_deg: Number, course2_deg: Number) -> CourseCrossing[float]: ...
+@overload
+def course_crossing(lat1_deg: ArrayLike, lon1_deg: ArrayLike, course1_deg: ArrayLike, lat2_deg: ArrayLike, lon2_deg: ArrayLike, course2_deg: ArrayLike, **kwargs: Any) -> CourseCrossing[NDArray[np.float64]]: ...
+
+@overload
+def on_course(lat_deg: Number, lon_deg: Number, course_deg: Number, reach: Literal["onward", "both_ways"] | int, point_lat_deg: Number, point_lon_deg: Number, tolerance_nm: Number) -> float: ...
+@overload
+def on_course(lat_deg: ArrayLike, lon_deg: ArrayLike, course_deg: ArrayLike, reach: Literal["onward", "both_ways"] | int | _Codes, point_lat_deg: ArrayLike, point_lon_deg: ArrayLike, tolerance_nm: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def on_leg(lat1_deg: Number, lon1_deg: Number, lat2_deg: Number, lon2_deg: Number, point_lat_deg: Number, point_lon_deg: Number, tolerance_nm: Number) -> float: ...
+@overload
+def on_leg(lat1_deg: ArrayLike, lon1_deg: ArrayLike, lat2_deg: ArrayLike, lon2_deg: ArrayLike, point_lat_deg: ArrayLike, point_lon_deg: ArrayLike, tolerance_nm: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
 
 class OffsetPoint(NamedTuple, Generic[_T]):
     latitude_deg: _T
