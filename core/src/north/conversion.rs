@@ -1,9 +1,7 @@
 //! The same direction counted from another north.
 
 use crate::station::Station;
-use crate::value::{
-    Bearing, Declination, DirectionChange, GridNorth, MagneticBearing, Position, Radial, TrueBearing,
-};
+use crate::value::{Bearing, Declination, DirectionChange, GridNorth, MagneticBearing, Radial, TrueBearing};
 
 impl TrueBearing {
     /// Counted from magnetic north: true less variation, positive east ("east is least").
@@ -11,9 +9,9 @@ impl TrueBearing {
         self.counted_from(variation)
     }
 
-    /// Counted from a station's north, as its radials are.
-    pub fn to_radial(self, station: &Station) -> Radial {
-        self.counted_from(station.declination)
+    /// Counted from the north of a station of that declination, as its radials are.
+    pub fn to_radial(self, declination: Declination) -> Radial {
+        self.counted_from(declination)
     }
 
     /// Counted from the north of a grid, whose convergence at the place is the angle from true to grid north, positive east.
@@ -31,8 +29,8 @@ impl MagneticBearing {
 
 impl Radial {
     /// Counted from true north: the direction of the aircraft from the station.
-    pub fn to_true(self, station: &Station) -> TrueBearing {
-        self.counted_from(station.declination.reversed())
+    pub fn to_true(self, declination: Declination) -> TrueBearing {
+        self.counted_from(declination.reversed())
     }
 }
 
@@ -51,17 +49,4 @@ impl Station {
     pub fn misalignment(&self, variation: Declination) -> DirectionChange {
         self.declination.change_to(variation)
     }
-}
-
-/// The angle from true north to the north of the polar grid, whose lines run along the meridian of Greenwich: the longitude
-/// in the north, less the longitude in the south, of the place. Grid and true bearings differ by it.
-///
-/// # Degenerate cases
-/// Off the polar regions it can be computed and means nothing: the grid is used beyond 55 degrees of latitude.
-///
-/// # Source
-/// The grid of the Universal Polar Stereographic projection; the WMM technical report uses it for grid variation.
-pub fn polar_grid_convergence(position: Position) -> Declination {
-    let sign = if position.latitude_deg() < 0.0 { 1.0 } else { -1.0 };
-    Declination::from_degrees(sign * position.longitude_deg())
 }

@@ -1,39 +1,27 @@
 //! The earth's magnetic field by the World Magnetic Model.
 
-use super::wmm2025::COEFFICIENTS;
-use crate::Error;
+use super::harmonics::{self, Coefficients, Place};
+use super::{DecimalYear, polar_grid_convergence, wmm2020, wmm2025};
 use crate::earth::{ECCENTRICITY_SQUARED, SEMI_MAJOR_M};
-use crate::value::units::{Angle, MagneticFluxDensity, degrees, meter, nanotesla, nanoteslas};
-use crate::value::{Declination, Position, Quantity, TrueAltitude, choice};
+use crate::value::units::{Angle, MagneticFluxDensity, degree, degrees, meter, nanotesla, nanoteslas};
+use crate::value::{Declination, DirectionChange, Position, TrueAltitude, choice};
 
-/// The date the coefficients are given for, and the last they serve.
-const EPOCH_YEAR: f64 = 2025.0;
-const LAST_YEAR: f64 = 2030.0;
-
-/// Degree and order of the model, and one more, which the derivative of the last degree needs.
-const DEGREE: usize = 12;
-const SIZE: usize = DEGREE + 2;
-
-/// Radius of the model's reference sphere in metres.
-const REFERENCE_RADIUS_M: f64 = 6_371_200.0;
-
-/// A date as a year and its fraction, such as 2026.5 for the middle of 2026.
-#[derive(Debug, Clone, Copy, PartialEq, PartialOrd)]
-pub struct DecimalYear(f64);
-
-impl DecimalYear {
-    /// Accepts 2020 to 2035: five years about those the coefficients serve.
-    ///
-    /// # Errors
-    /// [`Error::OutOfRange`] outside, and for what is not a number.
-    pub fn new(year: f64) -> Result<Self, Error> {
-        Self::named("decimal year", year)
-    }
-
-    pub(crate) fn named(parameter: &'static str, year: f64) -> Result<Self, Error> {
-        Ok(Self(Quantity::DecimalYear.check(parameter, year)?))
-    }
+/// A model: its coefficients, and what its report says of its declination.
+struct Model {
+    epoch_year: f64,
+    coefficients: &'static Coefficients,
+    /// The part of the declination's uncertainty that goes with the horizontal field, in degrees times nanotesla.
+    uncertainty_deg_nt: f64,
 }
+
+/// The models in the order of their years, each made for five.
+const MODELS: [Model; 2] = [
+    Model { epoch_year: 2020.0, coefficients: &wmm2020::COEFFICIENTS, uncertainty_deg_nt: 5625.0 },
+    Model { epoch_year: 2025.0, coefficients: &wmm2025::COEFFICIENTS, uncertainty_deg_nt: 5417.0 },
+];
+
+/// When the last model ends.
+const LAST_YEAR: f64 = 2030.0;
 
 choice! {
     /// How far a compass and the model's declination can be trusted, by the horizontal field.
@@ -47,42 +35,53 @@ choice! {
     }
 }
 
-/// The magnetic field at a place and date: north, east and down in the geodetic frame, and their changes in a year.
+/// A magnetic field as a vector in the geodetic frame.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct MagneticField {
+pub struct FieldVector {
     /// Toward true north.
     pub north: MagneticFluxDensity,
     /// Toward east.
     pub east: MagneticFluxDensity,
     /// Downward.
     pub down: MagneticFluxDensity,
-    /// Change of the north component in a year.
-    pub north_change: MagneticFluxDensity,
-    /// Change of the east component in a year.
-    pub east_change: MagneticFluxDensity,
-    /// Change of the down component in a year.
-    pub down_change: MagneticFluxDensity,
-    /// Whether the date lies in the five years the coefficients are made for.
-    pub in_date: bool,
 }
 
-/// A component of the field and its yearly change.
-#[derive(Clone, Copy, Default)]
-struct Sum {
-    now: f64,
-    change: f64,
+impl FieldVector {
+    /// The horizontal part.
+    pub fn horizontal(&self) -> MagneticFluxDensity {
+        self.north.hypot(self.east)
+    }
+
+    /// The whole field.
+    pub fn total(&self) -> MagneticFluxDensity {
+        self.horizontal().hypot(self.down)
+    }
+}
+
+/// The magnetic field at a place and date.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct MagneticField {
+    /// The field.
+    pub field: FieldVector,
+    /// Its change in a year.
+    pub change: FieldVector,
+    /// Whether the date lies in the years that a model is made for, 2020 to 2030. Out of date, the last model is
+    /// carried on, and less and less to be trusted.
+    pub in_date: bool,
+    position: Position,
+    uncertainty_deg_nt: f64,
 }
 
 impl MagneticField {
-    /// The field of the World Magnetic Model 2025, degree and order 12, at a place on WGS-84, an altitude and a date.
+    /// The field of the World Magnetic Model, degree and order 12, at a place on WGS-84, an altitude and a date: of the
+    /// model of 2020 before 2025, of that of 2025 from then on.
     ///
-    /// Schmidt semi-normalised harmonics in double precision. The Legendre functions of order one and more are carried divided by
-    /// the cosine of the latitude, so that nothing divides at the poles; there the components are those of the meridian
-    /// of the longitude given.
+    /// Schmidt semi-normalised harmonics in double precision. The poles are points like others; there the components are
+    /// those of the meridian of the longitude given.
     ///
     /// # Accuracy
     /// The arithmetic to 1e-8 nT, as the technical report prints its worked example. The model itself: one standard deviation of
-    /// 137 nT north, 89 nT east, 141 nT down; see [`MagneticField::declination_uncertainty`]. Mean sea level is taken for the
+    /// 137 nT north, 89 nT east, 141 nT down (2025); see [`MagneticField::declination_uncertainty`]. Mean sea level is taken for the
     /// ellipsoid. Local iron, aircraft and magnetic storms are not in it.
     ///
     /// # Source
@@ -93,11 +92,14 @@ impl MagneticField {
     /// use lubberline::north::{DecimalYear, MagneticField};
     /// use lubberline::value::{Latitude, Longitude, Position, TrueAltitude, units::*};
     /// let position = Position::new(Latitude::new(degrees(61.25))?, Longitude::new(degrees(-11.5))?);
-    /// let field = MagneticField::at(position, TrueAltitude::new(feet(0.0))?, DecimalYear::new(2026.5)?);
-    /// assert!(field.declination().angle() < degrees(0.0), "west of north");
+    /// let magnetic = MagneticField::at(position, TrueAltitude::new(feet(0.0))?, DecimalYear::new(2026.5)?);
+    /// assert!(magnetic.declination().angle() < degrees(0.0), "west of north");
+    /// assert!(magnetic.field.total() > nanoteslas(50_000.0));
     /// # Ok::<(), lubberline::Error>(())
     /// ```
     pub fn at(position: Position, altitude: TrueAltitude, year: DecimalYear) -> Self {
+        let [older, newer] = &MODELS;
+        let model = if year.years() < newer.epoch_year { older } else { newer };
         let height_m = altitude.value().get::<meter>();
         let (sine, cosine) = position.latitude_deg().to_radians().sin_cos();
         let curvature_m = SEMI_MAJOR_M / (1.0 - ECCENTRICITY_SQUARED * sine * sine).sqrt();
@@ -106,70 +108,87 @@ impl MagneticField {
         let radius_m = outward_m.hypot(poleward_m);
         let (sine_c, cosine_c) = (poleward_m / radius_m, outward_m / radius_m);
 
-        let [north, east, down] =
-            sums(sine_c, cosine_c, position.longitude_deg().to_radians(), radius_m, year.0 - EPOCH_YEAR);
+        let [north, east, down] = harmonics::field(
+            model.coefficients,
+            &Place {
+                sine: sine_c,
+                cosine: cosine_c,
+                longitude_rad: position.longitude_deg().to_radians(),
+                radius_m,
+                years: year.years() - model.epoch_year,
+            },
+        );
         // From the geocentric frame to the geodetic one: by the angle between the two verticals.
         let (sine_v, cosine_v) = (sine_c * cosine - cosine_c * sine, cosine_c * cosine + sine_c * sine);
-        let turned = |n: f64, d: f64| (n * cosine_v - d * sine_v, n * sine_v + d * cosine_v);
-        let (north_nt, down_nt) = turned(north.now, down.now);
-        let (north_change_nt, down_change_nt) = turned(north.change, down.change);
+        let vector = |north_nt: f64, east_nt: f64, down_nt: f64| FieldVector {
+            north: nanoteslas(north_nt * cosine_v - down_nt * sine_v),
+            east: nanoteslas(east_nt),
+            down: nanoteslas(north_nt * sine_v + down_nt * cosine_v),
+        };
         Self {
-            north: nanoteslas(north_nt),
-            east: nanoteslas(east.now),
-            down: nanoteslas(down_nt),
-            north_change: nanoteslas(north_change_nt),
-            east_change: nanoteslas(east.change),
-            down_change: nanoteslas(down_change_nt),
-            in_date: (EPOCH_YEAR..=LAST_YEAR).contains(&year.0),
+            field: vector(north.now, east.now, down.now),
+            change: vector(north.change, east.change, down.change),
+            in_date: (older.epoch_year..=LAST_YEAR).contains(&year.years()),
+            position,
+            uncertainty_deg_nt: model.uncertainty_deg_nt,
         }
-    }
-
-    /// The horizontal field.
-    pub fn horizontal(&self) -> MagneticFluxDensity {
-        self.north.hypot(self.east)
-    }
-
-    /// The whole field.
-    pub fn total(&self) -> MagneticFluxDensity {
-        self.horizontal().hypot(self.down)
     }
 
     /// The angle from true to magnetic north, positive east: variation.
     pub fn declination(&self) -> Declination {
-        Declination::from_degrees(self.east.atan2(self.north).value.to_degrees())
+        Declination::from_degrees(self.field.east.atan2(self.field.north).get::<degree>())
     }
 
     /// The dip below the horizontal.
     pub fn inclination(&self) -> Angle {
-        self.down.atan2(self.horizontal())
+        self.field.down.atan2(self.field.horizontal())
     }
 
     /// The change of the declination in a year.
     pub fn declination_change(&self) -> Angle {
-        let horizontal = self.horizontal();
-        let turned =
-            (self.north * self.east_change - self.east * self.north_change) / (horizontal * horizontal);
-        degrees(turned.value.to_degrees())
+        let (field, change) = (self.field, self.change);
+        let horizontal = field.horizontal();
+        ((field.north * change.east - field.east * change.north) / (horizontal * horizontal)).into()
     }
 
     /// The change of the inclination in a year.
     pub fn inclination_change(&self) -> Angle {
-        let (horizontal, total) = (self.horizontal(), self.total());
-        let turned = (horizontal * self.down_change - self.down * self.horizontal_change()) / (total * total);
-        degrees(turned.value.to_degrees())
+        let (field, total) = (self.field, self.field.total());
+        let turned = field.horizontal() * self.change.down - field.down * self.horizontal_change();
+        (turned / (total * total)).into()
     }
 
     /// The change of the horizontal field in a year.
     pub fn horizontal_change(&self) -> MagneticFluxDensity {
-        (self.north * self.north_change + self.east * self.east_change) / self.horizontal()
+        let (field, change) = (self.field, self.change);
+        (field.north * change.north + field.east * change.east) / field.horizontal()
     }
 
-    /// One standard deviation of the declination, `sqrt(0.26² + (5417 / H)²)` degrees with H in nanotesla, at most half a circle.
+    /// The change of the whole field in a year.
+    pub fn total_change(&self) -> MagneticFluxDensity {
+        let (field, change) = (self.field, self.change);
+        (field.horizontal() * self.horizontal_change() + field.down * change.down) / field.total()
+    }
+
+    /// The declination counted from the north of the polar grid; none between 55 degrees of latitude, where that is not used.
     ///
     /// # Source
-    /// The US/UK World Magnetic Model for 2025-2030: Technical Report, error model.
+    /// The US/UK World Magnetic Model for 2025-2030: Technical Report, grid variation.
+    pub fn grid_variation(&self) -> Option<Declination> {
+        let convergence = polar_grid_convergence(self.position).angle();
+        let variation =
+            DirectionChange::from_degrees((self.declination().angle() - convergence).get::<degree>());
+        (self.position.latitude_deg().abs() >= 55.0).then(|| Declination::from_degrees(variation.degrees()))
+    }
+
+    /// One standard deviation of the declination, `sqrt(0.26² + (5417 / H)²)` degrees with H in nanotesla, at most half a
+    /// circle; 5625 for 5417 with the model of 2020.
+    ///
+    /// # Source
+    /// The US/UK World Magnetic Model for 2025-2030: Technical Report, error model; that for 2020-2025 likewise.
     pub fn declination_uncertainty(&self) -> Angle {
-        degrees(0.26_f64.hypot(5417.0 / self.horizontal().get::<nanotesla>()).min(180.0))
+        let horizontal_nt = self.field.horizontal().get::<nanotesla>();
+        degrees(0.26_f64.hypot(self.uncertainty_deg_nt / horizontal_nt).min(180.0))
     }
 
     /// How far a compass can be trusted here.
@@ -178,72 +197,12 @@ impl MagneticField {
     /// The US/UK World Magnetic Model for 2025-2030: Technical Report: blackout zone below 2 000 nT of horizontal field,
     /// caution zone below 6 000.
     pub fn zone(&self) -> MagneticZone {
-        match self.horizontal().get::<nanotesla>() {
+        match self.field.horizontal().get::<nanotesla>() {
             strong if strong >= 6000.0 => MagneticZone::Clear,
             weak if weak >= 2000.0 => MagneticZone::Caution,
             _ => MagneticZone::Blackout,
         }
     }
-}
-
-/// North, east and down in the geocentric frame, at a geocentric latitude given by its sine and cosine.
-fn sums(sine: f64, cosine: f64, longitude_rad: f64, radius_m: f64, years: f64) -> [Sum; 3] {
-    let table = legendre(sine, cosine);
-    let value = |n: usize, m: usize| table.get(n).and_then(|row| row.get(m)).copied().unwrap_or(0.0);
-    let ratio = REFERENCE_RADIUS_M / radius_m;
-    let [mut north, mut east, mut down] = [Sum::default(); 3];
-    for (n, m, g, h, g_change, h_change) in COEFFICIENTS {
-        let (degree, order) = (f64::from(n), f64::from(m));
-        let (n, m) = (usize::from(n), usize::from(m));
-        let power = ratio.powi(i32::try_from(n).unwrap_or(0) + 2);
-        let (sine_m, cosine_m) = (order * longitude_rad).sin_cos();
-        // For order zero the table holds the function itself, else the function over the cosine of the latitude.
-        let (over_cosine, whole, slope) = if m == 0 {
-            (0.0, value(n, 0), (degree * (degree + 1.0) / 2.0).sqrt() * cosine * value(n, 1))
-        } else {
-            let here = value(n, m);
-            let next = ((degree + 1.0).powi(2) - order * order).sqrt() * value(n + 1, m);
-            (here, here * cosine, (degree + 1.0) * sine * here - next)
-        };
-        let mut add = |g: f64, h: f64, pick: fn(&mut Sum) -> &mut f64| {
-            let even = g * cosine_m + h * sine_m;
-            *pick(&mut north) -= power * even * slope;
-            *pick(&mut east) += power * order * (g * sine_m - h * cosine_m) * over_cosine;
-            *pick(&mut down) -= power * (degree + 1.0) * even * whole;
-        };
-        add(g + years * g_change, h + years * h_change, |sum| &mut sum.now);
-        add(g_change, h_change, |sum| &mut sum.change);
-    }
-    [north, east, down]
-}
-
-/// Schmidt semi-normalised Legendre functions of the sine of the latitude, by degree and order; those of order one and more
-/// divided by its cosine.
-fn legendre(sine: f64, cosine: f64) -> [[f64; SIZE]; SIZE] {
-    let mut table = [[0.0; SIZE]; SIZE];
-    let mut sectoral = 1.0;
-    for m in 0..SIZE {
-        let order = m as f64;
-        sectoral = match m {
-            0 | 1 => 1.0,
-            _ => sectoral * cosine * ((2.0 * order - 1.0) / (2.0 * order)).sqrt(),
-        };
-        // One column of the table: from the diagonal up in degree.
-        let (mut before, mut here) = (0.0, sectoral);
-        for n in m..SIZE {
-            let degree = n as f64;
-            if n > m {
-                let next = ((2.0 * degree - 1.0) * sine * here
-                    - ((degree - 1.0).powi(2) - order * order).max(0.0).sqrt() * before)
-                    / (degree * degree - order * order).sqrt();
-                (before, here) = (here, next);
-            }
-            if let Some(cell) = table.get_mut(n).and_then(|row| row.get_mut(m)) {
-                *cell = here;
-            }
-        }
-    }
-    table
 }
 
 #[cfg(test)]
@@ -261,17 +220,17 @@ mod tests {
             year,
         );
         for (value, printed) in [
-            (field.north, 5_983.976_049_651_8),
-            (field.east, 14_760.135_975_786_8),
-            (field.down, -49_317.670_615_425_5),
-            (field.horizontal(), 15_927.007_986_013_0),
-            (field.total(), 51_825.690_717_231_4),
-            (field.north_change, 30.555_353_353_0),
-            (field.east_change, -8.049_422_899_5),
-            (field.down_change, 89.217_406_938_2),
+            (field.field.north, 5_983.976_049_651_8),
+            (field.field.east, 14_760.135_975_786_8),
+            (field.field.down, -49_317.670_615_425_5),
+            (field.field.horizontal(), 15_927.007_986_013_0),
+            (field.field.total(), 51_825.690_717_231_4),
+            (field.change.north, 30.555_353_353_0),
+            (field.change.east, -8.049_422_899_5),
+            (field.change.down, 89.217_406_938_2),
         ] {
-            let value = value.get::<nanotesla>();
-            assert!((value - printed).abs() < 1e-8, "{value} {printed}");
+            let value_nt = value.get::<nanotesla>();
+            assert!((value_nt - printed).abs() < 1e-8, "{value_nt} {printed}");
         }
         // Printed in radians to ten decimals: 3e-9 degrees.
         for (value_deg, printed_rad) in [
@@ -295,14 +254,55 @@ mod tests {
             )
         };
         let (pole, near) = (at(90.0, 30.0, 2025.0), at(89.999_999_9, 30.0, 2025.0));
-        assert!(
-            (pole.north - near.north).abs() < nanoteslas(0.01)
-                && (pole.east - near.east).abs() < nanoteslas(0.01)
-        );
+        let apart = FieldVector {
+            north: pole.field.north - near.field.north,
+            east: pole.field.east - near.field.east,
+            down: pole.field.down - near.field.down,
+        };
+        assert!(apart.total() < nanoteslas(0.01), "{apart:?}");
         // The magnetic pole of 2025 lies near 86 N 139 E (NOAA NCEI, from memory).
         assert_eq!(at(86.0, 139.0, 2025.0).zone(), MagneticZone::Blackout);
         assert_eq!(at(86.0, 30.0, 2025.0).zone(), MagneticZone::Caution);
         assert_eq!(at(10.0, 30.0, 2025.0).zone(), MagneticZone::Clear);
         assert!(at(0.0, 0.0, 2030.0).in_date && !at(0.0, 0.0, 2031.0).in_date);
+        assert_eq!(at(54.9, 30.0, 2026.0).grid_variation(), None);
+    }
+
+    /// Grid variation is declination less longitude in the north and plus longitude in the south.
+    #[test]
+    fn grid_variation_is_as_the_report_has_it() {
+        for (latitude_deg, longitude_deg, sign) in [(80.0, 30.0, -1.0), (-80.0, -120.0, 1.0)] {
+            let magnetic = MagneticField::at(
+                Position::derived(latitude_deg, longitude_deg),
+                TrueAltitude::derived(metres(0.0)),
+                DecimalYear::new(2027.5).unwrap(),
+            );
+            let expected_deg = magnetic.declination().angle().get::<degree>() + sign * longitude_deg;
+            let variation_deg = magnetic.grid_variation().unwrap().angle().get::<degree>();
+            assert!((variation_deg - expected_deg).abs() < 1e-12, "{variation_deg} {expected_deg}");
+        }
+    }
+
+    /// The US/UK World Magnetic Model for 2020-2025: Technical Report, table of test values (from memory): 2020.0, sea level.
+    #[test]
+    fn before_2025_the_model_of_2020_serves() {
+        for (latitude_deg, longitude_deg, north_nt, east_nt, down_nt) in [
+            (80.0, 0.0, 6570.4, -146.3, 54_606.0),
+            (0.0, 120.0, 39_624.3, 109.9, -10_932.5),
+            (-80.0, -120.0, 5940.6, 15_772.1, -52_480.8),
+        ] {
+            let magnetic = MagneticField::at(
+                Position::derived(latitude_deg, longitude_deg),
+                TrueAltitude::derived(metres(0.0)),
+                DecimalYear::new(2020.0).unwrap(),
+            );
+            for (value, printed) in [
+                (magnetic.field.north, north_nt),
+                (magnetic.field.east, east_nt),
+                (magnetic.field.down, down_nt),
+            ] {
+                assert!((value.get::<nanotesla>() - printed).abs() <= 0.051, "{value:?} {printed}");
+            }
+        }
     }
 }

@@ -1,8 +1,13 @@
-//! Norths: true, magnetic by the World Magnetic Model, a station's own, and the grid of the polar regions.
+//! Norths: true, magnetic by the World Magnetic Model, a station's own, and the grids of charts.
 
 mod conversion;
+mod decimal_year;
+mod grid;
+mod harmonics;
 mod magnetic_field;
+mod wmm2020;
 mod wmm2025;
 
-pub use conversion::polar_grid_convergence;
-pub use magnetic_field::{DecimalYear, MagneticField, MagneticZone};
+pub use decimal_year::DecimalYear;
+pub use grid::{LambertGrid, polar_grid_convergence};
+pub use magnetic_field::{FieldVector, MagneticField, MagneticZone};

@@ -3,9 +3,11 @@
 use super::earth::position;
 use super::{any_nan, outputs};
 use crate::Error;
-use crate::north::{DecimalYear, MagneticField, polar_grid_convergence};
+use crate::north::{DecimalYear, LambertGrid, MagneticField, polar_grid_convergence};
 use crate::value::units::{degree, nanotesla};
-use crate::value::{Bearing, Declination, MagneticBearing, TrueAltitude, TrueBearing};
+use crate::value::{
+    Bearing, Declination, GridNorth, Latitude, Longitude, MagneticBearing, Radial, TrueAltitude, TrueBearing,
+};
 
 outputs! {
     /// The magnetic field at a place and date: what [`magnetic_field`] gives.
@@ -28,18 +30,31 @@ outputs! {
         declination_change_deg,
         /// Change of the inclination in a year.
         inclination_change_deg,
+        /// Change of the horizontal field in a year.
+        horizontal_change_nt,
+        /// Change of the field toward true north in a year.
+        north_change_nt,
+        /// Change of the field toward east in a year.
+        east_change_nt,
+        /// Change of the field downward in a year.
+        down_change_nt,
+        /// Change of the whole field in a year.
+        total_change_nt,
         /// One standard deviation of the declination.
         declination_uncertainty_deg,
+        /// Declination from the north of the polar grid; NaN between 55 degrees of latitude, where that is not used.
+        grid_variation_deg,
         /// How far a compass can be trusted: 0 clear, 1 caution, 2 blackout, as in [`crate::north::MagneticZone`].
         zone,
-        /// 1 if the date lies in the years the model is made for, 2025 to 2030, else 0.
+        /// 1 if the date lies in the years the models are made for, 2020 to 2030, else 0.
         in_date,
     }
 }
 
-/// The earth's magnetic field at a place and date, by the World Magnetic Model 2025.
+/// The earth's magnetic field at a place and date, by the World Magnetic Model.
 ///
-/// Schmidt semi-normalised spherical harmonics of degree and order 12, in double precision.
+/// Schmidt semi-normalised spherical harmonics of degree and order 12, in double precision: the model of 2020 before 2025, that of 2025 from
+/// then on.
 ///
 /// # Arguments
 /// - `lat_deg`: latitude, -90 to 90
@@ -51,7 +66,7 @@ outputs! {
 /// The arithmetic to 1e-8 nT. The model: one standard deviation of 137 nT north, 89 east, 141 down.
 ///
 /// # Degenerate cases
-/// At a pole the components are those of the meridian of the longitude given. About the magnetic poles, where `zone` is not 0, and out of
+/// Between 55 degrees of latitude there is no grid variation (NaN). At a pole the components are those of the meridian of the longitude given. About the magnetic poles, where `zone` is not 0, and out of
 /// date the declination must not be relied on.
 ///
 /// # Errors
@@ -78,20 +93,26 @@ pub fn magnetic_field(
     }
     let place = position("lat_deg", lat_deg, "lon_deg", lon_deg)?;
     let altitude = TrueAltitude::named("altitude_ft", altitude_ft)?;
-    let field = MagneticField::at(place, altitude, DecimalYear::named("decimal_year", decimal_year)?);
+    let magnetic = MagneticField::at(place, altitude, DecimalYear::named("decimal_year", decimal_year)?);
     Ok(MagneticFieldOutput {
-        declination_deg: field.declination().angle().get::<degree>(),
-        inclination_deg: field.inclination().get::<degree>(),
-        horizontal_nt: field.horizontal().get::<nanotesla>(),
-        north_nt: field.north.get::<nanotesla>(),
-        east_nt: field.east.get::<nanotesla>(),
-        down_nt: field.down.get::<nanotesla>(),
-        total_nt: field.total().get::<nanotesla>(),
-        declination_change_deg: field.declination_change().get::<degree>(),
-        inclination_change_deg: field.inclination_change().get::<degree>(),
-        declination_uncertainty_deg: field.declination_uncertainty().get::<degree>(),
-        zone: f64::from(field.zone().code()),
-        in_date: f64::from(field.in_date),
+        declination_deg: magnetic.declination().angle().get::<degree>(),
+        inclination_deg: magnetic.inclination().get::<degree>(),
+        horizontal_nt: magnetic.field.horizontal().get::<nanotesla>(),
+        north_nt: magnetic.field.north.get::<nanotesla>(),
+        east_nt: magnetic.field.east.get::<nanotesla>(),
+        down_nt: magnetic.field.down.get::<nanotesla>(),
+        total_nt: magnetic.field.total().get::<nanotesla>(),
+        declination_change_deg: magnetic.declination_change().get::<degree>(),
+        inclination_change_deg: magnetic.inclination_change().get::<degree>(),
+        horizontal_change_nt: magnetic.horizontal_change().get::<nanotesla>(),
+        north_change_nt: magnetic.change.north.get::<nanotesla>(),
+        east_change_nt: magnetic.change.east.get::<nanotesla>(),
+        down_change_nt: magnetic.change.down.get::<nanotesla>(),
+        total_change_nt: magnetic.total_change().get::<nanotesla>(),
+        declination_uncertainty_deg: magnetic.declination_uncertainty().get::<degree>(),
+        grid_variation_deg: magnetic.grid_variation().map_or(f64::NAN, |angle| angle.angle().get::<degree>()),
+        zone: f64::from(magnetic.zone().code()),
+        in_date: f64::from(magnetic.in_date),
     })
 }
 
@@ -129,8 +150,8 @@ pub fn variation_deg(lat_deg: f64, lon_deg: f64, altitude_ft: f64, decimal_year:
     }
     let place = position("lat_deg", lat_deg, "lon_deg", lon_deg)?;
     let altitude = TrueAltitude::named("altitude_ft", altitude_ft)?;
-    let field = MagneticField::at(place, altitude, DecimalYear::named("decimal_year", decimal_year)?);
-    Ok(field.declination().angle().get::<degree>())
+    let magnetic = MagneticField::at(place, altitude, DecimalYear::named("decimal_year", decimal_year)?);
+    Ok(magnetic.declination().angle().get::<degree>())
 }
 
 /// A true direction counted from magnetic north.
@@ -237,12 +258,151 @@ pub fn station_misalignment_deg(station_declination_deg: f64, variation_deg: f64
     Ok(declination.change_to(variation).angle().get::<degree>())
 }
 
-/// A true direction counted from the north of the polar grid, along the meridian of Greenwich.
+/// A true direction from a station as a radial, which is counted from the station's north.
 ///
-/// `true + longitude` in the north, `true - longitude` in the south, 0 to 360.
+/// `true - declination`, 0 to 360.
+///
+/// # Arguments
+/// - `true_deg`: true direction from the station, any finite number
+/// - `station_declination_deg`: the station's declination, positive east, -180 to 180
+///
+/// # Accuracy
+/// Rounding.
+///
+/// # Degenerate cases
+/// None.
+///
+/// # Errors
+/// A value outside its range.
+///
+/// # Source
+/// The definition of a station's declination.
+///
+/// # Example
+/// ```
+/// # use lubberline::plain::radial_from_true_deg;
+/// assert_eq!(format!("{:.0}", radial_from_true_deg(49.5, -6.0)?), "56");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
+pub fn radial_from_true_deg(true_deg: f64, station_declination_deg: f64) -> Result<f64, Error> {
+    if any_nan(&[true_deg, station_declination_deg]) {
+        return Ok(f64::NAN);
+    }
+    let direction: TrueBearing = Bearing::named("true_deg", true_deg)?;
+    let declination = Declination::named("station_declination_deg", station_declination_deg)?;
+    Ok(direction.to_radial(declination).angle().get::<degree>())
+}
+
+/// A radial counted from true north: the true direction from the station.
+///
+/// `radial + declination`, 0 to 360.
+///
+/// # Arguments
+/// - `radial_deg`: radial, any finite number
+/// - `station_declination_deg`: the station's declination, positive east, -180 to 180
+///
+/// # Accuracy
+/// Rounding.
+///
+/// # Degenerate cases
+/// None.
+///
+/// # Errors
+/// A value outside its range.
+///
+/// # Source
+/// The definition of a station's declination.
+///
+/// # Example
+/// ```
+/// # use lubberline::plain::true_from_radial_deg;
+/// assert_eq!(format!("{:.0}", true_from_radial_deg(56.0, -6.0)?), "50");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
+pub fn true_from_radial_deg(radial_deg: f64, station_declination_deg: f64) -> Result<f64, Error> {
+    if any_nan(&[radial_deg, station_declination_deg]) {
+        return Ok(f64::NAN);
+    }
+    let direction: Radial = Bearing::named("radial_deg", radial_deg)?;
+    let declination = Declination::named("station_declination_deg", station_declination_deg)?;
+    Ok(direction.to_true(declination).angle().get::<degree>())
+}
+
+/// A true direction counted from the north of a grid.
+///
+/// `true - convergence`, 0 to 360.
 ///
 /// # Arguments
 /// - `true_deg`: true direction, any finite number
+/// - `convergence_deg`: angle from true to grid north at the place, positive east, -180 to 180
+///
+/// # Accuracy
+/// Rounding.
+///
+/// # Degenerate cases
+/// None.
+///
+/// # Errors
+/// A value outside its range.
+///
+/// # Source
+/// The definition of convergence.
+///
+/// # Example
+/// ```
+/// # use lubberline::plain::grid_from_true_deg;
+/// assert_eq!(format!("{:.0}", grid_from_true_deg(90.0, 30.0)?), "60");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
+pub fn grid_from_true_deg(true_deg: f64, convergence_deg: f64) -> Result<f64, Error> {
+    if any_nan(&[true_deg, convergence_deg]) {
+        return Ok(f64::NAN);
+    }
+    let direction: TrueBearing = Bearing::named("true_deg", true_deg)?;
+    let convergence = Declination::named("convergence_deg", convergence_deg)?;
+    Ok(direction.to_grid(convergence).angle().get::<degree>())
+}
+
+/// A direction of a grid counted from true north.
+///
+/// `grid + convergence`, 0 to 360.
+///
+/// # Arguments
+/// - `grid_deg`: direction from the grid's north, any finite number
+/// - `convergence_deg`: angle from true to grid north at the place, positive east, -180 to 180
+///
+/// # Accuracy
+/// Rounding.
+///
+/// # Degenerate cases
+/// None.
+///
+/// # Errors
+/// A value outside its range.
+///
+/// # Source
+/// The definition of convergence.
+///
+/// # Example
+/// ```
+/// # use lubberline::plain::true_from_grid_deg;
+/// assert_eq!(format!("{:.0}", true_from_grid_deg(60.0, 30.0)?), "90");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
+pub fn true_from_grid_deg(grid_deg: f64, convergence_deg: f64) -> Result<f64, Error> {
+    if any_nan(&[grid_deg, convergence_deg]) {
+        return Ok(f64::NAN);
+    }
+    let direction: Bearing<GridNorth> = Bearing::named("grid_deg", grid_deg)?;
+    let convergence = Declination::named("convergence_deg", convergence_deg)?;
+    Ok(direction.to_true(convergence).angle().get::<degree>())
+}
+
+/// The angle from true north to the north of the polar grid, positive east.
+///
+/// The longitude in the north, its negative in the south: the grid's north is the direction in which the meridian of Greenwich runs north.
+///
+/// # Arguments
 /// - `lat_deg`: latitude, -90 to 90; its sign tells the pole
 /// - `lon_deg`: longitude, any finite number
 ///
@@ -250,25 +410,71 @@ pub fn station_misalignment_deg(station_declination_deg: f64, variation_deg: f64
 /// Rounding.
 ///
 /// # Degenerate cases
-/// Off the polar regions the grid is not used.
+/// Off the polar regions the grid is not used. At a pole the convergence goes with the longitude given.
 ///
 /// # Errors
 /// A value outside its range.
 ///
 /// # Source
-/// The grid of the Universal Polar Stereographic projection.
+/// The grid of the Universal Polar Stereographic projection; grid variation of the World Magnetic Model.
 ///
 /// # Example
 /// ```
-/// # use lubberline::plain::grid_from_true_deg;
-/// assert_eq!(format!("{:.0}", grid_from_true_deg(90.0, 80.0, 30.0)?), "120");
+/// # use lubberline::plain::polar_grid_convergence_deg;
+/// assert_eq!(format!("{:.0}", polar_grid_convergence_deg(80.0, 30.0)?), "30");
+/// assert_eq!(format!("{:.0}", polar_grid_convergence_deg(-80.0, 30.0)?), "-30");
 /// # Ok::<(), lubberline::Error>(())
 /// ```
-pub fn grid_from_true_deg(true_deg: f64, lat_deg: f64, lon_deg: f64) -> Result<f64, Error> {
-    if any_nan(&[true_deg, lat_deg, lon_deg]) {
+pub fn polar_grid_convergence_deg(lat_deg: f64, lon_deg: f64) -> Result<f64, Error> {
+    if any_nan(&[lat_deg, lon_deg]) {
         return Ok(f64::NAN);
     }
-    let direction: TrueBearing = Bearing::named("true_deg", true_deg)?;
-    let convergence = polar_grid_convergence(position("lat_deg", lat_deg, "lon_deg", lon_deg)?);
-    Ok(direction.to_grid(convergence).angle().get::<degree>())
+    let place = position("lat_deg", lat_deg, "lon_deg", lon_deg)?;
+    Ok(polar_grid_convergence(place).angle().get::<degree>())
+}
+
+/// The angle from true north to the north of a chart on Lambert's conformal cone, positive east.
+///
+/// `n (longitude - meridian)`, the difference reduced to half a circle either way, with the constant of the cone n from the parallels on WGS-84.
+///
+/// # Arguments
+/// - `lon_deg`: longitude, any finite number
+/// - `meridian_lon_deg`: longitude of the meridian whose north is the chart's, any finite number
+/// - `parallel1_lat_deg`: one standard parallel, -90 to 90
+/// - `parallel2_lat_deg`: the other, or the same again, -90 to 90
+///
+/// # Accuracy
+/// Rounding.
+///
+/// # Degenerate cases
+/// Parallels as far north as south make a cylinder: 0. With a pole for a parallel it is the polar grid.
+///
+/// # Errors
+/// A value outside its range.
+///
+/// # Source
+/// J. P. Snyder, Map Projections: A Working Manual, US Geological Survey Professional Paper 1395 (1987), equations 14-4, 15-8.
+///
+/// # Example
+/// ```
+/// # use lubberline::plain::lambert_grid_convergence_deg;
+/// assert_eq!(format!("{:.2}", lambert_grid_convergence_deg(-86.0, -96.0, 33.0, 45.0)?), "6.30");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
+pub fn lambert_grid_convergence_deg(
+    lon_deg: f64,
+    meridian_lon_deg: f64,
+    parallel1_lat_deg: f64,
+    parallel2_lat_deg: f64,
+) -> Result<f64, Error> {
+    if any_nan(&[lon_deg, meridian_lon_deg, parallel1_lat_deg, parallel2_lat_deg]) {
+        return Ok(f64::NAN);
+    }
+    let longitude = Longitude::named("lon_deg", lon_deg)?;
+    let grid = LambertGrid::new(
+        Latitude::named("parallel1_lat_deg", parallel1_lat_deg)?,
+        Latitude::named("parallel2_lat_deg", parallel2_lat_deg)?,
+        Longitude::named("meridian_lon_deg", meridian_lon_deg)?,
+    );
+    Ok(grid.convergence(longitude).angle().get::<degree>())
 }
