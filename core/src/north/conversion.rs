@@ -9,9 +9,9 @@ impl TrueBearing {
         self.counted_from(variation)
     }
 
-    /// Counted from the north of a station of that declination, as its radials are.
-    pub fn to_radial(self, declination: Declination) -> Radial {
-        self.counted_from(declination)
+    /// Counted from a station's north, as its radials are.
+    pub fn to_radial(self, station: &Station) -> Radial {
+        self.counted_from(station.declination)
     }
 
     /// Counted from the north of a grid, whose convergence at the place is the angle from true to grid north, positive east.
@@ -29,8 +29,8 @@ impl MagneticBearing {
 
 impl Radial {
     /// Counted from true north: the direction of the aircraft from the station.
-    pub fn to_true(self, declination: Declination) -> TrueBearing {
-        self.counted_from(declination.reversed())
+    pub fn to_true(self, station: &Station) -> TrueBearing {
+        self.counted_from(station.declination.reversed())
     }
 }
 

@@ -290,7 +290,8 @@ pub fn radial_from_true_deg(true_deg: f64, station_declination_deg: f64) -> Resu
     }
     let direction: TrueBearing = Bearing::named("true_deg", true_deg)?;
     let declination = Declination::named("station_declination_deg", station_declination_deg)?;
-    Ok(direction.to_radial(declination).angle().get::<degree>())
+    let radial: Radial = direction.counted_from(declination);
+    Ok(radial.angle().get::<degree>())
 }
 
 /// A radial counted from true north: the true direction from the station.
@@ -323,9 +324,10 @@ pub fn true_from_radial_deg(radial_deg: f64, station_declination_deg: f64) -> Re
     if any_nan(&[radial_deg, station_declination_deg]) {
         return Ok(f64::NAN);
     }
-    let direction: Radial = Bearing::named("radial_deg", radial_deg)?;
+    let radial: Radial = Bearing::named("radial_deg", radial_deg)?;
     let declination = Declination::named("station_declination_deg", station_declination_deg)?;
-    Ok(direction.to_true(declination).angle().get::<degree>())
+    let direction: TrueBearing = radial.counted_from(declination.reversed());
+    Ok(direction.angle().get::<degree>())
 }
 
 /// A true direction counted from the north of a grid.
