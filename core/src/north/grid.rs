@@ -1,10 +1,8 @@
 //! Grids: a north that is one direction all over a chart.
 
+use crate::earth::ECCENTRICITY_SQUARED;
 use crate::value::units::{Angle, degree, radian};
 use crate::value::{Declination, DirectionChange, Latitude, Longitude, Position};
-
-/// First eccentricity of WGS-84.
-const ECCENTRICITY: f64 = 0.081_819_190_842_621_49;
 
 /// The angle from true north to the north of the polar grid, positive east: the longitude of the place in the north, its
 /// negative in the south.
@@ -51,7 +49,7 @@ impl LambertGrid {
     /// plane of the polar grid.
     pub fn new(one: Latitude, other: Latitude, meridian: Longitude) -> Self {
         let angles = [one, other].map(|parallel| parallel.angle().get::<radian>());
-        Self { cone: constant_of_the_cone(angles, ECCENTRICITY), meridian }
+        Self { cone: constant_of_the_cone(angles, ECCENTRICITY_SQUARED.sqrt()), meridian }
     }
 
     /// By how much the chart's meridians turn for a degree of longitude: the constant of the cone, negative in the south.
