@@ -5410,9 +5410,10 @@ size_t lubber_lead_radial_outbound_deg_n(size_t count,
                                          int32_t *status);
 
 /**
- * The earth's magnetic field at a place and date, by the World Magnetic Model 2025.
+ * The earth's magnetic field at a place and date, by the World Magnetic Model.
  *
- * Schmidt semi-normalised spherical harmonics of degree and order 12, in double precision.
+ * Schmidt semi-normalised spherical harmonics of degree and order 12, in double precision: the model of 2020 before 2025, that of 2025 from
+ * then on.
  *
  * @param lat_deg latitude, -90 to 90
  * @param lon_deg longitude, any finite number
@@ -5427,18 +5428,24 @@ size_t lubber_lead_radial_outbound_deg_n(size_t count,
  * @param[out] total_nt The whole field; may be NULL
  * @param[out] declination_change_deg Change of the declination in a year; may be NULL
  * @param[out] inclination_change_deg Change of the inclination in a year; may be NULL
+ * @param[out] horizontal_change_nt Change of the horizontal field in a year; may be NULL
+ * @param[out] north_change_nt Change of the field toward true north in a year; may be NULL
+ * @param[out] east_change_nt Change of the field toward east in a year; may be NULL
+ * @param[out] down_change_nt Change of the field downward in a year; may be NULL
+ * @param[out] total_change_nt Change of the whole field in a year; may be NULL
  * @param[out] declination_uncertainty_deg One standard deviation of the declination; may be NULL
+ * @param[out] grid_variation_deg Declination from the north of the polar grid; NaN between 55 degrees of latitude, where that is not used; may be NULL
  * @param[out] zone How far a compass can be trusted: 0 clear, 1 caution, 2 blackout, as in LUBBER_MAGNETIC_ZONE_CLEAR, LUBBER_MAGNETIC_ZONE_CAUTION, LUBBER_MAGNETIC_ZONE_BLACKOUT; may be NULL
- * @param[out] in_date 1 if the date lies in the years the model is made for, 2025 to 2030, else 0; may be NULL
+ * @param[out] in_date 1 if the date lies in the years the models are made for, 2020 to 2030, else 0; may be NULL
  * @return LUBBER_OK, or a negative status with every output NaN
  *
  * Accuracy: The arithmetic to 1e-8 nT. The model: one standard deviation of 137 nT north, 89 east, 141 down.
- * Degenerate cases: At a pole the components are those of the meridian of the longitude given. About the magnetic poles, where `zone` is not 0, and out of
+ * Degenerate cases: Between 55 degrees of latitude there is no grid variation (NaN). At a pole the components are those of the meridian of the longitude given. About the magnetic poles, where `zone` is not 0, and out of
  * date the declination must not be relied on.
  * Errors: A value outside its range.
  * Source: The US/UK World Magnetic Model for 2025-2030: Technical Report, NOAA NCEI and BGS (2024).
  *
- * Example: lubber_magnetic_field(-80.0, 240.0, 0.0, 2027.5, &value, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL) gives 68.49
+ * Example: lubber_magnetic_field(-80.0, 240.0, 0.0, 2027.5, &value, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL) gives 68.49
  */
 int32_t lubber_magnetic_field(double lat_deg,
                               double lon_deg,
@@ -5453,7 +5460,13 @@ int32_t lubber_magnetic_field(double lat_deg,
                               double *total_nt,
                               double *declination_change_deg,
                               double *inclination_change_deg,
+                              double *horizontal_change_nt,
+                              double *north_change_nt,
+                              double *east_change_nt,
+                              double *down_change_nt,
+                              double *total_change_nt,
                               double *declination_uncertainty_deg,
+                              double *grid_variation_deg,
                               double *zone,
                               double *in_date);
 
@@ -5489,8 +5502,20 @@ size_t lubber_magnetic_field_n(size_t count,
                                ptrdiff_t declination_change_deg_stride,
                                double *inclination_change_deg,
                                ptrdiff_t inclination_change_deg_stride,
+                               double *horizontal_change_nt,
+                               ptrdiff_t horizontal_change_nt_stride,
+                               double *north_change_nt,
+                               ptrdiff_t north_change_nt_stride,
+                               double *east_change_nt,
+                               ptrdiff_t east_change_nt_stride,
+                               double *down_change_nt,
+                               ptrdiff_t down_change_nt_stride,
+                               double *total_change_nt,
+                               ptrdiff_t total_change_nt_stride,
                                double *declination_uncertainty_deg,
                                ptrdiff_t declination_uncertainty_deg_stride,
+                               double *grid_variation_deg,
+                               ptrdiff_t grid_variation_deg_stride,
                                double *zone,
                                ptrdiff_t zone_stride,
                                double *in_date,
@@ -5643,24 +5668,89 @@ size_t lubber_station_misalignment_deg_n(size_t count,
                                          int32_t *status);
 
 /**
- * A true direction counted from the north of the polar grid, along the meridian of Greenwich.
+ * A true direction from a station as a radial, which is counted from the station's north.
  *
- * `true + longitude` in the north, `true - longitude` in the south, 0 to 360.
+ * `true - declination`, 0 to 360.
+ *
+ * @param true_deg true direction from the station, any finite number
+ * @param station_declination_deg the station's declination, positive east, -180 to 180
+ * @param[out] radial_from_true_deg the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding.
+ * Degenerate cases: None.
+ * Errors: A value outside its range.
+ * Source: The definition of a station's declination.
+ *
+ * Example: lubber_radial_from_true_deg(49.5, -6.0, &value) gives 56
+ */
+int32_t lubber_radial_from_true_deg(double true_deg, double station_declination_deg, double *radial_from_true_deg);
+
+/**
+ * `lubber_radial_from_true_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_radial_from_true_deg_n(size_t count,
+                                     const double *true_deg,
+                                     ptrdiff_t true_deg_stride,
+                                     const double *station_declination_deg,
+                                     ptrdiff_t station_declination_deg_stride,
+                                     double *radial_from_true_deg,
+                                     ptrdiff_t radial_from_true_deg_stride,
+                                     int32_t *status);
+
+/**
+ * A radial counted from true north: the true direction from the station.
+ *
+ * `radial + declination`, 0 to 360.
+ *
+ * @param radial_deg radial, any finite number
+ * @param station_declination_deg the station's declination, positive east, -180 to 180
+ * @param[out] true_from_radial_deg the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding.
+ * Degenerate cases: None.
+ * Errors: A value outside its range.
+ * Source: The definition of a station's declination.
+ *
+ * Example: lubber_true_from_radial_deg(56.0, -6.0, &value) gives 50
+ */
+int32_t lubber_true_from_radial_deg(double radial_deg, double station_declination_deg, double *true_from_radial_deg);
+
+/**
+ * `lubber_true_from_radial_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_true_from_radial_deg_n(size_t count,
+                                     const double *radial_deg,
+                                     ptrdiff_t radial_deg_stride,
+                                     const double *station_declination_deg,
+                                     ptrdiff_t station_declination_deg_stride,
+                                     double *true_from_radial_deg,
+                                     ptrdiff_t true_from_radial_deg_stride,
+                                     int32_t *status);
+
+/**
+ * A true direction counted from the north of a grid.
+ *
+ * `true - convergence`, 0 to 360.
  *
  * @param true_deg true direction, any finite number
- * @param lat_deg latitude, -90 to 90; its sign tells the pole
- * @param lon_deg longitude, any finite number
+ * @param convergence_deg angle from true to grid north at the place, positive east, -180 to 180
  * @param[out] grid_from_true_deg the result; may be NULL
  * @return LUBBER_OK, or a negative status with every output NaN
  *
  * Accuracy: Rounding.
- * Degenerate cases: Off the polar regions the grid is not used.
+ * Degenerate cases: None.
  * Errors: A value outside its range.
- * Source: The grid of the Universal Polar Stereographic projection.
+ * Source: The definition of convergence.
  *
- * Example: lubber_grid_from_true_deg(90.0, 80.0, 30.0, &value) gives 120
+ * Example: lubber_grid_from_true_deg(90.0, 30.0, &value) gives 60
  */
-int32_t lubber_grid_from_true_deg(double true_deg, double lat_deg, double lon_deg, double *grid_from_true_deg);
+int32_t lubber_grid_from_true_deg(double true_deg, double convergence_deg, double *grid_from_true_deg);
 
 /**
  * `lubber_grid_from_true_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
@@ -5670,13 +5760,122 @@ int32_t lubber_grid_from_true_deg(double true_deg, double lat_deg, double lon_de
 size_t lubber_grid_from_true_deg_n(size_t count,
                                    const double *true_deg,
                                    ptrdiff_t true_deg_stride,
-                                   const double *lat_deg,
-                                   ptrdiff_t lat_deg_stride,
-                                   const double *lon_deg,
-                                   ptrdiff_t lon_deg_stride,
+                                   const double *convergence_deg,
+                                   ptrdiff_t convergence_deg_stride,
                                    double *grid_from_true_deg,
                                    ptrdiff_t grid_from_true_deg_stride,
                                    int32_t *status);
+
+/**
+ * A direction of a grid counted from true north.
+ *
+ * `grid + convergence`, 0 to 360.
+ *
+ * @param grid_deg direction from the grid's north, any finite number
+ * @param convergence_deg angle from true to grid north at the place, positive east, -180 to 180
+ * @param[out] true_from_grid_deg the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding.
+ * Degenerate cases: None.
+ * Errors: A value outside its range.
+ * Source: The definition of convergence.
+ *
+ * Example: lubber_true_from_grid_deg(60.0, 30.0, &value) gives 90
+ */
+int32_t lubber_true_from_grid_deg(double grid_deg, double convergence_deg, double *true_from_grid_deg);
+
+/**
+ * `lubber_true_from_grid_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_true_from_grid_deg_n(size_t count,
+                                   const double *grid_deg,
+                                   ptrdiff_t grid_deg_stride,
+                                   const double *convergence_deg,
+                                   ptrdiff_t convergence_deg_stride,
+                                   double *true_from_grid_deg,
+                                   ptrdiff_t true_from_grid_deg_stride,
+                                   int32_t *status);
+
+/**
+ * The angle from true north to the north of the polar grid, positive east.
+ *
+ * The longitude in the north, its negative in the south: the grid's north is the direction in which the meridian of Greenwich runs north.
+ *
+ * @param lat_deg latitude, -90 to 90; its sign tells the pole
+ * @param lon_deg longitude, any finite number
+ * @param[out] polar_grid_convergence_deg the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding.
+ * Degenerate cases: Off the polar regions the grid is not used. At a pole the convergence goes with the longitude given.
+ * Errors: A value outside its range.
+ * Source: The grid of the Universal Polar Stereographic projection; grid variation of the World Magnetic Model.
+ *
+ * Example: lubber_polar_grid_convergence_deg(80.0, 30.0, &value) gives 30
+ */
+int32_t lubber_polar_grid_convergence_deg(double lat_deg,
+                                          double lon_deg,
+                                          double *polar_grid_convergence_deg);
+
+/**
+ * `lubber_polar_grid_convergence_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_polar_grid_convergence_deg_n(size_t count,
+                                           const double *lat_deg,
+                                           ptrdiff_t lat_deg_stride,
+                                           const double *lon_deg,
+                                           ptrdiff_t lon_deg_stride,
+                                           double *polar_grid_convergence_deg,
+                                           ptrdiff_t polar_grid_convergence_deg_stride,
+                                           int32_t *status);
+
+/**
+ * The angle from true north to the north of a chart on Lambert's conformal cone, positive east.
+ *
+ * `n (longitude - meridian)`, the difference reduced to half a circle either way, with the constant of the cone n from the parallels on WGS-84.
+ *
+ * @param lon_deg longitude, any finite number
+ * @param meridian_lon_deg longitude of the meridian whose north is the chart's, any finite number
+ * @param parallel1_lat_deg one standard parallel, -90 to 90
+ * @param parallel2_lat_deg the other, or the same again, -90 to 90
+ * @param[out] lambert_grid_convergence_deg the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding.
+ * Degenerate cases: Parallels as far north as south make a cylinder: 0. With a pole for a parallel it is the polar grid.
+ * Errors: A value outside its range.
+ * Source: J. P. Snyder, Map Projections: A Working Manual, US Geological Survey Professional Paper 1395 (1987), equations 14-4, 15-8.
+ *
+ * Example: lubber_lambert_grid_convergence_deg(-86.0, -96.0, 33.0, 45.0, &value) gives 6.30
+ */
+int32_t lubber_lambert_grid_convergence_deg(double lon_deg,
+                                            double meridian_lon_deg,
+                                            double parallel1_lat_deg,
+                                            double parallel2_lat_deg,
+                                            double *lambert_grid_convergence_deg);
+
+/**
+ * `lubber_lambert_grid_convergence_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_lambert_grid_convergence_deg_n(size_t count,
+                                             const double *lon_deg,
+                                             ptrdiff_t lon_deg_stride,
+                                             const double *meridian_lon_deg,
+                                             ptrdiff_t meridian_lon_deg_stride,
+                                             const double *parallel1_lat_deg,
+                                             ptrdiff_t parallel1_lat_deg_stride,
+                                             const double *parallel2_lat_deg,
+                                             ptrdiff_t parallel2_lat_deg_stride,
+                                             double *lambert_grid_convergence_deg,
+                                             ptrdiff_t lambert_grid_convergence_deg_stride,
+                                             int32_t *status);
 
 /**
  * The greatest ground distance at which a station is received over a smooth earth.

@@ -6135,9 +6135,10 @@ pub unsafe extern "C" fn lubber_lead_radial_outbound_deg_n(
     unsafe { many(const { Function::named("lead_radial_outbound_deg") }, count, &inputs, &outputs, status) }
 }
 
-/// The earth's magnetic field at a place and date, by the World Magnetic Model 2025.
+/// The earth's magnetic field at a place and date, by the World Magnetic Model.
 ///
-/// Schmidt semi-normalised spherical harmonics of degree and order 12, in double precision.
+/// Schmidt semi-normalised spherical harmonics of degree and order 12, in double precision: the model of 2020 before 2025, that of 2025 from
+/// then on.
 ///
 /// @param lat_deg latitude, -90 to 90
 /// @param lon_deg longitude, any finite number
@@ -6152,18 +6153,24 @@ pub unsafe extern "C" fn lubber_lead_radial_outbound_deg_n(
 /// @param[out] total_nt The whole field; may be NULL
 /// @param[out] declination_change_deg Change of the declination in a year; may be NULL
 /// @param[out] inclination_change_deg Change of the inclination in a year; may be NULL
+/// @param[out] horizontal_change_nt Change of the horizontal field in a year; may be NULL
+/// @param[out] north_change_nt Change of the field toward true north in a year; may be NULL
+/// @param[out] east_change_nt Change of the field toward east in a year; may be NULL
+/// @param[out] down_change_nt Change of the field downward in a year; may be NULL
+/// @param[out] total_change_nt Change of the whole field in a year; may be NULL
 /// @param[out] declination_uncertainty_deg One standard deviation of the declination; may be NULL
+/// @param[out] grid_variation_deg Declination from the north of the polar grid; NaN between 55 degrees of latitude, where that is not used; may be NULL
 /// @param[out] zone How far a compass can be trusted: 0 clear, 1 caution, 2 blackout, as in LUBBER_MAGNETIC_ZONE_CLEAR, LUBBER_MAGNETIC_ZONE_CAUTION, LUBBER_MAGNETIC_ZONE_BLACKOUT; may be NULL
-/// @param[out] in_date 1 if the date lies in the years the model is made for, 2025 to 2030, else 0; may be NULL
+/// @param[out] in_date 1 if the date lies in the years the models are made for, 2020 to 2030, else 0; may be NULL
 /// @return LUBBER_OK, or a negative status with every output NaN
 ///
 /// Accuracy: The arithmetic to 1e-8 nT. The model: one standard deviation of 137 nT north, 89 east, 141 down.
-/// Degenerate cases: At a pole the components are those of the meridian of the longitude given. About the magnetic poles, where `zone` is not 0, and out of
+/// Degenerate cases: Between 55 degrees of latitude there is no grid variation (NaN). At a pole the components are those of the meridian of the longitude given. About the magnetic poles, where `zone` is not 0, and out of
 /// date the declination must not be relied on.
 /// Errors: A value outside its range.
 /// Source: The US/UK World Magnetic Model for 2025-2030: Technical Report, NOAA NCEI and BGS (2024).
 ///
-/// Example: lubber_magnetic_field(-80.0, 240.0, 0.0, 2027.5, &value, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL) gives 68.49
+/// Example: lubber_magnetic_field(-80.0, 240.0, 0.0, 2027.5, &value, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL) gives 68.49
 ///
 /// # Safety
 /// Each output must be null or writable.
@@ -6182,13 +6189,19 @@ pub unsafe extern "C" fn lubber_magnetic_field(
     total_nt: *mut f64,
     declination_change_deg: *mut f64,
     inclination_change_deg: *mut f64,
+    horizontal_change_nt: *mut f64,
+    north_change_nt: *mut f64,
+    east_change_nt: *mut f64,
+    down_change_nt: *mut f64,
+    total_change_nt: *mut f64,
     declination_uncertainty_deg: *mut f64,
+    grid_variation_deg: *mut f64,
     zone: *mut f64,
     in_date: *mut f64,
 ) -> i32 {
-    let answer = || plain::magnetic_field(lat_deg, lon_deg, altitude_ft, decimal_year).map(|answer| [answer.declination_deg, answer.inclination_deg, answer.horizontal_nt, answer.north_nt, answer.east_nt, answer.down_nt, answer.total_nt, answer.declination_change_deg, answer.inclination_change_deg, answer.declination_uncertainty_deg, answer.zone, answer.in_date]);
+    let answer = || plain::magnetic_field(lat_deg, lon_deg, altitude_ft, decimal_year).map(|answer| [answer.declination_deg, answer.inclination_deg, answer.horizontal_nt, answer.north_nt, answer.east_nt, answer.down_nt, answer.total_nt, answer.declination_change_deg, answer.inclination_change_deg, answer.horizontal_change_nt, answer.north_change_nt, answer.east_change_nt, answer.down_change_nt, answer.total_change_nt, answer.declination_uncertainty_deg, answer.grid_variation_deg, answer.zone, answer.in_date]);
     // SAFETY: the caller vouches for the outputs.
-    unsafe { one(answer, [declination_deg, inclination_deg, horizontal_nt, north_nt, east_nt, down_nt, total_nt, declination_change_deg, inclination_change_deg, declination_uncertainty_deg, zone, in_date]) }
+    unsafe { one(answer, [declination_deg, inclination_deg, horizontal_nt, north_nt, east_nt, down_nt, total_nt, declination_change_deg, inclination_change_deg, horizontal_change_nt, north_change_nt, east_change_nt, down_change_nt, total_change_nt, declination_uncertainty_deg, grid_variation_deg, zone, in_date]) }
 }
 
 /// `lubber_magnetic_field` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
@@ -6226,15 +6239,27 @@ pub unsafe extern "C" fn lubber_magnetic_field_n(
     declination_change_deg_stride: isize,
     inclination_change_deg: *mut f64,
     inclination_change_deg_stride: isize,
+    horizontal_change_nt: *mut f64,
+    horizontal_change_nt_stride: isize,
+    north_change_nt: *mut f64,
+    north_change_nt_stride: isize,
+    east_change_nt: *mut f64,
+    east_change_nt_stride: isize,
+    down_change_nt: *mut f64,
+    down_change_nt_stride: isize,
+    total_change_nt: *mut f64,
+    total_change_nt_stride: isize,
     declination_uncertainty_deg: *mut f64,
     declination_uncertainty_deg_stride: isize,
+    grid_variation_deg: *mut f64,
+    grid_variation_deg_stride: isize,
     zone: *mut f64,
     zone_stride: isize,
     in_date: *mut f64,
     in_date_stride: isize,
     status: *mut i32,
 ) -> usize {
-    let (inputs, outputs) = ([Array::input(lat_deg, lat_deg_stride), Array::input(lon_deg, lon_deg_stride), Array::input(altitude_ft, altitude_ft_stride), Array::input(decimal_year, decimal_year_stride)], [Array::output(declination_deg, declination_deg_stride), Array::output(inclination_deg, inclination_deg_stride), Array::output(horizontal_nt, horizontal_nt_stride), Array::output(north_nt, north_nt_stride), Array::output(east_nt, east_nt_stride), Array::output(down_nt, down_nt_stride), Array::output(total_nt, total_nt_stride), Array::output(declination_change_deg, declination_change_deg_stride), Array::output(inclination_change_deg, inclination_change_deg_stride), Array::output(declination_uncertainty_deg, declination_uncertainty_deg_stride), Array::output(zone, zone_stride), Array::output(in_date, in_date_stride)]);
+    let (inputs, outputs) = ([Array::input(lat_deg, lat_deg_stride), Array::input(lon_deg, lon_deg_stride), Array::input(altitude_ft, altitude_ft_stride), Array::input(decimal_year, decimal_year_stride)], [Array::output(declination_deg, declination_deg_stride), Array::output(inclination_deg, inclination_deg_stride), Array::output(horizontal_nt, horizontal_nt_stride), Array::output(north_nt, north_nt_stride), Array::output(east_nt, east_nt_stride), Array::output(down_nt, down_nt_stride), Array::output(total_nt, total_nt_stride), Array::output(declination_change_deg, declination_change_deg_stride), Array::output(inclination_change_deg, inclination_change_deg_stride), Array::output(horizontal_change_nt, horizontal_change_nt_stride), Array::output(north_change_nt, north_change_nt_stride), Array::output(east_change_nt, east_change_nt_stride), Array::output(down_change_nt, down_change_nt_stride), Array::output(total_change_nt, total_change_nt_stride), Array::output(declination_uncertainty_deg, declination_uncertainty_deg_stride), Array::output(grid_variation_deg, grid_variation_deg_stride), Array::output(zone, zone_stride), Array::output(in_date, in_date_stride)]);
     // SAFETY: the caller vouches for the arrays.
     unsafe { many(const { Function::named("magnetic_field") }, count, &inputs, &outputs, status) }
 }
@@ -6452,33 +6477,133 @@ pub unsafe extern "C" fn lubber_station_misalignment_deg_n(
     unsafe { many(const { Function::named("station_misalignment_deg") }, count, &inputs, &outputs, status) }
 }
 
-/// A true direction counted from the north of the polar grid, along the meridian of Greenwich.
+/// A true direction from a station as a radial, which is counted from the station's north.
 ///
-/// `true + longitude` in the north, `true - longitude` in the south, 0 to 360.
+/// `true - declination`, 0 to 360.
+///
+/// @param true_deg true direction from the station, any finite number
+/// @param station_declination_deg the station's declination, positive east, -180 to 180
+/// @param[out] radial_from_true_deg the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding.
+/// Degenerate cases: None.
+/// Errors: A value outside its range.
+/// Source: The definition of a station's declination.
+///
+/// Example: lubber_radial_from_true_deg(49.5, -6.0, &value) gives 56
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_radial_from_true_deg(
+    true_deg: f64,
+    station_declination_deg: f64,
+    radial_from_true_deg: *mut f64,
+) -> i32 {
+    let answer = || plain::radial_from_true_deg(true_deg, station_declination_deg).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [radial_from_true_deg]) }
+}
+
+/// `lubber_radial_from_true_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_radial_from_true_deg_n(
+    count: usize,
+    true_deg: *const f64,
+    true_deg_stride: isize,
+    station_declination_deg: *const f64,
+    station_declination_deg_stride: isize,
+    radial_from_true_deg: *mut f64,
+    radial_from_true_deg_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(true_deg, true_deg_stride), Array::input(station_declination_deg, station_declination_deg_stride)], [Array::output(radial_from_true_deg, radial_from_true_deg_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("radial_from_true_deg") }, count, &inputs, &outputs, status) }
+}
+
+/// A radial counted from true north: the true direction from the station.
+///
+/// `radial + declination`, 0 to 360.
+///
+/// @param radial_deg radial, any finite number
+/// @param station_declination_deg the station's declination, positive east, -180 to 180
+/// @param[out] true_from_radial_deg the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding.
+/// Degenerate cases: None.
+/// Errors: A value outside its range.
+/// Source: The definition of a station's declination.
+///
+/// Example: lubber_true_from_radial_deg(56.0, -6.0, &value) gives 50
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_true_from_radial_deg(
+    radial_deg: f64,
+    station_declination_deg: f64,
+    true_from_radial_deg: *mut f64,
+) -> i32 {
+    let answer = || plain::true_from_radial_deg(radial_deg, station_declination_deg).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [true_from_radial_deg]) }
+}
+
+/// `lubber_true_from_radial_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_true_from_radial_deg_n(
+    count: usize,
+    radial_deg: *const f64,
+    radial_deg_stride: isize,
+    station_declination_deg: *const f64,
+    station_declination_deg_stride: isize,
+    true_from_radial_deg: *mut f64,
+    true_from_radial_deg_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(radial_deg, radial_deg_stride), Array::input(station_declination_deg, station_declination_deg_stride)], [Array::output(true_from_radial_deg, true_from_radial_deg_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("true_from_radial_deg") }, count, &inputs, &outputs, status) }
+}
+
+/// A true direction counted from the north of a grid.
+///
+/// `true - convergence`, 0 to 360.
 ///
 /// @param true_deg true direction, any finite number
-/// @param lat_deg latitude, -90 to 90; its sign tells the pole
-/// @param lon_deg longitude, any finite number
+/// @param convergence_deg angle from true to grid north at the place, positive east, -180 to 180
 /// @param[out] grid_from_true_deg the result; may be NULL
 /// @return LUBBER_OK, or a negative status with every output NaN
 ///
 /// Accuracy: Rounding.
-/// Degenerate cases: Off the polar regions the grid is not used.
+/// Degenerate cases: None.
 /// Errors: A value outside its range.
-/// Source: The grid of the Universal Polar Stereographic projection.
+/// Source: The definition of convergence.
 ///
-/// Example: lubber_grid_from_true_deg(90.0, 80.0, 30.0, &value) gives 120
+/// Example: lubber_grid_from_true_deg(90.0, 30.0, &value) gives 60
 ///
 /// # Safety
 /// Each output must be null or writable.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn lubber_grid_from_true_deg(
     true_deg: f64,
-    lat_deg: f64,
-    lon_deg: f64,
+    convergence_deg: f64,
     grid_from_true_deg: *mut f64,
 ) -> i32 {
-    let answer = || plain::grid_from_true_deg(true_deg, lat_deg, lon_deg).map(|answer| [answer]);
+    let answer = || plain::grid_from_true_deg(true_deg, convergence_deg).map(|answer| [answer]);
     // SAFETY: the caller vouches for the outputs.
     unsafe { one(answer, [grid_from_true_deg]) }
 }
@@ -6494,17 +6619,176 @@ pub unsafe extern "C" fn lubber_grid_from_true_deg_n(
     count: usize,
     true_deg: *const f64,
     true_deg_stride: isize,
-    lat_deg: *const f64,
-    lat_deg_stride: isize,
-    lon_deg: *const f64,
-    lon_deg_stride: isize,
+    convergence_deg: *const f64,
+    convergence_deg_stride: isize,
     grid_from_true_deg: *mut f64,
     grid_from_true_deg_stride: isize,
     status: *mut i32,
 ) -> usize {
-    let (inputs, outputs) = ([Array::input(true_deg, true_deg_stride), Array::input(lat_deg, lat_deg_stride), Array::input(lon_deg, lon_deg_stride)], [Array::output(grid_from_true_deg, grid_from_true_deg_stride)]);
+    let (inputs, outputs) = ([Array::input(true_deg, true_deg_stride), Array::input(convergence_deg, convergence_deg_stride)], [Array::output(grid_from_true_deg, grid_from_true_deg_stride)]);
     // SAFETY: the caller vouches for the arrays.
     unsafe { many(const { Function::named("grid_from_true_deg") }, count, &inputs, &outputs, status) }
+}
+
+/// A direction of a grid counted from true north.
+///
+/// `grid + convergence`, 0 to 360.
+///
+/// @param grid_deg direction from the grid's north, any finite number
+/// @param convergence_deg angle from true to grid north at the place, positive east, -180 to 180
+/// @param[out] true_from_grid_deg the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding.
+/// Degenerate cases: None.
+/// Errors: A value outside its range.
+/// Source: The definition of convergence.
+///
+/// Example: lubber_true_from_grid_deg(60.0, 30.0, &value) gives 90
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_true_from_grid_deg(
+    grid_deg: f64,
+    convergence_deg: f64,
+    true_from_grid_deg: *mut f64,
+) -> i32 {
+    let answer = || plain::true_from_grid_deg(grid_deg, convergence_deg).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [true_from_grid_deg]) }
+}
+
+/// `lubber_true_from_grid_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_true_from_grid_deg_n(
+    count: usize,
+    grid_deg: *const f64,
+    grid_deg_stride: isize,
+    convergence_deg: *const f64,
+    convergence_deg_stride: isize,
+    true_from_grid_deg: *mut f64,
+    true_from_grid_deg_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(grid_deg, grid_deg_stride), Array::input(convergence_deg, convergence_deg_stride)], [Array::output(true_from_grid_deg, true_from_grid_deg_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("true_from_grid_deg") }, count, &inputs, &outputs, status) }
+}
+
+/// The angle from true north to the north of the polar grid, positive east.
+///
+/// The longitude in the north, its negative in the south: the grid's north is the direction in which the meridian of Greenwich runs north.
+///
+/// @param lat_deg latitude, -90 to 90; its sign tells the pole
+/// @param lon_deg longitude, any finite number
+/// @param[out] polar_grid_convergence_deg the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding.
+/// Degenerate cases: Off the polar regions the grid is not used. At a pole the convergence goes with the longitude given.
+/// Errors: A value outside its range.
+/// Source: The grid of the Universal Polar Stereographic projection; grid variation of the World Magnetic Model.
+///
+/// Example: lubber_polar_grid_convergence_deg(80.0, 30.0, &value) gives 30
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_polar_grid_convergence_deg(
+    lat_deg: f64,
+    lon_deg: f64,
+    polar_grid_convergence_deg: *mut f64,
+) -> i32 {
+    let answer = || plain::polar_grid_convergence_deg(lat_deg, lon_deg).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [polar_grid_convergence_deg]) }
+}
+
+/// `lubber_polar_grid_convergence_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_polar_grid_convergence_deg_n(
+    count: usize,
+    lat_deg: *const f64,
+    lat_deg_stride: isize,
+    lon_deg: *const f64,
+    lon_deg_stride: isize,
+    polar_grid_convergence_deg: *mut f64,
+    polar_grid_convergence_deg_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(lat_deg, lat_deg_stride), Array::input(lon_deg, lon_deg_stride)], [Array::output(polar_grid_convergence_deg, polar_grid_convergence_deg_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("polar_grid_convergence_deg") }, count, &inputs, &outputs, status) }
+}
+
+/// The angle from true north to the north of a chart on Lambert's conformal cone, positive east.
+///
+/// `n (longitude - meridian)`, the difference reduced to half a circle either way, with the constant of the cone n from the parallels on WGS-84.
+///
+/// @param lon_deg longitude, any finite number
+/// @param meridian_lon_deg longitude of the meridian whose north is the chart's, any finite number
+/// @param parallel1_lat_deg one standard parallel, -90 to 90
+/// @param parallel2_lat_deg the other, or the same again, -90 to 90
+/// @param[out] lambert_grid_convergence_deg the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding.
+/// Degenerate cases: Parallels as far north as south make a cylinder: 0. With a pole for a parallel it is the polar grid.
+/// Errors: A value outside its range.
+/// Source: J. P. Snyder, Map Projections: A Working Manual, US Geological Survey Professional Paper 1395 (1987), equations 14-4, 15-8.
+///
+/// Example: lubber_lambert_grid_convergence_deg(-86.0, -96.0, 33.0, 45.0, &value) gives 6.30
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_lambert_grid_convergence_deg(
+    lon_deg: f64,
+    meridian_lon_deg: f64,
+    parallel1_lat_deg: f64,
+    parallel2_lat_deg: f64,
+    lambert_grid_convergence_deg: *mut f64,
+) -> i32 {
+    let answer = || plain::lambert_grid_convergence_deg(lon_deg, meridian_lon_deg, parallel1_lat_deg, parallel2_lat_deg).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [lambert_grid_convergence_deg]) }
+}
+
+/// `lubber_lambert_grid_convergence_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_lambert_grid_convergence_deg_n(
+    count: usize,
+    lon_deg: *const f64,
+    lon_deg_stride: isize,
+    meridian_lon_deg: *const f64,
+    meridian_lon_deg_stride: isize,
+    parallel1_lat_deg: *const f64,
+    parallel1_lat_deg_stride: isize,
+    parallel2_lat_deg: *const f64,
+    parallel2_lat_deg_stride: isize,
+    lambert_grid_convergence_deg: *mut f64,
+    lambert_grid_convergence_deg_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(lon_deg, lon_deg_stride), Array::input(meridian_lon_deg, meridian_lon_deg_stride), Array::input(parallel1_lat_deg, parallel1_lat_deg_stride), Array::input(parallel2_lat_deg, parallel2_lat_deg_stride)], [Array::output(lambert_grid_convergence_deg, lambert_grid_convergence_deg_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("lambert_grid_convergence_deg") }, count, &inputs, &outputs, status) }
 }
 
 /// The greatest ground distance at which a station is received over a smooth earth.

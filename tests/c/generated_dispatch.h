@@ -1006,13 +1006,13 @@ static size_t many_lead_radial_outbound_deg(size_t count, const double *const *i
 
 static int32_t call_magnetic_field(const double *in, double *out)
 {
-    return lubber_magnetic_field(in[0], in[1], in[2], in[3], &out[0], &out[1], &out[2], &out[3], &out[4], &out[5], &out[6], &out[7], &out[8], &out[9], &out[10], &out[11]);
+    return lubber_magnetic_field(in[0], in[1], in[2], in[3], &out[0], &out[1], &out[2], &out[3], &out[4], &out[5], &out[6], &out[7], &out[8], &out[9], &out[10], &out[11], &out[12], &out[13], &out[14], &out[15], &out[16], &out[17]);
 }
 
 static size_t many_magnetic_field(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
-    return lubber_magnetic_field_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], out[5], out_stride[5], out[6], out_stride[6], out[7], out_stride[7], out[8], out_stride[8], out[9], out_stride[9], out[10], out_stride[10], out[11], out_stride[11], status);
+    return lubber_magnetic_field_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], out[5], out_stride[5], out[6], out_stride[6], out[7], out_stride[7], out[8], out_stride[8], out[9], out_stride[9], out[10], out_stride[10], out[11], out_stride[11], out[12], out_stride[12], out[13], out_stride[13], out[14], out_stride[14], out[15], out_stride[15], out[16], out_stride[16], out[17], out_stride[17], status);
 }
 
 static int32_t call_variation_deg(const double *in, double *out)
@@ -1059,15 +1059,70 @@ static size_t many_station_misalignment_deg(size_t count, const double *const *i
     return lubber_station_misalignment_deg_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
 }
 
+static int32_t call_radial_from_true_deg(const double *in, double *out)
+{
+    return lubber_radial_from_true_deg(in[0], in[1], &out[0]);
+}
+
+static size_t many_radial_from_true_deg(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_radial_from_true_deg_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
+}
+
+static int32_t call_true_from_radial_deg(const double *in, double *out)
+{
+    return lubber_true_from_radial_deg(in[0], in[1], &out[0]);
+}
+
+static size_t many_true_from_radial_deg(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_true_from_radial_deg_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
+}
+
 static int32_t call_grid_from_true_deg(const double *in, double *out)
 {
-    return lubber_grid_from_true_deg(in[0], in[1], in[2], &out[0]);
+    return lubber_grid_from_true_deg(in[0], in[1], &out[0]);
 }
 
 static size_t many_grid_from_true_deg(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
-    return lubber_grid_from_true_deg_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], out[0], out_stride[0], status);
+    return lubber_grid_from_true_deg_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
+}
+
+static int32_t call_true_from_grid_deg(const double *in, double *out)
+{
+    return lubber_true_from_grid_deg(in[0], in[1], &out[0]);
+}
+
+static size_t many_true_from_grid_deg(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_true_from_grid_deg_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
+}
+
+static int32_t call_polar_grid_convergence_deg(const double *in, double *out)
+{
+    return lubber_polar_grid_convergence_deg(in[0], in[1], &out[0]);
+}
+
+static size_t many_polar_grid_convergence_deg(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_polar_grid_convergence_deg_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
+}
+
+static int32_t call_lambert_grid_convergence_deg(const double *in, double *out)
+{
+    return lubber_lambert_grid_convergence_deg(in[0], in[1], in[2], in[3], &out[0]);
+}
+
+static size_t many_lambert_grid_convergence_deg(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_lambert_grid_convergence_deg_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], out[0], out_stride[0], status);
 }
 
 static int32_t call_radio_horizon_nm(const double *in, double *out)
@@ -1578,12 +1633,17 @@ static const struct dispatch DISPATCH[] = {
     {"arc_entry_outbound_nm", 2, 1, "nn", {"arc_entry_outbound_nm"}, {10.0, 2.5}, call_arc_entry_outbound_nm, many_arc_entry_outbound_nm},
     {"lead_radial_inbound_deg", 2, 1, "nn", {"lead_radial_inbound_deg"}, {12.0, 0.6}, call_lead_radial_inbound_deg, many_lead_radial_inbound_deg},
     {"lead_radial_outbound_deg", 2, 1, "nn", {"lead_radial_outbound_deg"}, {12.0, 0.6}, call_lead_radial_outbound_deg, many_lead_radial_outbound_deg},
-    {"magnetic_field", 4, 12, "nnnn", {"declination_deg", "inclination_deg", "horizontal_nt", "north_nt", "east_nt", "down_nt", "total_nt", "declination_change_deg", "inclination_change_deg", "declination_uncertainty_deg", "zone", "in_date"}, {-80.0, 240.0, 0.0, 2027.5}, call_magnetic_field, many_magnetic_field},
+    {"magnetic_field", 4, 18, "nnnn", {"declination_deg", "inclination_deg", "horizontal_nt", "north_nt", "east_nt", "down_nt", "total_nt", "declination_change_deg", "inclination_change_deg", "horizontal_change_nt", "north_change_nt", "east_change_nt", "down_change_nt", "total_change_nt", "declination_uncertainty_deg", "grid_variation_deg", "zone", "in_date"}, {-80.0, 240.0, 0.0, 2027.5}, call_magnetic_field, many_magnetic_field},
     {"variation_deg", 4, 1, "nnnn", {"variation_deg"}, {-80.0, 240.0, 0.0, 2027.5}, call_variation_deg, many_variation_deg},
     {"magnetic_from_true_deg", 2, 1, "nn", {"magnetic_from_true_deg"}, {5.0, 12.0}, call_magnetic_from_true_deg, many_magnetic_from_true_deg},
     {"true_from_magnetic_deg", 2, 1, "nn", {"true_from_magnetic_deg"}, {353.0, 12.0}, call_true_from_magnetic_deg, many_true_from_magnetic_deg},
     {"station_misalignment_deg", 2, 1, "nn", {"station_misalignment_deg"}, {-6.0, -3.5}, call_station_misalignment_deg, many_station_misalignment_deg},
-    {"grid_from_true_deg", 3, 1, "nnn", {"grid_from_true_deg"}, {90.0, 80.0, 30.0}, call_grid_from_true_deg, many_grid_from_true_deg},
+    {"radial_from_true_deg", 2, 1, "nn", {"radial_from_true_deg"}, {49.5, -6.0}, call_radial_from_true_deg, many_radial_from_true_deg},
+    {"true_from_radial_deg", 2, 1, "nn", {"true_from_radial_deg"}, {56.0, -6.0}, call_true_from_radial_deg, many_true_from_radial_deg},
+    {"grid_from_true_deg", 2, 1, "nn", {"grid_from_true_deg"}, {90.0, 30.0}, call_grid_from_true_deg, many_grid_from_true_deg},
+    {"true_from_grid_deg", 2, 1, "nn", {"true_from_grid_deg"}, {60.0, 30.0}, call_true_from_grid_deg, many_true_from_grid_deg},
+    {"polar_grid_convergence_deg", 2, 1, "nn", {"polar_grid_convergence_deg"}, {80.0, 30.0}, call_polar_grid_convergence_deg, many_polar_grid_convergence_deg},
+    {"lambert_grid_convergence_deg", 4, 1, "nnnn", {"lambert_grid_convergence_deg"}, {-86.0, -96.0, 33.0, 45.0}, call_lambert_grid_convergence_deg, many_lambert_grid_convergence_deg},
     {"radio_horizon_nm", 3, 1, "nnc", {"radio_horizon_nm"}, {31000.0, 40.0, LUBBER_HORIZON_RULE_FOUR_THIRDS}, call_radio_horizon_nm, many_radio_horizon_nm},
     {"least_reception_height_ft", 3, 1, "nnc", {"least_reception_height_ft"}, {130.0, 0.0, LUBBER_HORIZON_RULE_FOUR_THIRDS}, call_least_reception_height_ft, many_least_reception_height_ft},
     {"service_reach_nm", 3, 1, "cnn", {"service_reach_nm"}, {LUBBER_SERVICE_CLASS_HIGH, 18000.0, 0.0}, call_service_reach_nm, many_service_reach_nm},

@@ -634,7 +634,7 @@ pub const FUNCTIONS: &[Function] = &[
     Function {
         name: "magnetic_field",
         inputs: &["lat_deg", "lon_deg", "altitude_ft", "decimal_year"],
-        outputs: &["declination_deg", "inclination_deg", "horizontal_nt", "north_nt", "east_nt", "down_nt", "total_nt", "declination_change_deg", "inclination_change_deg", "declination_uncertainty_deg", "zone", "in_date"],
+        outputs: &["declination_deg", "inclination_deg", "horizontal_nt", "north_nt", "east_nt", "down_nt", "total_nt", "declination_change_deg", "inclination_change_deg", "horizontal_change_nt", "north_change_nt", "east_change_nt", "down_change_nt", "total_change_nt", "declination_uncertainty_deg", "grid_variation_deg", "zone", "in_date"],
         run: |inputs, outputs| one(inputs, outputs, magnetic_field),
         block: |inputs, outputs, statuses| each(inputs, outputs, statuses, magnetic_field),
     },
@@ -667,11 +667,46 @@ pub const FUNCTIONS: &[Function] = &[
         block: |inputs, outputs, statuses| each(inputs, outputs, statuses, station_misalignment_deg),
     },
     Function {
+        name: "radial_from_true_deg",
+        inputs: &["true_deg", "station_declination_deg"],
+        outputs: &["radial_from_true_deg"],
+        run: |inputs, outputs| one(inputs, outputs, radial_from_true_deg),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, radial_from_true_deg),
+    },
+    Function {
+        name: "true_from_radial_deg",
+        inputs: &["radial_deg", "station_declination_deg"],
+        outputs: &["true_from_radial_deg"],
+        run: |inputs, outputs| one(inputs, outputs, true_from_radial_deg),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, true_from_radial_deg),
+    },
+    Function {
         name: "grid_from_true_deg",
-        inputs: &["true_deg", "lat_deg", "lon_deg"],
+        inputs: &["true_deg", "convergence_deg"],
         outputs: &["grid_from_true_deg"],
         run: |inputs, outputs| one(inputs, outputs, grid_from_true_deg),
         block: |inputs, outputs, statuses| each(inputs, outputs, statuses, grid_from_true_deg),
+    },
+    Function {
+        name: "true_from_grid_deg",
+        inputs: &["grid_deg", "convergence_deg"],
+        outputs: &["true_from_grid_deg"],
+        run: |inputs, outputs| one(inputs, outputs, true_from_grid_deg),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, true_from_grid_deg),
+    },
+    Function {
+        name: "polar_grid_convergence_deg",
+        inputs: &["lat_deg", "lon_deg"],
+        outputs: &["polar_grid_convergence_deg"],
+        run: |inputs, outputs| one(inputs, outputs, polar_grid_convergence_deg),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, polar_grid_convergence_deg),
+    },
+    Function {
+        name: "lambert_grid_convergence_deg",
+        inputs: &["lon_deg", "meridian_lon_deg", "parallel1_lat_deg", "parallel2_lat_deg"],
+        outputs: &["lambert_grid_convergence_deg"],
+        run: |inputs, outputs| one(inputs, outputs, lambert_grid_convergence_deg),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, lambert_grid_convergence_deg),
     },
     Function {
         name: "radio_horizon_nm",
@@ -1336,8 +1371,8 @@ fn lead_radial_outbound_deg([arc_radius_nm, turn_radius_nm]: [f64; 2]) -> Result
     super::lead_radial_outbound_deg(arc_radius_nm, turn_radius_nm).map(|answer| [answer])
 }
 
-fn magnetic_field([lat_deg, lon_deg, altitude_ft, decimal_year]: [f64; 4]) -> Result<[f64; 12], Error> {
-    super::magnetic_field(lat_deg, lon_deg, altitude_ft, decimal_year).map(|answer| [answer.declination_deg, answer.inclination_deg, answer.horizontal_nt, answer.north_nt, answer.east_nt, answer.down_nt, answer.total_nt, answer.declination_change_deg, answer.inclination_change_deg, answer.declination_uncertainty_deg, answer.zone, answer.in_date])
+fn magnetic_field([lat_deg, lon_deg, altitude_ft, decimal_year]: [f64; 4]) -> Result<[f64; 18], Error> {
+    super::magnetic_field(lat_deg, lon_deg, altitude_ft, decimal_year).map(|answer| [answer.declination_deg, answer.inclination_deg, answer.horizontal_nt, answer.north_nt, answer.east_nt, answer.down_nt, answer.total_nt, answer.declination_change_deg, answer.inclination_change_deg, answer.horizontal_change_nt, answer.north_change_nt, answer.east_change_nt, answer.down_change_nt, answer.total_change_nt, answer.declination_uncertainty_deg, answer.grid_variation_deg, answer.zone, answer.in_date])
 }
 
 fn variation_deg([lat_deg, lon_deg, altitude_ft, decimal_year]: [f64; 4]) -> Result<[f64; 1], Error> {
@@ -1356,8 +1391,28 @@ fn station_misalignment_deg([station_declination_deg, variation_deg]: [f64; 2]) 
     super::station_misalignment_deg(station_declination_deg, variation_deg).map(|answer| [answer])
 }
 
-fn grid_from_true_deg([true_deg, lat_deg, lon_deg]: [f64; 3]) -> Result<[f64; 1], Error> {
-    super::grid_from_true_deg(true_deg, lat_deg, lon_deg).map(|answer| [answer])
+fn radial_from_true_deg([true_deg, station_declination_deg]: [f64; 2]) -> Result<[f64; 1], Error> {
+    super::radial_from_true_deg(true_deg, station_declination_deg).map(|answer| [answer])
+}
+
+fn true_from_radial_deg([radial_deg, station_declination_deg]: [f64; 2]) -> Result<[f64; 1], Error> {
+    super::true_from_radial_deg(radial_deg, station_declination_deg).map(|answer| [answer])
+}
+
+fn grid_from_true_deg([true_deg, convergence_deg]: [f64; 2]) -> Result<[f64; 1], Error> {
+    super::grid_from_true_deg(true_deg, convergence_deg).map(|answer| [answer])
+}
+
+fn true_from_grid_deg([grid_deg, convergence_deg]: [f64; 2]) -> Result<[f64; 1], Error> {
+    super::true_from_grid_deg(grid_deg, convergence_deg).map(|answer| [answer])
+}
+
+fn polar_grid_convergence_deg([lat_deg, lon_deg]: [f64; 2]) -> Result<[f64; 1], Error> {
+    super::polar_grid_convergence_deg(lat_deg, lon_deg).map(|answer| [answer])
+}
+
+fn lambert_grid_convergence_deg([lon_deg, meridian_lon_deg, parallel1_lat_deg, parallel2_lat_deg]: [f64; 4]) -> Result<[f64; 1], Error> {
+    super::lambert_grid_convergence_deg(lon_deg, meridian_lon_deg, parallel1_lat_deg, parallel2_lat_deg).map(|answer| [answer])
 }
 
 fn radio_horizon_nm([aircraft_height_ft, antenna_height_ft, rule]: [f64; 3]) -> Result<[f64; 1], Error> {

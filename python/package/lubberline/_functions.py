@@ -100,6 +100,7 @@ __all__ = [
     "intercept",
     "isa_deviation_k",
     "isentropic_pressure_ratio",
+    "lambert_grid_convergence_deg",
     "lead_nm",
     "lead_radial_inbound_deg",
     "lead_radial_outbound_deg",
@@ -121,12 +122,14 @@ __all__ = [
     "on_leg",
     "outbound_end_dme_nm",
     "pitot_pressure_ratio",
+    "polar_grid_convergence_deg",
     "pressure_altitude_at_true_altitude_ft",
     "pressure_altitude_from_pressure_ft",
     "pressure_altitude_ft",
     "pressure_altitude_rule_ft",
     "pressure_ratio",
     "procedure_tas_factor",
+    "radial_from_true_deg",
     "radial_intercept",
     "radio_horizon_nm",
     "radius_at_rate_nm",
@@ -166,7 +169,9 @@ __all__ = [
     "track_and_groundspeed",
     "transition_level_ft",
     "true_altitude_ft",
+    "true_from_grid_deg",
     "true_from_magnetic_deg",
+    "true_from_radial_deg",
     "turn_anticipation_nm",
     "turn_radius_nm",
     "turn_rate_deg_per_s",
@@ -5849,18 +5854,31 @@ class MagneticFieldOutput(NamedTuple):
     """Change of the declination in a year."""
     inclination_change_deg: object
     """Change of the inclination in a year."""
+    horizontal_change_nt: object
+    """Change of the horizontal field in a year."""
+    north_change_nt: object
+    """Change of the field toward true north in a year."""
+    east_change_nt: object
+    """Change of the field toward east in a year."""
+    down_change_nt: object
+    """Change of the field downward in a year."""
+    total_change_nt: object
+    """Change of the whole field in a year."""
     declination_uncertainty_deg: object
     """One standard deviation of the declination."""
+    grid_variation_deg: object
+    """Declination from the north of the polar grid; NaN between 55 degrees of latitude, where that is not used."""
     zone: object
     """How far a compass can be trusted: 0 clear, 1 caution, 2 blackout, as in `MagneticZone`."""
     in_date: object
-    """1 if the date lies in the years the model is made for, 2025 to 2030, else 0."""
+    """1 if the date lies in the years the models are made for, 2020 to 2030, else 0."""
 
 
 def magnetic_field(lat_deg, lon_deg, altitude_ft, decimal_year, **kwargs):
-    r"""The earth's magnetic field at a place and date, by the World Magnetic Model 2025.
+    r"""The earth's magnetic field at a place and date, by the World Magnetic Model.
 
-    Schmidt semi-normalised spherical harmonics of degree and order 12, in double precision.
+    Schmidt semi-normalised spherical harmonics of degree and order 12, in double precision: the
+    model of 2020 before 2025, that of 2025 from then on.
 
     Parameters
     ----------
@@ -5889,10 +5907,17 @@ def magnetic_field(lat_deg, lon_deg, altitude_ft, decimal_year, **kwargs):
         `total_nt`: The whole field, in nanoteslas.
         `declination_change_deg`: Change of the declination in a year, in degrees.
         `inclination_change_deg`: Change of the inclination in a year, in degrees.
+        `horizontal_change_nt`: Change of the horizontal field in a year, in nanoteslas.
+        `north_change_nt`: Change of the field toward true north in a year, in nanoteslas.
+        `east_change_nt`: Change of the field toward east in a year, in nanoteslas.
+        `down_change_nt`: Change of the field downward in a year, in nanoteslas.
+        `total_change_nt`: Change of the whole field in a year, in nanoteslas.
         `declination_uncertainty_deg`: One standard deviation of the declination, in degrees.
+        `grid_variation_deg`: Declination from the north of the polar grid; NaN between 55 degrees
+        of latitude, where that is not used, in degrees.
         `zone`: How far a compass can be trusted: 0 clear, 1 caution, 2 blackout, as in
         `MagneticZone`.
-        `in_date`: 1 if the date lies in the years the model is made for, 2025 to 2030, else 0.
+        `in_date`: 1 if the date lies in the years the models are made for, 2020 to 2030, else 0.
 
     Raises
     ------
@@ -5905,9 +5930,9 @@ def magnetic_field(lat_deg, lon_deg, altitude_ft, decimal_year, **kwargs):
     Accuracy: The arithmetic to 1e-8 nT. The model: one standard deviation of 137 nT north, 89 east,
     141 down.
 
-    Degenerate cases: At a pole the components are those of the meridian of the longitude given.
-    About the magnetic poles, where `zone` is not 0, and out of date the declination must not be
-    relied on.
+    Degenerate cases: Between 55 degrees of latitude there is no grid variation (NaN). At a pole the
+    components are those of the meridian of the longitude given. About the magnetic poles, where
+    `zone` is not 0, and out of date the declination must not be relied on.
 
     Source: The US/UK World Magnetic Model for 2025-2030: Technical Report, NOAA NCEI and BGS
     (2024).
@@ -6141,15 +6166,218 @@ def station_misalignment_deg(station_declination_deg, variation_deg, **kwargs):
 _scalar_station_misalignment_deg = scalars["station_misalignment_deg"]
 
 
-def grid_from_true_deg(true_deg, lat_deg, lon_deg, **kwargs):
-    r"""A true direction counted from the north of the polar grid, along the meridian of Greenwich.
+def radial_from_true_deg(true_deg, station_declination_deg, **kwargs):
+    r"""A true direction from a station as a radial, which is counted from the station's north.
 
-    `true + longitude` in the north, `true - longitude` in the south, 0 to 360.
+    `true - declination`, 0 to 360.
+
+    Parameters
+    ----------
+    true_deg : array_like, in degrees
+        True direction from the station, any finite number.
+    station_declination_deg : array_like, in degrees
+        The station's declination, positive east, -180 to 180.
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray, in degrees
+        A float if every argument is a plain number.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: Rounding.
+
+    Degenerate cases: None.
+
+    Source: The definition of a station's declination.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.radial_from_true_deg(49.5, -6.0):.0f}"
+    '56'
+    >>> [f"{value:.0f}" for value in lubberline.radial_from_true_deg([49.5, 49.5], -6.0)]
+    ['56', '56']
+    """
+    if not kwargs:
+        answer = _scalar_radial_from_true_deg(true_deg, station_declination_deg)
+        if answer is not None:
+            return answer
+    return ufunc.radial_from_true_deg(true_deg, station_declination_deg, **kwargs)
+
+
+_scalar_radial_from_true_deg = scalars["radial_from_true_deg"]
+
+
+def true_from_radial_deg(radial_deg, station_declination_deg, **kwargs):
+    r"""A radial counted from true north: the true direction from the station.
+
+    `radial + declination`, 0 to 360.
+
+    Parameters
+    ----------
+    radial_deg : array_like, in degrees
+        Radial, any finite number.
+    station_declination_deg : array_like, in degrees
+        The station's declination, positive east, -180 to 180.
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray, in degrees
+        A float if every argument is a plain number.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: Rounding.
+
+    Degenerate cases: None.
+
+    Source: The definition of a station's declination.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.true_from_radial_deg(56.0, -6.0):.0f}"
+    '50'
+    >>> [f"{value:.0f}" for value in lubberline.true_from_radial_deg([56.0, 56.0], -6.0)]
+    ['50', '50']
+    """
+    if not kwargs:
+        answer = _scalar_true_from_radial_deg(radial_deg, station_declination_deg)
+        if answer is not None:
+            return answer
+    return ufunc.true_from_radial_deg(radial_deg, station_declination_deg, **kwargs)
+
+
+_scalar_true_from_radial_deg = scalars["true_from_radial_deg"]
+
+
+def grid_from_true_deg(true_deg, convergence_deg, **kwargs):
+    r"""A true direction counted from the north of a grid.
+
+    `true - convergence`, 0 to 360.
 
     Parameters
     ----------
     true_deg : array_like, in degrees
         True direction, any finite number.
+    convergence_deg : array_like, in degrees
+        Angle from true to grid north at the place, positive east, -180 to 180.
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray, in degrees
+        A float if every argument is a plain number.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: Rounding.
+
+    Degenerate cases: None.
+
+    Source: The definition of convergence.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.grid_from_true_deg(90.0, 30.0):.0f}"
+    '60'
+    >>> [f"{value:.0f}" for value in lubberline.grid_from_true_deg([90.0, 90.0], 30.0)]
+    ['60', '60']
+    """
+    if not kwargs:
+        answer = _scalar_grid_from_true_deg(true_deg, convergence_deg)
+        if answer is not None:
+            return answer
+    return ufunc.grid_from_true_deg(true_deg, convergence_deg, **kwargs)
+
+
+_scalar_grid_from_true_deg = scalars["grid_from_true_deg"]
+
+
+def true_from_grid_deg(grid_deg, convergence_deg, **kwargs):
+    r"""A direction of a grid counted from true north.
+
+    `grid + convergence`, 0 to 360.
+
+    Parameters
+    ----------
+    grid_deg : array_like, in degrees
+        Direction from the grid's north, any finite number.
+    convergence_deg : array_like, in degrees
+        Angle from true to grid north at the place, positive east, -180 to 180.
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray, in degrees
+        A float if every argument is a plain number.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: Rounding.
+
+    Degenerate cases: None.
+
+    Source: The definition of convergence.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.true_from_grid_deg(60.0, 30.0):.0f}"
+    '90'
+    >>> [f"{value:.0f}" for value in lubberline.true_from_grid_deg([60.0, 60.0], 30.0)]
+    ['90', '90']
+    """
+    if not kwargs:
+        answer = _scalar_true_from_grid_deg(grid_deg, convergence_deg)
+        if answer is not None:
+            return answer
+    return ufunc.true_from_grid_deg(grid_deg, convergence_deg, **kwargs)
+
+
+_scalar_true_from_grid_deg = scalars["true_from_grid_deg"]
+
+
+def polar_grid_convergence_deg(lat_deg, lon_deg, **kwargs):
+    r"""The angle from true north to the north of the polar grid, positive east.
+
+    The longitude in the north, its negative in the south: the grid's north is the direction in
+    which the meridian of Greenwich runs north.
+
+    Parameters
+    ----------
     lat_deg : array_like, in degrees
         Latitude, -90 to 90; its sign tells the pole.
     lon_deg : array_like, in degrees
@@ -6172,26 +6400,88 @@ def grid_from_true_deg(true_deg, lat_deg, lon_deg, **kwargs):
     -----
     Accuracy: Rounding.
 
-    Degenerate cases: Off the polar regions the grid is not used.
+    Degenerate cases: Off the polar regions the grid is not used. At a pole the convergence goes
+    with the longitude given.
 
-    Source: The grid of the Universal Polar Stereographic projection.
+    Source: The grid of the Universal Polar Stereographic projection; grid variation of the World
+    Magnetic Model.
 
     Examples
     --------
     >>> import lubberline
-    >>> f"{lubberline.grid_from_true_deg(90.0, 80.0, 30.0):.0f}"
-    '120'
-    >>> [f"{value:.0f}" for value in lubberline.grid_from_true_deg([90.0, 90.0], 80.0, 30.0)]
-    ['120', '120']
+    >>> f"{lubberline.polar_grid_convergence_deg(80.0, 30.0):.0f}"
+    '30'
+    >>> f"{lubberline.polar_grid_convergence_deg(-80.0, 30.0):.0f}"
+    '-30'
+    >>> [f"{value:.0f}" for value in lubberline.polar_grid_convergence_deg([80.0, 80.0], 30.0)]
+    ['30', '30']
     """
     if not kwargs:
-        answer = _scalar_grid_from_true_deg(true_deg, lat_deg, lon_deg)
+        answer = _scalar_polar_grid_convergence_deg(lat_deg, lon_deg)
         if answer is not None:
             return answer
-    return ufunc.grid_from_true_deg(true_deg, lat_deg, lon_deg, **kwargs)
+    return ufunc.polar_grid_convergence_deg(lat_deg, lon_deg, **kwargs)
 
 
-_scalar_grid_from_true_deg = scalars["grid_from_true_deg"]
+_scalar_polar_grid_convergence_deg = scalars["polar_grid_convergence_deg"]
+
+
+def lambert_grid_convergence_deg(lon_deg, meridian_lon_deg, parallel1_lat_deg, parallel2_lat_deg, **kwargs):
+    r"""The angle from true north to the north of a chart on Lambert's conformal cone, positive east.
+
+    `n (longitude - meridian)`, the difference reduced to half a circle either way, with the
+    constant of the cone n from the parallels on WGS-84.
+
+    Parameters
+    ----------
+    lon_deg : array_like, in degrees
+        Longitude, any finite number.
+    meridian_lon_deg : array_like, in degrees
+        Longitude of the meridian whose north is the chart's, any finite number.
+    parallel1_lat_deg : array_like, in degrees
+        One standard parallel, -90 to 90.
+    parallel2_lat_deg : array_like, in degrees
+        The other, or the same again, -90 to 90.
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray, in degrees
+        A float if every argument is a plain number.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: Rounding.
+
+    Degenerate cases: Parallels as far north as south make a cylinder: 0. With a pole for a parallel
+    it is the polar grid.
+
+    Source: J. P. Snyder, Map Projections: A Working Manual, US Geological Survey Professional Paper
+    1395 (1987), equations 14-4, 15-8.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.lambert_grid_convergence_deg(-86.0, -96.0, 33.0, 45.0):.2f}"
+    '6.30'
+    >>> [f"{value:.2f}" for value in lubberline.lambert_grid_convergence_deg([-86.0, -86.0], -96.0, 33.0, 45.0)]
+    ['6.30', '6.30']
+    """
+    if not kwargs:
+        answer = _scalar_lambert_grid_convergence_deg(lon_deg, meridian_lon_deg, parallel1_lat_deg, parallel2_lat_deg)
+        if answer is not None:
+            return answer
+    return ufunc.lambert_grid_convergence_deg(lon_deg, meridian_lon_deg, parallel1_lat_deg, parallel2_lat_deg, **kwargs)
+
+
+_scalar_lambert_grid_convergence_deg = scalars["lambert_grid_convergence_deg"]
 
 
 def radio_horizon_nm(aircraft_height_ft, antenna_height_ft=0.0, rule="four_thirds", **kwargs):

@@ -107,6 +107,7 @@ __all__ = [
     "intercept",
     "isa_deviation_k",
     "isentropic_pressure_ratio",
+    "lambert_grid_convergence_deg",
     "lead_nm",
     "lead_radial_inbound_deg",
     "lead_radial_outbound_deg",
@@ -128,12 +129,14 @@ __all__ = [
     "on_leg",
     "outbound_end_dme_nm",
     "pitot_pressure_ratio",
+    "polar_grid_convergence_deg",
     "pressure_altitude_at_true_altitude_ft",
     "pressure_altitude_from_pressure_ft",
     "pressure_altitude_ft",
     "pressure_altitude_rule_ft",
     "pressure_ratio",
     "procedure_tas_factor",
+    "radial_from_true_deg",
     "radial_intercept",
     "radio_horizon_nm",
     "radius_at_rate_nm",
@@ -173,7 +176,9 @@ __all__ = [
     "track_and_groundspeed",
     "transition_level_ft",
     "true_altitude_ft",
+    "true_from_grid_deg",
     "true_from_magnetic_deg",
+    "true_from_radial_deg",
     "turn_anticipation_nm",
     "turn_radius_nm",
     "turn_rate_deg_per_s",
@@ -820,7 +825,13 @@ class MagneticFieldOutput(NamedTuple, Generic[_T]):
     total_nt: _T
     declination_change_deg: _T
     inclination_change_deg: _T
+    horizontal_change_nt: _T
+    north_change_nt: _T
+    east_change_nt: _T
+    down_change_nt: _T
+    total_change_nt: _T
     declination_uncertainty_deg: _T
+    grid_variation_deg: _T
     zone: _T
     in_date: _T
 
@@ -850,9 +861,34 @@ def station_misalignment_deg(station_declination_deg: Number, variation_deg: Num
 def station_misalignment_deg(station_declination_deg: ArrayLike, variation_deg: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
 
 @overload
-def grid_from_true_deg(true_deg: Number, lat_deg: Number, lon_deg: Number) -> float: ...
+def radial_from_true_deg(true_deg: Number, station_declination_deg: Number) -> float: ...
 @overload
-def grid_from_true_deg(true_deg: ArrayLike, lat_deg: ArrayLike, lon_deg: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+def radial_from_true_deg(true_deg: ArrayLike, station_declination_deg: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def true_from_radial_deg(radial_deg: Number, station_declination_deg: Number) -> float: ...
+@overload
+def true_from_radial_deg(radial_deg: ArrayLike, station_declination_deg: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def grid_from_true_deg(true_deg: Number, convergence_deg: Number) -> float: ...
+@overload
+def grid_from_true_deg(true_deg: ArrayLike, convergence_deg: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def true_from_grid_deg(grid_deg: Number, convergence_deg: Number) -> float: ...
+@overload
+def true_from_grid_deg(grid_deg: ArrayLike, convergence_deg: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def polar_grid_convergence_deg(lat_deg: Number, lon_deg: Number) -> float: ...
+@overload
+def polar_grid_convergence_deg(lat_deg: ArrayLike, lon_deg: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def lambert_grid_convergence_deg(lon_deg: Number, meridian_lon_deg: Number, parallel1_lat_deg: Number, parallel2_lat_deg: Number) -> float: ...
+@overload
+def lambert_grid_convergence_deg(lon_deg: ArrayLike, meridian_lon_deg: ArrayLike, parallel1_lat_deg: ArrayLike, parallel2_lat_deg: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
 
 @overload
 def radio_horizon_nm(aircraft_height_ft: Number, antenna_height_ft: Number = ..., rule: Literal["four_thirds", "feet_miles", "metres_kilometres", "five_quarters"] | int = ...) -> float: ...

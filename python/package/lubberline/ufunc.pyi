@@ -145,6 +145,7 @@ __all__ = [
     "intercept_track_deg",
     "isa_deviation_k",
     "isentropic_pressure_ratio",
+    "lambert_grid_convergence_deg",
     "lead_nm",
     "lead_radial_inbound_deg",
     "lead_radial_outbound_deg",
@@ -163,13 +164,19 @@ __all__ = [
     "magnetic_field_declination_change_deg",
     "magnetic_field_declination_deg",
     "magnetic_field_declination_uncertainty_deg",
+    "magnetic_field_down_change_nt",
     "magnetic_field_down_nt",
+    "magnetic_field_east_change_nt",
     "magnetic_field_east_nt",
+    "magnetic_field_grid_variation_deg",
+    "magnetic_field_horizontal_change_nt",
     "magnetic_field_horizontal_nt",
     "magnetic_field_in_date",
     "magnetic_field_inclination_change_deg",
     "magnetic_field_inclination_deg",
+    "magnetic_field_north_change_nt",
     "magnetic_field_north_nt",
+    "magnetic_field_total_change_nt",
     "magnetic_field_total_nt",
     "magnetic_field_zone",
     "magnetic_from_true_deg",
@@ -188,12 +195,14 @@ __all__ = [
     "on_leg",
     "outbound_end_dme_nm",
     "pitot_pressure_ratio",
+    "polar_grid_convergence_deg",
     "pressure_altitude_at_true_altitude_ft",
     "pressure_altitude_from_pressure_ft",
     "pressure_altitude_ft",
     "pressure_altitude_rule_ft",
     "pressure_ratio",
     "procedure_tas_factor",
+    "radial_from_true_deg",
     "radial_intercept_cross_track_at_roll_in_nm",
     "radial_intercept_crossing_distance_nm",
     "radial_intercept_distance_at_roll_in_nm",
@@ -274,7 +283,9 @@ __all__ = [
     "track_and_groundspeed_track_deg",
     "transition_level_ft",
     "true_altitude_ft",
+    "true_from_grid_deg",
     "true_from_magnetic_deg",
+    "true_from_radial_deg",
     "turn_anticipation_nm",
     "turn_radius_nm",
     "turn_rate_deg_per_s",
@@ -503,14 +514,25 @@ magnetic_field_down_nt: np.ufunc
 magnetic_field_total_nt: np.ufunc
 magnetic_field_declination_change_deg: np.ufunc
 magnetic_field_inclination_change_deg: np.ufunc
+magnetic_field_horizontal_change_nt: np.ufunc
+magnetic_field_north_change_nt: np.ufunc
+magnetic_field_east_change_nt: np.ufunc
+magnetic_field_down_change_nt: np.ufunc
+magnetic_field_total_change_nt: np.ufunc
 magnetic_field_declination_uncertainty_deg: np.ufunc
+magnetic_field_grid_variation_deg: np.ufunc
 magnetic_field_zone: np.ufunc
 magnetic_field_in_date: np.ufunc
 variation_deg: np.ufunc
 magnetic_from_true_deg: np.ufunc
 true_from_magnetic_deg: np.ufunc
 station_misalignment_deg: np.ufunc
+radial_from_true_deg: np.ufunc
+true_from_radial_deg: np.ufunc
 grid_from_true_deg: np.ufunc
+true_from_grid_deg: np.ufunc
+polar_grid_convergence_deg: np.ufunc
+lambert_grid_convergence_deg: np.ufunc
 radio_horizon_nm: np.ufunc
 least_reception_height_ft: np.ufunc
 service_reach_nm: np.ufunc
