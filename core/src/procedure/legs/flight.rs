@@ -1,15 +1,15 @@
 //! An aircraft along a sequence of legs: where it is, and the straights, turns and arcs it flies from there.
 
 use super::ground_path::{Segment, SegmentKind, Shape, displaced};
-use super::leg::{Fix, Leg, Passage};
+use super::leg::{Leg, Passage};
 use super::{Conditions, GroundPath, Place};
 use crate::Error;
-use crate::earth::{Circle, Course, direct, inverse};
-use crate::lead::{ArcSense, ArcTurn, CourseChange, RadialFlown, TurnSide, off_arc, onto_arc};
+use crate::earth::{Course, direct, inverse};
+use crate::lead::{ArcSense, ArcTurn, CourseChange, RadialFlown, TurnSide, onto_arc};
 use crate::numeric::quadrature;
 use crate::plane::Plane;
 use crate::turn::RolledTurn;
-use crate::value::units::{Length, Time, degree, degrees, meter, meter_per_second, metres, second, seconds};
+use crate::value::units::{Length, Time, degree, meter, meter_per_second, metres, second, seconds};
 use crate::value::{ArcRadius, GroundDistance, Position, TrueAltitude, TrueBearing, TrueNorth};
 use crate::wind::{Crabbed, hold_course};
 
@@ -196,13 +196,6 @@ impl Flight<'_> {
         }))
     }
 
-    /// The course along a circle about a centre, where the aircraft is.
-    pub fn tangent(&self, center: Position, clockwise: bool) -> Result<TrueBearing, Error> {
-        let outward = inverse(center, self.now.position).final_bearing;
-        let outward = outward.ok_or_else(|| self.refuse("the aircraft is at the centre of the arc"))?;
-        Ok(TrueBearing::from_degrees(outward.degrees() + if clockwise { 90.0 } else { -90.0 }))
-    }
-
     fn fly_leg(&mut self) -> Result<(), Error> {
         let path = self.path(self.leg)?;
         if matches!(path, Path::Whole) {
@@ -304,65 +297,6 @@ impl Flight<'_> {
         )
     }
 
-    /// Round an arc to its fix, and through the turn off it where that is led.
-    fn fly_arc(&mut self, center: Position, radius: GroundDistance, clockwise: bool) -> Result<(), Error> {
-        let Some(Fix { position, passage }) = self.legs.get(self.leg).and_then(Leg::ends_at) else {
-            return Err(self.refuse("an arc ends at a fix"));
-        };
-        let (from, to) = (inverse(center, self.now.position), inverse(center, position));
-        let (Some(from), Some(to)) = (from.initial_bearing, to.initial_bearing) else {
-            return Err(self.refuse("its fix is the centre of the arc"));
-        };
-        let sign = if clockwise { 1.0 } else { -1.0 };
-        let mut sweep_deg = (sign * (to.degrees() - from.degrees())).rem_euclid(360.0);
-        // A fix that has just been passed is not once more round.
-        if sweep_deg > 359.0 {
-            sweep_deg = 0.0;
-        }
-        let next = if self.leg + 1 < self.legs.len() && passage == Passage::FlyBy {
-            Some(self.path(self.leg + 1)?)
-        } else {
-            None
-        };
-        let mut led = None;
-        if let Some(Path::Line(line)) = next {
-            let abeam = line.abeam(position);
-            let along = TrueBearing::from_degrees(to.degrees() + 90.0 * sign);
-            let square = abeam.bearing.change_to(to).degrees().abs();
-            let straight_on = along.change_to(abeam.bearing).degrees().abs() <= 5.0;
-            if abeam.cross_track.get::<meter>().abs() <= ON_THE_LINE_M && !straight_on {
-                let flown = if square < 1.0 {
-                    RadialFlown::Outbound
-                } else if square > 179.0 {
-                    RadialFlown::Inbound
-                } else {
-                    return Err(self
-                        .refuse("the next course is neither tangent to the arc nor a radial of its centre"));
-                };
-                let turn = off_arc(
-                    to,
-                    flown,
-                    ArcRadius::new(radius.value())?,
-                    if clockwise { ArcSense::Clockwise } else { ArcSense::Counterclockwise },
-                    self.conditions.true_airspeed,
-                    self.conditions.wind,
-                    &self.conditions.limits,
-                )?;
-                sweep_deg -= turn.angle_at_station.get::<degree>();
-                led = Some(turn);
-            }
-        }
-        if sweep_deg < 0.0 {
-            return Err(self.refuse("the arc is too short for the turns at its ends"));
-        }
-        self.arc(center, radius, from, sign * sweep_deg)?;
-        if let Some(turn) = led {
-            let course = TrueBearing::from_degrees(turn.bearing_at_roll_in.degrees() + 90.0 * sign);
-            self.arc_turn(&turn, course)?;
-        }
-        Ok(())
-    }
-
     /// A straight part along the course flown now.
     pub fn straight(&mut self, length: Length) -> Result<(), Error> {
         if length.get::<meter>() <= NO_WAY_M {
@@ -408,56 +342,11 @@ impl Flight<'_> {
         Ok(())
     }
 
-    /// A turn between a radial and an arc, begun now; it was worked out with the course `course`.
-    fn arc_turn(&mut self, turn: &ArcTurn<TrueNorth>, course: TrueBearing) -> Result<(), Error> {
-        let flown =
-            RolledTurn::new(self.conditions.true_airspeed, &self.conditions.limits, turn.heading_change);
-        self.turn(flown, course, self.leg + 1)
-    }
-
-    /// A part of a circle from a bearing of its centre through a signed angle.
-    pub fn arc(
-        &mut self,
-        center: Position,
-        radius: GroundDistance,
-        from: TrueBearing,
-        sweep_deg: f64,
-    ) -> Result<(), Error> {
-        if sweep_deg == 0.0 {
-            return Ok(());
-        }
-        let length =
-            Circle { center, radius: ArcRadius::new(radius.value())? }.arc_length(from, degrees(sweep_deg));
-        // The length to a degree hardly changes along the arc: by the flattening, and by the square of the radius.
-        let length_per_degree_m = length.get::<meter>() / sweep_deg.abs();
-        let right_deg = 90.0_f64.copysign(sweep_deg);
-        let mut sum_s = 0.0;
-        let mut failed = None;
-        quadrature(0.0, sweep_deg, 4, |swept_deg, weight_deg| {
-            match self.crab(TrueBearing::from_degrees(from.degrees() + swept_deg + right_deg)) {
-                Ok(crab) => {
-                    let length_m = length_per_degree_m * weight_deg.abs();
-                    sum_s += length_m / crab.groundspeed.value().get::<meter_per_second>();
-                }
-                Err(error) => failed = Some(error),
-            }
-        });
-        if let Some(error) = failed {
-            return Err(error);
-        }
-        let end = TrueBearing::from_degrees(from.degrees() + sweep_deg);
-        let (position, outward) = direct(center, end, radius);
-        let course = TrueBearing::from_degrees(outward.degrees() + right_deg);
-        let shape = Shape::Arc { center, radius, from, sweep_deg };
-        self.add(SegmentKind::Arc, self.leg, shape, length, seconds(sum_s), position, course);
-        Ok(())
-    }
-
     #[expect(
         clippy::too_many_arguments,
         reason = "a segment has that many parts, and only here are they put together"
     )]
-    fn add(
+    pub fn add(
         &mut self,
         kind: SegmentKind,
         leg: usize,

@@ -8,6 +8,7 @@
 //! # Source
 //! ARINC 424 path-and-terminator concept; the codes as listed in AIXM 5.1, `CodeSegmentPathBaseType`.
 
+mod arc;
 mod conditions;
 mod end;
 mod flight;
