@@ -204,7 +204,7 @@ pub fn geodesic_direct(
 /// A slant range of the height is overhead: zero.
 ///
 /// # Errors
-/// A value outside its range, or a slant range shorter than the height.
+/// A value outside its range, or a slant range shorter than the height or longer than to the far side of the earth.
 ///
 /// # Source
 /// The law of cosines between the radii R and R + h; in the plane `sqrt(s^2 - h^2)`, ICAO Doc 8168 Vol II (5th ed. 2006),

@@ -192,6 +192,21 @@ fn what_is_no_plan_is_told_with_its_line() {
     assert!(refused("same-place", &same).contains("leg SKE to OST: the two stations are at the same place"));
 }
 
+/// The air may be left out: it is standard and calm then, as `docs/brief.md` says.
+#[test]
+fn a_plan_without_air_is_none_of_these() {
+    let plan = default_plan();
+    let (air, stations) = (plan.find("[air]").unwrap(), plan.find("[[station]]").unwrap());
+    let without = plan[..air].to_string() + &plan[stations..];
+    let written =
+        "[air]\nisa_deviation_k = 0\naltimeter_setting_hpa = 1013.25\nwind_from_deg = 0\nwind_speed_kt = 0\n";
+    let with = plan[..air].to_string() + written + &plan[stations..];
+    assert_eq!(
+        super::briefed("without-air", &without, &["--json"]),
+        super::briefed("with-air", &with, &["--json"])
+    );
+}
+
 #[test]
 fn wrong_arguments_are_told_what_is_allowed() {
     let islands = plans().join("islands.toml");
