@@ -1,11 +1,10 @@
 //! The ICAO standard atmosphere: temperature and pressure by altitude, and altitude by pressure.
 
 use crate::Error;
+pub(crate) use crate::value::units::STANDARD_GRAVITY_M_S2 as GRAVITY_M_S2;
 use crate::value::units::{Pressure, ThermodynamicTemperature, kelvin, meter, metres, pascal};
 use crate::value::{PressureAltitude, StaticPressure, Temperature};
 
-/// Standard acceleration of gravity, m/s².
-pub(crate) const GRAVITY_M_S2: f64 = 9.806_65;
 /// Specific gas constant of dry air, J/(kg K).
 pub(crate) const GAS_CONSTANT: f64 = 287.052_87;
 /// Ratio of the specific heats of air.

@@ -2,8 +2,8 @@
 
 use crate::Error;
 use crate::value::units::{
-    AngularVelocity, degree_per_second, degrees, degrees_per_second, meter, meter_per_second, metres, radian,
-    radian_per_second, ratio,
+    AngularVelocity, STANDARD_GRAVITY_M_S2, degree_per_second, degrees, degrees_per_second, meter,
+    meter_per_second, metres, radian, radian_per_second, ratio,
 };
 use crate::value::units::{Ratio, degree};
 use crate::value::{ArcRadius, Bank, LoadFactor, TrueAirspeed, TurnRate};
@@ -12,7 +12,7 @@ use crate::value::{ArcRadius, Bank, LoadFactor, TrueAirspeed, TurnRate};
 ///
 /// Source: ICAO Doc 7488/3, Manual of the ICAO Standard Atmosphere; used for turns by ICAO Doc 8168 Vol II
 /// (5th ed. 2006), Part I Section 2 Chapter 3, 3.1.2.2 e).
-pub const STANDARD_GRAVITY: f64 = 9.80665;
+pub const STANDARD_GRAVITY: f64 = STANDARD_GRAVITY_M_S2;
 
 /// The standard rate of turn in degrees per second: a full circle in two minutes.
 pub const STANDARD_RATE: f64 = 3.0;

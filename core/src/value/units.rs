@@ -18,6 +18,11 @@ pub use uom::si::{
     velocity::{foot_per_minute, knot, meter_per_second},
 };
 
+/// Standard acceleration of gravity in metres per second squared, exact by definition.
+///
+/// Source: ICAO Doc 7488/3, Manual of the ICAO Standard Atmosphere; third General Conference on Weights and Measures (1901), from memory.
+pub const STANDARD_GRAVITY_M_S2: f64 = 9.806_65;
+
 macro_rules! constructors {
     ($($(#[$doc:meta])* $name:ident: $quantity:ident in $unit:ident;)+) => {
         $($(#[$doc])* pub fn $name(value: f64) -> $quantity { $quantity::new::<$unit>(value) })+
