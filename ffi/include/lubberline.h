@@ -4054,7 +4054,7 @@ size_t lubber_geodesic_direct_n(size_t count,
  * Accuracy: Within 1 m of the ellipsoid to 100 NM and 45 000 ft, beyond twice the height. Close to overhead a small change of
  * range is a large one of distance: seven times at 1.01 times the height.
  * Degenerate cases: A slant range of the height is overhead: zero.
- * Errors: A value outside its range, or a slant range shorter than the height.
+ * Errors: A value outside its range, or a slant range shorter than the height or longer than to the far side of the earth.
  * Source: The law of cosines between the radii R and R + h; in the plane `sqrt(s^2 - h^2)`, ICAO Doc 8168 Vol II (5th ed. 2006),
  * Part I Section 4 Chapter 3 Appendix C, 3.3.4.
  *

@@ -4057,8 +4057,9 @@ def ground_distance_nm(slant_range_nm, height_ft, **kwargs):
     Raises
     ------
     NavigationError
-        For numbers: A value outside its range, or a slant range shorter than the height. In arrays
-        such a point is NaN and NumPy's `invalid` warning.
+        For numbers: A value outside its range, or a slant range shorter than the height or longer
+        than to the far side of the earth. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
 
     Notes
     -----
