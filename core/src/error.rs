@@ -182,6 +182,17 @@ pub enum Error {
         /// The farthest at which anything is received.
         horizon_nm: f64,
     },
+    /// The aircraft is farther off course than from the station.
+    #[error(
+        "cross_track_nm is {cross_track_nm} NM; allowed: up to the distance from the station, {distance_nm} NM, either side",
+        cross_track_nm = shown(*cross_track_nm), distance_nm = shown(*distance_nm)
+    )]
+    OffCourseBeyondDistance {
+        /// The distance off course that was given, right positive.
+        cross_track_nm: f64,
+        /// The distance from the station.
+        distance_nm: f64,
+    },
 }
 
 /// A number that was given, without what a conversion between units left in its last digits: twelve of them.
@@ -219,6 +230,7 @@ pub(crate) const RELATION_FAILURES: &[(i32, &str, &str)] = &[
     (-112, "pattern_open", "no outbound heading closes the holding pattern"),
     (-113, "same_place", "two points between which a line is to run are one"),
     (-114, "beyond_horizon", "no height receives the station at that distance"),
+    (-115, "off_course_beyond_distance", "the distance off course is more than that from the station"),
 ];
 
 impl Error {
@@ -240,6 +252,7 @@ impl Error {
             Self::BearingsDiverge { .. } => -109,
             Self::PatternOpen { .. } => -112,
             Self::BeyondHorizon { .. } => -114,
+            Self::OffCourseBeyondDistance { .. } => -115,
         }
     }
 

@@ -5,7 +5,10 @@ use crate::Error;
 use crate::lead::RadialFlown;
 use crate::rules::{self, ArcLeadRule, BankRule, RadiusRule};
 use crate::value::units::{degree, degrees, nautical_mile, ratio};
-use crate::value::{ArcRadius, DirectionChange, Groundspeed, HeightAboveStation, Quantity, TrueAirspeed};
+use crate::value::{
+    ArcRadius, DirectionChange, Dots, Groundspeed, HeightAboveStation, Quantity, StationDistance,
+    TrueAirspeed,
+};
 
 fn change(course_change_deg: f64) -> Result<DirectionChange, Error> {
     DirectionChange::new(degrees(Quantity::DirectionChange.check("course_change_deg", course_change_deg)?))
@@ -302,4 +305,39 @@ pub fn rule_lead_radials_deg(
     let arc = ArcRadius::named("arc_radius_nm", arc_radius_nm)?;
     let turn_radius = ArcRadius::named("turn_radius_nm", turn_radius_nm)?;
     Ok(rules::lead_radials(arc, turn_radius, flown, rule).get::<degree>())
+}
+
+/// Distance off course by rule, right positive: 200 ft for each dot and each nautical mile from the station.
+///
+/// `-200 ft dots distance`.
+///
+/// # Arguments
+/// - `deflection_dots`: where the needle stands in dots of two degrees, positive right of centre, -20 to 20
+/// - `distance_nm`: distance from the station along the ground, above 0 to 5000
+///
+/// # Accuracy
+/// 6 percent short near the centre: two degrees are 212 ft at a nautical mile. See `cross_track_of_deflection_nm`.
+///
+/// # Degenerate cases
+/// The proportion goes on past the end of the scale.
+///
+/// # Errors
+/// A value outside its range.
+///
+/// # Source
+/// FAA instrument written-exam rule, as printed on training pages; common practice.
+///
+/// # Example
+/// ```
+/// # use lubberline::plain::rule_off_course_nm;
+/// assert_eq!(format!("{:.2}", rule_off_course_nm(-2.0, 30.0)?), "1.97");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
+pub fn rule_off_course_nm(deflection_dots: f64, distance_nm: f64) -> Result<f64, Error> {
+    if any_nan(&[deflection_dots, distance_nm]) {
+        return Ok(f64::NAN);
+    }
+    let deflection = Dots::named("deflection_dots", deflection_dots)?;
+    let distance = StationDistance::named("distance_nm", distance_nm)?;
+    Ok(rules::off_course(deflection, distance).get::<nautical_mile>())
 }

@@ -70,6 +70,10 @@ measures! {
     HeightAboveStation(Length in foot);
     /// Height above the surface that a radio horizon is seen over.
     SurfaceHeight(Length in foot);
+    /// Distance along the ground from a station that is not overhead.
+    StationDistance(Length in nautical_mile);
+    /// Step in which a display of distance counts.
+    DisplayStep(Length in nautical_mile);
     /// Elevation of a station's antenna above mean sea level.
     Elevation(Length in foot);
     /// Airspeed as a perfect indicator would show it.
@@ -120,6 +124,16 @@ measures! {
     RollRate(AngularVelocity in degree_per_second);
     /// Half-angle of a cone about the vertical.
     ConeHalfAngle(Angle in degree);
+    /// Deviation at which a needle stands at the end of its scale.
+    FullScale(Angle in degree);
+    /// Angle at the station from the aircraft to the selected course, positive when the course lies to the right.
+    CourseDeviation(Angle in degree);
+    /// Half-width of the zone abeam a station in which a receiver shows neither to nor from.
+    AbeamZone(Angle in degree);
+    /// Where a needle stands, as a part of full scale, positive right of centre.
+    Deflection(Ratio in ratio);
+    /// Where a needle stands, in dots, positive right of centre.
+    Dots(Ratio in ratio);
     /// Angle at which a course is intercepted.
     InterceptAngle(Angle in degree);
 }

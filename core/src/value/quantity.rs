@@ -183,6 +183,20 @@ quantities! {
     DecimalYear = 52: "date", "yr", [from 2020.0 to 2035.0];
     /// Height above the surface that a radio horizon is seen over.
     SurfaceHeight = 53: "height above the surface", "ft", [from 0.0 to 400000.0];
+    /// Deviation at which a needle stands at the end of its scale.
+    FullScale = 54: "full-scale deviation", "deg", [above 0.0 below 90.0];
+    /// Where a needle stands, as a part of full scale, positive right of centre.
+    Deflection = 55: "deflection", "", [from -1.0 to 1.0];
+    /// Angle at the station from the aircraft to the selected course, positive when the course lies to the right.
+    CourseDeviation = 56: "course deviation", "deg", [from -90.0 to 90.0];
+    /// Half-width of the zone abeam a station in which a receiver shows neither to nor from.
+    AbeamZone = 57: "half-width of the zone abeam", "deg", [from 0.0 to 45.0];
+    /// Step in which a display counts.
+    DisplayStep = 58: "step of the display", "NM", [above 0.0 to 10.0];
+    /// Distance along the ground from a station that is not overhead.
+    StationDistance = 59: "distance from the station", "NM", [above 0.0 to 5000.0];
+    /// Where a needle stands, in dots, positive right of centre.
+    Dots = 60: "deflection in dots", "", [from -20.0 to 20.0];
 }
 
 impl Quantity {
