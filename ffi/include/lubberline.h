@@ -310,6 +310,41 @@
 #define LUBBER_ERROR_SURFACE_HEIGHT (-53)
 
 /**
+ * Full-scale deviation out of range; allowed: above 0.0 below 90.0 deg.
+ */
+#define LUBBER_ERROR_FULL_SCALE (-54)
+
+/**
+ * Deflection out of range; allowed: from -1.0 to 1.0.
+ */
+#define LUBBER_ERROR_DEFLECTION (-55)
+
+/**
+ * Course deviation out of range; allowed: from -90.0 to 90.0 deg.
+ */
+#define LUBBER_ERROR_COURSE_DEVIATION (-56)
+
+/**
+ * Half-width of the zone abeam out of range; allowed: from 0.0 to 45.0 deg.
+ */
+#define LUBBER_ERROR_ABEAM_ZONE (-57)
+
+/**
+ * Step of the display out of range; allowed: above 0.0 to 10.0 NM.
+ */
+#define LUBBER_ERROR_DISPLAY_STEP (-58)
+
+/**
+ * Distance from the station out of range; allowed: above 0.0 to 5000.0 NM.
+ */
+#define LUBBER_ERROR_STATION_DISTANCE (-59)
+
+/**
+ * Deflection in dots out of range; allowed: from -20.0 to 20.0.
+ */
+#define LUBBER_ERROR_DOTS (-60)
+
+/**
  * The course change is a reversal and has no lead.
  */
 #define LUBBER_ERROR_COURSE_REVERSAL (-101)
@@ -378,6 +413,11 @@
  * No height receives the station at that distance.
  */
 #define LUBBER_ERROR_BEYOND_HORIZON (-114)
+
+/**
+ * The distance off course is more than that from the station.
+ */
+#define LUBBER_ERROR_OFF_COURSE_BEYOND_DISTANCE (-115)
 
 /**
  * From its point onward.
@@ -773,6 +813,46 @@
  * 1.25 times the square root of the feet, in nautical miles. Common practice.
  */
 #define LUBBER_HORIZON_RULE_FIVE_QUARTERS 3
+
+/**
+ * Neither: abeam the station, or no use is to be made of the needle.
+ */
+#define LUBBER_TO_FROM_OFF 0
+
+/**
+ * The selected course leads to the station.
+ */
+#define LUBBER_TO_FROM_TO 1
+
+/**
+ * The selected course leads from the station.
+ */
+#define LUBBER_TO_FROM_FROM 2
+
+/**
+ * It shows one of them.
+ */
+#define LUBBER_FLAG_CLEAR 0
+
+/**
+ * Abeam the station for the course selected; the needle is good.
+ */
+#define LUBBER_FLAG_ABEAM 1
+
+/**
+ * In the cone of confusion; DME is good.
+ */
+#define LUBBER_FLAG_CONE 2
+
+/**
+ * Below the radio horizon of a smooth earth.
+ */
+#define LUBBER_FLAG_BELOW_HORIZON 3
+
+/**
+ * Farther off than the station reaches.
+ */
+#define LUBBER_FLAG_OUT_OF_RANGE 4
 
 /**
  * T: 25 NM from 1 000 to 12 000 ft above the transmitter.
@@ -6002,6 +6082,325 @@ size_t lubber_service_reach_nm_n(size_t count,
                                  int32_t *status);
 
 /**
+ * What a course deviation indicator shows on a radial with a course selected.
+ *
+ * Within 90 degrees of the selected course FROM and `course - radial`; beyond, TO and `radial + 180 - course`.
+ *
+ * @param radial_deg radial of the aircraft, any finite number
+ * @param selected_course_deg the course selected, in the station's north, any finite number
+ * @param full_scale_deg deviation at which the needle stands at the end of its scale, above 0 below 90
+ * @param abeam_zone_deg half-width of the zone about 90 degrees from the course in which it shows neither TO nor FROM, 0 to 45
+ * @param[out] deviation_deg Angle at the station from the aircraft to the selected course, -90 to 90, positive when the course lies to the right; may be NULL
+ * @param[out] deflection Where the needle stands as a part of full scale, held at its end, -1 to 1, positive right of centre; may be NULL
+ * @param[out] to_from Whether the selected course leads to or from the station, LUBBER_TO_FROM_OFF, LUBBER_TO_FROM_TO, LUBBER_TO_FROM_FROM: 0 neither, 1 to, 2 from; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding error.
+ * Degenerate cases: Exactly abeam neither TO nor FROM is shown, whatever the zone's width.
+ * Errors: A value outside its range.
+ * Source: FAA-H-8083-15 (Instrument Flying Handbook), VOR indications (from memory). Full scale: five dots of 2 degrees make 10 (FAA-H-8083-25, from memory); the
+ * Instrument Flying Handbook (FAA-H-8083-15A, p. 7-11) states 12 or more. The zone abeam: common practice.
+ *
+ * Example: lubber_vor_needle(227.0, 50.0, 10.0, 1.0, NULL, &value, NULL) gives -0.3
+ */
+int32_t lubber_vor_needle(double radial_deg,
+                          double selected_course_deg,
+                          double full_scale_deg,
+                          double abeam_zone_deg,
+                          double *deviation_deg,
+                          double *deflection,
+                          double *to_from);
+
+/**
+ * `lubber_vor_needle` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_vor_needle_n(size_t count,
+                           const double *radial_deg,
+                           ptrdiff_t radial_deg_stride,
+                           const double *selected_course_deg,
+                           ptrdiff_t selected_course_deg_stride,
+                           const double *full_scale_deg,
+                           ptrdiff_t full_scale_deg_stride,
+                           const double *abeam_zone_deg,
+                           ptrdiff_t abeam_zone_deg_stride,
+                           double *deviation_deg,
+                           ptrdiff_t deviation_deg_stride,
+                           double *deflection,
+                           ptrdiff_t deflection_stride,
+                           double *to_from,
+                           ptrdiff_t to_from_stride,
+                           int32_t *status);
+
+/**
+ * What a VOR/DME receiver shows at a place, with a perfect signal and a course selected.
+ *
+ * Radial and slant range of `observe`, the needle of `vor_needle`, the DME to the nearest step of its display. The flag is, in this order: out of range,
+ * below the radio horizon (4/3 of the earth's radius, smooth), in the cone, abeam.
+ *
+ * @param station_latitude_deg latitude of the antenna, -90 to 90
+ * @param station_longitude_deg longitude of the antenna, any finite number
+ * @param station_elevation_ft elevation of the antenna above mean sea level, -16 500 to 60 000
+ * @param station_declination_deg angle from true north to the station's north, positive east, -180 to 180
+ * @param latitude_deg latitude of the aircraft, -90 to 90
+ * @param longitude_deg longitude of the aircraft, any finite number
+ * @param altitude_ft altitude of the aircraft above mean sea level, -16 500 to 400 000
+ * @param selected_course_deg the course selected, in the station's north, any finite number
+ * @param full_scale_deg deviation at which the needle stands at the end of its scale, above 0 below 90
+ * @param abeam_zone_deg half-width of the zone about 90 degrees from the course in which it shows neither TO nor FROM, 0 to 45
+ * @param reach_nm ground distance to which the station is received, 0 to 10 900
+ * @param cone_half_angle_deg half-angle of the cone of confusion from the vertical, above 0 below 90
+ * @param antenna_height_ft height of the antenna above the smooth surface of the radio horizon, 0 to 400 000
+ * @param dme_step_nm step in which the DME counts, above 0 to 10
+ * @param[out] flag Why neither TO nor FROM is shown, LUBBER_FLAG_CLEAR, LUBBER_FLAG_ABEAM, LUBBER_FLAG_CONE, LUBBER_FLAG_BELOW_HORIZON, LUBBER_FLAG_OUT_OF_RANGE: 0 clear, 1 abeam, 2 in the cone, 3 below the horizon, 4 out of range; may be NULL
+ * @param[out] to_from Whether the selected course leads to or from the station, LUBBER_TO_FROM_OFF, LUBBER_TO_FROM_TO, LUBBER_TO_FROM_FROM: 0 neither, 1 to, 2 from; may be NULL
+ * @param[out] deviation_deg Angle at the station from the aircraft to the selected course, positive when the course lies to the right; NaN where the VOR is not to be used; may be NULL
+ * @param[out] deflection Where the needle stands as a part of full scale, -1 to 1, positive right of centre; NaN where the VOR is not to be used; may be NULL
+ * @param[out] radial_deg The radial, as a bearing pointer shows it; NaN where the VOR is not to be used; may be NULL
+ * @param[out] dme_nm The DME as displayed; NaN out of range and below the horizon; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Radial and slant range as `observe`; the bounds of reception are models.
+ * Degenerate cases: Exactly over or under the antenna there is no radial: the flag is that of the cone, unless the station is not received at all.
+ * Errors: A value outside its range.
+ * Source: As `observe`, `vor_needle`, `radio_horizon_nm` and `cone_radius_nm`. 199 NM: FAA Aeronautical Information Manual 1-1-7; `service_reach_nm` has the reach of
+ * a class. Tenths of a mile: common practice.
+ *
+ * Example: lubber_vor_receiver(61.25, -11.5, 420.0, -6.0, 61.5, -11.0, 31000.0, 225.0, 10.0, 1.0, 199.0, 50.0, 0.0, 0.1, NULL, NULL, NULL, &value, NULL, NULL) gives 0.46
+ */
+int32_t lubber_vor_receiver(double station_latitude_deg,
+                            double station_longitude_deg,
+                            double station_elevation_ft,
+                            double station_declination_deg,
+                            double latitude_deg,
+                            double longitude_deg,
+                            double altitude_ft,
+                            double selected_course_deg,
+                            double full_scale_deg,
+                            double abeam_zone_deg,
+                            double reach_nm,
+                            double cone_half_angle_deg,
+                            double antenna_height_ft,
+                            double dme_step_nm,
+                            double *flag,
+                            double *to_from,
+                            double *deviation_deg,
+                            double *deflection,
+                            double *radial_deg,
+                            double *dme_nm);
+
+/**
+ * `lubber_vor_receiver` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_vor_receiver_n(size_t count,
+                             const double *station_latitude_deg,
+                             ptrdiff_t station_latitude_deg_stride,
+                             const double *station_longitude_deg,
+                             ptrdiff_t station_longitude_deg_stride,
+                             const double *station_elevation_ft,
+                             ptrdiff_t station_elevation_ft_stride,
+                             const double *station_declination_deg,
+                             ptrdiff_t station_declination_deg_stride,
+                             const double *latitude_deg,
+                             ptrdiff_t latitude_deg_stride,
+                             const double *longitude_deg,
+                             ptrdiff_t longitude_deg_stride,
+                             const double *altitude_ft,
+                             ptrdiff_t altitude_ft_stride,
+                             const double *selected_course_deg,
+                             ptrdiff_t selected_course_deg_stride,
+                             const double *full_scale_deg,
+                             ptrdiff_t full_scale_deg_stride,
+                             const double *abeam_zone_deg,
+                             ptrdiff_t abeam_zone_deg_stride,
+                             const double *reach_nm,
+                             ptrdiff_t reach_nm_stride,
+                             const double *cone_half_angle_deg,
+                             ptrdiff_t cone_half_angle_deg_stride,
+                             const double *antenna_height_ft,
+                             ptrdiff_t antenna_height_ft_stride,
+                             const double *dme_step_nm,
+                             ptrdiff_t dme_step_nm_stride,
+                             double *flag,
+                             ptrdiff_t flag_stride,
+                             double *to_from,
+                             ptrdiff_t to_from_stride,
+                             double *deviation_deg,
+                             ptrdiff_t deviation_deg_stride,
+                             double *deflection,
+                             ptrdiff_t deflection_stride,
+                             double *radial_deg,
+                             ptrdiff_t radial_deg_stride,
+                             double *dme_nm,
+                             ptrdiff_t dme_nm_stride,
+                             int32_t *status);
+
+/**
+ * A slant range as a DME display shows it: to the nearest of its steps, halves up.
+ *
+ * `round(dme / step) step`.
+ *
+ * @param dme_nm slant range, 0 to 10 900
+ * @param dme_step_nm step in which the display counts, above 0 to 10
+ * @param[out] displayed_dme_nm the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Half a step.
+ * Degenerate cases: Below half a step zero is shown.
+ * Errors: A value outside its range.
+ * Source: Common practice: displays count tenths of a mile.
+ *
+ * Example: lubber_displayed_dme_nm(21.46, 0.1, &value) gives 21.50
+ */
+int32_t lubber_displayed_dme_nm(double dme_nm, double dme_step_nm, double *displayed_dme_nm);
+
+/**
+ * `lubber_displayed_dme_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_displayed_dme_nm_n(size_t count,
+                                 const double *dme_nm,
+                                 ptrdiff_t dme_nm_stride,
+                                 const double *dme_step_nm,
+                                 ptrdiff_t dme_step_nm_stride,
+                                 double *displayed_dme_nm,
+                                 ptrdiff_t displayed_dme_nm_stride,
+                                 int32_t *status);
+
+/**
+ * Distance off course, right positive, for a deflection of the needle at a distance from the station.
+ *
+ * `-R asin(sin(d / R) sin(deflection full_scale))` on a sphere of the mean radius, in the plane `-d sin(deviation)`: right of course the needle stands left.
+ *
+ * @param deflection where the needle stands as a part of full scale, positive right of centre, -1 to 1
+ * @param distance_nm distance from the station along the ground, above 0 to 5000
+ * @param full_scale_deg deviation at full scale, above 0 below 90
+ * @param[out] cross_track_of_deflection_nm the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Exact on the sphere; the ellipsoid moves it by less than 0.6 percent.
+ * Degenerate cases: At either end of the scale it is the least distance that it may be.
+ * Errors: A value outside its range.
+ * Source: The law of sines on the sphere.
+ *
+ * Example: lubber_cross_track_of_deflection_nm(0.5, 30.0, 10.0, &value) gives -2.615
+ */
+int32_t lubber_cross_track_of_deflection_nm(double deflection,
+                                            double distance_nm,
+                                            double full_scale_deg,
+                                            double *cross_track_of_deflection_nm);
+
+/**
+ * `lubber_cross_track_of_deflection_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_cross_track_of_deflection_nm_n(size_t count,
+                                             const double *deflection,
+                                             ptrdiff_t deflection_stride,
+                                             const double *distance_nm,
+                                             ptrdiff_t distance_nm_stride,
+                                             const double *full_scale_deg,
+                                             ptrdiff_t full_scale_deg_stride,
+                                             double *cross_track_of_deflection_nm,
+                                             ptrdiff_t cross_track_of_deflection_nm_stride,
+                                             int32_t *status);
+
+/**
+ * Deviation and deflection for a distance off course at a distance from the station: the inverse of `cross_track_of_deflection_nm`.
+ *
+ * `-asin(sin(x / R) / sin(d / R))` on a sphere of the mean radius, in the plane `-asin(x / d)`.
+ *
+ * @param cross_track_nm distance off course, right positive, -5000 to 5000
+ * @param distance_nm distance from the station along the ground, above 0 to 5000
+ * @param full_scale_deg deviation at full scale, above 0 below 90
+ * @param[out] deviation_deg Angle at the station from the aircraft to the course, -90 to 90, positive when the course lies to the right; may be NULL
+ * @param[out] deflection Where the needle stands as a part of full scale, held at its end, -1 to 1, positive right of centre; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: As `cross_track_of_deflection_nm`.
+ * Degenerate cases: Beyond full scale the needle is held at its end; the deviation goes on to 90 degrees.
+ * Errors: A value outside its range, or an aircraft farther off course than from the station.
+ * Source: The law of sines on the sphere.
+ *
+ * Example: lubber_deflection_of_cross_track(1.0, 30.0, 10.0, NULL, &value) gives -0.191
+ */
+int32_t lubber_deflection_of_cross_track(double cross_track_nm,
+                                         double distance_nm,
+                                         double full_scale_deg,
+                                         double *deviation_deg,
+                                         double *deflection);
+
+/**
+ * `lubber_deflection_of_cross_track` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_deflection_of_cross_track_n(size_t count,
+                                          const double *cross_track_nm,
+                                          ptrdiff_t cross_track_nm_stride,
+                                          const double *distance_nm,
+                                          ptrdiff_t distance_nm_stride,
+                                          const double *full_scale_deg,
+                                          ptrdiff_t full_scale_deg_stride,
+                                          double *deviation_deg,
+                                          ptrdiff_t deviation_deg_stride,
+                                          double *deflection,
+                                          ptrdiff_t deflection_stride,
+                                          int32_t *status);
+
+/**
+ * How fast the needle moves, for a groundspeed and a distance from the station.
+ *
+ * `-v sin(crossing) / (R sin(d / R))` on a sphere of the mean radius, in the plane `-v sin(crossing) / d`.
+ *
+ * @param groundspeed_kt groundspeed, 0 to 10 000
+ * @param distance_nm distance from the station along the ground, above 0 to 5000
+ * @param crossing_angle_deg angle, right positive, to the track from the direction away from the station (FROM) or to it (TO)
+ * @param full_scale_deg deviation at full scale, above 0 below 90
+ * @param[out] needle_rate_deg_per_s How fast the deviation changes, positive when the needle moves to the right; may be NULL
+ * @param[out] full_scale_time_s How long the needle takes from the end of its scale to the centre, at this distance and crossing; infinite along the course; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Exact on the sphere; the ellipsoid moves it by less than 0.6 percent.
+ * Degenerate cases: Along the course the needle stands still, and the time is infinite.
+ * Errors: A value outside its range.
+ * Source: Derived: the motion across the line from the station.
+ *
+ * Example: lubber_needle_motion(180.0, 10.0, -30.0, 10.0, &value, NULL) gives 0.143
+ */
+int32_t lubber_needle_motion(double groundspeed_kt,
+                             double distance_nm,
+                             double crossing_angle_deg,
+                             double full_scale_deg,
+                             double *needle_rate_deg_per_s,
+                             double *full_scale_time_s);
+
+/**
+ * `lubber_needle_motion` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_needle_motion_n(size_t count,
+                              const double *groundspeed_kt,
+                              ptrdiff_t groundspeed_kt_stride,
+                              const double *distance_nm,
+                              ptrdiff_t distance_nm_stride,
+                              const double *crossing_angle_deg,
+                              ptrdiff_t crossing_angle_deg_stride,
+                              const double *full_scale_deg,
+                              ptrdiff_t full_scale_deg_stride,
+                              double *needle_rate_deg_per_s,
+                              ptrdiff_t needle_rate_deg_per_s_stride,
+                              double *full_scale_time_s,
+                              ptrdiff_t full_scale_time_s_stride,
+                              int32_t *status);
+
+/**
  * The lead of a course change by mental arithmetic: a third of a mile for each 60 kt, and more for height.
  *
  * `(gs / 60) / 3 * change / 90`, and half a nautical mile for each 10 000 ft above 5 000 ft.
@@ -6286,6 +6685,41 @@ size_t lubber_rule_lead_radials_deg_n(size_t count,
                                       double *rule_lead_radials_deg,
                                       ptrdiff_t rule_lead_radials_deg_stride,
                                       int32_t *status);
+
+/**
+ * Distance off course by rule, right positive: 200 ft for each dot and each nautical mile from the station.
+ *
+ * `-200 ft dots distance`.
+ *
+ * @param deflection_dots where the needle stands in dots of two degrees, positive right of centre, -20 to 20
+ * @param distance_nm distance from the station along the ground, above 0 to 5000
+ * @param[out] rule_off_course_nm the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: 6 percent short near the centre: two degrees are 212 ft at a nautical mile. See `cross_track_of_deflection_nm`.
+ * Degenerate cases: The proportion goes on past the end of the scale.
+ * Errors: A value outside its range.
+ * Source: FAA instrument written-exam rule, as printed on training pages; common practice.
+ *
+ * Example: lubber_rule_off_course_nm(-2.0, 30.0, &value) gives 1.97
+ */
+int32_t lubber_rule_off_course_nm(double deflection_dots,
+                                  double distance_nm,
+                                  double *rule_off_course_nm);
+
+/**
+ * `lubber_rule_off_course_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_rule_off_course_nm_n(size_t count,
+                                   const double *deflection_dots,
+                                   ptrdiff_t deflection_dots_stride,
+                                   const double *distance_nm,
+                                   ptrdiff_t distance_nm_stride,
+                                   double *rule_off_course_nm,
+                                   ptrdiff_t rule_off_course_nm_stride,
+                                   int32_t *status);
 
 /**
  * Radial, DME, ground distance and elevation angle of an aircraft from a station.

@@ -123,6 +123,20 @@ pub const LUBBER_ERROR_ALONG_TRACK: i32 = -51;
 pub const LUBBER_ERROR_DECIMAL_YEAR: i32 = -52;
 /// Height above the surface out of range; allowed: from 0.0 to 400000.0 ft.
 pub const LUBBER_ERROR_SURFACE_HEIGHT: i32 = -53;
+/// Full-scale deviation out of range; allowed: above 0.0 below 90.0 deg.
+pub const LUBBER_ERROR_FULL_SCALE: i32 = -54;
+/// Deflection out of range; allowed: from -1.0 to 1.0.
+pub const LUBBER_ERROR_DEFLECTION: i32 = -55;
+/// Course deviation out of range; allowed: from -90.0 to 90.0 deg.
+pub const LUBBER_ERROR_COURSE_DEVIATION: i32 = -56;
+/// Half-width of the zone abeam out of range; allowed: from 0.0 to 45.0 deg.
+pub const LUBBER_ERROR_ABEAM_ZONE: i32 = -57;
+/// Step of the display out of range; allowed: above 0.0 to 10.0 NM.
+pub const LUBBER_ERROR_DISPLAY_STEP: i32 = -58;
+/// Distance from the station out of range; allowed: above 0.0 to 5000.0 NM.
+pub const LUBBER_ERROR_STATION_DISTANCE: i32 = -59;
+/// Deflection in dots out of range; allowed: from -20.0 to 20.0.
+pub const LUBBER_ERROR_DOTS: i32 = -60;
 /// The course change is a reversal and has no lead.
 pub const LUBBER_ERROR_COURSE_REVERSAL: i32 = -101;
 /// The airspeed cannot hold the course against the wind.
@@ -151,6 +165,8 @@ pub const LUBBER_ERROR_PATTERN_OPEN: i32 = -112;
 pub const LUBBER_ERROR_SAME_PLACE: i32 = -113;
 /// No height receives the station at that distance.
 pub const LUBBER_ERROR_BEYOND_HORIZON: i32 = -114;
+/// The distance off course is more than that from the station.
+pub const LUBBER_ERROR_OFF_COURSE_BEYOND_DISTANCE: i32 = -115;
 /// From its point onward.
 pub const LUBBER_COURSE_REACH_ONWARD: i32 = 0;
 /// Both ways.
@@ -309,6 +325,22 @@ pub const LUBBER_HORIZON_RULE_FEET_MILES: i32 = 1;
 pub const LUBBER_HORIZON_RULE_METRES_KILOMETRES: i32 = 2;
 /// 1.25 times the square root of the feet, in nautical miles. Common practice.
 pub const LUBBER_HORIZON_RULE_FIVE_QUARTERS: i32 = 3;
+/// Neither: abeam the station, or no use is to be made of the needle.
+pub const LUBBER_TO_FROM_OFF: i32 = 0;
+/// The selected course leads to the station.
+pub const LUBBER_TO_FROM_TO: i32 = 1;
+/// The selected course leads from the station.
+pub const LUBBER_TO_FROM_FROM: i32 = 2;
+/// It shows one of them.
+pub const LUBBER_FLAG_CLEAR: i32 = 0;
+/// Abeam the station for the course selected; the needle is good.
+pub const LUBBER_FLAG_ABEAM: i32 = 1;
+/// In the cone of confusion; DME is good.
+pub const LUBBER_FLAG_CONE: i32 = 2;
+/// Below the radio horizon of a smooth earth.
+pub const LUBBER_FLAG_BELOW_HORIZON: i32 = 3;
+/// Farther off than the station reaches.
+pub const LUBBER_FLAG_OUT_OF_RANGE: i32 = 4;
 /// T: 25 NM from 1 000 to 12 000 ft above the transmitter.
 pub const LUBBER_SERVICE_CLASS_TERMINAL: i32 = 0;
 /// L: 40 NM from 1 000 to 18 000 ft above the transmitter.
@@ -406,6 +438,13 @@ pub extern "C" fn lubber_status_text(status: i32) -> *const c_char {
         -51 => c"along-track distance out of range; allowed: from -10000.0 to 10000.0 NM",
         -52 => c"date out of range; allowed: from 2020.0 to 2035.0 yr",
         -53 => c"height above the surface out of range; allowed: from 0.0 to 400000.0 ft",
+        -54 => c"full-scale deviation out of range; allowed: above 0.0 below 90.0 deg",
+        -55 => c"deflection out of range; allowed: from -1.0 to 1.0",
+        -56 => c"course deviation out of range; allowed: from -90.0 to 90.0 deg",
+        -57 => c"half-width of the zone abeam out of range; allowed: from 0.0 to 45.0 deg",
+        -58 => c"step of the display out of range; allowed: above 0.0 to 10.0 NM",
+        -59 => c"distance from the station out of range; allowed: above 0.0 to 5000.0 NM",
+        -60 => c"deflection in dots out of range; allowed: from -20.0 to 20.0",
         -101 => c"the course change is a reversal and has no lead",
         -102 => c"the airspeed cannot hold the course against the wind",
         -103 => c"the turn does not fit between the radial and the arc",
@@ -420,6 +459,7 @@ pub extern "C" fn lubber_status_text(status: i32) -> *const c_char {
         -112 => c"no outbound heading closes the holding pattern",
         -113 => c"two points between which a line is to run are one",
         -114 => c"no height receives the station at that distance",
+        -115 => c"the distance off course is more than that from the station",
         _ => c"unknown status",
     };
     text.as_ptr()
@@ -6975,6 +7015,423 @@ pub unsafe extern "C" fn lubber_service_reach_nm_n(
     unsafe { many(const { Function::named("service_reach_nm") }, count, &inputs, &outputs, status) }
 }
 
+/// What a course deviation indicator shows on a radial with a course selected.
+///
+/// Within 90 degrees of the selected course FROM and `course - radial`; beyond, TO and `radial + 180 - course`.
+///
+/// @param radial_deg radial of the aircraft, any finite number
+/// @param selected_course_deg the course selected, in the station's north, any finite number
+/// @param full_scale_deg deviation at which the needle stands at the end of its scale, above 0 below 90
+/// @param abeam_zone_deg half-width of the zone about 90 degrees from the course in which it shows neither TO nor FROM, 0 to 45
+/// @param[out] deviation_deg Angle at the station from the aircraft to the selected course, -90 to 90, positive when the course lies to the right; may be NULL
+/// @param[out] deflection Where the needle stands as a part of full scale, held at its end, -1 to 1, positive right of centre; may be NULL
+/// @param[out] to_from Whether the selected course leads to or from the station, LUBBER_TO_FROM_OFF, LUBBER_TO_FROM_TO, LUBBER_TO_FROM_FROM: 0 neither, 1 to, 2 from; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding error.
+/// Degenerate cases: Exactly abeam neither TO nor FROM is shown, whatever the zone's width.
+/// Errors: A value outside its range.
+/// Source: FAA-H-8083-15 (Instrument Flying Handbook), VOR indications (from memory). Full scale: five dots of 2 degrees make 10 (FAA-H-8083-25, from memory); the
+/// Instrument Flying Handbook (FAA-H-8083-15A, p. 7-11) states 12 or more. The zone abeam: common practice.
+///
+/// Example: lubber_vor_needle(227.0, 50.0, 10.0, 1.0, NULL, &value, NULL) gives -0.3
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_vor_needle(
+    radial_deg: f64,
+    selected_course_deg: f64,
+    full_scale_deg: f64,
+    abeam_zone_deg: f64,
+    deviation_deg: *mut f64,
+    deflection: *mut f64,
+    to_from: *mut f64,
+) -> i32 {
+    let answer = || plain::vor_needle(radial_deg, selected_course_deg, full_scale_deg, abeam_zone_deg).map(|answer| [answer.deviation_deg, answer.deflection, answer.to_from]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [deviation_deg, deflection, to_from]) }
+}
+
+/// `lubber_vor_needle` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_vor_needle_n(
+    count: usize,
+    radial_deg: *const f64,
+    radial_deg_stride: isize,
+    selected_course_deg: *const f64,
+    selected_course_deg_stride: isize,
+    full_scale_deg: *const f64,
+    full_scale_deg_stride: isize,
+    abeam_zone_deg: *const f64,
+    abeam_zone_deg_stride: isize,
+    deviation_deg: *mut f64,
+    deviation_deg_stride: isize,
+    deflection: *mut f64,
+    deflection_stride: isize,
+    to_from: *mut f64,
+    to_from_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(radial_deg, radial_deg_stride), Array::input(selected_course_deg, selected_course_deg_stride), Array::input(full_scale_deg, full_scale_deg_stride), Array::input(abeam_zone_deg, abeam_zone_deg_stride)], [Array::output(deviation_deg, deviation_deg_stride), Array::output(deflection, deflection_stride), Array::output(to_from, to_from_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("vor_needle") }, count, &inputs, &outputs, status) }
+}
+
+/// What a VOR/DME receiver shows at a place, with a perfect signal and a course selected.
+///
+/// Radial and slant range of `observe`, the needle of `vor_needle`, the DME to the nearest step of its display. The flag is, in this order: out of range,
+/// below the radio horizon (4/3 of the earth's radius, smooth), in the cone, abeam.
+///
+/// @param station_latitude_deg latitude of the antenna, -90 to 90
+/// @param station_longitude_deg longitude of the antenna, any finite number
+/// @param station_elevation_ft elevation of the antenna above mean sea level, -16 500 to 60 000
+/// @param station_declination_deg angle from true north to the station's north, positive east, -180 to 180
+/// @param latitude_deg latitude of the aircraft, -90 to 90
+/// @param longitude_deg longitude of the aircraft, any finite number
+/// @param altitude_ft altitude of the aircraft above mean sea level, -16 500 to 400 000
+/// @param selected_course_deg the course selected, in the station's north, any finite number
+/// @param full_scale_deg deviation at which the needle stands at the end of its scale, above 0 below 90
+/// @param abeam_zone_deg half-width of the zone about 90 degrees from the course in which it shows neither TO nor FROM, 0 to 45
+/// @param reach_nm ground distance to which the station is received, 0 to 10 900
+/// @param cone_half_angle_deg half-angle of the cone of confusion from the vertical, above 0 below 90
+/// @param antenna_height_ft height of the antenna above the smooth surface of the radio horizon, 0 to 400 000
+/// @param dme_step_nm step in which the DME counts, above 0 to 10
+/// @param[out] flag Why neither TO nor FROM is shown, LUBBER_FLAG_CLEAR, LUBBER_FLAG_ABEAM, LUBBER_FLAG_CONE, LUBBER_FLAG_BELOW_HORIZON, LUBBER_FLAG_OUT_OF_RANGE: 0 clear, 1 abeam, 2 in the cone, 3 below the horizon, 4 out of range; may be NULL
+/// @param[out] to_from Whether the selected course leads to or from the station, LUBBER_TO_FROM_OFF, LUBBER_TO_FROM_TO, LUBBER_TO_FROM_FROM: 0 neither, 1 to, 2 from; may be NULL
+/// @param[out] deviation_deg Angle at the station from the aircraft to the selected course, positive when the course lies to the right; NaN where the VOR is not to be used; may be NULL
+/// @param[out] deflection Where the needle stands as a part of full scale, -1 to 1, positive right of centre; NaN where the VOR is not to be used; may be NULL
+/// @param[out] radial_deg The radial, as a bearing pointer shows it; NaN where the VOR is not to be used; may be NULL
+/// @param[out] dme_nm The DME as displayed; NaN out of range and below the horizon; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Radial and slant range as `observe`; the bounds of reception are models.
+/// Degenerate cases: Exactly over or under the antenna there is no radial: the flag is that of the cone, unless the station is not received at all.
+/// Errors: A value outside its range.
+/// Source: As `observe`, `vor_needle`, `radio_horizon_nm` and `cone_radius_nm`. 199 NM: FAA Aeronautical Information Manual 1-1-7; `service_reach_nm` has the reach of
+/// a class. Tenths of a mile: common practice.
+///
+/// Example: lubber_vor_receiver(61.25, -11.5, 420.0, -6.0, 61.5, -11.0, 31000.0, 225.0, 10.0, 1.0, 199.0, 50.0, 0.0, 0.1, NULL, NULL, NULL, &value, NULL, NULL) gives 0.46
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_vor_receiver(
+    station_latitude_deg: f64,
+    station_longitude_deg: f64,
+    station_elevation_ft: f64,
+    station_declination_deg: f64,
+    latitude_deg: f64,
+    longitude_deg: f64,
+    altitude_ft: f64,
+    selected_course_deg: f64,
+    full_scale_deg: f64,
+    abeam_zone_deg: f64,
+    reach_nm: f64,
+    cone_half_angle_deg: f64,
+    antenna_height_ft: f64,
+    dme_step_nm: f64,
+    flag: *mut f64,
+    to_from: *mut f64,
+    deviation_deg: *mut f64,
+    deflection: *mut f64,
+    radial_deg: *mut f64,
+    dme_nm: *mut f64,
+) -> i32 {
+    let answer = || plain::vor_receiver(station_latitude_deg, station_longitude_deg, station_elevation_ft, station_declination_deg, latitude_deg, longitude_deg, altitude_ft, selected_course_deg, full_scale_deg, abeam_zone_deg, reach_nm, cone_half_angle_deg, antenna_height_ft, dme_step_nm).map(|answer| [answer.flag, answer.to_from, answer.deviation_deg, answer.deflection, answer.radial_deg, answer.dme_nm]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [flag, to_from, deviation_deg, deflection, radial_deg, dme_nm]) }
+}
+
+/// `lubber_vor_receiver` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_vor_receiver_n(
+    count: usize,
+    station_latitude_deg: *const f64,
+    station_latitude_deg_stride: isize,
+    station_longitude_deg: *const f64,
+    station_longitude_deg_stride: isize,
+    station_elevation_ft: *const f64,
+    station_elevation_ft_stride: isize,
+    station_declination_deg: *const f64,
+    station_declination_deg_stride: isize,
+    latitude_deg: *const f64,
+    latitude_deg_stride: isize,
+    longitude_deg: *const f64,
+    longitude_deg_stride: isize,
+    altitude_ft: *const f64,
+    altitude_ft_stride: isize,
+    selected_course_deg: *const f64,
+    selected_course_deg_stride: isize,
+    full_scale_deg: *const f64,
+    full_scale_deg_stride: isize,
+    abeam_zone_deg: *const f64,
+    abeam_zone_deg_stride: isize,
+    reach_nm: *const f64,
+    reach_nm_stride: isize,
+    cone_half_angle_deg: *const f64,
+    cone_half_angle_deg_stride: isize,
+    antenna_height_ft: *const f64,
+    antenna_height_ft_stride: isize,
+    dme_step_nm: *const f64,
+    dme_step_nm_stride: isize,
+    flag: *mut f64,
+    flag_stride: isize,
+    to_from: *mut f64,
+    to_from_stride: isize,
+    deviation_deg: *mut f64,
+    deviation_deg_stride: isize,
+    deflection: *mut f64,
+    deflection_stride: isize,
+    radial_deg: *mut f64,
+    radial_deg_stride: isize,
+    dme_nm: *mut f64,
+    dme_nm_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(station_latitude_deg, station_latitude_deg_stride), Array::input(station_longitude_deg, station_longitude_deg_stride), Array::input(station_elevation_ft, station_elevation_ft_stride), Array::input(station_declination_deg, station_declination_deg_stride), Array::input(latitude_deg, latitude_deg_stride), Array::input(longitude_deg, longitude_deg_stride), Array::input(altitude_ft, altitude_ft_stride), Array::input(selected_course_deg, selected_course_deg_stride), Array::input(full_scale_deg, full_scale_deg_stride), Array::input(abeam_zone_deg, abeam_zone_deg_stride), Array::input(reach_nm, reach_nm_stride), Array::input(cone_half_angle_deg, cone_half_angle_deg_stride), Array::input(antenna_height_ft, antenna_height_ft_stride), Array::input(dme_step_nm, dme_step_nm_stride)], [Array::output(flag, flag_stride), Array::output(to_from, to_from_stride), Array::output(deviation_deg, deviation_deg_stride), Array::output(deflection, deflection_stride), Array::output(radial_deg, radial_deg_stride), Array::output(dme_nm, dme_nm_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("vor_receiver") }, count, &inputs, &outputs, status) }
+}
+
+/// A slant range as a DME display shows it: to the nearest of its steps, halves up.
+///
+/// `round(dme / step) step`.
+///
+/// @param dme_nm slant range, 0 to 10 900
+/// @param dme_step_nm step in which the display counts, above 0 to 10
+/// @param[out] displayed_dme_nm the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Half a step.
+/// Degenerate cases: Below half a step zero is shown.
+/// Errors: A value outside its range.
+/// Source: Common practice: displays count tenths of a mile.
+///
+/// Example: lubber_displayed_dme_nm(21.46, 0.1, &value) gives 21.50
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_displayed_dme_nm(
+    dme_nm: f64,
+    dme_step_nm: f64,
+    displayed_dme_nm: *mut f64,
+) -> i32 {
+    let answer = || plain::displayed_dme_nm(dme_nm, dme_step_nm).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [displayed_dme_nm]) }
+}
+
+/// `lubber_displayed_dme_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_displayed_dme_nm_n(
+    count: usize,
+    dme_nm: *const f64,
+    dme_nm_stride: isize,
+    dme_step_nm: *const f64,
+    dme_step_nm_stride: isize,
+    displayed_dme_nm: *mut f64,
+    displayed_dme_nm_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(dme_nm, dme_nm_stride), Array::input(dme_step_nm, dme_step_nm_stride)], [Array::output(displayed_dme_nm, displayed_dme_nm_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("displayed_dme_nm") }, count, &inputs, &outputs, status) }
+}
+
+/// Distance off course, right positive, for a deflection of the needle at a distance from the station.
+///
+/// `-R asin(sin(d / R) sin(deflection full_scale))` on a sphere of the mean radius, in the plane `-d sin(deviation)`: right of course the needle stands left.
+///
+/// @param deflection where the needle stands as a part of full scale, positive right of centre, -1 to 1
+/// @param distance_nm distance from the station along the ground, above 0 to 5000
+/// @param full_scale_deg deviation at full scale, above 0 below 90
+/// @param[out] cross_track_of_deflection_nm the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Exact on the sphere; the ellipsoid moves it by less than 0.6 percent.
+/// Degenerate cases: At either end of the scale it is the least distance that it may be.
+/// Errors: A value outside its range.
+/// Source: The law of sines on the sphere.
+///
+/// Example: lubber_cross_track_of_deflection_nm(0.5, 30.0, 10.0, &value) gives -2.615
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_cross_track_of_deflection_nm(
+    deflection: f64,
+    distance_nm: f64,
+    full_scale_deg: f64,
+    cross_track_of_deflection_nm: *mut f64,
+) -> i32 {
+    let answer = || plain::cross_track_of_deflection_nm(deflection, distance_nm, full_scale_deg).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [cross_track_of_deflection_nm]) }
+}
+
+/// `lubber_cross_track_of_deflection_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_cross_track_of_deflection_nm_n(
+    count: usize,
+    deflection: *const f64,
+    deflection_stride: isize,
+    distance_nm: *const f64,
+    distance_nm_stride: isize,
+    full_scale_deg: *const f64,
+    full_scale_deg_stride: isize,
+    cross_track_of_deflection_nm: *mut f64,
+    cross_track_of_deflection_nm_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(deflection, deflection_stride), Array::input(distance_nm, distance_nm_stride), Array::input(full_scale_deg, full_scale_deg_stride)], [Array::output(cross_track_of_deflection_nm, cross_track_of_deflection_nm_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("cross_track_of_deflection_nm") }, count, &inputs, &outputs, status) }
+}
+
+/// Deviation and deflection for a distance off course at a distance from the station: the inverse of `cross_track_of_deflection_nm`.
+///
+/// `-asin(sin(x / R) / sin(d / R))` on a sphere of the mean radius, in the plane `-asin(x / d)`.
+///
+/// @param cross_track_nm distance off course, right positive, -5000 to 5000
+/// @param distance_nm distance from the station along the ground, above 0 to 5000
+/// @param full_scale_deg deviation at full scale, above 0 below 90
+/// @param[out] deviation_deg Angle at the station from the aircraft to the course, -90 to 90, positive when the course lies to the right; may be NULL
+/// @param[out] deflection Where the needle stands as a part of full scale, held at its end, -1 to 1, positive right of centre; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: As `cross_track_of_deflection_nm`.
+/// Degenerate cases: Beyond full scale the needle is held at its end; the deviation goes on to 90 degrees.
+/// Errors: A value outside its range, or an aircraft farther off course than from the station.
+/// Source: The law of sines on the sphere.
+///
+/// Example: lubber_deflection_of_cross_track(1.0, 30.0, 10.0, NULL, &value) gives -0.191
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_deflection_of_cross_track(
+    cross_track_nm: f64,
+    distance_nm: f64,
+    full_scale_deg: f64,
+    deviation_deg: *mut f64,
+    deflection: *mut f64,
+) -> i32 {
+    let answer = || plain::deflection_of_cross_track(cross_track_nm, distance_nm, full_scale_deg).map(|answer| [answer.deviation_deg, answer.deflection]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [deviation_deg, deflection]) }
+}
+
+/// `lubber_deflection_of_cross_track` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_deflection_of_cross_track_n(
+    count: usize,
+    cross_track_nm: *const f64,
+    cross_track_nm_stride: isize,
+    distance_nm: *const f64,
+    distance_nm_stride: isize,
+    full_scale_deg: *const f64,
+    full_scale_deg_stride: isize,
+    deviation_deg: *mut f64,
+    deviation_deg_stride: isize,
+    deflection: *mut f64,
+    deflection_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(cross_track_nm, cross_track_nm_stride), Array::input(distance_nm, distance_nm_stride), Array::input(full_scale_deg, full_scale_deg_stride)], [Array::output(deviation_deg, deviation_deg_stride), Array::output(deflection, deflection_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("deflection_of_cross_track") }, count, &inputs, &outputs, status) }
+}
+
+/// How fast the needle moves, for a groundspeed and a distance from the station.
+///
+/// `-v sin(crossing) / (R sin(d / R))` on a sphere of the mean radius, in the plane `-v sin(crossing) / d`.
+///
+/// @param groundspeed_kt groundspeed, 0 to 10 000
+/// @param distance_nm distance from the station along the ground, above 0 to 5000
+/// @param crossing_angle_deg angle, right positive, to the track from the direction away from the station (FROM) or to it (TO)
+/// @param full_scale_deg deviation at full scale, above 0 below 90
+/// @param[out] needle_rate_deg_per_s How fast the deviation changes, positive when the needle moves to the right; may be NULL
+/// @param[out] full_scale_time_s How long the needle takes from the end of its scale to the centre, at this distance and crossing; infinite along the course; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Exact on the sphere; the ellipsoid moves it by less than 0.6 percent.
+/// Degenerate cases: Along the course the needle stands still, and the time is infinite.
+/// Errors: A value outside its range.
+/// Source: Derived: the motion across the line from the station.
+///
+/// Example: lubber_needle_motion(180.0, 10.0, -30.0, 10.0, &value, NULL) gives 0.143
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_needle_motion(
+    groundspeed_kt: f64,
+    distance_nm: f64,
+    crossing_angle_deg: f64,
+    full_scale_deg: f64,
+    needle_rate_deg_per_s: *mut f64,
+    full_scale_time_s: *mut f64,
+) -> i32 {
+    let answer = || plain::needle_motion(groundspeed_kt, distance_nm, crossing_angle_deg, full_scale_deg).map(|answer| [answer.needle_rate_deg_per_s, answer.full_scale_time_s]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [needle_rate_deg_per_s, full_scale_time_s]) }
+}
+
+/// `lubber_needle_motion` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_needle_motion_n(
+    count: usize,
+    groundspeed_kt: *const f64,
+    groundspeed_kt_stride: isize,
+    distance_nm: *const f64,
+    distance_nm_stride: isize,
+    crossing_angle_deg: *const f64,
+    crossing_angle_deg_stride: isize,
+    full_scale_deg: *const f64,
+    full_scale_deg_stride: isize,
+    needle_rate_deg_per_s: *mut f64,
+    needle_rate_deg_per_s_stride: isize,
+    full_scale_time_s: *mut f64,
+    full_scale_time_s_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(groundspeed_kt, groundspeed_kt_stride), Array::input(distance_nm, distance_nm_stride), Array::input(crossing_angle_deg, crossing_angle_deg_stride), Array::input(full_scale_deg, full_scale_deg_stride)], [Array::output(needle_rate_deg_per_s, needle_rate_deg_per_s_stride), Array::output(full_scale_time_s, full_scale_time_s_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("needle_motion") }, count, &inputs, &outputs, status) }
+}
+
 /// The lead of a course change by mental arithmetic: a third of a mile for each 60 kt, and more for height.
 ///
 /// `(gs / 60) / 3 * change / 90`, and half a nautical mile for each 10 000 ft above 5 000 ft.
@@ -7403,6 +7860,57 @@ pub unsafe extern "C" fn lubber_rule_lead_radials_deg_n(
     let (inputs, outputs) = ([Array::input(arc_radius_nm, arc_radius_nm_stride), Array::input(turn_radius_nm, turn_radius_nm_stride), Array::input(&raw const flown, 0), Array::input(&raw const rule, 0)], [Array::output(rule_lead_radials_deg, rule_lead_radials_deg_stride)]);
     // SAFETY: the caller vouches for the arrays.
     unsafe { many(const { Function::named("rule_lead_radials_deg") }, count, &inputs, &outputs, status) }
+}
+
+/// Distance off course by rule, right positive: 200 ft for each dot and each nautical mile from the station.
+///
+/// `-200 ft dots distance`.
+///
+/// @param deflection_dots where the needle stands in dots of two degrees, positive right of centre, -20 to 20
+/// @param distance_nm distance from the station along the ground, above 0 to 5000
+/// @param[out] rule_off_course_nm the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: 6 percent short near the centre: two degrees are 212 ft at a nautical mile. See `cross_track_of_deflection_nm`.
+/// Degenerate cases: The proportion goes on past the end of the scale.
+/// Errors: A value outside its range.
+/// Source: FAA instrument written-exam rule, as printed on training pages; common practice.
+///
+/// Example: lubber_rule_off_course_nm(-2.0, 30.0, &value) gives 1.97
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_off_course_nm(
+    deflection_dots: f64,
+    distance_nm: f64,
+    rule_off_course_nm: *mut f64,
+) -> i32 {
+    let answer = || plain::rule_off_course_nm(deflection_dots, distance_nm).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [rule_off_course_nm]) }
+}
+
+/// `lubber_rule_off_course_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_off_course_nm_n(
+    count: usize,
+    deflection_dots: *const f64,
+    deflection_dots_stride: isize,
+    distance_nm: *const f64,
+    distance_nm_stride: isize,
+    rule_off_course_nm: *mut f64,
+    rule_off_course_nm_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(deflection_dots, deflection_dots_stride), Array::input(distance_nm, distance_nm_stride)], [Array::output(rule_off_course_nm, rule_off_course_nm_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("rule_off_course_nm") }, count, &inputs, &outputs, status) }
 }
 
 /// Radial, DME, ground distance and elevation angle of an aircraft from a station.

@@ -1158,6 +1158,72 @@ static size_t many_service_reach_nm(size_t count, const double *const *in, const
     return lubber_service_reach_nm_n(count, (int32_t)in[0][0], in[1], in_stride[1], in[2], in_stride[2], out[0], out_stride[0], status);
 }
 
+static int32_t call_vor_needle(const double *in, double *out)
+{
+    return lubber_vor_needle(in[0], in[1], in[2], in[3], &out[0], &out[1], &out[2]);
+}
+
+static size_t many_vor_needle(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_vor_needle_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], status);
+}
+
+static int32_t call_vor_receiver(const double *in, double *out)
+{
+    return lubber_vor_receiver(in[0], in[1], in[2], in[3], in[4], in[5], in[6], in[7], in[8], in[9], in[10], in[11], in[12], in[13], &out[0], &out[1], &out[2], &out[3], &out[4], &out[5]);
+}
+
+static size_t many_vor_receiver(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_vor_receiver_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], in[6], in_stride[6], in[7], in_stride[7], in[8], in_stride[8], in[9], in_stride[9], in[10], in_stride[10], in[11], in_stride[11], in[12], in_stride[12], in[13], in_stride[13], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], out[5], out_stride[5], status);
+}
+
+static int32_t call_displayed_dme_nm(const double *in, double *out)
+{
+    return lubber_displayed_dme_nm(in[0], in[1], &out[0]);
+}
+
+static size_t many_displayed_dme_nm(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_displayed_dme_nm_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
+}
+
+static int32_t call_cross_track_of_deflection_nm(const double *in, double *out)
+{
+    return lubber_cross_track_of_deflection_nm(in[0], in[1], in[2], &out[0]);
+}
+
+static size_t many_cross_track_of_deflection_nm(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_cross_track_of_deflection_nm_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], out[0], out_stride[0], status);
+}
+
+static int32_t call_deflection_of_cross_track(const double *in, double *out)
+{
+    return lubber_deflection_of_cross_track(in[0], in[1], in[2], &out[0], &out[1]);
+}
+
+static size_t many_deflection_of_cross_track(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_deflection_of_cross_track_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], out[0], out_stride[0], out[1], out_stride[1], status);
+}
+
+static int32_t call_needle_motion(const double *in, double *out)
+{
+    return lubber_needle_motion(in[0], in[1], in[2], in[3], &out[0], &out[1]);
+}
+
+static size_t many_needle_motion(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_needle_motion_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], out[0], out_stride[0], out[1], out_stride[1], status);
+}
+
 static int32_t call_rule_lead_nm(const double *in, double *out)
 {
     return lubber_rule_lead_nm(in[0], in[1], in[2], &out[0]);
@@ -1244,6 +1310,17 @@ static size_t many_rule_lead_radials_deg(size_t count, const double *const *in, 
                           const ptrdiff_t *out_stride, int32_t *status)
 {
     return lubber_rule_lead_radials_deg_n(count, in[0], in_stride[0], in[1], in_stride[1], (int32_t)in[2][0], (int32_t)in[3][0], out[0], out_stride[0], status);
+}
+
+static int32_t call_rule_off_course_nm(const double *in, double *out)
+{
+    return lubber_rule_off_course_nm(in[0], in[1], &out[0]);
+}
+
+static size_t many_rule_off_course_nm(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_rule_off_course_nm_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
 }
 
 static int32_t call_observe(const double *in, double *out)
@@ -1647,6 +1724,12 @@ static const struct dispatch DISPATCH[] = {
     {"radio_horizon_nm", 3, 1, "nnc", {"radio_horizon_nm"}, {31000.0, 40.0, LUBBER_HORIZON_RULE_FOUR_THIRDS}, call_radio_horizon_nm, many_radio_horizon_nm},
     {"least_reception_height_ft", 3, 1, "nnc", {"least_reception_height_ft"}, {130.0, 0.0, LUBBER_HORIZON_RULE_FOUR_THIRDS}, call_least_reception_height_ft, many_least_reception_height_ft},
     {"service_reach_nm", 3, 1, "cnn", {"service_reach_nm"}, {LUBBER_SERVICE_CLASS_HIGH, 18000.0, 0.0}, call_service_reach_nm, many_service_reach_nm},
+    {"vor_needle", 4, 3, "nnnn", {"deviation_deg", "deflection", "to_from"}, {227.0, 50.0, 10.0, 1.0}, call_vor_needle, many_vor_needle},
+    {"vor_receiver", 14, 6, "nnnnnnnnnnnnnn", {"flag", "to_from", "deviation_deg", "deflection", "radial_deg", "dme_nm"}, {61.25, -11.5, 420.0, -6.0, 61.5, -11.0, 31000.0, 225.0, 10.0, 1.0, 199.0, 50.0, 0.0, 0.1}, call_vor_receiver, many_vor_receiver},
+    {"displayed_dme_nm", 2, 1, "nn", {"displayed_dme_nm"}, {21.46, 0.1}, call_displayed_dme_nm, many_displayed_dme_nm},
+    {"cross_track_of_deflection_nm", 3, 1, "nnn", {"cross_track_of_deflection_nm"}, {0.5, 30.0, 10.0}, call_cross_track_of_deflection_nm, many_cross_track_of_deflection_nm},
+    {"deflection_of_cross_track", 3, 2, "nnn", {"deviation_deg", "deflection"}, {1.0, 30.0, 10.0}, call_deflection_of_cross_track, many_deflection_of_cross_track},
+    {"needle_motion", 4, 2, "nnnn", {"needle_rate_deg_per_s", "full_scale_time_s"}, {180.0, 10.0, -30.0, 10.0}, call_needle_motion, many_needle_motion},
     {"rule_lead_nm", 3, 1, "nnn", {"rule_lead_nm"}, {180.0, 90.0, 0.0}, call_rule_lead_nm, many_rule_lead_nm},
     {"rule_reading_nm", 3, 1, "nnn", {"rule_reading_nm"}, {450.0, 60.0, 36000.0}, call_rule_reading_nm, many_rule_reading_nm},
     {"rule_least_dme_nm", 1, 1, "n", {"rule_least_dme_nm"}, {12000.0}, call_rule_least_dme_nm, many_rule_least_dme_nm},
@@ -1655,6 +1738,7 @@ static const struct dispatch DISPATCH[] = {
     {"rule_turn_radius_nm", 2, 1, "nc", {"rule_turn_radius_nm"}, {250.0, LUBBER_RADIUS_RULE_ONE_PERCENT}, call_rule_turn_radius_nm, many_rule_turn_radius_nm},
     {"rule_radials_per_mile", 1, 1, "n", {"rule_radials_per_mile"}, {12.0}, call_rule_radials_per_mile, many_rule_radials_per_mile},
     {"rule_lead_radials_deg", 4, 1, "nncc", {"rule_lead_radials_deg"}, {10.0, 2.5, LUBBER_RADIAL_FLOWN_INBOUND, LUBBER_ARC_LEAD_RULE_PROPORTION}, call_rule_lead_radials_deg, many_rule_lead_radials_deg},
+    {"rule_off_course_nm", 2, 1, "nn", {"rule_off_course_nm"}, {-2.0, 30.0}, call_rule_off_course_nm, many_rule_off_course_nm},
     {"observe", 7, 4, "nnnnnnn", {"radial_deg", "dme_nm", "ground_distance_nm", "elevation_angle_deg"}, {61.25, -11.5, 420.0, -6.0, 61.5, -11.0, 31000.0}, call_observe, many_observe},
     {"cone_radius_nm", 2, 1, "nn", {"cone_radius_nm"}, {35000.0, 50.0}, call_cone_radius_nm, many_cone_radius_nm},
     {"successive_turns", 12, 10, "nnnnccnnnnnn", {"past_first_nm", "before_second_nm", "spare_nm", "straight_time_s", "largest_true_airspeed_kt", "largest_groundspeed_kt", "bank_needed_deg", "crossing_past_first_nm", "crossing_before_second_nm", "crossing_lead_nm"}, {40.0, 130.0, 60.0, 8.0, LUBBER_PASSAGE_FLY_BY, LUBBER_PASSAGE_FLY_BY, 400.0, 300.0, 40.0, 25.0, 3.0, 5.0}, call_successive_turns, many_successive_turns},

@@ -730,6 +730,48 @@ pub const FUNCTIONS: &[Function] = &[
         block: |inputs, outputs, statuses| each(inputs, outputs, statuses, service_reach_nm),
     },
     Function {
+        name: "vor_needle",
+        inputs: &["radial_deg", "selected_course_deg", "full_scale_deg", "abeam_zone_deg"],
+        outputs: &["deviation_deg", "deflection", "to_from"],
+        run: |inputs, outputs| one(inputs, outputs, vor_needle),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, vor_needle),
+    },
+    Function {
+        name: "vor_receiver",
+        inputs: &["station_latitude_deg", "station_longitude_deg", "station_elevation_ft", "station_declination_deg", "latitude_deg", "longitude_deg", "altitude_ft", "selected_course_deg", "full_scale_deg", "abeam_zone_deg", "reach_nm", "cone_half_angle_deg", "antenna_height_ft", "dme_step_nm"],
+        outputs: &["flag", "to_from", "deviation_deg", "deflection", "radial_deg", "dme_nm"],
+        run: |inputs, outputs| one(inputs, outputs, vor_receiver),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, vor_receiver),
+    },
+    Function {
+        name: "displayed_dme_nm",
+        inputs: &["dme_nm", "dme_step_nm"],
+        outputs: &["displayed_dme_nm"],
+        run: |inputs, outputs| one(inputs, outputs, displayed_dme_nm),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, displayed_dme_nm),
+    },
+    Function {
+        name: "cross_track_of_deflection_nm",
+        inputs: &["deflection", "distance_nm", "full_scale_deg"],
+        outputs: &["cross_track_of_deflection_nm"],
+        run: |inputs, outputs| one(inputs, outputs, cross_track_of_deflection_nm),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, cross_track_of_deflection_nm),
+    },
+    Function {
+        name: "deflection_of_cross_track",
+        inputs: &["cross_track_nm", "distance_nm", "full_scale_deg"],
+        outputs: &["deviation_deg", "deflection"],
+        run: |inputs, outputs| one(inputs, outputs, deflection_of_cross_track),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, deflection_of_cross_track),
+    },
+    Function {
+        name: "needle_motion",
+        inputs: &["groundspeed_kt", "distance_nm", "crossing_angle_deg", "full_scale_deg"],
+        outputs: &["needle_rate_deg_per_s", "full_scale_time_s"],
+        run: |inputs, outputs| one(inputs, outputs, needle_motion),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, needle_motion),
+    },
+    Function {
         name: "rule_lead_nm",
         inputs: &["groundspeed_kt", "course_change_deg", "height_above_station_ft"],
         outputs: &["rule_lead_nm"],
@@ -784,6 +826,13 @@ pub const FUNCTIONS: &[Function] = &[
         outputs: &["rule_lead_radials_deg"],
         run: |inputs, outputs| one(inputs, outputs, rule_lead_radials_deg),
         block: |inputs, outputs, statuses| each(inputs, outputs, statuses, rule_lead_radials_deg),
+    },
+    Function {
+        name: "rule_off_course_nm",
+        inputs: &["deflection_dots", "distance_nm"],
+        outputs: &["rule_off_course_nm"],
+        run: |inputs, outputs| one(inputs, outputs, rule_off_course_nm),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, rule_off_course_nm),
     },
     Function {
         name: "observe",
@@ -1436,6 +1485,30 @@ fn service_reach_nm([class, height_ft, antenna_height_ft]: [f64; 3]) -> Result<[
     super::service_reach_nm(crate::station::ServiceClass::from_code("class", class)?, height_ft, antenna_height_ft).map(|answer| [answer])
 }
 
+fn vor_needle([radial_deg, selected_course_deg, full_scale_deg, abeam_zone_deg]: [f64; 4]) -> Result<[f64; 3], Error> {
+    super::vor_needle(radial_deg, selected_course_deg, full_scale_deg, abeam_zone_deg).map(|answer| [answer.deviation_deg, answer.deflection, answer.to_from])
+}
+
+fn vor_receiver([station_latitude_deg, station_longitude_deg, station_elevation_ft, station_declination_deg, latitude_deg, longitude_deg, altitude_ft, selected_course_deg, full_scale_deg, abeam_zone_deg, reach_nm, cone_half_angle_deg, antenna_height_ft, dme_step_nm]: [f64; 14]) -> Result<[f64; 6], Error> {
+    super::vor_receiver(station_latitude_deg, station_longitude_deg, station_elevation_ft, station_declination_deg, latitude_deg, longitude_deg, altitude_ft, selected_course_deg, full_scale_deg, abeam_zone_deg, reach_nm, cone_half_angle_deg, antenna_height_ft, dme_step_nm).map(|answer| [answer.flag, answer.to_from, answer.deviation_deg, answer.deflection, answer.radial_deg, answer.dme_nm])
+}
+
+fn displayed_dme_nm([dme_nm, dme_step_nm]: [f64; 2]) -> Result<[f64; 1], Error> {
+    super::displayed_dme_nm(dme_nm, dme_step_nm).map(|answer| [answer])
+}
+
+fn cross_track_of_deflection_nm([deflection, distance_nm, full_scale_deg]: [f64; 3]) -> Result<[f64; 1], Error> {
+    super::cross_track_of_deflection_nm(deflection, distance_nm, full_scale_deg).map(|answer| [answer])
+}
+
+fn deflection_of_cross_track([cross_track_nm, distance_nm, full_scale_deg]: [f64; 3]) -> Result<[f64; 2], Error> {
+    super::deflection_of_cross_track(cross_track_nm, distance_nm, full_scale_deg).map(|answer| [answer.deviation_deg, answer.deflection])
+}
+
+fn needle_motion([groundspeed_kt, distance_nm, crossing_angle_deg, full_scale_deg]: [f64; 4]) -> Result<[f64; 2], Error> {
+    super::needle_motion(groundspeed_kt, distance_nm, crossing_angle_deg, full_scale_deg).map(|answer| [answer.needle_rate_deg_per_s, answer.full_scale_time_s])
+}
+
 fn rule_lead_nm([groundspeed_kt, course_change_deg, height_above_station_ft]: [f64; 3]) -> Result<[f64; 1], Error> {
     super::rule_lead_nm(groundspeed_kt, course_change_deg, height_above_station_ft).map(|answer| [answer])
 }
@@ -1475,6 +1548,10 @@ fn rule_lead_radials_deg([arc_radius_nm, turn_radius_nm, flown, rule]: [f64; 4])
         return Ok([f64::NAN; 1]);
     }
     super::rule_lead_radials_deg(arc_radius_nm, turn_radius_nm, crate::lead::RadialFlown::from_code("flown", flown)?, crate::rules::ArcLeadRule::from_code("rule", rule)?).map(|answer| [answer])
+}
+
+fn rule_off_course_nm([deflection_dots, distance_nm]: [f64; 2]) -> Result<[f64; 1], Error> {
+    super::rule_off_course_nm(deflection_dots, distance_nm).map(|answer| [answer])
 }
 
 fn observe([station_latitude_deg, station_longitude_deg, station_elevation_ft, station_declination_deg, latitude_deg, longitude_deg, altitude_ft]: [f64; 7]) -> Result<[f64; 4], Error> {

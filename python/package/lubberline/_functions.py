@@ -29,7 +29,9 @@ __all__ = [
     "LimitedTurn",
     "LimitingDme",
     "MagneticFieldOutput",
+    "NeedleMotion",
     "Observation",
+    "OffCourse",
     "OffsetCourseCrossing",
     "OffsetPoint",
     "RadialIntercept",
@@ -39,6 +41,8 @@ __all__ = [
     "SuccessiveTurns",
     "TangentTurn",
     "TrackAndGroundspeed",
+    "VorIndication",
+    "VorNeedle",
     "WindBetweenLevels",
     "WindComponents",
     "WindFromComponents",
@@ -70,10 +74,13 @@ __all__ = [
     "course_arc_crossing",
     "course_crossing",
     "cross_track",
+    "cross_track_of_deflection_nm",
     "crossover_altitude_ft",
+    "deflection_of_cross_track",
     "density_altitude_ft",
     "density_altitude_rule_ft",
     "density_ratio",
+    "displayed_dme_nm",
     "distance_flown_nm",
     "dme_at_roll_in_nm",
     "double_angle_intercept",
@@ -114,6 +121,7 @@ __all__ = [
     "mach_from_tas",
     "magnetic_field",
     "magnetic_from_true_deg",
+    "needle_motion",
     "observe",
     "offset_course_crossing",
     "offset_point",
@@ -141,6 +149,7 @@ __all__ = [
     "rule_lead_nm",
     "rule_lead_radials_deg",
     "rule_least_dme_nm",
+    "rule_off_course_nm",
     "rule_outbound_heading_deg",
     "rule_outbound_time_by_headwind_s",
     "rule_outbound_time_s",
@@ -176,6 +185,8 @@ __all__ = [
     "turn_radius_nm",
     "turn_rate_deg_per_s",
     "variation_deg",
+    "vor_needle",
+    "vor_receiver",
     "wind_between_levels",
     "wind_components",
     "wind_correction_deg",
@@ -6665,6 +6676,446 @@ def service_reach_nm(class, height_ft, antenna_height_ft=0.0, **kwargs):
 _scalar_service_reach_nm = scalars["service_reach_nm"]
 
 
+class VorNeedle(NamedTuple):
+    """What an indicator shows: what `vor_needle` gives."""
+
+    deviation_deg: object
+    """Angle at the station from the aircraft to the selected course, -90 to 90, positive when the course lies to the right."""
+    deflection: object
+    """Where the needle stands as a part of full scale, held at its end, -1 to 1, positive right of centre."""
+    to_from: object
+    """Whether the selected course leads to or from the station, `ToFrom`: 0 neither, 1 to, 2 from."""
+
+
+def vor_needle(radial_deg, selected_course_deg, full_scale_deg=10.0, abeam_zone_deg=1.0, **kwargs):
+    r"""What a course deviation indicator shows on a radial with a course selected.
+
+    Within 90 degrees of the selected course FROM and `course - radial`; beyond, TO and `radial +
+    180 - course`.
+
+    Parameters
+    ----------
+    radial_deg : array_like, in degrees
+        Radial of the aircraft, any finite number.
+    selected_course_deg : array_like, in degrees
+        The course selected, in the station's north, any finite number.
+    full_scale_deg : array_like, in degrees
+        Deviation at which the needle stands at the end of its scale, above 0 below 90 (default
+        10.0).
+    abeam_zone_deg : array_like, in degrees
+        Half-width of the zone about 90 degrees from the course in which it shows neither TO nor
+        FROM, 0 to 45 (default 1.0).
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    VorNeedle
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `deviation_deg`: Angle at the station from the aircraft to the selected course, -90 to 90,
+        positive when the course lies to the right, in degrees.
+        `deflection`: Where the needle stands as a part of full scale, held at its end, -1 to 1,
+        positive right of centre.
+        `to_from`: Whether the selected course leads to or from the station, `ToFrom`: 0 neither, 1
+        to, 2 from.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: Rounding error.
+
+    Degenerate cases: Exactly abeam neither TO nor FROM is shown, whatever the zone's width.
+
+    Source: FAA-H-8083-15 (Instrument Flying Handbook), VOR indications (from memory). Full scale:
+    five dots of 2 degrees make 10 (FAA-H-8083-25, from memory); the Instrument Flying Handbook
+    (FAA-H-8083-15A, p. 7-11) states 12 or more. The zone abeam: common practice.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.vor_needle(227.0, 50.0, 10.0, 1.0).deflection:.1f}"
+    '-0.3'
+    >>> f"{lubberline.vor_needle(227.0, 50.0, 10.0, 1.0).to_from:.0f}"
+    '1'
+    >>> [f"{value:.1f}" for value in lubberline.vor_needle([227.0, 227.0], 50.0, 10.0, 1.0).deflection]
+    ['-0.3', '-0.3']
+    """
+    if not kwargs:
+        answer = _scalar_vor_needle(radial_deg, selected_course_deg, full_scale_deg, abeam_zone_deg)
+        if answer is not None:
+            return named(VorNeedle, answer)
+    return VorNeedle._make(many("vor_needle", VorNeedle._fields, (radial_deg, selected_course_deg, full_scale_deg, abeam_zone_deg), kwargs))
+
+
+_scalar_vor_needle = scalars["vor_needle"]
+
+
+class VorIndication(NamedTuple):
+    """What a VOR/DME receiver shows at a place: what `vor_receiver` gives."""
+
+    flag: object
+    """Why neither TO nor FROM is shown, `Flag`: 0 clear, 1 abeam, 2 in the cone, 3 below the horizon, 4 out of range."""
+    to_from: object
+    """Whether the selected course leads to or from the station, `ToFrom`: 0 neither, 1 to, 2 from."""
+    deviation_deg: object
+    """Angle at the station from the aircraft to the selected course, positive when the course lies to the right; NaN where the VOR is not to be used."""
+    deflection: object
+    """Where the needle stands as a part of full scale, -1 to 1, positive right of centre; NaN where the VOR is not to be used."""
+    radial_deg: object
+    """The radial, as a bearing pointer shows it; NaN where the VOR is not to be used."""
+    dme_nm: object
+    """The DME as displayed; NaN out of range and below the horizon."""
+
+
+def vor_receiver(station_latitude_deg, station_longitude_deg, station_elevation_ft, station_declination_deg, latitude_deg, longitude_deg, altitude_ft, selected_course_deg, full_scale_deg=10.0, abeam_zone_deg=1.0, reach_nm=199.0, cone_half_angle_deg=50.0, antenna_height_ft=0.0, dme_step_nm=0.1, **kwargs):
+    r"""What a VOR/DME receiver shows at a place, with a perfect signal and a course selected.
+
+    Radial and slant range of `observe`, the needle of `vor_needle`, the DME to the nearest step of
+    its display. The flag is, in this order: out of range, below the radio horizon (4/3 of the
+    earth's radius, smooth), in the cone, abeam.
+
+    Parameters
+    ----------
+    station_latitude_deg : array_like, in degrees
+        Latitude of the antenna, -90 to 90.
+    station_longitude_deg : array_like, in degrees
+        Longitude of the antenna, any finite number.
+    station_elevation_ft : array_like, in feet
+        Elevation of the antenna above mean sea level, -16 500 to 60 000.
+    station_declination_deg : array_like, in degrees
+        Angle from true north to the station's north, positive east, -180 to 180.
+    latitude_deg : array_like, in degrees
+        Latitude of the aircraft, -90 to 90.
+    longitude_deg : array_like, in degrees
+        Longitude of the aircraft, any finite number.
+    altitude_ft : array_like, in feet
+        Altitude of the aircraft above mean sea level, -16 500 to 400 000.
+    selected_course_deg : array_like, in degrees
+        The course selected, in the station's north, any finite number.
+    full_scale_deg : array_like, in degrees
+        Deviation at which the needle stands at the end of its scale, above 0 below 90 (default
+        10.0).
+    abeam_zone_deg : array_like, in degrees
+        Half-width of the zone about 90 degrees from the course in which it shows neither TO nor
+        FROM, 0 to 45 (default 1.0).
+    reach_nm : array_like, in nautical miles
+        Ground distance to which the station is received, 0 to 10 900 (default 199.0).
+    cone_half_angle_deg : array_like, in degrees
+        Half-angle of the cone of confusion from the vertical, above 0 below 90 (default 50.0).
+    antenna_height_ft : array_like, in feet
+        Height of the antenna above the smooth surface of the radio horizon, 0 to 400 000 (default
+        0.0).
+    dme_step_nm : array_like, in nautical miles
+        Step in which the DME counts, above 0 to 10 (default 0.1).
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    VorIndication
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `flag`: Why neither TO nor FROM is shown, `Flag`: 0 clear, 1 abeam, 2 in the cone, 3 below
+        the horizon, 4 out of range.
+        `to_from`: Whether the selected course leads to or from the station, `ToFrom`: 0 neither, 1
+        to, 2 from.
+        `deviation_deg`: Angle at the station from the aircraft to the selected course, positive
+        when the course lies to the right; NaN where the VOR is not to be used, in degrees.
+        `deflection`: Where the needle stands as a part of full scale, -1 to 1, positive right of
+        centre; NaN where the VOR is not to be used.
+        `radial_deg`: The radial, as a bearing pointer shows it; NaN where the VOR is not to be
+        used, in degrees.
+        `dme_nm`: The DME as displayed; NaN out of range and below the horizon, in nautical miles.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: Radial and slant range as `observe`; the bounds of reception are models.
+
+    Degenerate cases: Exactly over or under the antenna there is no radial: the flag is that of the
+    cone, unless the station is not received at all.
+
+    Source: As `observe`, `vor_needle`, `radio_horizon_nm` and `cone_radius_nm`. 199 NM: FAA
+    Aeronautical Information Manual 1-1-7; `service_reach_nm` has the reach of a class. Tenths of a
+    mile: common practice.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.vor_receiver(61.25, -11.5, 420.0, -6.0, 61.5, -11.0, 31000.0, 225.0, 10.0, 1.0, 199.0, 50.0, 0.0, 0.1).deflection:.2f}"
+    '0.46'
+    >>> f"{lubberline.vor_receiver(61.25, -11.5, 420.0, -6.0, 61.5, -11.0, 31000.0, 225.0, 10.0, 1.0, 199.0, 50.0, 0.0, 0.1).dme_nm:.1f}"
+    '21.5'
+    >>> [f"{value:.2f}" for value in lubberline.vor_receiver([61.25, 61.25], -11.5, 420.0, -6.0, 61.5, -11.0, 31000.0, 225.0, 10.0, 1.0, 199.0, 50.0, 0.0, 0.1).deflection]
+    ['0.46', '0.46']
+    """
+    if not kwargs:
+        answer = _scalar_vor_receiver(station_latitude_deg, station_longitude_deg, station_elevation_ft, station_declination_deg, latitude_deg, longitude_deg, altitude_ft, selected_course_deg, full_scale_deg, abeam_zone_deg, reach_nm, cone_half_angle_deg, antenna_height_ft, dme_step_nm)
+        if answer is not None:
+            return named(VorIndication, answer)
+    return VorIndication._make(many("vor_receiver", VorIndication._fields, (station_latitude_deg, station_longitude_deg, station_elevation_ft, station_declination_deg, latitude_deg, longitude_deg, altitude_ft, selected_course_deg, full_scale_deg, abeam_zone_deg, reach_nm, cone_half_angle_deg, antenna_height_ft, dme_step_nm), kwargs))
+
+
+_scalar_vor_receiver = scalars["vor_receiver"]
+
+
+def displayed_dme_nm(dme_nm, dme_step_nm=0.1, **kwargs):
+    r"""A slant range as a DME display shows it: to the nearest of its steps, halves up.
+
+    `round(dme / step) step`.
+
+    Parameters
+    ----------
+    dme_nm : array_like, in nautical miles
+        Slant range, 0 to 10 900.
+    dme_step_nm : array_like, in nautical miles
+        Step in which the display counts, above 0 to 10 (default 0.1).
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray, in nautical miles
+        A float if every argument is a plain number.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: Half a step.
+
+    Degenerate cases: Below half a step zero is shown.
+
+    Source: Common practice: displays count tenths of a mile.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.displayed_dme_nm(21.46, 0.1):.2f}"
+    '21.50'
+    >>> [f"{value:.2f}" for value in lubberline.displayed_dme_nm([21.46, 21.46], 0.1)]
+    ['21.50', '21.50']
+    """
+    if not kwargs:
+        answer = _scalar_displayed_dme_nm(dme_nm, dme_step_nm)
+        if answer is not None:
+            return answer
+    return ufunc.displayed_dme_nm(dme_nm, dme_step_nm, **kwargs)
+
+
+_scalar_displayed_dme_nm = scalars["displayed_dme_nm"]
+
+
+def cross_track_of_deflection_nm(deflection, distance_nm, full_scale_deg=10.0, **kwargs):
+    r"""Distance off course, right positive, for a deflection of the needle at a distance from the station.
+
+    `-R asin(sin(d / R) sin(deflection full_scale))` on a sphere of the mean radius, in the plane
+    `-d sin(deviation)`: right of course the needle stands left.
+
+    Parameters
+    ----------
+    deflection : array_like
+        Where the needle stands as a part of full scale, positive right of centre, -1 to 1.
+    distance_nm : array_like, in nautical miles
+        Distance from the station along the ground, above 0 to 5000.
+    full_scale_deg : array_like, in degrees
+        Deviation at full scale, above 0 below 90 (default 10.0).
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray, in nautical miles
+        A float if every argument is a plain number.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: Exact on the sphere; the ellipsoid moves it by less than 0.6 percent.
+
+    Degenerate cases: At either end of the scale it is the least distance that it may be.
+
+    Source: The law of sines on the sphere.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.cross_track_of_deflection_nm(0.5, 30.0, 10.0):.3f}"
+    '-2.615'
+    >>> [f"{value:.3f}" for value in lubberline.cross_track_of_deflection_nm([0.5, 0.5], 30.0, 10.0)]
+    ['-2.615', '-2.615']
+    """
+    if not kwargs:
+        answer = _scalar_cross_track_of_deflection_nm(deflection, distance_nm, full_scale_deg)
+        if answer is not None:
+            return answer
+    return ufunc.cross_track_of_deflection_nm(deflection, distance_nm, full_scale_deg, **kwargs)
+
+
+_scalar_cross_track_of_deflection_nm = scalars["cross_track_of_deflection_nm"]
+
+
+class OffCourse(NamedTuple):
+    """What a needle shows off course: what `deflection_of_cross_track` gives."""
+
+    deviation_deg: object
+    """Angle at the station from the aircraft to the course, -90 to 90, positive when the course lies to the right."""
+    deflection: object
+    """Where the needle stands as a part of full scale, held at its end, -1 to 1, positive right of centre."""
+
+
+def deflection_of_cross_track(cross_track_nm, distance_nm, full_scale_deg=10.0, **kwargs):
+    r"""Deviation and deflection for a distance off course at a distance from the station: the inverse of `cross_track_of_deflection_nm`.
+
+    `-asin(sin(x / R) / sin(d / R))` on a sphere of the mean radius, in the plane `-asin(x / d)`.
+
+    Parameters
+    ----------
+    cross_track_nm : array_like, in nautical miles
+        Distance off course, right positive, -5000 to 5000.
+    distance_nm : array_like, in nautical miles
+        Distance from the station along the ground, above 0 to 5000.
+    full_scale_deg : array_like, in degrees
+        Deviation at full scale, above 0 below 90 (default 10.0).
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    OffCourse
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `deviation_deg`: Angle at the station from the aircraft to the course, -90 to 90, positive
+        when the course lies to the right, in degrees.
+        `deflection`: Where the needle stands as a part of full scale, held at its end, -1 to 1,
+        positive right of centre.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, or an aircraft farther off course than from the
+        station. In arrays such a point is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: As `cross_track_of_deflection_nm`.
+
+    Degenerate cases: Beyond full scale the needle is held at its end; the deviation goes on to 90
+    degrees.
+
+    Source: The law of sines on the sphere.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.deflection_of_cross_track(1.0, 30.0, 10.0).deflection:.3f}"
+    '-0.191'
+    >>> [f"{value:.3f}" for value in lubberline.deflection_of_cross_track([1.0, 1.0], 30.0, 10.0).deflection]
+    ['-0.191', '-0.191']
+    """
+    if not kwargs:
+        answer = _scalar_deflection_of_cross_track(cross_track_nm, distance_nm, full_scale_deg)
+        if answer is not None:
+            return named(OffCourse, answer)
+    return OffCourse._make(many("deflection_of_cross_track", OffCourse._fields, (cross_track_nm, distance_nm, full_scale_deg), kwargs))
+
+
+_scalar_deflection_of_cross_track = scalars["deflection_of_cross_track"]
+
+
+class NeedleMotion(NamedTuple):
+    """How a needle moves: what `needle_motion` gives."""
+
+    needle_rate_deg_per_s: object
+    """How fast the deviation changes, positive when the needle moves to the right."""
+    full_scale_time_s: object
+    """How long the needle takes from the end of its scale to the centre, at this distance and crossing; infinite along the course."""
+
+
+def needle_motion(groundspeed_kt, distance_nm, crossing_angle_deg=90.0, full_scale_deg=10.0, **kwargs):
+    r"""How fast the needle moves, for a groundspeed and a distance from the station.
+
+    `-v sin(crossing) / (R sin(d / R))` on a sphere of the mean radius, in the plane `-v
+    sin(crossing) / d`.
+
+    Parameters
+    ----------
+    groundspeed_kt : array_like, in knots
+        Groundspeed, 0 to 10 000.
+    distance_nm : array_like, in nautical miles
+        Distance from the station along the ground, above 0 to 5000.
+    crossing_angle_deg : array_like, in degrees
+        Angle, right positive, to the track from the direction away from the station (FROM) or to it
+        (TO) (default 90.0).
+    full_scale_deg : array_like, in degrees
+        Deviation at full scale, above 0 below 90 (default 10.0).
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    NeedleMotion
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `needle_rate_deg_per_s`: How fast the deviation changes, positive when the needle moves to
+        the right, in degrees per second.
+        `full_scale_time_s`: How long the needle takes from the end of its scale to the centre, at
+        this distance and crossing; infinite along the course, in seconds.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: Exact on the sphere; the ellipsoid moves it by less than 0.6 percent.
+
+    Degenerate cases: Along the course the needle stands still, and the time is infinite.
+
+    Source: Derived: the motion across the line from the station.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.needle_motion(180.0, 10.0, -30.0, 10.0).needle_rate_deg_per_s:.3f}"
+    '0.143'
+    >>> f"{lubberline.needle_motion(180.0, 10.0, -30.0, 10.0).full_scale_time_s:.1f}"
+    '69.5'
+    >>> [f"{value:.3f}" for value in lubberline.needle_motion([180.0, 180.0], 10.0, -30.0, 10.0).needle_rate_deg_per_s]
+    ['0.143', '0.143']
+    """
+    if not kwargs:
+        answer = _scalar_needle_motion(groundspeed_kt, distance_nm, crossing_angle_deg, full_scale_deg)
+        if answer is not None:
+            return named(NeedleMotion, answer)
+    return NeedleMotion._make(many("needle_motion", NeedleMotion._fields, (groundspeed_kt, distance_nm, crossing_angle_deg, full_scale_deg), kwargs))
+
+
+_scalar_needle_motion = scalars["needle_motion"]
+
+
 def rule_lead_nm(groundspeed_kt, course_change_deg, height_above_station_ft=0.0, **kwargs):
     r"""The lead of a course change by mental arithmetic: a third of a mile for each 60 kt, and more for height.
 
@@ -7088,6 +7539,58 @@ def rule_lead_radials_deg(arc_radius_nm, turn_radius_nm, flown, rule, **kwargs):
 
 
 _scalar_rule_lead_radials_deg = scalars["rule_lead_radials_deg"]
+
+
+def rule_off_course_nm(deflection_dots, distance_nm, **kwargs):
+    r"""Distance off course by rule, right positive: 200 ft for each dot and each nautical mile from the station.
+
+    `-200 ft dots distance`.
+
+    Parameters
+    ----------
+    deflection_dots : array_like
+        Where the needle stands in dots of two degrees, positive right of centre, -20 to 20.
+    distance_nm : array_like, in nautical miles
+        Distance from the station along the ground, above 0 to 5000.
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray, in nautical miles
+        A float if every argument is a plain number.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: 6 percent short near the centre: two degrees are 212 ft at a nautical mile. See
+    `cross_track_of_deflection_nm`.
+
+    Degenerate cases: The proportion goes on past the end of the scale.
+
+    Source: FAA instrument written-exam rule, as printed on training pages; common practice.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.rule_off_course_nm(-2.0, 30.0):.2f}"
+    '1.97'
+    >>> [f"{value:.2f}" for value in lubberline.rule_off_course_nm([-2.0, -2.0], 30.0)]
+    ['1.97', '1.97']
+    """
+    if not kwargs:
+        answer = _scalar_rule_off_course_nm(deflection_dots, distance_nm)
+        if answer is not None:
+            return answer
+    return ufunc.rule_off_course_nm(deflection_dots, distance_nm, **kwargs)
+
+
+_scalar_rule_off_course_nm = scalars["rule_off_course_nm"]
 
 
 class Observation(NamedTuple):

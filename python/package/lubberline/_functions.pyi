@@ -36,7 +36,9 @@ __all__ = [
     "LimitedTurn",
     "LimitingDme",
     "MagneticFieldOutput",
+    "NeedleMotion",
     "Observation",
+    "OffCourse",
     "OffsetCourseCrossing",
     "OffsetPoint",
     "RadialIntercept",
@@ -46,6 +48,8 @@ __all__ = [
     "SuccessiveTurns",
     "TangentTurn",
     "TrackAndGroundspeed",
+    "VorIndication",
+    "VorNeedle",
     "WindBetweenLevels",
     "WindComponents",
     "WindFromComponents",
@@ -77,10 +81,13 @@ __all__ = [
     "course_arc_crossing",
     "course_crossing",
     "cross_track",
+    "cross_track_of_deflection_nm",
     "crossover_altitude_ft",
+    "deflection_of_cross_track",
     "density_altitude_ft",
     "density_altitude_rule_ft",
     "density_ratio",
+    "displayed_dme_nm",
     "distance_flown_nm",
     "dme_at_roll_in_nm",
     "double_angle_intercept",
@@ -121,6 +128,7 @@ __all__ = [
     "mach_from_tas",
     "magnetic_field",
     "magnetic_from_true_deg",
+    "needle_motion",
     "observe",
     "offset_course_crossing",
     "offset_point",
@@ -148,6 +156,7 @@ __all__ = [
     "rule_lead_nm",
     "rule_lead_radials_deg",
     "rule_least_dme_nm",
+    "rule_off_course_nm",
     "rule_outbound_heading_deg",
     "rule_outbound_time_by_headwind_s",
     "rule_outbound_time_s",
@@ -183,6 +192,8 @@ __all__ = [
     "turn_radius_nm",
     "turn_rate_deg_per_s",
     "variation_deg",
+    "vor_needle",
+    "vor_receiver",
     "wind_between_levels",
     "wind_components",
     "wind_correction_deg",
@@ -905,6 +916,57 @@ def service_reach_nm(class: Literal["terminal", "low", "high", "vor_low", "vor_h
 @overload
 def service_reach_nm(class: Literal["terminal", "low", "high", "vor_low", "vor_high", "dme_low", "dme_high", "terminal_above_ground", "low_above_ground", "high_above_ground", "compass_locator", "ndb_mh", "ndb_h", "ndb_hh"] | int | _Codes, height_ft: ArrayLike, antenna_height_ft: ArrayLike = ..., **kwargs: Any) -> NDArray[np.float64]: ...
 
+class VorNeedle(NamedTuple, Generic[_T]):
+    deviation_deg: _T
+    deflection: _T
+    to_from: _T
+
+@overload
+def vor_needle(radial_deg: Number, selected_course_deg: Number, full_scale_deg: Number = ..., abeam_zone_deg: Number = ...) -> VorNeedle[float]: ...
+@overload
+def vor_needle(radial_deg: ArrayLike, selected_course_deg: ArrayLike, full_scale_deg: ArrayLike = ..., abeam_zone_deg: ArrayLike = ..., **kwargs: Any) -> VorNeedle[NDArray[np.float64]]: ...
+
+class VorIndication(NamedTuple, Generic[_T]):
+    flag: _T
+    to_from: _T
+    deviation_deg: _T
+    deflection: _T
+    radial_deg: _T
+    dme_nm: _T
+
+@overload
+def vor_receiver(station_latitude_deg: Number, station_longitude_deg: Number, station_elevation_ft: Number, station_declination_deg: Number, latitude_deg: Number, longitude_deg: Number, altitude_ft: Number, selected_course_deg: Number, full_scale_deg: Number = ..., abeam_zone_deg: Number = ..., reach_nm: Number = ..., cone_half_angle_deg: Number = ..., antenna_height_ft: Number = ..., dme_step_nm: Number = ...) -> VorIndication[float]: ...
+@overload
+def vor_receiver(station_latitude_deg: ArrayLike, station_longitude_deg: ArrayLike, station_elevation_ft: ArrayLike, station_declination_deg: ArrayLike, latitude_deg: ArrayLike, longitude_deg: ArrayLike, altitude_ft: ArrayLike, selected_course_deg: ArrayLike, full_scale_deg: ArrayLike = ..., abeam_zone_deg: ArrayLike = ..., reach_nm: ArrayLike = ..., cone_half_angle_deg: ArrayLike = ..., antenna_height_ft: ArrayLike = ..., dme_step_nm: ArrayLike = ..., **kwargs: Any) -> VorIndication[NDArray[np.float64]]: ...
+
+@overload
+def displayed_dme_nm(dme_nm: Number, dme_step_nm: Number = ...) -> float: ...
+@overload
+def displayed_dme_nm(dme_nm: ArrayLike, dme_step_nm: ArrayLike = ..., **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def cross_track_of_deflection_nm(deflection: Number, distance_nm: Number, full_scale_deg: Number = ...) -> float: ...
+@overload
+def cross_track_of_deflection_nm(deflection: ArrayLike, distance_nm: ArrayLike, full_scale_deg: ArrayLike = ..., **kwargs: Any) -> NDArray[np.float64]: ...
+
+class OffCourse(NamedTuple, Generic[_T]):
+    deviation_deg: _T
+    deflection: _T
+
+@overload
+def deflection_of_cross_track(cross_track_nm: Number, distance_nm: Number, full_scale_deg: Number = ...) -> OffCourse[float]: ...
+@overload
+def deflection_of_cross_track(cross_track_nm: ArrayLike, distance_nm: ArrayLike, full_scale_deg: ArrayLike = ..., **kwargs: Any) -> OffCourse[NDArray[np.float64]]: ...
+
+class NeedleMotion(NamedTuple, Generic[_T]):
+    needle_rate_deg_per_s: _T
+    full_scale_time_s: _T
+
+@overload
+def needle_motion(groundspeed_kt: Number, distance_nm: Number, crossing_angle_deg: Number = ..., full_scale_deg: Number = ...) -> NeedleMotion[float]: ...
+@overload
+def needle_motion(groundspeed_kt: ArrayLike, distance_nm: ArrayLike, crossing_angle_deg: ArrayLike = ..., full_scale_deg: ArrayLike = ..., **kwargs: Any) -> NeedleMotion[NDArray[np.float64]]: ...
+
 @overload
 def rule_lead_nm(groundspeed_kt: Number, course_change_deg: Number, height_above_station_ft: Number = ...) -> float: ...
 @overload
@@ -944,6 +1006,11 @@ def rule_radials_per_mile(arc_radius_nm: ArrayLike, **kwargs: Any) -> NDArray[np
 def rule_lead_radials_deg(arc_radius_nm: Number, turn_radius_nm: Number, flown: Literal["inbound", "outbound"] | int, rule: Literal["plain", "proportion", "third"] | int) -> float: ...
 @overload
 def rule_lead_radials_deg(arc_radius_nm: ArrayLike, turn_radius_nm: ArrayLike, flown: Literal["inbound", "outbound"] | int | _Codes, rule: Literal["plain", "proportion", "third"] | int | _Codes, **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def rule_off_course_nm(deflection_dots: Number, distance_nm: Number) -> float: ...
+@overload
+def rule_off_course_nm(deflection_dots: ArrayLike, distance_nm: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
 
 class Observation(NamedTuple, Generic[_T]):
     radial_deg: _T

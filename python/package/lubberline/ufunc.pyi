@@ -71,10 +71,14 @@ __all__ = [
     "cross_track_abeam_longitude_deg",
     "cross_track_along_track_nm",
     "cross_track_cross_track_nm",
+    "cross_track_of_deflection_nm",
     "crossover_altitude_ft",
+    "deflection_of_cross_track_deflection",
+    "deflection_of_cross_track_deviation_deg",
     "density_altitude_ft",
     "density_altitude_rule_ft",
     "density_ratio",
+    "displayed_dme_nm",
     "distance_flown_nm",
     "dme_at_roll_in_nm",
     "double_angle_intercept_distance_nm",
@@ -180,6 +184,8 @@ __all__ = [
     "magnetic_field_total_nt",
     "magnetic_field_zone",
     "magnetic_from_true_deg",
+    "needle_motion_full_scale_time_s",
+    "needle_motion_needle_rate_deg_per_s",
     "observe_dme_nm",
     "observe_elevation_angle_deg",
     "observe_ground_distance_nm",
@@ -230,6 +236,7 @@ __all__ = [
     "rule_lead_nm",
     "rule_lead_radials_deg",
     "rule_least_dme_nm",
+    "rule_off_course_nm",
     "rule_outbound_heading_deg",
     "rule_outbound_time_by_headwind_s",
     "rule_outbound_time_s",
@@ -290,6 +297,15 @@ __all__ = [
     "turn_radius_nm",
     "turn_rate_deg_per_s",
     "variation_deg",
+    "vor_needle_deflection",
+    "vor_needle_deviation_deg",
+    "vor_needle_to_from",
+    "vor_receiver_deflection",
+    "vor_receiver_deviation_deg",
+    "vor_receiver_dme_nm",
+    "vor_receiver_flag",
+    "vor_receiver_radial_deg",
+    "vor_receiver_to_from",
     "wind_between_levels_wind_from_deg",
     "wind_between_levels_wind_speed_kt",
     "wind_components_crosswind_kt",
@@ -536,6 +552,21 @@ lambert_grid_convergence_deg: np.ufunc
 radio_horizon_nm: np.ufunc
 least_reception_height_ft: np.ufunc
 service_reach_nm: np.ufunc
+vor_needle_deviation_deg: np.ufunc
+vor_needle_deflection: np.ufunc
+vor_needle_to_from: np.ufunc
+vor_receiver_flag: np.ufunc
+vor_receiver_to_from: np.ufunc
+vor_receiver_deviation_deg: np.ufunc
+vor_receiver_deflection: np.ufunc
+vor_receiver_radial_deg: np.ufunc
+vor_receiver_dme_nm: np.ufunc
+displayed_dme_nm: np.ufunc
+cross_track_of_deflection_nm: np.ufunc
+deflection_of_cross_track_deviation_deg: np.ufunc
+deflection_of_cross_track_deflection: np.ufunc
+needle_motion_needle_rate_deg_per_s: np.ufunc
+needle_motion_full_scale_time_s: np.ufunc
 rule_lead_nm: np.ufunc
 rule_reading_nm: np.ufunc
 rule_least_dme_nm: np.ufunc
@@ -544,6 +575,7 @@ rule_bank_deg: np.ufunc
 rule_turn_radius_nm: np.ufunc
 rule_radials_per_mile: np.ufunc
 rule_lead_radials_deg: np.ufunc
+rule_off_course_nm: np.ufunc
 observe_radial_deg: np.ufunc
 observe_dme_nm: np.ufunc
 observe_ground_distance_nm: np.ufunc
