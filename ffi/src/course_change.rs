@@ -206,7 +206,7 @@ pub unsafe extern "C" fn lubber_course_change_at(
 ///
 /// # Safety
 /// As [`lubber_course_change`].
-unsafe fn read(input: *const lubber_course_change_input) -> Option<CourseChangeInput> {
+pub(crate) unsafe fn read(input: *const lubber_course_change_input) -> Option<CourseChangeInput> {
     if input.is_null() {
         return None;
     }

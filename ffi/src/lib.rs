@@ -2,6 +2,7 @@
 
 mod call;
 pub mod course_change;
+pub mod flight;
 #[rustfmt::skip]
 pub mod generated;
 pub mod legs;

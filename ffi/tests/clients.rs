@@ -93,6 +93,11 @@ fn course_change() {
 }
 
 #[test]
+fn flight() {
+    both("flight");
+}
+
+#[test]
 fn legs() {
     both("legs");
 }

@@ -7,9 +7,9 @@ use pyo3::types::PyDict;
 use crate::error::raised;
 
 /// The settings as Python gives them, in the order of [`CourseChangeInput`].
-type Settings = (f64, f64, f64, f64, f64, f64, f64, f64, f64, f64, f64, i32);
+pub type Settings = (f64, f64, f64, f64, f64, f64, f64, f64, f64, f64, f64, i32);
 
-fn input(settings: Settings) -> CourseChangeInput {
+pub fn input(settings: Settings) -> CourseChangeInput {
     CourseChangeInput {
         inbound_course_deg: settings.0,
         outbound_course_deg: settings.1,

@@ -5,6 +5,7 @@
 mod course_change;
 mod error;
 mod flags;
+mod flight;
 mod legs;
 mod scalar;
 mod ufunc;
@@ -23,6 +24,8 @@ fn _native(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add("scalars", scalar::functions(python)?)?;
     module.add_function(wrap_pyfunction!(course_change::course_change, module)?)?;
     module.add_function(wrap_pyfunction!(course_change::course_change_at, module)?)?;
+    module.add_class::<flight::Flight>()?;
+    module.add_function(wrap_pyfunction!(flight::sureness, module)?)?;
     module.add_function(wrap_pyfunction!(legs::fly_legs, module)?)?;
     module.add_function(wrap_pyfunction!(error::check_station, module)?)?;
     Ok(())

@@ -288,6 +288,21 @@ impl Flight {
         Groundspeed::derived(metres_per_second(level.length()))
     }
 
+    /// The speed through the air.
+    pub fn true_airspeed(&self) -> TrueAirspeed {
+        TrueAirspeed::derived(metres_per_second(self.airspeed_m_s))
+    }
+
+    /// The wind it flies through.
+    pub fn wind(&self) -> WindField {
+        self.wind
+    }
+
+    /// What bank, rate of turn and roll it keeps.
+    pub fn limits(&self) -> TurnLimits {
+        self.limits
+    }
+
     /// Its bank, right positive.
     pub fn bank(&self) -> Angle {
         degrees(self.bank_rad.to_degrees())

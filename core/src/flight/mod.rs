@@ -2,8 +2,10 @@
 
 mod fly;
 mod place;
+mod random;
 mod receiver;
 mod steering;
+mod sureness;
 mod vector;
 mod wind_field;
 
@@ -12,4 +14,5 @@ pub use receiver::{Indication, Receiver, ToFrom};
 pub use steering::{
     ArcTracking, Begin, HEADING_GAIN_PER_S, Interception, NeedleTracking, PlannedTurn, Racetrack, Steering,
 };
+pub use sureness::{ERROR_SOURCES, ErrorModel, ErrorSource, Sureness, sureness};
 pub use wind_field::{Reference, WindField};

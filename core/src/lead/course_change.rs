@@ -183,6 +183,21 @@ impl<N: North> CourseChange<N> {
         self.outbound
     }
 
+    /// The airspeed it is flown at.
+    pub fn true_airspeed(&self) -> TrueAirspeed {
+        self.true_airspeed
+    }
+
+    /// The wind it is flown in.
+    pub fn wind(&self) -> Wind<N> {
+        self.wind
+    }
+
+    /// What bank, rate of turn and roll it keeps.
+    pub fn limits(&self) -> TurnLimits {
+        self.limits
+    }
+
     /// Heading, groundspeed and wind correction on the inbound course.
     pub fn before(&self) -> Crabbed<N> {
         self.before

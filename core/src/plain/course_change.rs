@@ -224,7 +224,7 @@ pub fn course_change_at(input: &CourseChangeInput, time_s: f64) -> Result<TurnPo
     })
 }
 
-fn holds_nan(input: &CourseChangeInput) -> bool {
+pub(super) fn holds_nan(input: &CourseChangeInput) -> bool {
     any_nan(&[
         input.inbound_course_deg,
         input.outbound_course_deg,
@@ -240,7 +240,7 @@ fn holds_nan(input: &CourseChangeInput) -> bool {
     ])
 }
 
-fn typed(input: &CourseChangeInput) -> Result<CourseChange<TrueNorth>, Error> {
+pub(super) fn typed(input: &CourseChangeInput) -> Result<CourseChange<TrueNorth>, Error> {
     let side = TurnSide::from_code("turn", f64::from(input.turn))?;
     CourseChange::new(
         Bearing::named("inbound_course_deg", input.inbound_course_deg)?,

@@ -197,6 +197,14 @@ quantities! {
     StationDistance = 59: "distance from the station", "NM", [above 0.0 to 5000.0];
     /// Where a needle stands, in dots, positive right of centre.
     Dots = 60: "deflection in dots", "", [from -20.0 to 20.0];
+    /// Chance with which something is to be kept.
+    Confidence = 61: "confidence", "", [above 0.0 below 1.0];
+    /// How many trials are flown.
+    Trials = 62: "number of trials", "", [from 1.0 to 10000000.0];
+    /// Degrees of heading for each degree of the needle.
+    Gain = 63: "gain", "", [above 0.0 to 100.0];
+    /// A standard deviation, in the unit of what it is of.
+    StandardDeviation = 64: "standard deviation", "", [from 0.0 to 1000000.0];
 }
 
 impl Quantity {

@@ -66,6 +66,7 @@ pub fn ground(distance: Length) -> GroundDistance {
 }
 
 /// A flight that begins on a bearing from a fix, in that fix's frame of directions.
+#[allow(clippy::too_many_arguments, reason = "each is what a flight begins with")]
 pub fn flight_from(
     fix: Position,
     from: TrueBearing,

@@ -1,0 +1,566 @@
+//! A flight in C: a handle that is made, steered, stepped and freed, and how sure a course change is.
+
+use std::panic::{AssertUnwindSafe, catch_unwind};
+
+use lubberline::Error;
+use lubberline::plain::{
+    ErrorModelInput, FlightAndReceiver, FlightInput, FlightState, SurenessOutput, course_change_sureness,
+};
+
+use crate::course_change::{lubber_course_change_input, read};
+use crate::generated::{LUBBER_ERROR_INTERNAL, LUBBER_ERROR_STRUCT, LUBBER_OK};
+
+/// A flight with its receiver; made by lubber_flight_new, freed by lubber_flight_free.
+#[allow(non_camel_case_types, reason = "the name is C's")]
+pub struct lubber_flight(FlightAndReceiver);
+
+/// How a flight begins, and the station its receiver is tuned to. Set it with lubber_flight_start_init, then what differs.
+#[repr(C)]
+#[derive(Debug, Clone, Copy)]
+#[allow(non_camel_case_types, reason = "the name is C's")]
+pub struct lubber_flight_start {
+    /// sizeof(lubber_flight_start).
+    pub struct_size: usize,
+    /// Where it begins: latitude.
+    pub latitude_deg: f64,
+    /// Where it begins: longitude.
+    pub longitude_deg: f64,
+    /// Altitude.
+    pub altitude_ft: f64,
+    /// Heading at first, from the carried north.
+    pub heading_deg: f64,
+    /// True airspeed, above 0 to 5000.
+    pub true_airspeed_kt: f64,
+    /// Where the wind blows from, from the carried north; 0 at first.
+    pub wind_from_deg: f64,
+    /// Speed of the wind, 0 to 1000; 0 at first.
+    pub wind_speed_kt: f64,
+    /// Greatest bank, above 0 below 90; 25 at first.
+    pub bank_limit_deg: f64,
+    /// Greatest rate of turn, above 0; 3 at first.
+    pub turn_rate_limit_deg_per_s: f64,
+    /// Rate of roll, above 0; 5 at first.
+    pub roll_rate_deg_per_s: f64,
+    /// How long after an indication the crew acts on it, 0 to 3600; 0 at first.
+    pub reaction_s: f64,
+    /// The station: latitude. Its true north is the north that is carried along.
+    pub station_latitude_deg: f64,
+    /// The station: longitude.
+    pub station_longitude_deg: f64,
+    /// The station's elevation; 0 at first.
+    pub station_elevation_ft: f64,
+    /// The station's declination, positive east; 0 at first.
+    pub station_declination_deg: f64,
+    /// The course selected on the receiver, from the station's north; 0 at first.
+    pub course_deg: f64,
+    /// Half-angle of the cone of confusion, above 0 below 90; 50 at first.
+    pub cone_half_angle_deg: f64,
+}
+
+/// Where a flight is and what its receiver shows.
+#[repr(C)]
+#[derive(Debug, Clone, Copy)]
+#[allow(non_camel_case_types, reason = "the name is C's")]
+pub struct lubber_flight_state {
+    /// sizeof(lubber_flight_state), set by the caller.
+    pub struct_size: usize,
+    /// Time since the start.
+    pub time_s: f64,
+    /// Latitude.
+    pub latitude_deg: f64,
+    /// Longitude.
+    pub longitude_deg: f64,
+    /// Altitude.
+    pub altitude_ft: f64,
+    /// Heading, from the true north of the place.
+    pub true_heading_deg: f64,
+    /// Bank, right positive.
+    pub bank_deg: f64,
+    /// Track over the ground, from the true north of the place.
+    pub true_track_deg: f64,
+    /// Speed over the ground.
+    pub groundspeed_kt: f64,
+    /// The radial, from the station's north; NaN overhead.
+    pub radial_deg: f64,
+    /// The DME reading.
+    pub dme_nm: f64,
+    /// How far the selected course lies to the right, in degrees of the radial, -90 to 90.
+    pub deflection_deg: f64,
+    /// The least altitude at which the station is heard here, over a smooth earth.
+    pub least_altitude_ft: f64,
+    /// 1 to the station, -1 from it, 0 on the flag.
+    pub to_from: i32,
+    /// 1 if the flag is out, else 0.
+    pub flag: i32,
+    /// 1 in the cone of confusion, else 0.
+    pub in_cone: i32,
+    /// 1 when the turn is turned or the course captured, else 0.
+    pub done: i32,
+}
+
+/// Sets the usual values; place, heading, speed and station NaN, to be set.
+///
+/// # Safety
+/// `start` must be null (nothing is done) or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_flight_start_init(start: *mut lubber_flight_start) {
+    if !start.is_null() {
+        let usual = FlightInput::USUAL;
+        // SAFETY: the caller vouches for it.
+        unsafe {
+            start.write(lubber_flight_start {
+                struct_size: size_of::<lubber_flight_start>(),
+                latitude_deg: usual.latitude_deg,
+                longitude_deg: usual.longitude_deg,
+                altitude_ft: usual.altitude_ft,
+                heading_deg: usual.heading_deg,
+                true_airspeed_kt: usual.true_airspeed_kt,
+                wind_from_deg: usual.wind_from_deg,
+                wind_speed_kt: usual.wind_speed_kt,
+                bank_limit_deg: usual.bank_limit_deg,
+                turn_rate_limit_deg_per_s: usual.turn_rate_limit_deg_per_s,
+                roll_rate_deg_per_s: usual.roll_rate_deg_per_s,
+                reaction_s: usual.reaction_s,
+                station_latitude_deg: usual.station_latitude_deg,
+                station_longitude_deg: usual.station_longitude_deg,
+                station_elevation_ft: usual.station_elevation_ft,
+                station_declination_deg: usual.station_declination_deg,
+                course_deg: usual.course_deg,
+                cone_half_angle_deg: usual.cone_half_angle_deg,
+            });
+        }
+    }
+}
+
+/// Makes a flight that holds its heading. This allocates; steering and stepping do not.
+///
+/// @param start how it begins
+/// @param[out] flight the flight, NULL on a failure; to be freed with lubber_flight_free
+/// @return LUBBER_OK, or a negative status; a NaN is out of range here
+///
+/// # Safety
+/// `start` must be null (a failure) or hold what its size says; `flight` must be null (a failure) or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_flight_new(
+    start: *const lubber_flight_start,
+    flight: *mut *mut lubber_flight,
+) -> i32 {
+    if flight.is_null() {
+        return LUBBER_ERROR_STRUCT;
+    }
+    // SAFETY: the caller vouches for both.
+    unsafe {
+        flight.write(std::ptr::null_mut());
+        if start.is_null() || (&raw const (*start).struct_size).read() != size_of::<lubber_flight_start>() {
+            return LUBBER_ERROR_STRUCT;
+        }
+        let given = start.read();
+        let input = FlightInput {
+            latitude_deg: given.latitude_deg,
+            longitude_deg: given.longitude_deg,
+            altitude_ft: given.altitude_ft,
+            heading_deg: given.heading_deg,
+            true_airspeed_kt: given.true_airspeed_kt,
+            wind_from_deg: given.wind_from_deg,
+            wind_speed_kt: given.wind_speed_kt,
+            bank_limit_deg: given.bank_limit_deg,
+            turn_rate_limit_deg_per_s: given.turn_rate_limit_deg_per_s,
+            roll_rate_deg_per_s: given.roll_rate_deg_per_s,
+            reaction_s: given.reaction_s,
+            station_latitude_deg: given.station_latitude_deg,
+            station_longitude_deg: given.station_longitude_deg,
+            station_elevation_ft: given.station_elevation_ft,
+            station_declination_deg: given.station_declination_deg,
+            course_deg: given.course_deg,
+            cone_half_angle_deg: given.cone_half_angle_deg,
+        };
+        match catch_unwind(|| FlightAndReceiver::new(&input)) {
+            Ok(Ok(made)) => {
+                flight.write(Box::into_raw(Box::new(lubber_flight(made))));
+                LUBBER_OK
+            }
+            Ok(Err(error)) => error.code(),
+            Err(_) => LUBBER_ERROR_INTERNAL,
+        }
+    }
+}
+
+/// Frees a flight.
+///
+/// # Safety
+/// `flight` must be null (nothing is done) or come from lubber_flight_new and not be used again.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_flight_free(flight: *mut lubber_flight) {
+    if !flight.is_null() {
+        // SAFETY: the caller vouches for it.
+        drop(unsafe { Box::from_raw(flight) });
+    }
+}
+
+/// Does something with a flight, which stays as it was on a failure.
+///
+/// # Safety
+/// `flight` must be null (a failure) or come from [`lubber_flight_new`].
+unsafe fn with(
+    flight: *mut lubber_flight,
+    act: impl FnOnce(&mut FlightAndReceiver) -> Result<(), Error>,
+) -> i32 {
+    if flight.is_null() {
+        return LUBBER_ERROR_STRUCT;
+    }
+    // SAFETY: the caller vouches for it.
+    let kept = unsafe { &mut (*flight).0 };
+    let mut changed = *kept;
+    match catch_unwind(AssertUnwindSafe(|| act(&mut changed))) {
+        Ok(Ok(())) => {
+            *kept = changed;
+            LUBBER_OK
+        }
+        Ok(Err(error)) => error.code(),
+        Err(_) => LUBBER_ERROR_INTERNAL,
+    }
+}
+
+/// Flies on for a time, such as a sixtieth of a second; zero, a negative time, an infinity and NaN do nothing.
+///
+/// @return LUBBER_OK, or a negative status
+///
+/// # Safety
+/// `flight` must be null (a failure) or come from lubber_flight_new.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_flight_step(flight: *mut lubber_flight, time_s: f64) -> i32 {
+    // SAFETY: the caller vouches for it.
+    unsafe {
+        with(flight, |flown| {
+            flown.step(time_s);
+            Ok(())
+        })
+    }
+}
+
+/// Where a flight is and what its receiver shows.
+///
+/// @param flight the flight
+/// @param[out] state the answer, its `struct_size` set by the caller
+/// @return LUBBER_OK, or a negative status; state is then as it was
+///
+/// # Safety
+/// `flight` must be null (a failure) or come from lubber_flight_new; `state` must be null (a failure) or as long as its size says.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_flight_look(
+    flight: *const lubber_flight,
+    state: *mut lubber_flight_state,
+) -> i32 {
+    if flight.is_null() || state.is_null() {
+        return LUBBER_ERROR_STRUCT;
+    }
+    // SAFETY: the caller vouches for both.
+    unsafe {
+        if (&raw const (*state).struct_size).read() != size_of::<lubber_flight_state>() {
+            return LUBBER_ERROR_STRUCT;
+        }
+        let Ok(seen) = catch_unwind(AssertUnwindSafe(|| (*flight).0.state())) else {
+            return LUBBER_ERROR_INTERNAL;
+        };
+        state.write(to_c(&seen));
+    }
+    LUBBER_OK
+}
+
+/// Holds a heading, from the carried north.
+///
+/// @return LUBBER_OK, or a negative status
+///
+/// # Safety
+/// `flight` must be null (a failure) or come from lubber_flight_new.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_flight_hold_heading(flight: *mut lubber_flight, heading_deg: f64) -> i32 {
+    // SAFETY: the caller vouches for it.
+    unsafe { with(flight, |flown| flown.hold_heading(heading_deg)) }
+}
+
+/// Holds the heading until the DME reading of the lead, then turns onto the outbound course without looking at an instrument.
+///
+/// @param flight the flight
+/// @param inbound_course_deg course flown to the station, from true north there
+/// @param outbound_course_deg course flown from it, from true north there
+/// @return LUBBER_OK, or a negative status
+///
+/// # Safety
+/// `flight` must be null (a failure) or come from lubber_flight_new.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_flight_turn_at_station(
+    flight: *mut lubber_flight,
+    inbound_course_deg: f64,
+    outbound_course_deg: f64,
+) -> i32 {
+    // SAFETY: the caller vouches for it.
+    unsafe { with(flight, |flown| flown.turn_at_station(inbound_course_deg, outbound_course_deg)) }
+}
+
+/// Tracks a course by the needle.
+///
+/// @param flight the flight
+/// @param course_deg the course, from the station's north
+/// @param gain degrees of heading for each degree of the needle, above 0 to 100; 4 is usual
+/// @return LUBBER_OK, or a negative status
+///
+/// # Safety
+/// `flight` must be null (a failure) or come from lubber_flight_new.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_flight_track(flight: *mut lubber_flight, course_deg: f64, gain: f64) -> i32 {
+    // SAFETY: the caller vouches for it.
+    unsafe { with(flight, |flown| flown.track(course_deg, gain)) }
+}
+
+/// Intercepts a course, turns onto it with the right lead, then tracks it by the needle.
+///
+/// @param flight the flight
+/// @param course_deg the course, from the station's north
+/// @param intercept_angle_deg the angle between track and course, above 0 to 90
+/// @param gain as for lubber_flight_track
+/// @return LUBBER_OK, or a negative status
+///
+/// # Safety
+/// `flight` must be null (a failure) or come from lubber_flight_new.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_flight_intercept(
+    flight: *mut lubber_flight,
+    course_deg: f64,
+    intercept_angle_deg: f64,
+    gain: f64,
+) -> i32 {
+    // SAFETY: the caller vouches for it.
+    unsafe { with(flight, |flown| flown.intercept(course_deg, intercept_angle_deg, gain)) }
+}
+
+/// Keeps a distance from the station.
+///
+/// @param flight the flight
+/// @param radius_nm the distance along the ground
+/// @param sense LUBBER_ARC_SENSE_CLOCKWISE (1) or LUBBER_ARC_SENSE_COUNTERCLOCKWISE (-1)
+/// @return LUBBER_OK, or a negative status
+///
+/// # Safety
+/// `flight` must be null (a failure) or come from lubber_flight_new.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_flight_arc(flight: *mut lubber_flight, radius_nm: f64, sense: i32) -> i32 {
+    // SAFETY: the caller vouches for it.
+    unsafe { with(flight, |flown| flown.arc(radius_nm, f64::from(sense))) }
+}
+
+/// Flies racetracks at the station, from where the flight is, which should be over it.
+///
+/// @param flight the flight
+/// @param inbound_course_deg the inbound course, from true north at the station
+/// @param to_right 1 for turns to the right, 0 to the left
+/// @param outbound_heading_deg the heading flown outbound, from the carried north
+/// @param outbound_time_s the time flown outbound with the wings level, 0 to 3600
+/// @return LUBBER_OK, or a negative status
+///
+/// # Safety
+/// `flight` must be null (a failure) or come from lubber_flight_new.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_flight_hold(
+    flight: *mut lubber_flight,
+    inbound_course_deg: f64,
+    to_right: i32,
+    outbound_heading_deg: f64,
+    outbound_time_s: f64,
+) -> i32 {
+    let hold = |flown: &mut FlightAndReceiver| {
+        flown.hold(inbound_course_deg, to_right != 0, outbound_heading_deg, outbound_time_s)
+    };
+    // SAFETY: the caller vouches for it.
+    unsafe { with(flight, hold) }
+}
+
+/// Climbs or descends to an altitude at a rate and levels off there.
+///
+/// @return LUBBER_OK, or a negative status
+///
+/// # Safety
+/// `flight` must be null (a failure) or come from lubber_flight_new.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_flight_climb_to(
+    flight: *mut lubber_flight,
+    altitude_ft: f64,
+    climb_fpm: f64,
+) -> i32 {
+    // SAFETY: the caller vouches for it.
+    unsafe { with(flight, |flown| flown.climb_to(altitude_ft, climb_fpm)) }
+}
+
+/// Flies through another wind from now on, from the carried north; what is steered goes on believing in the old one.
+///
+/// @return LUBBER_OK, or a negative status
+///
+/// # Safety
+/// `flight` must be null (a failure) or come from lubber_flight_new.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_flight_set_wind(
+    flight: *mut lubber_flight,
+    wind_from_deg: f64,
+    wind_speed_kt: f64,
+) -> i32 {
+    // SAFETY: the caller vouches for it.
+    unsafe { with(flight, |flown| flown.set_wind(wind_from_deg, wind_speed_kt)) }
+}
+
+fn to_c(state: &FlightState) -> lubber_flight_state {
+    lubber_flight_state {
+        struct_size: size_of::<lubber_flight_state>(),
+        time_s: state.time_s,
+        latitude_deg: state.latitude_deg,
+        longitude_deg: state.longitude_deg,
+        altitude_ft: state.altitude_ft,
+        true_heading_deg: state.true_heading_deg,
+        bank_deg: state.bank_deg,
+        true_track_deg: state.true_track_deg,
+        groundspeed_kt: state.groundspeed_kt,
+        radial_deg: state.radial_deg,
+        dme_nm: state.dme_nm,
+        deflection_deg: state.deflection_deg,
+        least_altitude_ft: state.least_altitude_ft,
+        to_from: state.to_from as i32,
+        flag: state.flag as i32,
+        in_cone: state.in_cone as i32,
+        done: state.done as i32,
+    }
+}
+
+/// The standard deviations of what a turn begun by DME depends on, none negative.
+#[repr(C)]
+#[derive(Debug, Clone, Copy)]
+#[allow(non_camel_case_types, reason = "the name is C's")]
+pub struct lubber_error_model {
+    /// sizeof(lubber_error_model), set by the caller.
+    pub struct_size: usize,
+    /// Of the bearing of the station's signal.
+    pub station_bearing_deg: f64,
+    /// Of the DME reading.
+    pub dme_nm: f64,
+    /// Of the wind's speed.
+    pub wind_speed_kt: f64,
+    /// Of the wind's direction.
+    pub wind_direction_deg: f64,
+    /// Of the true airspeed.
+    pub airspeed_kt: f64,
+    /// Of the bank.
+    pub bank_deg: f64,
+    /// Of the moment of roll-in.
+    pub roll_in_delay_s: f64,
+    /// Of the height above the station.
+    pub height_ft: f64,
+    /// By how much the crew is late on the average.
+    pub mean_delay_s: f64,
+}
+
+/// How sure a course change is. Overshoot is the cross-track at roll-out on the outer side of the outbound course.
+#[repr(C)]
+#[derive(Debug, Clone, Copy)]
+#[allow(non_camel_case_types, reason = "the name is C's")]
+pub struct lubber_sureness {
+    /// sizeof(lubber_sureness), set by the caller.
+    pub struct_size: usize,
+    /// Mean overshoot of the trials.
+    pub mean_nm: f64,
+    /// Its standard deviation.
+    pub deviation_nm: f64,
+    /// The share of trials that overshot by more than the limit.
+    pub chance_beyond: f64,
+    /// What to add to the lead for the confidence; negative if there is room.
+    pub margin_nm: f64,
+    /// The overshoot without any error but the mean delay.
+    pub linear_mean_nm: f64,
+    /// The standard deviation by linear propagation.
+    pub linear_deviation_nm: f64,
+    /// The chance by linear propagation.
+    pub linear_chance_beyond: f64,
+    /// The margin by linear propagation.
+    pub linear_margin_nm: f64,
+    /// What one standard deviation of each source is worth, in the order of lubber_error_model.
+    pub by_source_nm: [f64; 8],
+    /// The source that is worth most, by its place among the eight from 0; -1 if none is worth anything.
+    pub foremost: f64,
+}
+
+/// How sure a course change is that is begun by its DME reading: by trials, and by linear propagation beside them.
+///
+/// @param input the course change
+/// @param errors the errors
+/// @param limit_nm the overshoot that matters
+/// @param confidence the chance with which it is to be kept, between 0 and 1
+/// @param trials how many are flown, 1 to 10 000 000; a million takes some seconds, and eight bytes each while it runs
+/// @param seed the same seed gives the same trials
+/// @param[out] result the answer; on a failure every number is NaN
+/// @return LUBBER_OK, or a negative status
+///
+/// # Safety
+/// Each must be null (a failure) or hold what its size says.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_course_change_sureness(
+    input: *const lubber_course_change_input,
+    errors: *const lubber_error_model,
+    limit_nm: f64,
+    confidence: f64,
+    trials: u64,
+    seed: u64,
+    result: *mut lubber_sureness,
+) -> i32 {
+    // SAFETY: the caller vouches for them.
+    unsafe {
+        if result.is_null() || (&raw const (*result).struct_size).read() != size_of::<lubber_sureness>() {
+            return LUBBER_ERROR_STRUCT;
+        }
+        result.write(sureness_to_c(&SurenessOutput::NAN));
+        if errors.is_null() || (&raw const (*errors).struct_size).read() != size_of::<lubber_error_model>() {
+            return LUBBER_ERROR_STRUCT;
+        }
+        let (Some(question), model) = (read(input), errors.read()) else { return LUBBER_ERROR_STRUCT };
+        let model = ErrorModelInput {
+            station_bearing_deg: model.station_bearing_deg,
+            dme_nm: model.dme_nm,
+            wind_speed_kt: model.wind_speed_kt,
+            wind_direction_deg: model.wind_direction_deg,
+            airspeed_kt: model.airspeed_kt,
+            bank_deg: model.bank_deg,
+            roll_in_delay_s: model.roll_in_delay_s,
+            height_ft: model.height_ft,
+            mean_delay_s: model.mean_delay_s,
+        };
+        match catch_unwind(|| course_change_sureness(&question, &model, limit_nm, confidence, trials, seed)) {
+            Ok(Ok(answer)) => {
+                result.write(sureness_to_c(&answer));
+                LUBBER_OK
+            }
+            Ok(Err(error)) => error.code(),
+            Err(_) => LUBBER_ERROR_INTERNAL,
+        }
+    }
+}
+
+fn sureness_to_c(sure: &SurenessOutput) -> lubber_sureness {
+    lubber_sureness {
+        struct_size: size_of::<lubber_sureness>(),
+        mean_nm: sure.mean_nm,
+        deviation_nm: sure.deviation_nm,
+        chance_beyond: sure.chance_beyond,
+        margin_nm: sure.margin_nm,
+        linear_mean_nm: sure.linear_mean_nm,
+        linear_deviation_nm: sure.linear_deviation_nm,
+        linear_chance_beyond: sure.linear_chance_beyond,
+        linear_margin_nm: sure.linear_margin_nm,
+        by_source_nm: [
+            sure.by_station_bearing_nm,
+            sure.by_dme_nm,
+            sure.by_wind_speed_nm,
+            sure.by_wind_direction_nm,
+            sure.by_airspeed_nm,
+            sure.by_bank_nm,
+            sure.by_roll_in_delay_nm,
+            sure.by_height_nm,
+        ],
+        foremost: sure.foremost,
+    }
+}

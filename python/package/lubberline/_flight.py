@@ -1,0 +1,321 @@
+"""A flight through the wind with a receiver on board, and how sure a course change is."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Any, NamedTuple
+
+import numpy as np
+from numpy.typing import NDArray
+
+from . import _native
+from ._call import number
+from ._course_change import CourseChange
+
+
+class FlightState(NamedTuple):
+    """Where a flight is and what its receiver shows."""
+
+    time_s: float
+    """Time since the start."""
+    latitude_deg: float
+    longitude_deg: float
+    altitude_ft: float
+    true_heading_deg: float
+    """Heading, from the true north of the place."""
+    bank_deg: float
+    """Bank, right positive."""
+    true_track_deg: float
+    """Track over the ground, from the true north of the place."""
+    groundspeed_kt: float
+    radial_deg: float
+    """The radial, from the station's north; NaN overhead."""
+    dme_nm: float
+    deflection_deg: float
+    """How far the selected course lies to the right, in degrees of the radial, -90 to 90."""
+    to_from: float
+    """1 to the station, -1 from it, 0 on the flag."""
+    flag: float
+    """1 if the flag is out, else 0."""
+    in_cone: float
+    """1 in the cone of confusion, else 0."""
+    least_altitude_ft: float
+    """The least altitude at which the station is heard here, over a smooth earth."""
+    done: float
+    """1 when the turn is turned or the course captured, else 0."""
+
+
+_TABLE = np.dtype([(name, np.float64) for name in FlightState._fields])
+_SENSES = {"clockwise": 1.0, "counterclockwise": -1.0}
+_MOST_STEPS = 10_000_000
+
+
+class Flight:
+    """A point mass in coordinated flight over the ellipsoid, with a receiver tuned to a station.
+
+    It holds its heading until it is steered otherwise. What it steers by believes in the wind there is when it is steered. Directions
+    given to it are counted from the station's true north, carried parallel along the path, unless they are named otherwise.
+
+    Parameters
+    ----------
+    latitude_deg, longitude_deg, altitude_ft : float
+        Where it begins.
+    heading_deg : float
+        Heading at first, from the station's true north carried to the start.
+    true_airspeed_kt : float
+        True airspeed.
+    station_latitude_deg, station_longitude_deg, station_elevation_ft, station_declination_deg : float
+        The station.
+    course_deg : float
+        The course selected on the receiver, from the station's north.
+    wind_from_deg, wind_speed_kt : float
+        Where the wind blows from, from the carried north, and its speed.
+    bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s : float
+        Limits of the turns.
+    reaction_s : float
+        How long after an indication the crew acts on it.
+    cone_half_angle_deg : float
+        Half-angle of the cone of confusion from the vertical.
+
+    Raises
+    ------
+    NavigationError
+        A value outside its range; NaN is none of any.
+
+    Examples
+    --------
+    Ten miles south of a station, northbound; turn onto the course 070, and look where it rolls out.
+
+    >>> import lubberline
+    >>> start = lubberline.geodesic_direct(60.0, -20.0, 180.0, 10.0)
+    >>> flight = lubberline.Flight(
+    ...     start.latitude_deg, start.longitude_deg, 20_000.0, heading_deg=0.0, true_airspeed_kt=300.0,
+    ...     station_latitude_deg=60.0, station_longitude_deg=-20.0, course_deg=70.0,
+    ... )
+    >>> flight.turn_at_station(0.0, 70.0)
+    >>> table = flight.run(600.0, step_s=0.5, until_done=True)
+    >>> bool(abs(table["deflection_deg"][-1]) < 0.1)
+    True
+    """
+
+    __slots__ = ("_flight",)
+
+    def __init__(
+        self,
+        latitude_deg: float,
+        longitude_deg: float,
+        altitude_ft: float,
+        *,
+        heading_deg: float,
+        true_airspeed_kt: float,
+        station_latitude_deg: float,
+        station_longitude_deg: float,
+        station_elevation_ft: float = 0.0,
+        station_declination_deg: float = 0.0,
+        course_deg: float = 0.0,
+        wind_from_deg: float = 0.0,
+        wind_speed_kt: float = 0.0,
+        bank_limit_deg: float = 25.0,
+        turn_rate_limit_deg_per_s: float = 3.0,
+        roll_rate_deg_per_s: float = 5.0,
+        reaction_s: float = 0.0,
+        cone_half_angle_deg: float = 50.0,
+    ) -> None:
+        self._flight = _native.Flight(
+            (
+                number("latitude_deg", latitude_deg),
+                number("longitude_deg", longitude_deg),
+                number("altitude_ft", altitude_ft),
+                number("heading_deg", heading_deg),
+                number("true_airspeed_kt", true_airspeed_kt),
+                number("wind_from_deg", wind_from_deg),
+                number("wind_speed_kt", wind_speed_kt),
+                number("bank_limit_deg", bank_limit_deg),
+                number("turn_rate_limit_deg_per_s", turn_rate_limit_deg_per_s),
+                number("roll_rate_deg_per_s", roll_rate_deg_per_s),
+                number("reaction_s", reaction_s),
+                number("station_latitude_deg", station_latitude_deg),
+                number("station_longitude_deg", station_longitude_deg),
+                number("station_elevation_ft", station_elevation_ft),
+                number("station_declination_deg", station_declination_deg),
+                number("course_deg", course_deg),
+                number("cone_half_angle_deg", cone_half_angle_deg),
+            )
+        )
+
+    def __copy__(self) -> Flight:
+        return self.copy()
+
+    def copy(self) -> Flight:
+        """The same flight once more, to be flown otherwise from here."""
+        other = object.__new__(Flight)
+        other._flight = self._flight.copy()
+        return other
+
+    @property
+    def state(self) -> FlightState:
+        """Where it is and what its receiver shows."""
+        return FlightState(*self._flight.state())
+
+    def step(self, time_s: float) -> FlightState:
+        """Fly on for a time, and look. Zero and less, an infinity and NaN do nothing."""
+        self._flight.step(number("time_s", time_s))
+        return self.state
+
+    def run(self, duration_s: float, *, step_s: float = 1.0, until_done: bool = False) -> NDArray[Any]:
+        """Fly on in steps and give a table of the states, the present one first.
+
+        The table is a structured array: `table["dme_nm"]` is a column, and `pandas.DataFrame(table)` takes it as it is. With
+        `until_done` it ends where the turn is turned or the course captured, if that is earlier.
+        """
+        step, duration = number("step_s", step_s), number("duration_s", duration_s)
+        steps = duration / step if step > 0.0 else np.nan
+        if not 0.0 <= steps <= _MOST_STEPS:
+            raise ValueError(f"{duration} s in steps of {step} s; allowed: up to {_MOST_STEPS} steps of more than 0 s")
+        return np.frombuffer(self._flight.run(round(steps), step, until_done), dtype=_TABLE).copy()
+
+    def hold_heading(self, heading_deg: float) -> None:
+        """Hold a heading."""
+        self._flight.hold_heading(number("heading_deg", heading_deg))
+
+    def turn_at_station(self, inbound_course_deg: float, outbound_course_deg: float) -> None:
+        """Hold the heading to the DME reading of the lead, then turn onto the outbound course without looking at an instrument."""
+        self._flight.turn_at_station(
+            number("inbound_course_deg", inbound_course_deg), number("outbound_course_deg", outbound_course_deg)
+        )
+
+    def track(self, course_deg: float, *, gain: float = 4.0) -> None:
+        """Track a course, from the station's north, by the needle: `gain` degrees of heading for each degree of it."""
+        self._flight.track(number("course_deg", course_deg), number("gain", gain))
+
+    def intercept(self, course_deg: float, *, intercept_angle_deg: float = 30.0, gain: float = 4.0) -> None:
+        """Intercept a course, from the station's north, at an angle, turn onto it with the right lead, and track it."""
+        self._flight.intercept(
+            number("course_deg", course_deg), number("intercept_angle_deg", intercept_angle_deg), number("gain", gain)
+        )
+
+    def arc(self, radius_nm: float, sense: str) -> None:
+        """Keep a distance from the station, "clockwise" or "counterclockwise"."""
+        if sense not in _SENSES:
+            raise ValueError(f"sense is {sense!r}; allowed: 'clockwise', 'counterclockwise'")
+        self._flight.arc(number("radius_nm", radius_nm), _SENSES[sense])
+
+    def hold(
+        self, inbound_course_deg: float, *, outbound_heading_deg: float, outbound_time_s: float = 60.0, to_right: bool = True
+    ) -> None:
+        """Fly racetracks at the station, from where the flight is, which should be over it."""
+        self._flight.hold(
+            number("inbound_course_deg", inbound_course_deg),
+            to_right,
+            number("outbound_heading_deg", outbound_heading_deg),
+            number("outbound_time_s", outbound_time_s),
+        )
+
+    def climb_to(self, altitude_ft: float, climb_fpm: float) -> None:
+        """Climb or descend to an altitude at a rate and level off there."""
+        self._flight.climb_to(number("altitude_ft", altitude_ft), number("climb_fpm", climb_fpm))
+
+    def set_wind(self, wind_from_deg: float, wind_speed_kt: float) -> None:
+        """Fly through another wind; what is steered goes on believing in the old one."""
+        self._flight.set_wind(number("wind_from_deg", wind_from_deg), number("wind_speed_kt", wind_speed_kt))
+
+    def __repr__(self) -> str:
+        state = self.state
+        return f"Flight(at {state.latitude_deg:.5f}, {state.longitude_deg:.5f} deg, {state.altitude_ft:.0f} ft, {state.time_s:.2f} s)"
+
+
+@dataclass(frozen=True)
+class Sureness:
+    """How sure a course change is; made by `course_change_sureness`. Overshoot is cross-track at roll-out on the outer side."""
+
+    mean_nm: float
+    """Mean overshoot of the trials."""
+    deviation_nm: float
+    """Its standard deviation."""
+    chance_beyond: float
+    """The share of trials that overshot by more than the limit."""
+    margin_nm: float
+    """What to add to the lead for the confidence; negative if there is room."""
+    linear_mean_nm: float
+    """The overshoot without any error but the mean delay."""
+    linear_deviation_nm: float
+    """The standard deviation by linear propagation."""
+    linear_chance_beyond: float
+    """The chance by it."""
+    linear_margin_nm: float
+    """The margin by it."""
+    by_source_nm: dict[str, float]
+    """What one standard deviation of each source is worth."""
+
+    @property
+    def foremost(self) -> str:
+        """The source that is worth most."""
+        return max(self.by_source_nm, key=lambda source: abs(self.by_source_nm[source]))
+
+
+def course_change_sureness(
+    change: CourseChange,
+    *,
+    station_bearing_deg: float = 0.0,
+    dme_nm: float = 0.0,
+    wind_speed_kt: float = 0.0,
+    wind_direction_deg: float = 0.0,
+    airspeed_kt: float = 0.0,
+    bank_deg: float = 0.0,
+    roll_in_delay_s: float = 0.0,
+    height_ft: float = 0.0,
+    mean_delay_s: float = 0.0,
+    limit_nm: float = 0.0,
+    confidence: float = 0.95,
+    trials: int = 100_000,
+    seed: int = 1,
+) -> Sureness:
+    """How sure a course change is that is begun by its DME reading: by trials, and by linear propagation beside them.
+
+    Parameters
+    ----------
+    change : CourseChange
+        The plan.
+    station_bearing_deg, dme_nm, wind_speed_kt, wind_direction_deg, airspeed_kt, bank_deg, roll_in_delay_s, height_ft : float
+        Standard deviations, none negative.
+    mean_delay_s : float
+        By how much the crew is late on the average.
+    limit_nm : float
+        The overshoot that matters.
+    confidence : float
+        The chance with which it is to be kept, between 0 and 1.
+    trials, seed : int
+        How many are flown, up to ten million; the same seed gives the same trials.
+
+    Returns
+    -------
+    Sureness
+
+    Raises
+    ------
+    NavigationError
+        A negative deviation, a confidence outside 0 to 1, no trials or too many.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> change = lubberline.course_change(40.0, 110.0, true_airspeed_kt=430.0, height_above_station_ft=33_000.0)
+    >>> sure = lubberline.course_change_sureness(change, wind_speed_kt=15.0, bank_deg=2.0, roll_in_delay_s=2.0, mean_delay_s=2.0)
+    >>> sure.foremost
+    'bank'
+    """
+    errors = (
+        number("station_bearing_deg", station_bearing_deg),
+        number("dme_nm", dme_nm),
+        number("wind_speed_kt", wind_speed_kt),
+        number("wind_direction_deg", wind_direction_deg),
+        number("airspeed_kt", airspeed_kt),
+        number("bank_deg", bank_deg),
+        number("roll_in_delay_s", roll_in_delay_s),
+        number("height_ft", height_ft),
+        number("mean_delay_s", mean_delay_s),
+    )
+    answer, by_source = _native.sureness(
+        change.settings, errors, number("limit_nm", limit_nm), number("confidence", confidence), trials, seed
+    )
+    return Sureness(**answer, by_source_nm=by_source)

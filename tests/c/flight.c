@@ -1,0 +1,58 @@
+/* A flight at 60 frames a second: the turn at the station rolls out on the outbound course; and how sure that is. */
+
+#include "expect.h"
+
+int main(void)
+{
+    struct lubber_flight_start start;
+    lubber_flight_start_init(&start);
+    start.station_latitude_deg = 60.0;
+    start.station_longitude_deg = -20.0;
+    EXPECT(lubber_geodesic_direct(60.0, -20.0, 180.0, 12.0, &start.latitude_deg, &start.longitude_deg, NULL) == LUBBER_OK);
+    start.altitude_ft = 20000.0;
+    start.heading_deg = 0.0;
+    start.true_airspeed_kt = 300.0;
+    start.course_deg = 70.0;
+
+    struct lubber_flight *flight = NULL;
+    EXPECT(lubber_flight_new(&start, &flight) == LUBBER_OK && flight != NULL);
+    EXPECT(lubber_flight_turn_at_station(flight, 0.0, 180.0) == LUBBER_ERROR_COURSE_REVERSAL);
+    EXPECT(lubber_flight_turn_at_station(flight, 0.0, 70.0) == LUBBER_OK);
+    struct lubber_flight_state state = {.struct_size = sizeof state};
+    int frames = 0;
+    do {
+        EXPECT(lubber_flight_step(flight, 1.0 / 60.0) == LUBBER_OK);
+        EXPECT(lubber_flight_look(flight, &state) == LUBBER_OK);
+    } while (!state.done && ++frames < 20000);
+    EXPECT(state.done);
+    EXPECT_NEAR(state.time_s, (frames + 1) / 60.0, 1e-6);
+
+    /* On the course to the 0.2 percent that the height takes off the ground. */
+    double across_nm;
+    EXPECT(lubber_cross_track(60.0, -20.0, 70.0, state.latitude_deg, state.longitude_deg, &across_nm, NULL, NULL, NULL, NULL)
+           == LUBBER_OK);
+    EXPECT_NEAR(across_nm, 0.0, 0.01);
+    EXPECT(state.in_cone == state.flag);
+    lubber_flight_free(flight);
+
+    start.true_airspeed_kt = NAN;
+    EXPECT(lubber_flight_new(&start, &flight) == LUBBER_ERROR_TRUE_AIRSPEED && flight == NULL);
+    EXPECT(lubber_flight_step(NULL, 1.0) == LUBBER_ERROR_STRUCT);
+
+    struct lubber_course_change_input input;
+    lubber_course_change_input_init(&input);
+    input.inbound_course_deg = 0.0;
+    input.outbound_course_deg = 70.0;
+    input.true_airspeed_kt = 300.0;
+    input.height_above_station_ft = 20000.0;
+    struct lubber_error_model errors = {.struct_size = sizeof errors, .mean_delay_s = 3.0};
+    struct lubber_sureness sure = {.struct_size = sizeof sure};
+    EXPECT(lubber_course_change_sureness(&input, &errors, 0.0, 0.95, 1000, 1, &sure) == LUBBER_OK);
+    /* Three seconds late at 300 kt. */
+    EXPECT_NEAR(sure.margin_nm, 0.25, 1e-4);
+    EXPECT(sure.foremost == -1.0);
+    errors.bank_deg = -1.0;
+    EXPECT(lubber_course_change_sureness(&input, &errors, 0.0, 0.95, 1000, 1, &sure) == LUBBER_ERROR_STANDARD_DEVIATION);
+    EXPECT(isnan(sure.mean_nm));
+    return expect_close();
+}
