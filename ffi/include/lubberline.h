@@ -19,8 +19,9 @@
  * to the next in bytes (sizeof(double) for a plain array, 0 for one value for all, negative to go backwards). An output may
  * be an input.
  *
- * Threads. Every function is re-entrant: there is no global state. Only what flies a sequence of legs allocates, and it frees
- * everything before it returns.
+ * Threads. Every function is re-entrant: there is no global state. What flies a sequence of legs or tries a course change's
+ * sureness allocates, and frees everything before it returns; lubber_flight_new allocates what lubber_flight_free frees.
+ * Nothing else does.
  */
 
 #ifndef LUBBERLINE_H
@@ -345,6 +346,26 @@
 #define LUBBER_ERROR_DOTS (-60)
 
 /**
+ * Confidence out of range; allowed: above 0.0 below 1.0.
+ */
+#define LUBBER_ERROR_CONFIDENCE (-61)
+
+/**
+ * Number of trials out of range; allowed: from 1.0 to 10000000.0.
+ */
+#define LUBBER_ERROR_TRIALS (-62)
+
+/**
+ * Gain out of range; allowed: above 0.0 to 100.0.
+ */
+#define LUBBER_ERROR_GAIN (-63)
+
+/**
+ * Standard deviation out of range; allowed: from 0.0 to 1000000.0.
+ */
+#define LUBBER_ERROR_STANDARD_DEVIATION (-64)
+
+/**
  * The course change is a reversal and has no lead.
  */
 #define LUBBER_ERROR_COURSE_REVERSAL (-101)
@@ -428,6 +449,46 @@
  * Both ways.
  */
 #define LUBBER_COURSE_REACH_BOTH_WAYS 1
+
+/**
+ * The bearing of the station's signal.
+ */
+#define LUBBER_ERROR_SOURCE_STATION_BEARING 0
+
+/**
+ * The DME reading.
+ */
+#define LUBBER_ERROR_SOURCE_DME 1
+
+/**
+ * The wind's speed.
+ */
+#define LUBBER_ERROR_SOURCE_WIND_SPEED 2
+
+/**
+ * The wind's direction.
+ */
+#define LUBBER_ERROR_SOURCE_WIND_DIRECTION 3
+
+/**
+ * The true airspeed.
+ */
+#define LUBBER_ERROR_SOURCE_AIRSPEED 4
+
+/**
+ * The bank.
+ */
+#define LUBBER_ERROR_SOURCE_BANK 5
+
+/**
+ * The moment of roll-in.
+ */
+#define LUBBER_ERROR_SOURCE_ROLL_IN_DELAY 6
+
+/**
+ * The height.
+ */
+#define LUBBER_ERROR_SOURCE_HEIGHT 7
 
 /**
  * With the station on the right.
@@ -960,6 +1021,11 @@
 #define LUBBER_VERSION_PATCH 0
 
 /**
+ * A flight with its receiver; made by lubber_flight_new, freed by lubber_flight_free.
+ */
+typedef struct lubber_flight lubber_flight;
+
+/**
  * A course change at a station. Directions share one north, which may be the station's.
  *
  * Set it with lubber_course_change_input_init, then change what differs.
@@ -1133,6 +1199,254 @@ typedef struct lubber_course_change_result {
    */
   int32_t enters_cone;
 } lubber_course_change_result;
+
+/**
+ * How a flight begins, and the station its receiver is tuned to. Set it with lubber_flight_start_init, then what differs.
+ */
+typedef struct lubber_flight_start {
+  /**
+   * sizeof(lubber_flight_start).
+   */
+  size_t struct_size;
+  /**
+   * Where it begins: latitude.
+   */
+  double latitude_deg;
+  /**
+   * Where it begins: longitude.
+   */
+  double longitude_deg;
+  /**
+   * Altitude.
+   */
+  double altitude_ft;
+  /**
+   * Heading at first, from the carried north.
+   */
+  double heading_deg;
+  /**
+   * True airspeed, above 0 to 5000.
+   */
+  double true_airspeed_kt;
+  /**
+   * Where the wind blows from, from the carried north; 0 at first.
+   */
+  double wind_from_deg;
+  /**
+   * Speed of the wind, 0 to 1000; 0 at first.
+   */
+  double wind_speed_kt;
+  /**
+   * Greatest bank, above 0 below 90; 25 at first.
+   */
+  double bank_limit_deg;
+  /**
+   * Greatest rate of turn, above 0; 3 at first.
+   */
+  double turn_rate_limit_deg_per_s;
+  /**
+   * Rate of roll, above 0; 5 at first.
+   */
+  double roll_rate_deg_per_s;
+  /**
+   * How long after an indication the crew acts on it, 0 to 3600; 0 at first.
+   */
+  double reaction_s;
+  /**
+   * The station: latitude. Its true north is the north that is carried along.
+   */
+  double station_latitude_deg;
+  /**
+   * The station: longitude.
+   */
+  double station_longitude_deg;
+  /**
+   * The station's elevation; 0 at first.
+   */
+  double station_elevation_ft;
+  /**
+   * The station's declination, positive east; 0 at first.
+   */
+  double station_declination_deg;
+  /**
+   * The course selected on the receiver, from the station's north; 0 at first.
+   */
+  double course_deg;
+  /**
+   * Half-angle of the cone of confusion, above 0 below 90; 50 at first.
+   */
+  double cone_half_angle_deg;
+} lubber_flight_start;
+
+/**
+ * Where a flight is and what its receiver shows.
+ */
+typedef struct lubber_flight_state {
+  /**
+   * sizeof(lubber_flight_state), set by the caller.
+   */
+  size_t struct_size;
+  /**
+   * Time since the start.
+   */
+  double time_s;
+  /**
+   * Latitude.
+   */
+  double latitude_deg;
+  /**
+   * Longitude.
+   */
+  double longitude_deg;
+  /**
+   * Altitude.
+   */
+  double altitude_ft;
+  /**
+   * Heading, from the true north of the place.
+   */
+  double true_heading_deg;
+  /**
+   * Bank, right positive.
+   */
+  double bank_deg;
+  /**
+   * Track over the ground, from the true north of the place.
+   */
+  double true_track_deg;
+  /**
+   * Speed over the ground.
+   */
+  double groundspeed_kt;
+  /**
+   * The radial, from the station's north; NaN overhead.
+   */
+  double radial_deg;
+  /**
+   * The DME reading.
+   */
+  double dme_nm;
+  /**
+   * How far the selected course lies to the right, in degrees of the radial, -90 to 90.
+   */
+  double deflection_deg;
+  /**
+   * The least altitude at which the station is heard here, over a smooth earth.
+   */
+  double least_altitude_ft;
+  /**
+   * 1 to the station, -1 from it, 0 on the flag.
+   */
+  int32_t to_from;
+  /**
+   * 1 if the flag is out, else 0.
+   */
+  int32_t flag;
+  /**
+   * 1 in the cone of confusion, else 0.
+   */
+  int32_t in_cone;
+  /**
+   * 1 when the turn is turned or the course captured, else 0.
+   */
+  int32_t done;
+} lubber_flight_state;
+
+/**
+ * The standard deviations of what a turn begun by DME depends on, none negative.
+ */
+typedef struct lubber_error_model {
+  /**
+   * sizeof(lubber_error_model), set by the caller.
+   */
+  size_t struct_size;
+  /**
+   * Of the bearing of the station's signal.
+   */
+  double station_bearing_deg;
+  /**
+   * Of the DME reading.
+   */
+  double dme_nm;
+  /**
+   * Of the wind's speed.
+   */
+  double wind_speed_kt;
+  /**
+   * Of the wind's direction.
+   */
+  double wind_direction_deg;
+  /**
+   * Of the true airspeed.
+   */
+  double airspeed_kt;
+  /**
+   * Of the bank.
+   */
+  double bank_deg;
+  /**
+   * Of the moment of roll-in.
+   */
+  double roll_in_delay_s;
+  /**
+   * Of the height above the station.
+   */
+  double height_ft;
+  /**
+   * By how much the crew is late on the average.
+   */
+  double mean_delay_s;
+} lubber_error_model;
+
+/**
+ * How sure a course change is. Overshoot is the cross-track at roll-out on the outer side of the outbound course.
+ */
+typedef struct lubber_sureness {
+  /**
+   * sizeof(lubber_sureness), set by the caller.
+   */
+  size_t struct_size;
+  /**
+   * Mean overshoot of the trials.
+   */
+  double mean_nm;
+  /**
+   * Its standard deviation.
+   */
+  double deviation_nm;
+  /**
+   * The share of trials that overshot by more than the limit.
+   */
+  double chance_beyond;
+  /**
+   * What to add to the lead for the confidence; negative if there is room.
+   */
+  double margin_nm;
+  /**
+   * The overshoot without any error but the mean delay.
+   */
+  double linear_mean_nm;
+  /**
+   * The standard deviation by linear propagation.
+   */
+  double linear_deviation_nm;
+  /**
+   * The chance by linear propagation.
+   */
+  double linear_chance_beyond;
+  /**
+   * The margin by linear propagation.
+   */
+  double linear_margin_nm;
+  /**
+   * What one standard deviation of each source is worth, in the order of lubber_error_model.
+   */
+  double by_source_nm[8];
+  /**
+   * The source that is worth most, by its place among the eight from 0; -1 if none is worth anything.
+   */
+  double foremost;
+} lubber_sureness;
 
 /**
  * A leg of a procedure; which numbers it needs follows from its code, the others may be NaN.
@@ -8000,6 +8314,145 @@ int32_t lubber_course_change_at(const struct lubber_course_change_input *input,
                                 double *distance_nm,
                                 double *heading_deg,
                                 double *bank_deg);
+
+/**
+ * Sets the usual values; place, heading, speed and station NaN, to be set.
+ */
+void lubber_flight_start_init(struct lubber_flight_start *start);
+
+/**
+ * Makes a flight that holds its heading. This allocates; steering and stepping do not.
+ *
+ * @param start how it begins
+ * @param[out] flight the flight, NULL on a failure; to be freed with lubber_flight_free
+ * @return LUBBER_OK, or a negative status; a NaN is out of range here
+ */
+int32_t lubber_flight_new(const struct lubber_flight_start *start, struct lubber_flight **flight);
+
+/**
+ * Frees a flight.
+ */
+void lubber_flight_free(struct lubber_flight *flight);
+
+/**
+ * Flies on for a time, such as a sixtieth of a second; zero, a negative time, an infinity and NaN do nothing.
+ *
+ * @return LUBBER_OK, or a negative status
+ */
+int32_t lubber_flight_step(struct lubber_flight *flight, double time_s);
+
+/**
+ * Where a flight is and what its receiver shows.
+ *
+ * @param flight the flight
+ * @param[out] state the answer, its `struct_size` set by the caller
+ * @return LUBBER_OK, or a negative status; state is then as it was
+ */
+int32_t lubber_flight_look(const struct lubber_flight *flight,
+                           struct lubber_flight_state *state);
+
+/**
+ * Holds a heading, from the carried north.
+ *
+ * @return LUBBER_OK, or a negative status
+ */
+int32_t lubber_flight_hold_heading(struct lubber_flight *flight, double heading_deg);
+
+/**
+ * Holds the heading until the DME reading of the lead, then turns onto the outbound course without looking at an instrument.
+ *
+ * @param flight the flight
+ * @param inbound_course_deg course flown to the station, from true north there
+ * @param outbound_course_deg course flown from it, from true north there
+ * @return LUBBER_OK, or a negative status
+ */
+int32_t lubber_flight_turn_at_station(struct lubber_flight *flight,
+                                      double inbound_course_deg,
+                                      double outbound_course_deg);
+
+/**
+ * Tracks a course by the needle.
+ *
+ * @param flight the flight
+ * @param course_deg the course, from the station's north
+ * @param gain degrees of heading for each degree of the needle, above 0 to 100; 4 is usual
+ * @return LUBBER_OK, or a negative status
+ */
+int32_t lubber_flight_track(struct lubber_flight *flight, double course_deg, double gain);
+
+/**
+ * Intercepts a course, turns onto it with the right lead, then tracks it by the needle.
+ *
+ * @param flight the flight
+ * @param course_deg the course, from the station's north
+ * @param intercept_angle_deg the angle between track and course, above 0 to 90
+ * @param gain as for lubber_flight_track
+ * @return LUBBER_OK, or a negative status
+ */
+int32_t lubber_flight_intercept(struct lubber_flight *flight,
+                                double course_deg,
+                                double intercept_angle_deg,
+                                double gain);
+
+/**
+ * Keeps a distance from the station.
+ *
+ * @param flight the flight
+ * @param radius_nm the distance along the ground
+ * @param sense LUBBER_ARC_SENSE_CLOCKWISE (1) or LUBBER_ARC_SENSE_COUNTERCLOCKWISE (-1)
+ * @return LUBBER_OK, or a negative status
+ */
+int32_t lubber_flight_arc(struct lubber_flight *flight, double radius_nm, int32_t sense);
+
+/**
+ * Flies racetracks at the station, from where the flight is, which should be over it.
+ *
+ * @param flight the flight
+ * @param inbound_course_deg the inbound course, from true north at the station
+ * @param to_right 1 for turns to the right, 0 to the left
+ * @param outbound_heading_deg the heading flown outbound, from the carried north
+ * @param outbound_time_s the time flown outbound with the wings level, 0 to 3600
+ * @return LUBBER_OK, or a negative status
+ */
+int32_t lubber_flight_hold(struct lubber_flight *flight,
+                           double inbound_course_deg,
+                           int32_t to_right,
+                           double outbound_heading_deg,
+                           double outbound_time_s);
+
+/**
+ * Climbs or descends to an altitude at a rate and levels off there.
+ *
+ * @return LUBBER_OK, or a negative status
+ */
+int32_t lubber_flight_climb_to(struct lubber_flight *flight, double altitude_ft, double climb_fpm);
+
+/**
+ * Flies through another wind from now on, from the carried north; what is steered goes on believing in the old one.
+ *
+ * @return LUBBER_OK, or a negative status
+ */
+int32_t lubber_flight_set_wind(struct lubber_flight *flight, double wind_from_deg, double wind_speed_kt);
+
+/**
+ * How sure a course change is that is begun by its DME reading: by trials, and by linear propagation beside them.
+ *
+ * @param input the course change
+ * @param errors the errors
+ * @param limit_nm the overshoot that matters
+ * @param confidence the chance with which it is to be kept, between 0 and 1
+ * @param trials how many are flown, 1 to 10 000 000; a million takes some seconds, and eight bytes each while it runs
+ * @param seed the same seed gives the same trials
+ * @param[out] result the answer; on a failure every number is NaN
+ * @return LUBBER_OK, or a negative status
+ */
+int32_t lubber_course_change_sureness(const struct lubber_course_change_input *input,
+                                      const struct lubber_error_model *errors,
+                                      double limit_nm,
+                                      double confidence,
+                                      uint64_t trials,
+                                      uint64_t seed,
+                                      struct lubber_sureness *result);
 
 /**
  * Sets a leg of a code: numbers NaN, a station at sea level without declination, flown by, to the right, a minute outbound.

@@ -137,6 +137,14 @@ pub const LUBBER_ERROR_DISPLAY_STEP: i32 = -58;
 pub const LUBBER_ERROR_STATION_DISTANCE: i32 = -59;
 /// Deflection in dots out of range; allowed: from -20.0 to 20.0.
 pub const LUBBER_ERROR_DOTS: i32 = -60;
+/// Confidence out of range; allowed: above 0.0 below 1.0.
+pub const LUBBER_ERROR_CONFIDENCE: i32 = -61;
+/// Number of trials out of range; allowed: from 1.0 to 10000000.0.
+pub const LUBBER_ERROR_TRIALS: i32 = -62;
+/// Gain out of range; allowed: above 0.0 to 100.0.
+pub const LUBBER_ERROR_GAIN: i32 = -63;
+/// Standard deviation out of range; allowed: from 0.0 to 1000000.0.
+pub const LUBBER_ERROR_STANDARD_DEVIATION: i32 = -64;
 /// The course change is a reversal and has no lead.
 pub const LUBBER_ERROR_COURSE_REVERSAL: i32 = -101;
 /// The airspeed cannot hold the course against the wind.
@@ -171,6 +179,22 @@ pub const LUBBER_ERROR_OFF_COURSE_BEYOND_DISTANCE: i32 = -115;
 pub const LUBBER_COURSE_REACH_ONWARD: i32 = 0;
 /// Both ways.
 pub const LUBBER_COURSE_REACH_BOTH_WAYS: i32 = 1;
+/// The bearing of the station's signal.
+pub const LUBBER_ERROR_SOURCE_STATION_BEARING: i32 = 0;
+/// The DME reading.
+pub const LUBBER_ERROR_SOURCE_DME: i32 = 1;
+/// The wind's speed.
+pub const LUBBER_ERROR_SOURCE_WIND_SPEED: i32 = 2;
+/// The wind's direction.
+pub const LUBBER_ERROR_SOURCE_WIND_DIRECTION: i32 = 3;
+/// The true airspeed.
+pub const LUBBER_ERROR_SOURCE_AIRSPEED: i32 = 4;
+/// The bank.
+pub const LUBBER_ERROR_SOURCE_BANK: i32 = 5;
+/// The moment of roll-in.
+pub const LUBBER_ERROR_SOURCE_ROLL_IN_DELAY: i32 = 6;
+/// The height.
+pub const LUBBER_ERROR_SOURCE_HEIGHT: i32 = 7;
 /// With the station on the right.
 pub const LUBBER_ARC_SENSE_CLOCKWISE: i32 = 1;
 /// With the station on the left.
@@ -445,6 +469,10 @@ pub extern "C" fn lubber_status_text(status: i32) -> *const c_char {
         -58 => c"step of the display out of range; allowed: above 0.0 to 10.0 NM",
         -59 => c"distance from the station out of range; allowed: above 0.0 to 5000.0 NM",
         -60 => c"deflection in dots out of range; allowed: from -20.0 to 20.0",
+        -61 => c"confidence out of range; allowed: above 0.0 below 1.0",
+        -62 => c"number of trials out of range; allowed: from 1.0 to 10000000.0",
+        -63 => c"gain out of range; allowed: above 0.0 to 100.0",
+        -64 => c"standard deviation out of range; allowed: from 0.0 to 1000000.0",
         -101 => c"the course change is a reversal and has no lead",
         -102 => c"the airspeed cannot hold the course against the wind",
         -103 => c"the turn does not fit between the radial and the arc",
