@@ -24,6 +24,8 @@ pub struct Function {
     /// The struct of the result, if it has several outputs.
     pub result: Option<ResultStruct>,
     pub doc: Doc,
+    /// Whether a loop over columns stands beside it, under its name with `_block`.
+    pub block: bool,
 }
 
 #[derive(Clone)]

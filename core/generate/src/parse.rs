@@ -50,7 +50,11 @@ fn plain_file(file: &syn::File, module: &str, model: &mut Model) -> Result<()> {
         match function::signature(item, &model.choices) {
             Some(signature) => {
                 let function = function::read(item, signature, module, &results, &model.choices);
-                model.functions.push(function.with_context(|| name)?);
+                let mut function = function.with_context(|| name.clone())?;
+                function.block = file.items.iter().any(
+                    |other| matches!(other, Item::Fn(other) if other.sig.ident == format!("{name}_block")),
+                );
+                model.functions.push(function);
             }
             None => {
                 let summary = doc_lines(&item.attrs).into_iter().next().unwrap_or_default();

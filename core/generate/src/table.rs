@@ -11,7 +11,7 @@ pub fn emit(model: &Model, banner: &str) -> String {
 //! Every plain function as data, for what treats them alike: the bindings and the tests.
 
 pub use super::function::{{Block, Function}};
-use super::function::{{each, one}};
+use super::function::{{columns, each, one}};
 use crate::Error;
 
 /// Every plain function, in the order of `docs/functions.md`.
@@ -31,6 +31,12 @@ pub const FUNCTIONS: &[Function] = &[
 fn entry(text: &mut String, function: &Function) {
     let quoted =
         |names: Vec<&String>| names.iter().map(|name| format!("\"{name}\"")).collect::<Vec<_>>().join(", ");
+    let name = &function.name;
+    let block = if function.block {
+        format!("columns(inputs, outputs, statuses, super::{}::{name}_block, {name})", function.module)
+    } else {
+        format!("each(inputs, outputs, statuses, {name})")
+    };
     let _ = writeln!(
         text,
         "    Function {{
@@ -38,9 +44,8 @@ fn entry(text: &mut String, function: &Function) {
         inputs: &[{inputs}],
         outputs: &[{outputs}],
         run: |inputs, outputs| one(inputs, outputs, {name}),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, {name}),
+        block: |inputs, outputs, statuses| {block},
     }},",
-        name = function.name,
         inputs = quoted(function.parameters.iter().map(|parameter| &parameter.name).collect()),
         outputs = quoted(function.outputs.iter().map(|output| &output.name).collect()),
     );

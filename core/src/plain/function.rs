@@ -2,6 +2,7 @@
 
 use super::table::FUNCTIONS;
 use crate::Error;
+use crate::many::ROOM;
 
 /// A plain function as data, as `FUNCTIONS` lists it. Choices are given by their codes.
 ///
@@ -34,7 +35,8 @@ pub struct Function {
 /// is 0 or the code of an error, whose outputs are then NaN. There are as many points as statuses; a column that is
 /// shorter, and columns of another number, give NaN.
 ///
-/// A point's answer depends on that point alone.
+/// A point's answer depends on that point alone, not on its place nor on how many there are. A function that has a loop of
+/// its own over columns says in its documentation how far its answers are from those of single calls.
 pub type Block = fn(&[&[f64]], &mut [&mut [f64]], &mut [i32]);
 
 impl Function {
@@ -95,6 +97,52 @@ pub(super) fn each<const I: usize, const O: usize>(
         for (output, value) in outputs.iter_mut().zip(answer) {
             if let Some(output) = output.get_mut(index) {
                 *output = value;
+            }
+        }
+    }
+}
+
+/// [`Function::block`] from a loop over columns of at most [`ROOM`] points, which leaves a NaN in an output where it does not
+/// answer for a point; that point is then computed by the function itself. Where columns are missing or short all are.
+pub(super) fn columns<const I: usize, const O: usize>(
+    inputs: &[&[f64]],
+    outputs: &mut [&mut [f64]],
+    statuses: &mut [i32],
+    loops: impl Fn([&[f64]; I], [&mut [f64]; O]),
+    function: impl Fn([f64; I]) -> Result<[f64; O], Error>,
+) {
+    let count = statuses.len();
+    let (Ok(given), Ok(answers)) =
+        (<[&[f64]; I]>::try_from(inputs), <&mut [&mut [f64]; O]>::try_from(&mut *outputs))
+    else {
+        return each(inputs, outputs, statuses, function);
+    };
+    if given.iter().any(|column| column.len() < count) || answers.iter().any(|column| column.len() < count) {
+        return each(inputs, outputs, statuses, function);
+    }
+    for (part, statuses) in statuses.chunks_mut(ROOM).enumerate() {
+        let (start, end) = (part * ROOM, part * ROOM + statuses.len());
+        let given = given.map(|column| column.get(start..end).unwrap_or_default());
+        loops(given, answers.each_mut().map(|column| column.get_mut(start..end).unwrap_or_default()));
+        let mut marks = [0.0; ROOM];
+        for answer in answers.iter() {
+            for (mark, value) in marks.iter_mut().zip(answer.get(start..end).unwrap_or_default()) {
+                *mark += value;
+            }
+        }
+        for ((index, status), mark) in statuses.iter_mut().enumerate().zip(marks) {
+            *status = 0;
+            if mark.is_nan() {
+                let point = given.map(|column| column.get(index).copied().unwrap_or(f64::NAN));
+                let answer = function(point).unwrap_or_else(|error| {
+                    *status = error.code();
+                    [f64::NAN; O]
+                });
+                for (column, value) in answers.iter_mut().zip(answer) {
+                    if let Some(place) = column.get_mut(start + index) {
+                        *place = value;
+                    }
+                }
             }
         }
     }

@@ -132,7 +132,8 @@ unsafe fn block(
     Some(statuses.iter().filter(|status| **status != 0).count())
 }
 
-/// Computes the points of a range one after the other, and gives back how many failed.
+/// Computes the points of a range one after the other, each as a block of itself, so that a point's answer is the same in an
+/// array of any length; and gives back how many failed.
 ///
 /// # Safety
 /// As [`run`], for those points; there are no more operands than places.
@@ -154,14 +155,26 @@ unsafe fn one_by_one(
             // SAFETY: the caller vouches for the point.
             *value = unsafe { input.read(index) };
         }
-        let code = match catch_unwind(AssertUnwindSafe(|| (function.run)(given, answers))) {
-            Ok(Ok(())) => 0,
-            Ok(Err(error)) => error.code(),
-            Err(_) => {
-                answers.fill(f64::NAN);
-                INTERNAL_ERROR
+        let mut code = [0];
+        let computed = catch_unwind(AssertUnwindSafe(|| {
+            let mut columns: [&[f64]; MOST_OPERANDS] = [&[]; MOST_OPERANDS];
+            let mut results: [&mut [f64]; MOST_OPERANDS] = std::array::from_fn(|_| Default::default());
+            columns.iter_mut().zip(&*given).for_each(|(column, value)| *column = slice::from_ref(value));
+            results
+                .iter_mut()
+                .zip(&mut *answers)
+                .for_each(|(result, value)| *result = slice::from_mut(value));
+            if let (Some(columns), Some(results)) =
+                (columns.get(..inputs.len()), results.get_mut(..outputs.len()))
+            {
+                (function.block)(columns, results, &mut code);
             }
-        };
+        }));
+        if computed.is_err() {
+            answers.fill(f64::NAN);
+            code = [INTERNAL_ERROR];
+        }
+        let [code] = code;
         failures += usize::from(code != 0);
         for (output, value) in outputs.iter().zip(&*answers) {
             // SAFETY: the caller vouches for the point.

@@ -78,7 +78,7 @@ pub fn read(
         source: sections.get("Source")?,
         examples,
     };
-    Ok(Function { module: module.to_string(), name, parameters, outputs, result, doc })
+    Ok(Function { module: module.to_string(), name, parameters, outputs, result, doc, block: false })
 }
 
 /// Cuts the default from the words of a parameter, and sees that it is a number or a word of the choice.

@@ -1,0 +1,66 @@
+//! The functions against fifty-digit values, in units of the last place.
+
+use super::*;
+
+/// What `core/fit/references.py` wrote: a function's name, its arguments, and the value as two doubles.
+const REFERENCES: &str = include_str!("references.csv");
+
+fn ulp(value: f64) -> f64 {
+    let magnitude = value.abs().max(f64::MIN_POSITIVE);
+    f64::from_bits(magnitude.to_bits() + 1) - magnitude
+}
+
+fn worst<const FMA: bool>(wanted: &str) -> f64 {
+    let mut most: f64 = 0.0;
+    let mut rows = 0;
+    for line in REFERENCES.lines().filter(|line| line.starts_with(wanted)) {
+        let fields: Vec<f64> = line.split(',').skip(1).map(|field| field.parse().unwrap()).collect();
+        let (x, y, high, low) = (fields[0], fields[1], fields[2], fields[3]);
+        let value = match wanted {
+            "sine" => sin_cos_deg::<FMA>(x).0,
+            "cosine" => sin_cos_deg::<FMA>(x).1,
+            "direction" => atan2_deg::<FMA>(x, y),
+            "logarithm" => ln::<FMA>(x),
+            _ => exp::<FMA>(x),
+        };
+        let off = ((value - high) - low).abs() / ulp(high);
+        assert!(off.is_finite(), "{line}: {value}");
+        most = most.max(off);
+        rows += 1;
+    }
+    assert!(rows >= 400);
+    println!("{wanted}, fused {FMA}: {most:.3} units of the last place");
+    most
+}
+
+#[test]
+fn within_two_units_of_the_last_place() {
+    for wanted in ["sine", "cosine", "direction", "logarithm", "exponential"] {
+        assert!(worst::<true>(wanted) <= 2.0 && worst::<false>(wanted) <= 2.0, "{wanted}");
+    }
+}
+
+#[test]
+fn whole_quarters_are_exact() {
+    for turns in [-1e6, -1.0, 0.0, 1.0, 1e6] {
+        for (angle_deg, expected) in
+            [(0.0, (0.0, 1.0)), (90.0, (1.0, 0.0)), (180.0, (0.0, -1.0)), (270.0, (-1.0, 0.0))]
+        {
+            assert_eq!(sin_cos_deg::<true>(angle_deg + 360.0 * turns), expected);
+            assert_eq!(sin_cos_deg::<false>(angle_deg + 360.0 * turns), expected);
+        }
+    }
+    for ((second, first), expected) in [
+        ((0.0, 1.0), 0.0),
+        ((1.0, 1.0), 45.0),
+        ((1.0, 0.0), 90.0),
+        ((1.0, -1.0), 135.0),
+        ((0.0, -1.0), 180.0),
+        ((-1.0, 0.0), -90.0),
+        ((-1.0, -1.0), -135.0),
+    ] {
+        assert_eq!(atan2_deg::<true>(second, first), expected);
+    }
+    assert!(atan2_deg::<true>(f64::NAN, 1.0).is_nan() && atan2_deg::<true>(1.0, f64::NAN).is_nan());
+    assert!(sin_cos_deg::<true>(f64::NAN).0.is_nan() && sin_cos_deg::<true>(f64::INFINITY).1.is_nan());
+}

@@ -1,0 +1,330 @@
+//! What many aircraft make of one station.
+
+use super::arithmetic::{polynomial, sum};
+use super::functions::{atan2_deg, sin_cos_deg};
+use super::geodesic::{Middle, Near, Series};
+use super::{Kernel, ROOM, pass};
+
+const FOOT_M: f64 = 0.3048;
+const MILE_M: f64 = 1852.0;
+/// Semi-major axis and squared eccentricity of WGS-84.
+const AXIS_M: f64 = 6_378_137.0;
+const ECCENTRICITY_SQUARED: f64 = 0.006_694_379_990_141_317;
+const FOOT: f64 = FOOT_M / AXIS_M;
+/// Squared chords: what each series answers for, a margin below what it was fitted to; and below a metre nothing does,
+/// where the bearing begins to mean nothing.
+const NEAR_MOST: f64 = squared_chord((Near::REACH_NM - 5.0) * MILE_M);
+const MIDDLE_MOST: f64 = squared_chord((Middle::REACH_NM - 15.0) * MILE_M);
+const LEAST: f64 = squared_chord(1.0);
+
+const fn squared_chord(chord_m: f64) -> f64 {
+    (chord_m / AXIS_M) * (chord_m / AXIS_M)
+}
+
+/// One over the root of `1 - e^2 s^2`, by its series: the radius of curvature across the meridian, of the semi-major axis.
+#[inline(always)]
+fn normal<const FMA: bool>(sine: f64) -> f64 {
+    let x = ECCENTRICITY_SQUARED * sine * sine;
+    const SERIES: [f64; 8] =
+        [1.0, 0.5, 0.375, 0.3125, 0.273_437_5, 0.246_093_75, 0.225_585_937_5, 0.209_472_656_25];
+    polynomial::<FMA, 8>(x, SERIES)
+}
+
+/// A station, in the arguments of `observe`.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Station {
+    pub latitude_deg: f64,
+    pub longitude_deg: f64,
+    pub elevation_ft: f64,
+    pub declination_deg: f64,
+}
+
+impl Station {
+    fn is_ordinary(&self) -> bool {
+        self.latitude_deg.abs() <= 90.0
+            && self.longitude_deg.abs() <= 360.0
+            && self.declination_deg.abs() <= 180.0
+            && (-16_500.0..=60_000.0).contains(&self.elevation_ft)
+    }
+}
+
+/// Aircraft about a station, no more than [`ROOM`], and where their radial, DME, ground distance and elevation angle go.
+///
+/// A ground distance that is NaN asks for the exact path: within a metre of the station and beyond 1005 NM of chord, for
+/// longitudes beyond a full circle, and for whatever is outside its range.
+pub struct Observe<'a> {
+    pub station: Station,
+    pub latitude_deg: &'a [f64],
+    pub longitude_deg: &'a [f64],
+    pub altitude_ft: &'a [f64],
+    pub radial_deg: &'a mut [f64],
+    pub dme_nm: &'a mut [f64],
+    pub ground_distance_nm: &'a mut [f64],
+    pub elevation_angle_deg: &'a mut [f64],
+}
+
+/// A column of a kernel's own.
+type Column = [f64; ROOM];
+
+impl Kernel for Observe<'_> {
+    #[inline(always)]
+    fn run<const FMA: bool>(self) {
+        let station = self.station;
+        let count = self.latitude_deg.len();
+        if count > ROOM || !station.is_ordinary() {
+            self.ground_distance_nm.fill(f64::NAN);
+            return;
+        }
+        let (t, c) = sin_cos_deg::<FMA>(station.latitude_deg);
+        let height = station.elevation_ft * FOOT;
+        let normal_1 = normal::<FMA>(t);
+        let (axis_1, pole_1) = (normal_1 * c, normal_1 * (1.0 - ECCENTRICITY_SQUARED) * t);
+
+        let (mut sines, mut cosines) = ([0.0; ROOM], [0.0; ROOM]);
+        pass!(sine in &mut sines, cosine in &mut cosines, latitude_deg in self.latitude_deg, => {
+            (*sine, *cosine) = sin_cos_deg::<FMA>(*latitude_deg);
+        });
+        let (mut easts, mut outwards) = ([0.0; ROOM], [0.0; ROOM]);
+        pass!(east in &mut easts, outward in &mut outwards, longitude_deg in self.longitude_deg, => {
+            (*east, *outward) = sin_cos_deg::<FMA>(*longitude_deg - station.longitude_deg);
+        });
+
+        // Earth-centred differences along the station's north, east and up: on the surface, and at the heights.
+        let (mut norths, mut chords): (Column, Column) = ([0.0; ROOM], [0.0; ROOM]);
+        let (mut ups, mut levels): (Column, Column) = ([0.0; ROOM], [0.0; ROOM]);
+        pass!(sine in &sines, cosine in &cosines, east in &mut easts, outward in &outwards,
+            altitude_ft in self.altitude_ft, north in &mut norths, chord in &mut chords, up in &mut ups,
+            level in &mut levels, => {
+            let normal_2 = normal::<FMA>(*sine);
+            let high = *altitude_ft * FOOT;
+            let (across, out) = (*cosine * *east, *cosine * *outward);
+            let surface_east = normal_2 * across;
+            let surface_out = sum::<FMA>(normal_2, out, -axis_1);
+            let surface_pole = sum::<FMA>(normal_2 * (1.0 - ECCENTRICITY_SQUARED), *sine, -pole_1);
+            *north = surface_pole * c - surface_out * t;
+            *chord = sum::<FMA>(surface_east, surface_east,
+                sum::<FMA>(surface_out, surface_out, surface_pole * surface_pole));
+            *east = surface_east;
+            let high_east = sum::<FMA>(high, across, surface_east);
+            let high_out = surface_out + sum::<FMA>(high, out, -height * c);
+            let high_pole = surface_pole + sum::<FMA>(high, *sine, -height * t);
+            *up = sum::<FMA>(high_pole, t, high_out * c);
+            let high_north = high_pole * c - high_out * t;
+            *level = sum::<FMA>(high_north, high_north, high_east * high_east);
+        });
+
+        let mut farthest = 0.0;
+        let mut square = [0.0; ROOM];
+        let mut azimuth_norths = [0.0; ROOM];
+        let near = Near::at::<FMA>(t);
+        pass!(square in &mut square, turned in &mut azimuth_norths, chord in &chords, north in &norths, => {
+            let z = *north * c;
+            *square = *chord + near.square::<FMA>(*chord, z);
+            *turned = sum::<FMA>(c, near.north::<FMA>(*chord, z), *north);
+        });
+        pass!(chord in &chords, _altitude in self.altitude_ft, => {
+            farthest = if *chord > farthest { *chord } else { farthest };
+        });
+        if farthest > NEAR_MOST {
+            let middle = Middle::at::<FMA>(t);
+            pass!(square in &mut square, turned in &mut azimuth_norths, chord in &chords, north in &norths, => {
+                let z = *north * c;
+                let far = *chord > NEAR_MOST;
+                let other = *chord + middle.square::<FMA>(*chord, z);
+                let other_turned = sum::<FMA>(c, middle.north::<FMA>(*chord, z), *north);
+                *square = if far { other } else { *square };
+                *turned = if far { other_turned } else { *turned };
+            });
+        }
+        pass!(ground_nm in self.ground_distance_nm, dme_nm in self.dme_nm, square in &square, chord in &chords,
+            level in &mut levels, up in &ups, altitude_ft in self.altitude_ft, latitude_deg in self.latitude_deg,
+            longitude_deg in self.longitude_deg, => {
+            let vouched = (*chord >= LEAST) & (*chord <= MIDDLE_MOST) & (latitude_deg.abs() <= 90.0)
+                & (longitude_deg.abs() <= 360.0) & (*altitude_ft >= -16_500.0) & (*altitude_ft <= 400_000.0);
+            *ground_nm = if vouched { (AXIS_M / MILE_M) * square.sqrt() } else { f64::NAN };
+            *dme_nm = (AXIS_M / MILE_M) * sum::<FMA>(*up, *up, *level).sqrt();
+            *level = level.sqrt();
+        });
+        pass!(radial_deg in self.radial_deg, east in &easts, north in &azimuth_norths, => {
+            let counted = atan2_deg::<FMA>(*east, *north) - station.declination_deg;
+            let positive = if counted < 0.0 { counted + 360.0 } else { counted };
+            *radial_deg = if positive >= 360.0 { positive - 360.0 } else { positive };
+        });
+        pass!(angle_deg in self.elevation_angle_deg, up in &ups, level in &levels, => {
+            *angle_deg = atan2_deg::<FMA>(*up, *level);
+        });
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::plain::{observe, table::Function};
+
+    /// The largest differences from Karney's solution: along, across, slant in metres, elevation in degrees.
+    type Worst = [f64; 4];
+
+    fn compared<const FMA: bool>(station: Station, points: &[[f64; 3]], worst: &mut Worst) -> usize {
+        let mut exact = 0;
+        for points in points.chunks(ROOM) {
+            let column = |place: usize| points.iter().map(|point| point[place]).collect::<Vec<_>>();
+            let mut answers = [[0.0; ROOM]; 4];
+            let [radial, dme, ground, angle] = answers.each_mut().map(|answer| &mut answer[..points.len()]);
+            Observe {
+                station,
+                latitude_deg: &column(0),
+                longitude_deg: &column(1),
+                altitude_ft: &column(2),
+                radial_deg: radial,
+                dme_nm: dme,
+                ground_distance_nm: ground,
+                elevation_angle_deg: angle,
+            }
+            .run::<FMA>();
+            for (index, [latitude, longitude, altitude]) in points.iter().enumerate() {
+                let Station { latitude_deg, longitude_deg, elevation_ft, declination_deg } = station;
+                let karney = observe(
+                    latitude_deg,
+                    longitude_deg,
+                    elevation_ft,
+                    declination_deg,
+                    *latitude,
+                    *longitude,
+                    *altitude,
+                )
+                .unwrap();
+                if answers[2][index].is_nan() {
+                    let ordinary = (1.0 / 1852.0..1000.0).contains(&karney.ground_distance_nm);
+                    assert!(!ordinary, "{station:?} {latitude} {longitude}: not answered");
+                    exact += 1;
+                    continue;
+                }
+                let turn = (answers[0][index] - karney.radial_deg + 540.0).rem_euclid(360.0) - 180.0;
+                assert!((0.0..360.0).contains(&answers[0][index]));
+                let off = [
+                    (answers[2][index] - karney.ground_distance_nm) * 1852.0,
+                    turn.to_radians() * karney.ground_distance_nm * 1852.0,
+                    (answers[1][index] - karney.dme_nm) * 1852.0,
+                    (answers[3][index] - karney.elevation_angle_deg).to_radians() * karney.dme_nm * 1852.0,
+                ];
+                for (worst, off) in worst.iter_mut().zip(off) {
+                    assert!(off.is_finite());
+                    *worst = worst.max(off.abs());
+                }
+            }
+        }
+        exact
+    }
+
+    /// Points about a station at every scale, to a distance.
+    fn about(station: Station, reach_nm: f64, count: usize, seed: &mut u64) -> Vec<[f64; 3]> {
+        let mut next = || {
+            *seed ^= *seed << 13;
+            *seed ^= *seed >> 7;
+            *seed ^= *seed << 17;
+            (*seed >> 11) as f64 / (1_u64 << 53) as f64
+        };
+        (0..count)
+            .map(|index| {
+                let scale = if index % 3 == 0 { 10_f64.powf(-7.0 * next()) } else { next().sqrt() };
+                let bearing = if index % 7 == 0 { 90.0 * (index % 4) as f64 } else { 360.0 * next() };
+                let (lat, lon) = (station.latitude_deg, station.longitude_deg);
+                let there = crate::plain::geodesic_direct(lat, lon, bearing, reach_nm * scale).unwrap();
+                [there.latitude_deg, there.longitude_deg, 60_000.0 * next()]
+            })
+            .collect()
+    }
+
+    fn stations() -> Vec<Station> {
+        let latitudes =
+            [-90.0, -89.9999, -66.0, -45.0, -1e-9, 0.0, 0.3, 12.0, 33.0, 51.5, 61.0, 74.0, 86.0, 89.0, 90.0];
+        let longitudes = [-180.0, -12.0, 0.0, 179.99];
+        let all =
+            latitudes.into_iter().flat_map(|latitude| longitudes.map(|longitude| (latitude, longitude)));
+        all.map(|(latitude_deg, longitude_deg)| Station {
+            latitude_deg,
+            longitude_deg,
+            elevation_ft: 420.0,
+            declination_deg: 0.1 * longitude_deg,
+        })
+        .collect()
+    }
+
+    /// A micrometre within 300 NM and within 1000, of Karney's solution, with and without fused multiplication.
+    #[test]
+    fn within_a_micrometre() {
+        for (reach_nm, most) in [(300.0, 1e-7), (1000.0, 1e-6)] {
+            let (mut fused, mut plain, mut seed) = ([0.0; 4], [0.0; 4], 0x2545_f491_4f6c_dd1d);
+            for station in stations() {
+                let points = about(station, reach_nm, 1500, &mut seed);
+                compared::<true>(station, &points, &mut fused);
+                compared::<false>(station, &points, &mut plain);
+            }
+            println!("{reach_nm} NM: {fused:?} m; without fused multiplication {plain:?} m");
+            assert!(fused.iter().chain(&plain).all(|worst| *worst <= most), "{reach_nm} {fused:?} {plain:?}");
+        }
+    }
+
+    /// Beyond it, next to the station, and with what is no place at all, the answer is that of a single call.
+    #[test]
+    fn elsewhere_it_is_the_single_call() {
+        let function = Function::named("observe").unwrap();
+        let hard = [
+            [61.0, -12.0, 9e3],
+            [61.0, 348.0, 9e3],
+            [61.000_000_1, -12.0, 9e3],
+            [-61.0, 168.0, 0.0],
+            [-60.9, 167.9, 0.0],
+            [91.0, 0.0, 0.0],
+            [f64::NAN, 0.0, 0.0],
+            [60.0, f64::INFINITY, 0.0],
+            [60.0, 1e9, 0.0],
+            [60.0, -12.0, 5e5],
+            [44.0, -12.0, 0.0],
+            [80.0, 100.0, f64::NAN],
+            [-90.0, 0.0, -2e4],
+        ];
+        for [latitude, longitude, altitude] in hard {
+            let given = [61.0, -12.0, 100.0, -8.0, latitude, longitude, altitude];
+            let (mut single, mut many, mut status) = ([0.0; 4], [0.0; 4], [7]);
+            let result = (function.run)(&given, &mut single);
+            let columns = given.each_ref().map(std::slice::from_ref);
+            let mut places = many.each_mut().map(std::slice::from_mut);
+            (function.block)(&columns, &mut places, &mut status);
+            assert_eq!(status[0], result.map_or_else(|error| error.code(), |()| 0), "{given:?}");
+            assert_eq!(single.map(f64::to_bits), many.map(f64::to_bits), "{given:?}");
+        }
+    }
+
+    /// The same point gives the same bits wherever it stands, among whatever stations, in an array of any length.
+    #[test]
+    fn a_place_in_the_array_is_nothing_to_a_point() {
+        let function = Function::named("observe").unwrap();
+        let (stations, mut seed) = (stations(), 77);
+        let points: Vec<[f64; 7]> = (0..1000)
+            .map(|index| {
+                let station = stations[(index / 90) % stations.len()];
+                let [latitude, longitude, altitude] =
+                    about(station, if index % 2 == 0 { 290.0 } else { 1100.0 }, 1, &mut seed)[0];
+                let Station { latitude_deg, longitude_deg, elevation_ft, declination_deg } = station;
+                [latitude_deg, longitude_deg, elevation_ft, declination_deg, latitude, longitude, altitude]
+            })
+            .collect();
+        let all = |points: &[[f64; 7]]| {
+            let columns: [Vec<f64>; 7] =
+                std::array::from_fn(|place| points.iter().map(|point| point[place]).collect());
+            let mut answers: [Vec<f64>; 4] = std::array::from_fn(|_| vec![0.0; points.len()]);
+            let given = columns.each_ref().map(Vec::as_slice);
+            let mut places = answers.each_mut().map(Vec::as_mut_slice);
+            (function.block)(&given, &mut places, &mut vec![0; points.len()]);
+            (0..points.len())
+                .map(|index| answers.each_ref().map(|answer| answer[index].to_bits()))
+                .collect::<Vec<_>>()
+        };
+        let together = all(&points);
+        for length in [1, 7, 129, 333] {
+            let parts: Vec<_> = points.chunks(length).flat_map(all).collect();
+            assert!(parts == together, "{length}");
+        }
+    }
+}
