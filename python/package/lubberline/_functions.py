@@ -7651,8 +7651,9 @@ def observe(station_latitude_deg, station_longitude_deg, station_elevation_ft, s
 
     Notes
     -----
-    Accuracy: 15 nanometres along the ground, a micrometre along the slant. Mean sea level is taken
-    for the ellipsoid.
+    Accuracy: 15 nanometres along the ground, a micrometre along the slant. In arrays a tenth of a
+    micrometre to 300 NM and a micrometre to 1000, along the ground and across, beyond which each
+    point is computed as by itself. Mean sea level is taken for the ellipsoid.
 
     Degenerate cases: Exactly overhead the radial is NaN. Reception is not judged here.
 
