@@ -7959,7 +7959,8 @@ pub unsafe extern "C" fn lubber_rule_off_course_nm_n(
 /// @param[out] elevation_angle_deg Angle of the aircraft above the station's horizontal; may be NULL
 /// @return LUBBER_OK, or a negative status with every output NaN
 ///
-/// Accuracy: 15 nanometres along the ground, a micrometre along the slant. Mean sea level is taken for the ellipsoid.
+/// Accuracy: 15 nanometres along the ground, a micrometre along the slant. In arrays a tenth of a micrometre to 300 NM and a micrometre
+/// to 1000, along the ground and across, beyond which each point is computed as by itself. Mean sea level is taken for the ellipsoid.
 /// Degenerate cases: Exactly overhead the radial is NaN. Reception is not judged here.
 /// Errors: A value outside its range.
 /// Source: C. F. F. Karney, Algorithms for geodesics, Journal of Geodesy 87 (2013) 43-55; earth-centred coordinates of WGS-84
