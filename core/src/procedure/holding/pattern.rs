@@ -1,5 +1,6 @@
 //! The racetrack that closes in a steady wind.
 
+use super::super::extent::Extent;
 use super::{HoldingSide, TimedLeg};
 use crate::Error;
 use crate::numeric::root_between;
@@ -253,39 +254,18 @@ impl<N: North> HoldingPattern<N> {
 
     /// How long and how wide the path over the ground is, along the inbound course and across it.
     pub fn size(&self) -> (Length, Length) {
-        let (mut low, mut high) = (Plane::ZERO, Plane::ZERO);
-        let mut reach = |place_m: Plane| {
-            low = Plane { north: low.north.min(place_m.north), east: low.east.min(place_m.east) };
-            high = Plane { north: high.north.max(place_m.north), east: high.east.max(place_m.east) };
-        };
+        let mut extent = Extent::new();
         let between_off_rad = self.inbound_off_rad + self.outbound_turn.heading_change().get::<radian>();
-        for (turn, heading_rad, from_m) in [
-            (&self.outbound_turn, self.inbound_off_rad, Plane::ZERO),
-            (&self.inbound_turn, between_off_rad, self.outbound_end_m()),
-        ] {
-            reach(from_m);
-            for time_s in self.standstills_s(turn, heading_rad) {
-                reach(from_m + turn.displacement_after_m(time_s, heading_rad) + self.wind_m_s * time_s);
-            }
-        }
+        extent.turn(Plane::ZERO, &self.outbound_turn, self.inbound_off_rad, self.airspeed_m_s, self.wind_m_s);
+        extent.turn(
+            self.outbound_end_m(),
+            &self.inbound_turn,
+            between_off_rad,
+            self.airspeed_m_s,
+            self.wind_m_s,
+        );
+        let (low, high) = (extent.low, extent.high);
         (metres(high.north - low.north), metres(high.east - low.east))
-    }
-
-    /// The times in a turn at which the motion over the ground has no part along, or none across, the inbound course.
-    fn standstills_s<'a>(&self, turn: &'a RolledTurn, heading_rad: f64) -> impl Iterator<Item = f64> + 'a {
-        // The part along is V cos(heading) + w; across it is V cos(heading - 90°) + w.
-        let across_rad = std::f64::consts::FRAC_PI_2;
-        let along = (-self.wind_m_s.north / self.airspeed_m_s).acos();
-        let across = (-self.wind_m_s.east / self.airspeed_m_s).acos();
-        let (sign, whole) = (self.sign, std::f64::consts::TAU);
-        let total_rad = turn.heading_change().get::<radian>().abs();
-        [along, -along, across_rad + across, across_rad - across]
-            .into_iter()
-            .map(move |off_rad| (sign * (off_rad - heading_rad)).rem_euclid(whole))
-            // A wind faster than the aircraft leaves no such heading: a NaN, which is not within the turn.
-            .filter(move |turned_rad| *turned_rad <= total_rad)
-            .map(|turned_rad| turn.time_at_s(turned_rad))
-            .chain([turn.duration_s()])
     }
 
     fn between_m_s(&self) -> Plane {
