@@ -656,6 +656,16 @@
 #define LUBBER_LEG_CODE_PROCEDURE_TURN 23
 
 /**
+ * Knots, nautical miles, feet.
+ */
+#define LUBBER_DESIGN_UNITS_NON_SI 0
+
+/**
+ * Kilometres per hour, kilometres, metres.
+ */
+#define LUBBER_DESIGN_UNITS_SI 1
+
+/**
  * 3 degrees per second or 25 degrees. ICAO Doc 8168 Vol I (5th ed. 2006), Part I Section 6 Chapter 1.
  */
 #define LUBBER_HOLDING_BANK_RULE_ICAO 0
@@ -6713,6 +6723,608 @@ size_t lubber_needle_motion_n(size_t count,
                               double *full_scale_time_s,
                               ptrdiff_t full_scale_time_s_stride,
                               int32_t *status);
+
+/**
+ * The angle between outbound track and inbound course of a base turn, as published.
+ *
+ * `36 / T` up to 170 kt, `0.215 V / T` above, with T in minutes; SI: up to 315 km/h, `0.116 V / T` above.
+ *
+ * @param true_airspeed_kt true airspeed, above 0 to 5000
+ * @param outbound_time_s time outbound, above 0 to 1 000 000
+ * @param units in which units the formula is printed: LUBBER_DESIGN_UNITS_NON_SI, LUBBER_DESIGN_UNITS_SI
+ * @param[out] base_turn_offset_deg the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: As published: within 2 percent of `base_turn_offset_exact_deg` for two minutes, 7 percent high at 250 kt for one.
+ * Degenerate cases: At 170 kt the two formulas differ by 1.5 percent.
+ * Errors: A value outside its range.
+ * Source: ICAO Doc 8168 Vol II (5th ed. 2006), Part I Section 4 Chapter 3, base turns.
+ *
+ * Example: lubber_base_turn_offset_deg(157.23, 120.0, LUBBER_DESIGN_UNITS_NON_SI, &value) gives 18.0
+ */
+int32_t lubber_base_turn_offset_deg(double true_airspeed_kt,
+                                    double outbound_time_s,
+                                    int32_t units,
+                                    double *base_turn_offset_deg);
+
+/**
+ * `lubber_base_turn_offset_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * `units` is one code for all points: in which units the formula is printed: LUBBER_DESIGN_UNITS_NON_SI, LUBBER_DESIGN_UNITS_SI
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_base_turn_offset_deg_n(size_t count,
+                                     const double *true_airspeed_kt,
+                                     ptrdiff_t true_airspeed_kt_stride,
+                                     const double *outbound_time_s,
+                                     ptrdiff_t outbound_time_s_stride,
+                                     int32_t units,
+                                     double *base_turn_offset_deg,
+                                     ptrdiff_t base_turn_offset_deg_stride,
+                                     int32_t *status);
+
+/**
+ * The angle of a base turn for which, in still air with an instant roll, the turn ends on the inbound course.
+ *
+ * `2 atan(r / L)`.
+ *
+ * @param turn_radius_nm radius of the turn, above 0 to 1000
+ * @param outbound_leg_nm length of the outbound leg, 0 to 10 900
+ * @param[out] base_turn_offset_exact_deg the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding error.
+ * Degenerate cases: Without an outbound leg it is 180 degrees.
+ * Errors: A value outside its range.
+ * Source: Derived: a circle tangent to two lines that cross at the fix.
+ *
+ * Example: lubber_base_turn_offset_exact_deg(0.834, 5.241, &value) gives 18.08
+ */
+int32_t lubber_base_turn_offset_exact_deg(double turn_radius_nm,
+                                          double outbound_leg_nm,
+                                          double *base_turn_offset_exact_deg);
+
+/**
+ * `lubber_base_turn_offset_exact_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_base_turn_offset_exact_deg_n(size_t count,
+                                           const double *turn_radius_nm,
+                                           ptrdiff_t turn_radius_nm_stride,
+                                           const double *outbound_leg_nm,
+                                           ptrdiff_t outbound_leg_nm_stride,
+                                           double *base_turn_offset_exact_deg,
+                                           ptrdiff_t base_turn_offset_exact_deg_stride,
+                                           int32_t *status);
+
+/**
+ * The base turn of a time outbound in a steady wind, exactly: the track and heading from which the turn ends on the inbound course.
+ *
+ * The turn runs with its roll between the wind-corrected headings; over the ground wind times duration is added. Its
+ * end has no part across the inbound course.
+ *
+ * @param inbound_course_deg course flown to the fix, any finite number
+ * @param turn_side which way the turn inbound goes: LUBBER_HOLDING_SIDE_RIGHT, LUBBER_HOLDING_SIDE_LEFT
+ * @param outbound_time_s time outbound, above 0 to 1 000 000
+ * @param true_airspeed_kt true airspeed, above 0 to 5000
+ * @param wind_from_deg where the wind blows from, against the same north
+ * @param wind_speed_kt speed of the wind, 0 to 1000
+ * @param bank_limit_deg greatest bank, above 0 below 90
+ * @param turn_rate_limit_deg_per_s greatest rate of turn, above 0
+ * @param roll_rate_deg_per_s rate of roll, above 0, infinite for an instant roll
+ * @param[out] track_deg Direction over the ground outbound; may be NULL
+ * @param[out] heading_deg Heading that holds it; may be NULL
+ * @param[out] offset_deg From the reciprocal of the inbound course to the outbound track, right positive; may be NULL
+ * @param[out] outbound_time_s_out Time from the fix to the beginning of the turn; may be NULL
+ * @param[out] heading_change_deg Heading to turn through, right positive; may be NULL
+ * @param[out] established_nm Distance from the fix at which the wings are level on the inbound course; may be NULL
+ * @param[out] duration_s Time from the fix until then; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: 1e-9 of its size in the plane of the fix. The aircraft is taken to be on the outbound track over the fix.
+ * Degenerate cases: In calm air with an instant roll the angle is that of `base_turn_offset_exact_deg`.
+ * Errors: A value outside its range, an inbound course that the airspeed cannot hold, a turn that ends past the fix whatever
+ * the heading.
+ * Source: Derived from the equilibrium of a coordinated turn and the triangle of velocities.
+ *
+ * Example: lubber_base_turn(100.0, LUBBER_HOLDING_SIDE_RIGHT, 120.0, 180.0, 40.0, 25.0, 25.0, 3.0, 5.0, NULL, &value, NULL, NULL, NULL, NULL, NULL) gives 271.7
+ */
+int32_t lubber_base_turn(double inbound_course_deg,
+                         int32_t turn_side,
+                         double outbound_time_s,
+                         double true_airspeed_kt,
+                         double wind_from_deg,
+                         double wind_speed_kt,
+                         double bank_limit_deg,
+                         double turn_rate_limit_deg_per_s,
+                         double roll_rate_deg_per_s,
+                         double *track_deg,
+                         double *heading_deg,
+                         double *offset_deg,
+                         double *outbound_time_s_out,
+                         double *heading_change_deg,
+                         double *established_nm,
+                         double *duration_s);
+
+/**
+ * `lubber_base_turn` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * `turn_side` is one code for all points: which way the turn inbound goes: LUBBER_HOLDING_SIDE_RIGHT, LUBBER_HOLDING_SIDE_LEFT
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_base_turn_n(size_t count,
+                          const double *inbound_course_deg,
+                          ptrdiff_t inbound_course_deg_stride,
+                          int32_t turn_side,
+                          const double *outbound_time_s,
+                          ptrdiff_t outbound_time_s_stride,
+                          const double *true_airspeed_kt,
+                          ptrdiff_t true_airspeed_kt_stride,
+                          const double *wind_from_deg,
+                          ptrdiff_t wind_from_deg_stride,
+                          const double *wind_speed_kt,
+                          ptrdiff_t wind_speed_kt_stride,
+                          const double *bank_limit_deg,
+                          ptrdiff_t bank_limit_deg_stride,
+                          const double *turn_rate_limit_deg_per_s,
+                          ptrdiff_t turn_rate_limit_deg_per_s_stride,
+                          const double *roll_rate_deg_per_s,
+                          ptrdiff_t roll_rate_deg_per_s_stride,
+                          double *track_deg,
+                          ptrdiff_t track_deg_stride,
+                          double *heading_deg,
+                          ptrdiff_t heading_deg_stride,
+                          double *offset_deg,
+                          ptrdiff_t offset_deg_stride,
+                          double *outbound_time_s_out,
+                          ptrdiff_t outbound_time_s_out_stride,
+                          double *heading_change_deg,
+                          ptrdiff_t heading_change_deg_stride,
+                          double *established_nm,
+                          ptrdiff_t established_nm_stride,
+                          double *duration_s,
+                          ptrdiff_t duration_s_stride,
+                          int32_t *status);
+
+/**
+ * The base turn on a published outbound track in a steady wind, exactly: the heading, and the time after which the turn ends on the inbound course.
+ *
+ * As `base_turn`; for a given track the condition is linear in the time.
+ *
+ * @param inbound_course_deg course flown to the fix, any finite number
+ * @param outbound_track_deg direction over the ground outbound, against the same north
+ * @param true_airspeed_kt true airspeed, above 0 to 5000
+ * @param wind_from_deg where the wind blows from, against the same north
+ * @param wind_speed_kt speed of the wind, 0 to 1000
+ * @param bank_limit_deg greatest bank, above 0 below 90
+ * @param turn_rate_limit_deg_per_s greatest rate of turn, above 0
+ * @param roll_rate_deg_per_s rate of roll, above 0, infinite for an instant roll
+ * @param[out] track_deg Direction over the ground outbound; may be NULL
+ * @param[out] heading_deg Heading that holds it; may be NULL
+ * @param[out] offset_deg From the reciprocal of the inbound course to the outbound track, right positive; may be NULL
+ * @param[out] outbound_time_s Time from the fix to the beginning of the turn; may be NULL
+ * @param[out] heading_change_deg Heading to turn through, right positive; may be NULL
+ * @param[out] established_nm Distance from the fix at which the wings are level on the inbound course; may be NULL
+ * @param[out] duration_s Time from the fix until then; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: 1e-9 of its size in the plane of the fix. The aircraft is taken to be on the outbound track over the fix.
+ * Degenerate cases: The turn goes to the side of the inbound course.
+ * Errors: A value outside its range, a track along the inbound course, a course that the airspeed cannot hold, a wind in
+ * which the turn does not end on the course before the fix.
+ * Source: Derived from the equilibrium of a coordinated turn and the triangle of velocities.
+ *
+ * Example: lubber_base_turn_on_track(100.0, 262.0, 180.0, 40.0, 25.0, 25.0, 3.0, 5.0, NULL, NULL, NULL, &value, NULL, NULL, NULL) gives 91.8
+ */
+int32_t lubber_base_turn_on_track(double inbound_course_deg,
+                                  double outbound_track_deg,
+                                  double true_airspeed_kt,
+                                  double wind_from_deg,
+                                  double wind_speed_kt,
+                                  double bank_limit_deg,
+                                  double turn_rate_limit_deg_per_s,
+                                  double roll_rate_deg_per_s,
+                                  double *track_deg,
+                                  double *heading_deg,
+                                  double *offset_deg,
+                                  double *outbound_time_s,
+                                  double *heading_change_deg,
+                                  double *established_nm,
+                                  double *duration_s);
+
+/**
+ * `lubber_base_turn_on_track` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_base_turn_on_track_n(size_t count,
+                                   const double *inbound_course_deg,
+                                   ptrdiff_t inbound_course_deg_stride,
+                                   const double *outbound_track_deg,
+                                   ptrdiff_t outbound_track_deg_stride,
+                                   const double *true_airspeed_kt,
+                                   ptrdiff_t true_airspeed_kt_stride,
+                                   const double *wind_from_deg,
+                                   ptrdiff_t wind_from_deg_stride,
+                                   const double *wind_speed_kt,
+                                   ptrdiff_t wind_speed_kt_stride,
+                                   const double *bank_limit_deg,
+                                   ptrdiff_t bank_limit_deg_stride,
+                                   const double *turn_rate_limit_deg_per_s,
+                                   ptrdiff_t turn_rate_limit_deg_per_s_stride,
+                                   const double *roll_rate_deg_per_s,
+                                   ptrdiff_t roll_rate_deg_per_s_stride,
+                                   double *track_deg,
+                                   ptrdiff_t track_deg_stride,
+                                   double *heading_deg,
+                                   ptrdiff_t heading_deg_stride,
+                                   double *offset_deg,
+                                   ptrdiff_t offset_deg_stride,
+                                   double *outbound_time_s,
+                                   ptrdiff_t outbound_time_s_stride,
+                                   double *heading_change_deg,
+                                   ptrdiff_t heading_change_deg_stride,
+                                   double *established_nm,
+                                   ptrdiff_t established_nm_stride,
+                                   double *duration_s,
+                                   ptrdiff_t duration_s_stride,
+                                   int32_t *status);
+
+/**
+ * The geometry of a 45/180 procedure turn in a steady wind and with roll.
+ *
+ * Off the outbound course by 45 degrees, straight on that track until a time from the start of the turn, half a
+ * circle the other way onto the opposite track, straight until the lead of the turn onto the inbound course.
+ *
+ * @param outbound_course_deg course flown outbound before the turn, any finite number
+ * @param side to which side the first turn goes: LUBBER_HOLDING_SIDE_RIGHT, LUBBER_HOLDING_SIDE_LEFT
+ * @param off_time_s time from the start of the first turn to the turn back, 0 to 3600: 60 for categories A and B, 75 for C to E
+ * @param true_airspeed_kt true airspeed, above 0 to 5000
+ * @param wind_from_deg where the wind blows from, against the same north
+ * @param wind_speed_kt speed of the wind, 0 to 1000
+ * @param bank_limit_deg greatest bank, above 0 below 90
+ * @param turn_rate_limit_deg_per_s greatest rate of turn, above 0
+ * @param roll_rate_deg_per_s rate of roll, above 0, infinite for an instant roll
+ * @param[out] off_track_deg Track of the leg off the outbound course; may be NULL
+ * @param[out] off_heading_deg Heading that holds it; may be NULL
+ * @param[out] back_heading_deg Heading that holds the way back to the course; may be NULL
+ * @param[out] straight_nm Distance straight between the half circle and the turn onto the inbound course; negative where the course is crossed; may be NULL
+ * @param[out] least_off_time_s Time from the start of the first turn to the turn back that would leave just no straight part; may be NULL
+ * @param[out] established_nm Distance outbound from where the first turn began at which the wings are level on the inbound course; negative before it; may be NULL
+ * @param[out] farthest_nm How far outbound the path reaches; may be NULL
+ * @param[out] widest_nm How far from the course it reaches, to the side of the first turn; may be NULL
+ * @param[out] duration_s From the first turn to wings level inbound; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: 1e-9 of its size in the plane.
+ * Degenerate cases: A leg that is too short makes the straight part before the last turn negative: the course is crossed. A time
+ * shorter than the first turn leaves nothing straight off the course.
+ * Errors: A value outside its range, a track that the airspeed cannot hold.
+ * Source: The manoeuvre and its times: ICAO Doc 8168, as quoted; its geometry is derived.
+ *
+ * Example: lubber_procedure_turn_45_180(250.0, LUBBER_HOLDING_SIDE_RIGHT, 60.0, 140.0, 200.0, 25.0, 25.0, 3.0, 5.0, NULL, &value, NULL, NULL, NULL, NULL, NULL, NULL, NULL) gives 284.8
+ */
+int32_t lubber_procedure_turn_45_180(double outbound_course_deg,
+                                     int32_t side,
+                                     double off_time_s,
+                                     double true_airspeed_kt,
+                                     double wind_from_deg,
+                                     double wind_speed_kt,
+                                     double bank_limit_deg,
+                                     double turn_rate_limit_deg_per_s,
+                                     double roll_rate_deg_per_s,
+                                     double *off_track_deg,
+                                     double *off_heading_deg,
+                                     double *back_heading_deg,
+                                     double *straight_nm,
+                                     double *least_off_time_s,
+                                     double *established_nm,
+                                     double *farthest_nm,
+                                     double *widest_nm,
+                                     double *duration_s);
+
+/**
+ * `lubber_procedure_turn_45_180` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * `side` is one code for all points: to which side the first turn goes: LUBBER_HOLDING_SIDE_RIGHT, LUBBER_HOLDING_SIDE_LEFT
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_procedure_turn_45_180_n(size_t count,
+                                      const double *outbound_course_deg,
+                                      ptrdiff_t outbound_course_deg_stride,
+                                      int32_t side,
+                                      const double *off_time_s,
+                                      ptrdiff_t off_time_s_stride,
+                                      const double *true_airspeed_kt,
+                                      ptrdiff_t true_airspeed_kt_stride,
+                                      const double *wind_from_deg,
+                                      ptrdiff_t wind_from_deg_stride,
+                                      const double *wind_speed_kt,
+                                      ptrdiff_t wind_speed_kt_stride,
+                                      const double *bank_limit_deg,
+                                      ptrdiff_t bank_limit_deg_stride,
+                                      const double *turn_rate_limit_deg_per_s,
+                                      ptrdiff_t turn_rate_limit_deg_per_s_stride,
+                                      const double *roll_rate_deg_per_s,
+                                      ptrdiff_t roll_rate_deg_per_s_stride,
+                                      double *off_track_deg,
+                                      ptrdiff_t off_track_deg_stride,
+                                      double *off_heading_deg,
+                                      ptrdiff_t off_heading_deg_stride,
+                                      double *back_heading_deg,
+                                      ptrdiff_t back_heading_deg_stride,
+                                      double *straight_nm,
+                                      ptrdiff_t straight_nm_stride,
+                                      double *least_off_time_s,
+                                      ptrdiff_t least_off_time_s_stride,
+                                      double *established_nm,
+                                      ptrdiff_t established_nm_stride,
+                                      double *farthest_nm,
+                                      ptrdiff_t farthest_nm_stride,
+                                      double *widest_nm,
+                                      ptrdiff_t widest_nm_stride,
+                                      double *duration_s,
+                                      ptrdiff_t duration_s_stride,
+                                      int32_t *status);
+
+/**
+ * The geometry of an 80/260 procedure turn in a steady wind and with roll, and the angle that would end it on the course.
+ *
+ * Off the outbound heading by an angle, and at once back the other way onto the heading that holds the inbound
+ * course. In calm air with an instant roll it ends `2 r cos(angle)` off the course, on the side away from the first
+ * turn.
+ *
+ * @param outbound_course_deg course flown outbound before the turn, any finite number
+ * @param side to which side the first turn goes: LUBBER_HOLDING_SIDE_RIGHT, LUBBER_HOLDING_SIDE_LEFT
+ * @param first_turn_deg angle of the first turn, above 0 below 180: 80 as published
+ * @param true_airspeed_kt true airspeed, above 0 to 5000
+ * @param wind_from_deg where the wind blows from, against the same north
+ * @param wind_speed_kt speed of the wind, 0 to 1000
+ * @param bank_limit_deg greatest bank, above 0 below 90
+ * @param turn_rate_limit_deg_per_s greatest rate of turn, above 0
+ * @param roll_rate_deg_per_s rate of roll, above 0, infinite for an instant roll
+ * @param[out] off_heading_deg Heading at the end of the first turn; may be NULL
+ * @param[out] across_nm Distance from the course at its end, positive on the side of the first turn; may be NULL
+ * @param[out] established_nm Distance outbound from where the first turn began at its end; negative before it; may be NULL
+ * @param[out] farthest_nm How far outbound the path reaches; may be NULL
+ * @param[out] widest_nm How far from the course it reaches, to the side of the first turn; may be NULL
+ * @param[out] duration_s From the first turn to wings level inbound; may be NULL
+ * @param[out] exact_angle_deg The angle of the first turn for which it ends on the course; NaN where none up to 170 degrees does; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: 1e-9 of its size in the plane.
+ * Degenerate cases: In calm air with an instant roll the exact angle is 90 degrees.
+ * Errors: A value outside its range, a course that the airspeed cannot hold.
+ * Source: The manoeuvre: ICAO Doc 8168, as quoted; its geometry is derived.
+ *
+ * Example: lubber_procedure_turn_80_260(250.0, LUBBER_HOLDING_SIDE_RIGHT, 80.0, 140.0, 200.0, 25.0, 25.0, 3.0, 5.0, NULL, &value, NULL, NULL, NULL, NULL, NULL) gives 0.30
+ */
+int32_t lubber_procedure_turn_80_260(double outbound_course_deg,
+                                     int32_t side,
+                                     double first_turn_deg,
+                                     double true_airspeed_kt,
+                                     double wind_from_deg,
+                                     double wind_speed_kt,
+                                     double bank_limit_deg,
+                                     double turn_rate_limit_deg_per_s,
+                                     double roll_rate_deg_per_s,
+                                     double *off_heading_deg,
+                                     double *across_nm,
+                                     double *established_nm,
+                                     double *farthest_nm,
+                                     double *widest_nm,
+                                     double *duration_s,
+                                     double *exact_angle_deg);
+
+/**
+ * `lubber_procedure_turn_80_260` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * `side` is one code for all points: to which side the first turn goes: LUBBER_HOLDING_SIDE_RIGHT, LUBBER_HOLDING_SIDE_LEFT
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_procedure_turn_80_260_n(size_t count,
+                                      const double *outbound_course_deg,
+                                      ptrdiff_t outbound_course_deg_stride,
+                                      int32_t side,
+                                      const double *first_turn_deg,
+                                      ptrdiff_t first_turn_deg_stride,
+                                      const double *true_airspeed_kt,
+                                      ptrdiff_t true_airspeed_kt_stride,
+                                      const double *wind_from_deg,
+                                      ptrdiff_t wind_from_deg_stride,
+                                      const double *wind_speed_kt,
+                                      ptrdiff_t wind_speed_kt_stride,
+                                      const double *bank_limit_deg,
+                                      ptrdiff_t bank_limit_deg_stride,
+                                      const double *turn_rate_limit_deg_per_s,
+                                      ptrdiff_t turn_rate_limit_deg_per_s_stride,
+                                      const double *roll_rate_deg_per_s,
+                                      ptrdiff_t roll_rate_deg_per_s_stride,
+                                      double *off_heading_deg,
+                                      ptrdiff_t off_heading_deg_stride,
+                                      double *across_nm,
+                                      ptrdiff_t across_nm_stride,
+                                      double *established_nm,
+                                      ptrdiff_t established_nm_stride,
+                                      double *farthest_nm,
+                                      ptrdiff_t farthest_nm_stride,
+                                      double *widest_nm,
+                                      ptrdiff_t widest_nm_stride,
+                                      double *duration_s,
+                                      ptrdiff_t duration_s_stride,
+                                      double *exact_angle_deg,
+                                      ptrdiff_t exact_angle_deg_stride,
+                                      int32_t *status);
+
+/**
+ * The wind from all sides that procedure design assumes at an altitude.
+ *
+ * `2 h + 47` kt with h in thousands of feet; `12 h + 87` km/h with h in kilometres.
+ *
+ * @param altitude_ft altitude, -2000 to 50 000
+ * @param units in which units the formula is printed: LUBBER_DESIGN_UNITS_NON_SI, LUBBER_DESIGN_UNITS_SI
+ * @param[out] icao_wind_kt the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: As published. The two forms differ by up to 2.4 percent.
+ * Degenerate cases: None in the range.
+ * Errors: A value outside its range.
+ * Source: ICAO Doc 8168 Vol II (5th ed. 2006), Table I-2-3-1, ICAO standard wind.
+ *
+ * Example: lubber_icao_wind_kt(6000.0, LUBBER_DESIGN_UNITS_NON_SI, &value) gives 59
+ */
+int32_t lubber_icao_wind_kt(double altitude_ft, int32_t units, double *icao_wind_kt);
+
+/**
+ * `lubber_icao_wind_kt` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * `units` is one code for all points: in which units the formula is printed: LUBBER_DESIGN_UNITS_NON_SI, LUBBER_DESIGN_UNITS_SI
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_icao_wind_kt_n(size_t count,
+                             const double *altitude_ft,
+                             ptrdiff_t altitude_ft_stride,
+                             int32_t units,
+                             double *icao_wind_kt,
+                             ptrdiff_t icao_wind_kt_stride,
+                             int32_t *status);
+
+/**
+ * How far a wind carries an aircraft while it turns through an angle.
+ *
+ * `(angle / rate) wind`.
+ *
+ * @param angle_deg angle turned through, either way, -360 to 360
+ * @param turn_rate_deg_per_s rate of the turn, above 0
+ * @param wind_speed_kt speed of the wind, 0 to 1000
+ * @param[out] turn_wind_effect_nm the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding error, for an instant roll.
+ * Degenerate cases: An infinite rate leaves no time to be carried.
+ * Errors: A value outside its range.
+ * Source: ICAO Doc 8168 Vol II (5th ed. 2006), Table I-4-3-App C-1, lines 8 and 16 to 19.
+ *
+ * Example: lubber_turn_wind_effect_nm(190.0, 3.0, 59.0, &value) gives 1.04
+ */
+int32_t lubber_turn_wind_effect_nm(double angle_deg,
+                                   double turn_rate_deg_per_s,
+                                   double wind_speed_kt,
+                                   double *turn_wind_effect_nm);
+
+/**
+ * `lubber_turn_wind_effect_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_turn_wind_effect_nm_n(size_t count,
+                                    const double *angle_deg,
+                                    ptrdiff_t angle_deg_stride,
+                                    const double *turn_rate_deg_per_s,
+                                    ptrdiff_t turn_rate_deg_per_s_stride,
+                                    const double *wind_speed_kt,
+                                    ptrdiff_t wind_speed_kt_stride,
+                                    double *turn_wind_effect_nm,
+                                    ptrdiff_t turn_wind_effect_nm_stride,
+                                    int32_t *status);
+
+/**
+ * The distances of the template of a base turn in procedure design.
+ *
+ * `V T`, `(T - 5 s)(V - w) - z` and `(T + 21 s)(V + w) + z`.
+ *
+ * @param true_airspeed_kt true airspeed, above 0 to 5000
+ * @param outbound_time_s time outbound, 0 to 3600
+ * @param wind_speed_kt speed of the wind, 0 to 1000
+ * @param fix_tolerance_nm tolerance of the fix along the track, 0 to 10 900
+ * @param[out] leg_nm Length of the outbound leg in still air; may be NULL
+ * @param[out] nearest_nm Nearest place of the outbound leg's end, from the fix; may be NULL
+ * @param[out] farthest_nm Farthest place of the outbound leg's end, from the fix; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: As published; the tables printed beside it round speeds and winds to four figures before.
+ * Degenerate cases: A short time and a strong wind make the nearest place negative: past the fix.
+ * Errors: A value outside its range.
+ * Source: ICAO Doc 8168 Vol II (5th ed. 2006), Table I-4-3-App C-1, lines 10 to 15.
+ *
+ * Example: lubber_base_turn_template(157.23, 120.0, 59.0, 0.83, NULL, &value, NULL) gives 2.31
+ */
+int32_t lubber_base_turn_template(double true_airspeed_kt,
+                                  double outbound_time_s,
+                                  double wind_speed_kt,
+                                  double fix_tolerance_nm,
+                                  double *leg_nm,
+                                  double *nearest_nm,
+                                  double *farthest_nm);
+
+/**
+ * `lubber_base_turn_template` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_base_turn_template_n(size_t count,
+                                   const double *true_airspeed_kt,
+                                   ptrdiff_t true_airspeed_kt_stride,
+                                   const double *outbound_time_s,
+                                   ptrdiff_t outbound_time_s_stride,
+                                   const double *wind_speed_kt,
+                                   ptrdiff_t wind_speed_kt_stride,
+                                   const double *fix_tolerance_nm,
+                                   ptrdiff_t fix_tolerance_nm_stride,
+                                   double *leg_nm,
+                                   ptrdiff_t leg_nm_stride,
+                                   double *nearest_nm,
+                                   ptrdiff_t nearest_nm_stride,
+                                   double *farthest_nm,
+                                   ptrdiff_t farthest_nm_stride,
+                                   int32_t *status);
+
+/**
+ * The radius of the sector that protects a base turn flown without a drawn area.
+ *
+ * `(V / 60 + 1.0) T + 1.5` NM; `(V / 60 + 1.9) T + 2.8` km with V in km/h.
+ *
+ * @param true_airspeed_kt true airspeed, above 0 to 5000
+ * @param outbound_time_s time outbound, above 0 to 1 000 000
+ * @param units in which units the formula is printed: LUBBER_DESIGN_UNITS_NON_SI, LUBBER_DESIGN_UNITS_SI
+ * @param[out] base_turn_sector_nm the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: As published: the second form has the constants of the first, rounded after conversion.
+ * Degenerate cases: None in the range.
+ * Errors: A value outside its range.
+ * Source: ICAO Doc 8168 Vol II (5th ed. 2006), Part II Section 2 Chapter 5, 5.3; a margin of 2.0 NM is added on all sides
+ * there.
+ *
+ * Example: lubber_base_turn_sector_nm(180.0, 120.0, LUBBER_DESIGN_UNITS_NON_SI, &value) gives 9.5
+ */
+int32_t lubber_base_turn_sector_nm(double true_airspeed_kt,
+                                   double outbound_time_s,
+                                   int32_t units,
+                                   double *base_turn_sector_nm);
+
+/**
+ * `lubber_base_turn_sector_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * `units` is one code for all points: in which units the formula is printed: LUBBER_DESIGN_UNITS_NON_SI, LUBBER_DESIGN_UNITS_SI
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_base_turn_sector_nm_n(size_t count,
+                                    const double *true_airspeed_kt,
+                                    ptrdiff_t true_airspeed_kt_stride,
+                                    const double *outbound_time_s,
+                                    ptrdiff_t outbound_time_s_stride,
+                                    int32_t units,
+                                    double *base_turn_sector_nm,
+                                    ptrdiff_t base_turn_sector_nm_stride,
+                                    int32_t *status);
 
 /**
  * The lead of a course change by mental arithmetic: a third of a mile for each 60 kt, and more for height.

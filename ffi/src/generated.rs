@@ -261,6 +261,10 @@ pub const LUBBER_LEG_CODE_HOLD_TO_FIX: i32 = 21;
 pub const LUBBER_LEG_CODE_HOLD_TO_MANUAL: i32 = 22;
 /// Procedure turn until it meets the next leg.
 pub const LUBBER_LEG_CODE_PROCEDURE_TURN: i32 = 23;
+/// Knots, nautical miles, feet.
+pub const LUBBER_DESIGN_UNITS_NON_SI: i32 = 0;
+/// Kilometres per hour, kilometres, metres.
+pub const LUBBER_DESIGN_UNITS_SI: i32 = 1;
 /// 3 degrees per second or 25 degrees. ICAO Doc 8168 Vol I (5th ed. 2006), Part I Section 6 Chapter 1.
 pub const LUBBER_HOLDING_BANK_RULE_ICAO: i32 = 0;
 /// 3 degrees per second or 30 degrees. FAA Aeronautical Information Manual 5-3-8 j.
@@ -7458,6 +7462,794 @@ pub unsafe extern "C" fn lubber_needle_motion_n(
     let (inputs, outputs) = ([Array::input(groundspeed_kt, groundspeed_kt_stride), Array::input(distance_nm, distance_nm_stride), Array::input(crossing_angle_deg, crossing_angle_deg_stride), Array::input(full_scale_deg, full_scale_deg_stride)], [Array::output(needle_rate_deg_per_s, needle_rate_deg_per_s_stride), Array::output(full_scale_time_s, full_scale_time_s_stride)]);
     // SAFETY: the caller vouches for the arrays.
     unsafe { many(const { Function::named("needle_motion") }, count, &inputs, &outputs, status) }
+}
+
+/// The angle between outbound track and inbound course of a base turn, as published.
+///
+/// `36 / T` up to 170 kt, `0.215 V / T` above, with T in minutes; SI: up to 315 km/h, `0.116 V / T` above.
+///
+/// @param true_airspeed_kt true airspeed, above 0 to 5000
+/// @param outbound_time_s time outbound, above 0 to 1 000 000
+/// @param units in which units the formula is printed: LUBBER_DESIGN_UNITS_NON_SI, LUBBER_DESIGN_UNITS_SI
+/// @param[out] base_turn_offset_deg the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: As published: within 2 percent of `base_turn_offset_exact_deg` for two minutes, 7 percent high at 250 kt for one.
+/// Degenerate cases: At 170 kt the two formulas differ by 1.5 percent.
+/// Errors: A value outside its range.
+/// Source: ICAO Doc 8168 Vol II (5th ed. 2006), Part I Section 4 Chapter 3, base turns.
+///
+/// Example: lubber_base_turn_offset_deg(157.23, 120.0, LUBBER_DESIGN_UNITS_NON_SI, &value) gives 18.0
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_base_turn_offset_deg(
+    true_airspeed_kt: f64,
+    outbound_time_s: f64,
+    units: i32,
+    base_turn_offset_deg: *mut f64,
+) -> i32 {
+    let answer = || {
+        if [true_airspeed_kt, outbound_time_s].iter().any(|number: &f64| number.is_nan()) { return Ok([f64::NAN; 1]) }
+        plain::base_turn_offset_deg(true_airspeed_kt, outbound_time_s, lubberline::procedure::DesignUnits::from_code("units", f64::from(units))?).map(|answer| [answer])
+    };
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [base_turn_offset_deg]) }
+}
+
+/// `lubber_base_turn_offset_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// `units` is one code for all points: in which units the formula is printed: LUBBER_DESIGN_UNITS_NON_SI, LUBBER_DESIGN_UNITS_SI
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_base_turn_offset_deg_n(
+    count: usize,
+    true_airspeed_kt: *const f64,
+    true_airspeed_kt_stride: isize,
+    outbound_time_s: *const f64,
+    outbound_time_s_stride: isize,
+    units: i32,
+    base_turn_offset_deg: *mut f64,
+    base_turn_offset_deg_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let units = f64::from(units);
+    let (inputs, outputs) = ([Array::input(true_airspeed_kt, true_airspeed_kt_stride), Array::input(outbound_time_s, outbound_time_s_stride), Array::input(&raw const units, 0)], [Array::output(base_turn_offset_deg, base_turn_offset_deg_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("base_turn_offset_deg") }, count, &inputs, &outputs, status) }
+}
+
+/// The angle of a base turn for which, in still air with an instant roll, the turn ends on the inbound course.
+///
+/// `2 atan(r / L)`.
+///
+/// @param turn_radius_nm radius of the turn, above 0 to 1000
+/// @param outbound_leg_nm length of the outbound leg, 0 to 10 900
+/// @param[out] base_turn_offset_exact_deg the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding error.
+/// Degenerate cases: Without an outbound leg it is 180 degrees.
+/// Errors: A value outside its range.
+/// Source: Derived: a circle tangent to two lines that cross at the fix.
+///
+/// Example: lubber_base_turn_offset_exact_deg(0.834, 5.241, &value) gives 18.08
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_base_turn_offset_exact_deg(
+    turn_radius_nm: f64,
+    outbound_leg_nm: f64,
+    base_turn_offset_exact_deg: *mut f64,
+) -> i32 {
+    let answer = || plain::base_turn_offset_exact_deg(turn_radius_nm, outbound_leg_nm).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [base_turn_offset_exact_deg]) }
+}
+
+/// `lubber_base_turn_offset_exact_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_base_turn_offset_exact_deg_n(
+    count: usize,
+    turn_radius_nm: *const f64,
+    turn_radius_nm_stride: isize,
+    outbound_leg_nm: *const f64,
+    outbound_leg_nm_stride: isize,
+    base_turn_offset_exact_deg: *mut f64,
+    base_turn_offset_exact_deg_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(turn_radius_nm, turn_radius_nm_stride), Array::input(outbound_leg_nm, outbound_leg_nm_stride)], [Array::output(base_turn_offset_exact_deg, base_turn_offset_exact_deg_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("base_turn_offset_exact_deg") }, count, &inputs, &outputs, status) }
+}
+
+/// The base turn of a time outbound in a steady wind, exactly: the track and heading from which the turn ends on the inbound course.
+///
+/// The turn runs with its roll between the wind-corrected headings; over the ground wind times duration is added. Its
+/// end has no part across the inbound course.
+///
+/// @param inbound_course_deg course flown to the fix, any finite number
+/// @param turn_side which way the turn inbound goes: LUBBER_HOLDING_SIDE_RIGHT, LUBBER_HOLDING_SIDE_LEFT
+/// @param outbound_time_s time outbound, above 0 to 1 000 000
+/// @param true_airspeed_kt true airspeed, above 0 to 5000
+/// @param wind_from_deg where the wind blows from, against the same north
+/// @param wind_speed_kt speed of the wind, 0 to 1000
+/// @param bank_limit_deg greatest bank, above 0 below 90
+/// @param turn_rate_limit_deg_per_s greatest rate of turn, above 0
+/// @param roll_rate_deg_per_s rate of roll, above 0, infinite for an instant roll
+/// @param[out] track_deg Direction over the ground outbound; may be NULL
+/// @param[out] heading_deg Heading that holds it; may be NULL
+/// @param[out] offset_deg From the reciprocal of the inbound course to the outbound track, right positive; may be NULL
+/// @param[out] outbound_time_s_out Time from the fix to the beginning of the turn; may be NULL
+/// @param[out] heading_change_deg Heading to turn through, right positive; may be NULL
+/// @param[out] established_nm Distance from the fix at which the wings are level on the inbound course; may be NULL
+/// @param[out] duration_s Time from the fix until then; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: 1e-9 of its size in the plane of the fix. The aircraft is taken to be on the outbound track over the fix.
+/// Degenerate cases: In calm air with an instant roll the angle is that of `base_turn_offset_exact_deg`.
+/// Errors: A value outside its range, an inbound course that the airspeed cannot hold, a turn that ends past the fix whatever
+/// the heading.
+/// Source: Derived from the equilibrium of a coordinated turn and the triangle of velocities.
+///
+/// Example: lubber_base_turn(100.0, LUBBER_HOLDING_SIDE_RIGHT, 120.0, 180.0, 40.0, 25.0, 25.0, 3.0, 5.0, NULL, &value, NULL, NULL, NULL, NULL, NULL) gives 271.7
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_base_turn(
+    inbound_course_deg: f64,
+    turn_side: i32,
+    outbound_time_s: f64,
+    true_airspeed_kt: f64,
+    wind_from_deg: f64,
+    wind_speed_kt: f64,
+    bank_limit_deg: f64,
+    turn_rate_limit_deg_per_s: f64,
+    roll_rate_deg_per_s: f64,
+    track_deg: *mut f64,
+    heading_deg: *mut f64,
+    offset_deg: *mut f64,
+    outbound_time_s_out: *mut f64,
+    heading_change_deg: *mut f64,
+    established_nm: *mut f64,
+    duration_s: *mut f64,
+) -> i32 {
+    let answer = || {
+        if [inbound_course_deg, outbound_time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s].iter().any(|number: &f64| number.is_nan()) { return Ok([f64::NAN; 7]) }
+        plain::base_turn(inbound_course_deg, lubberline::procedure::HoldingSide::from_code("turn_side", f64::from(turn_side))?, outbound_time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s).map(|answer| [answer.track_deg, answer.heading_deg, answer.offset_deg, answer.outbound_time_s, answer.heading_change_deg, answer.established_nm, answer.duration_s])
+    };
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [track_deg, heading_deg, offset_deg, outbound_time_s_out, heading_change_deg, established_nm, duration_s]) }
+}
+
+/// `lubber_base_turn` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// `turn_side` is one code for all points: which way the turn inbound goes: LUBBER_HOLDING_SIDE_RIGHT, LUBBER_HOLDING_SIDE_LEFT
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_base_turn_n(
+    count: usize,
+    inbound_course_deg: *const f64,
+    inbound_course_deg_stride: isize,
+    turn_side: i32,
+    outbound_time_s: *const f64,
+    outbound_time_s_stride: isize,
+    true_airspeed_kt: *const f64,
+    true_airspeed_kt_stride: isize,
+    wind_from_deg: *const f64,
+    wind_from_deg_stride: isize,
+    wind_speed_kt: *const f64,
+    wind_speed_kt_stride: isize,
+    bank_limit_deg: *const f64,
+    bank_limit_deg_stride: isize,
+    turn_rate_limit_deg_per_s: *const f64,
+    turn_rate_limit_deg_per_s_stride: isize,
+    roll_rate_deg_per_s: *const f64,
+    roll_rate_deg_per_s_stride: isize,
+    track_deg: *mut f64,
+    track_deg_stride: isize,
+    heading_deg: *mut f64,
+    heading_deg_stride: isize,
+    offset_deg: *mut f64,
+    offset_deg_stride: isize,
+    outbound_time_s_out: *mut f64,
+    outbound_time_s_out_stride: isize,
+    heading_change_deg: *mut f64,
+    heading_change_deg_stride: isize,
+    established_nm: *mut f64,
+    established_nm_stride: isize,
+    duration_s: *mut f64,
+    duration_s_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let turn_side = f64::from(turn_side);
+    let (inputs, outputs) = ([Array::input(inbound_course_deg, inbound_course_deg_stride), Array::input(&raw const turn_side, 0), Array::input(outbound_time_s, outbound_time_s_stride), Array::input(true_airspeed_kt, true_airspeed_kt_stride), Array::input(wind_from_deg, wind_from_deg_stride), Array::input(wind_speed_kt, wind_speed_kt_stride), Array::input(bank_limit_deg, bank_limit_deg_stride), Array::input(turn_rate_limit_deg_per_s, turn_rate_limit_deg_per_s_stride), Array::input(roll_rate_deg_per_s, roll_rate_deg_per_s_stride)], [Array::output(track_deg, track_deg_stride), Array::output(heading_deg, heading_deg_stride), Array::output(offset_deg, offset_deg_stride), Array::output(outbound_time_s_out, outbound_time_s_out_stride), Array::output(heading_change_deg, heading_change_deg_stride), Array::output(established_nm, established_nm_stride), Array::output(duration_s, duration_s_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("base_turn") }, count, &inputs, &outputs, status) }
+}
+
+/// The base turn on a published outbound track in a steady wind, exactly: the heading, and the time after which the turn ends on the inbound course.
+///
+/// As `base_turn`; for a given track the condition is linear in the time.
+///
+/// @param inbound_course_deg course flown to the fix, any finite number
+/// @param outbound_track_deg direction over the ground outbound, against the same north
+/// @param true_airspeed_kt true airspeed, above 0 to 5000
+/// @param wind_from_deg where the wind blows from, against the same north
+/// @param wind_speed_kt speed of the wind, 0 to 1000
+/// @param bank_limit_deg greatest bank, above 0 below 90
+/// @param turn_rate_limit_deg_per_s greatest rate of turn, above 0
+/// @param roll_rate_deg_per_s rate of roll, above 0, infinite for an instant roll
+/// @param[out] track_deg Direction over the ground outbound; may be NULL
+/// @param[out] heading_deg Heading that holds it; may be NULL
+/// @param[out] offset_deg From the reciprocal of the inbound course to the outbound track, right positive; may be NULL
+/// @param[out] outbound_time_s Time from the fix to the beginning of the turn; may be NULL
+/// @param[out] heading_change_deg Heading to turn through, right positive; may be NULL
+/// @param[out] established_nm Distance from the fix at which the wings are level on the inbound course; may be NULL
+/// @param[out] duration_s Time from the fix until then; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: 1e-9 of its size in the plane of the fix. The aircraft is taken to be on the outbound track over the fix.
+/// Degenerate cases: The turn goes to the side of the inbound course.
+/// Errors: A value outside its range, a track along the inbound course, a course that the airspeed cannot hold, a wind in
+/// which the turn does not end on the course before the fix.
+/// Source: Derived from the equilibrium of a coordinated turn and the triangle of velocities.
+///
+/// Example: lubber_base_turn_on_track(100.0, 262.0, 180.0, 40.0, 25.0, 25.0, 3.0, 5.0, NULL, NULL, NULL, &value, NULL, NULL, NULL) gives 91.8
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_base_turn_on_track(
+    inbound_course_deg: f64,
+    outbound_track_deg: f64,
+    true_airspeed_kt: f64,
+    wind_from_deg: f64,
+    wind_speed_kt: f64,
+    bank_limit_deg: f64,
+    turn_rate_limit_deg_per_s: f64,
+    roll_rate_deg_per_s: f64,
+    track_deg: *mut f64,
+    heading_deg: *mut f64,
+    offset_deg: *mut f64,
+    outbound_time_s: *mut f64,
+    heading_change_deg: *mut f64,
+    established_nm: *mut f64,
+    duration_s: *mut f64,
+) -> i32 {
+    let answer = || plain::base_turn_on_track(inbound_course_deg, outbound_track_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s).map(|answer| [answer.track_deg, answer.heading_deg, answer.offset_deg, answer.outbound_time_s, answer.heading_change_deg, answer.established_nm, answer.duration_s]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [track_deg, heading_deg, offset_deg, outbound_time_s, heading_change_deg, established_nm, duration_s]) }
+}
+
+/// `lubber_base_turn_on_track` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_base_turn_on_track_n(
+    count: usize,
+    inbound_course_deg: *const f64,
+    inbound_course_deg_stride: isize,
+    outbound_track_deg: *const f64,
+    outbound_track_deg_stride: isize,
+    true_airspeed_kt: *const f64,
+    true_airspeed_kt_stride: isize,
+    wind_from_deg: *const f64,
+    wind_from_deg_stride: isize,
+    wind_speed_kt: *const f64,
+    wind_speed_kt_stride: isize,
+    bank_limit_deg: *const f64,
+    bank_limit_deg_stride: isize,
+    turn_rate_limit_deg_per_s: *const f64,
+    turn_rate_limit_deg_per_s_stride: isize,
+    roll_rate_deg_per_s: *const f64,
+    roll_rate_deg_per_s_stride: isize,
+    track_deg: *mut f64,
+    track_deg_stride: isize,
+    heading_deg: *mut f64,
+    heading_deg_stride: isize,
+    offset_deg: *mut f64,
+    offset_deg_stride: isize,
+    outbound_time_s: *mut f64,
+    outbound_time_s_stride: isize,
+    heading_change_deg: *mut f64,
+    heading_change_deg_stride: isize,
+    established_nm: *mut f64,
+    established_nm_stride: isize,
+    duration_s: *mut f64,
+    duration_s_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(inbound_course_deg, inbound_course_deg_stride), Array::input(outbound_track_deg, outbound_track_deg_stride), Array::input(true_airspeed_kt, true_airspeed_kt_stride), Array::input(wind_from_deg, wind_from_deg_stride), Array::input(wind_speed_kt, wind_speed_kt_stride), Array::input(bank_limit_deg, bank_limit_deg_stride), Array::input(turn_rate_limit_deg_per_s, turn_rate_limit_deg_per_s_stride), Array::input(roll_rate_deg_per_s, roll_rate_deg_per_s_stride)], [Array::output(track_deg, track_deg_stride), Array::output(heading_deg, heading_deg_stride), Array::output(offset_deg, offset_deg_stride), Array::output(outbound_time_s, outbound_time_s_stride), Array::output(heading_change_deg, heading_change_deg_stride), Array::output(established_nm, established_nm_stride), Array::output(duration_s, duration_s_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("base_turn_on_track") }, count, &inputs, &outputs, status) }
+}
+
+/// The geometry of a 45/180 procedure turn in a steady wind and with roll.
+///
+/// Off the outbound course by 45 degrees, straight on that track until a time from the start of the turn, half a
+/// circle the other way onto the opposite track, straight until the lead of the turn onto the inbound course.
+///
+/// @param outbound_course_deg course flown outbound before the turn, any finite number
+/// @param side to which side the first turn goes: LUBBER_HOLDING_SIDE_RIGHT, LUBBER_HOLDING_SIDE_LEFT
+/// @param off_time_s time from the start of the first turn to the turn back, 0 to 3600: 60 for categories A and B, 75 for C to E
+/// @param true_airspeed_kt true airspeed, above 0 to 5000
+/// @param wind_from_deg where the wind blows from, against the same north
+/// @param wind_speed_kt speed of the wind, 0 to 1000
+/// @param bank_limit_deg greatest bank, above 0 below 90
+/// @param turn_rate_limit_deg_per_s greatest rate of turn, above 0
+/// @param roll_rate_deg_per_s rate of roll, above 0, infinite for an instant roll
+/// @param[out] off_track_deg Track of the leg off the outbound course; may be NULL
+/// @param[out] off_heading_deg Heading that holds it; may be NULL
+/// @param[out] back_heading_deg Heading that holds the way back to the course; may be NULL
+/// @param[out] straight_nm Distance straight between the half circle and the turn onto the inbound course; negative where the course is crossed; may be NULL
+/// @param[out] least_off_time_s Time from the start of the first turn to the turn back that would leave just no straight part; may be NULL
+/// @param[out] established_nm Distance outbound from where the first turn began at which the wings are level on the inbound course; negative before it; may be NULL
+/// @param[out] farthest_nm How far outbound the path reaches; may be NULL
+/// @param[out] widest_nm How far from the course it reaches, to the side of the first turn; may be NULL
+/// @param[out] duration_s From the first turn to wings level inbound; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: 1e-9 of its size in the plane.
+/// Degenerate cases: A leg that is too short makes the straight part before the last turn negative: the course is crossed. A time
+/// shorter than the first turn leaves nothing straight off the course.
+/// Errors: A value outside its range, a track that the airspeed cannot hold.
+/// Source: The manoeuvre and its times: ICAO Doc 8168, as quoted; its geometry is derived.
+///
+/// Example: lubber_procedure_turn_45_180(250.0, LUBBER_HOLDING_SIDE_RIGHT, 60.0, 140.0, 200.0, 25.0, 25.0, 3.0, 5.0, NULL, &value, NULL, NULL, NULL, NULL, NULL, NULL, NULL) gives 284.8
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_procedure_turn_45_180(
+    outbound_course_deg: f64,
+    side: i32,
+    off_time_s: f64,
+    true_airspeed_kt: f64,
+    wind_from_deg: f64,
+    wind_speed_kt: f64,
+    bank_limit_deg: f64,
+    turn_rate_limit_deg_per_s: f64,
+    roll_rate_deg_per_s: f64,
+    off_track_deg: *mut f64,
+    off_heading_deg: *mut f64,
+    back_heading_deg: *mut f64,
+    straight_nm: *mut f64,
+    least_off_time_s: *mut f64,
+    established_nm: *mut f64,
+    farthest_nm: *mut f64,
+    widest_nm: *mut f64,
+    duration_s: *mut f64,
+) -> i32 {
+    let answer = || {
+        if [outbound_course_deg, off_time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s].iter().any(|number: &f64| number.is_nan()) { return Ok([f64::NAN; 9]) }
+        plain::procedure_turn_45_180(outbound_course_deg, lubberline::procedure::HoldingSide::from_code("side", f64::from(side))?, off_time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s).map(|answer| [answer.off_track_deg, answer.off_heading_deg, answer.back_heading_deg, answer.straight_nm, answer.least_off_time_s, answer.established_nm, answer.farthest_nm, answer.widest_nm, answer.duration_s])
+    };
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [off_track_deg, off_heading_deg, back_heading_deg, straight_nm, least_off_time_s, established_nm, farthest_nm, widest_nm, duration_s]) }
+}
+
+/// `lubber_procedure_turn_45_180` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// `side` is one code for all points: to which side the first turn goes: LUBBER_HOLDING_SIDE_RIGHT, LUBBER_HOLDING_SIDE_LEFT
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_procedure_turn_45_180_n(
+    count: usize,
+    outbound_course_deg: *const f64,
+    outbound_course_deg_stride: isize,
+    side: i32,
+    off_time_s: *const f64,
+    off_time_s_stride: isize,
+    true_airspeed_kt: *const f64,
+    true_airspeed_kt_stride: isize,
+    wind_from_deg: *const f64,
+    wind_from_deg_stride: isize,
+    wind_speed_kt: *const f64,
+    wind_speed_kt_stride: isize,
+    bank_limit_deg: *const f64,
+    bank_limit_deg_stride: isize,
+    turn_rate_limit_deg_per_s: *const f64,
+    turn_rate_limit_deg_per_s_stride: isize,
+    roll_rate_deg_per_s: *const f64,
+    roll_rate_deg_per_s_stride: isize,
+    off_track_deg: *mut f64,
+    off_track_deg_stride: isize,
+    off_heading_deg: *mut f64,
+    off_heading_deg_stride: isize,
+    back_heading_deg: *mut f64,
+    back_heading_deg_stride: isize,
+    straight_nm: *mut f64,
+    straight_nm_stride: isize,
+    least_off_time_s: *mut f64,
+    least_off_time_s_stride: isize,
+    established_nm: *mut f64,
+    established_nm_stride: isize,
+    farthest_nm: *mut f64,
+    farthest_nm_stride: isize,
+    widest_nm: *mut f64,
+    widest_nm_stride: isize,
+    duration_s: *mut f64,
+    duration_s_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let side = f64::from(side);
+    let (inputs, outputs) = ([Array::input(outbound_course_deg, outbound_course_deg_stride), Array::input(&raw const side, 0), Array::input(off_time_s, off_time_s_stride), Array::input(true_airspeed_kt, true_airspeed_kt_stride), Array::input(wind_from_deg, wind_from_deg_stride), Array::input(wind_speed_kt, wind_speed_kt_stride), Array::input(bank_limit_deg, bank_limit_deg_stride), Array::input(turn_rate_limit_deg_per_s, turn_rate_limit_deg_per_s_stride), Array::input(roll_rate_deg_per_s, roll_rate_deg_per_s_stride)], [Array::output(off_track_deg, off_track_deg_stride), Array::output(off_heading_deg, off_heading_deg_stride), Array::output(back_heading_deg, back_heading_deg_stride), Array::output(straight_nm, straight_nm_stride), Array::output(least_off_time_s, least_off_time_s_stride), Array::output(established_nm, established_nm_stride), Array::output(farthest_nm, farthest_nm_stride), Array::output(widest_nm, widest_nm_stride), Array::output(duration_s, duration_s_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("procedure_turn_45_180") }, count, &inputs, &outputs, status) }
+}
+
+/// The geometry of an 80/260 procedure turn in a steady wind and with roll, and the angle that would end it on the course.
+///
+/// Off the outbound heading by an angle, and at once back the other way onto the heading that holds the inbound
+/// course. In calm air with an instant roll it ends `2 r cos(angle)` off the course, on the side away from the first
+/// turn.
+///
+/// @param outbound_course_deg course flown outbound before the turn, any finite number
+/// @param side to which side the first turn goes: LUBBER_HOLDING_SIDE_RIGHT, LUBBER_HOLDING_SIDE_LEFT
+/// @param first_turn_deg angle of the first turn, above 0 below 180: 80 as published
+/// @param true_airspeed_kt true airspeed, above 0 to 5000
+/// @param wind_from_deg where the wind blows from, against the same north
+/// @param wind_speed_kt speed of the wind, 0 to 1000
+/// @param bank_limit_deg greatest bank, above 0 below 90
+/// @param turn_rate_limit_deg_per_s greatest rate of turn, above 0
+/// @param roll_rate_deg_per_s rate of roll, above 0, infinite for an instant roll
+/// @param[out] off_heading_deg Heading at the end of the first turn; may be NULL
+/// @param[out] across_nm Distance from the course at its end, positive on the side of the first turn; may be NULL
+/// @param[out] established_nm Distance outbound from where the first turn began at its end; negative before it; may be NULL
+/// @param[out] farthest_nm How far outbound the path reaches; may be NULL
+/// @param[out] widest_nm How far from the course it reaches, to the side of the first turn; may be NULL
+/// @param[out] duration_s From the first turn to wings level inbound; may be NULL
+/// @param[out] exact_angle_deg The angle of the first turn for which it ends on the course; NaN where none up to 170 degrees does; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: 1e-9 of its size in the plane.
+/// Degenerate cases: In calm air with an instant roll the exact angle is 90 degrees.
+/// Errors: A value outside its range, a course that the airspeed cannot hold.
+/// Source: The manoeuvre: ICAO Doc 8168, as quoted; its geometry is derived.
+///
+/// Example: lubber_procedure_turn_80_260(250.0, LUBBER_HOLDING_SIDE_RIGHT, 80.0, 140.0, 200.0, 25.0, 25.0, 3.0, 5.0, NULL, &value, NULL, NULL, NULL, NULL, NULL) gives 0.30
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_procedure_turn_80_260(
+    outbound_course_deg: f64,
+    side: i32,
+    first_turn_deg: f64,
+    true_airspeed_kt: f64,
+    wind_from_deg: f64,
+    wind_speed_kt: f64,
+    bank_limit_deg: f64,
+    turn_rate_limit_deg_per_s: f64,
+    roll_rate_deg_per_s: f64,
+    off_heading_deg: *mut f64,
+    across_nm: *mut f64,
+    established_nm: *mut f64,
+    farthest_nm: *mut f64,
+    widest_nm: *mut f64,
+    duration_s: *mut f64,
+    exact_angle_deg: *mut f64,
+) -> i32 {
+    let answer = || {
+        if [outbound_course_deg, first_turn_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s].iter().any(|number: &f64| number.is_nan()) { return Ok([f64::NAN; 7]) }
+        plain::procedure_turn_80_260(outbound_course_deg, lubberline::procedure::HoldingSide::from_code("side", f64::from(side))?, first_turn_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s).map(|answer| [answer.off_heading_deg, answer.across_nm, answer.established_nm, answer.farthest_nm, answer.widest_nm, answer.duration_s, answer.exact_angle_deg])
+    };
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [off_heading_deg, across_nm, established_nm, farthest_nm, widest_nm, duration_s, exact_angle_deg]) }
+}
+
+/// `lubber_procedure_turn_80_260` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// `side` is one code for all points: to which side the first turn goes: LUBBER_HOLDING_SIDE_RIGHT, LUBBER_HOLDING_SIDE_LEFT
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_procedure_turn_80_260_n(
+    count: usize,
+    outbound_course_deg: *const f64,
+    outbound_course_deg_stride: isize,
+    side: i32,
+    first_turn_deg: *const f64,
+    first_turn_deg_stride: isize,
+    true_airspeed_kt: *const f64,
+    true_airspeed_kt_stride: isize,
+    wind_from_deg: *const f64,
+    wind_from_deg_stride: isize,
+    wind_speed_kt: *const f64,
+    wind_speed_kt_stride: isize,
+    bank_limit_deg: *const f64,
+    bank_limit_deg_stride: isize,
+    turn_rate_limit_deg_per_s: *const f64,
+    turn_rate_limit_deg_per_s_stride: isize,
+    roll_rate_deg_per_s: *const f64,
+    roll_rate_deg_per_s_stride: isize,
+    off_heading_deg: *mut f64,
+    off_heading_deg_stride: isize,
+    across_nm: *mut f64,
+    across_nm_stride: isize,
+    established_nm: *mut f64,
+    established_nm_stride: isize,
+    farthest_nm: *mut f64,
+    farthest_nm_stride: isize,
+    widest_nm: *mut f64,
+    widest_nm_stride: isize,
+    duration_s: *mut f64,
+    duration_s_stride: isize,
+    exact_angle_deg: *mut f64,
+    exact_angle_deg_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let side = f64::from(side);
+    let (inputs, outputs) = ([Array::input(outbound_course_deg, outbound_course_deg_stride), Array::input(&raw const side, 0), Array::input(first_turn_deg, first_turn_deg_stride), Array::input(true_airspeed_kt, true_airspeed_kt_stride), Array::input(wind_from_deg, wind_from_deg_stride), Array::input(wind_speed_kt, wind_speed_kt_stride), Array::input(bank_limit_deg, bank_limit_deg_stride), Array::input(turn_rate_limit_deg_per_s, turn_rate_limit_deg_per_s_stride), Array::input(roll_rate_deg_per_s, roll_rate_deg_per_s_stride)], [Array::output(off_heading_deg, off_heading_deg_stride), Array::output(across_nm, across_nm_stride), Array::output(established_nm, established_nm_stride), Array::output(farthest_nm, farthest_nm_stride), Array::output(widest_nm, widest_nm_stride), Array::output(duration_s, duration_s_stride), Array::output(exact_angle_deg, exact_angle_deg_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("procedure_turn_80_260") }, count, &inputs, &outputs, status) }
+}
+
+/// The wind from all sides that procedure design assumes at an altitude.
+///
+/// `2 h + 47` kt with h in thousands of feet; `12 h + 87` km/h with h in kilometres.
+///
+/// @param altitude_ft altitude, -2000 to 50 000
+/// @param units in which units the formula is printed: LUBBER_DESIGN_UNITS_NON_SI, LUBBER_DESIGN_UNITS_SI
+/// @param[out] icao_wind_kt the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: As published. The two forms differ by up to 2.4 percent.
+/// Degenerate cases: None in the range.
+/// Errors: A value outside its range.
+/// Source: ICAO Doc 8168 Vol II (5th ed. 2006), Table I-2-3-1, ICAO standard wind.
+///
+/// Example: lubber_icao_wind_kt(6000.0, LUBBER_DESIGN_UNITS_NON_SI, &value) gives 59
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_icao_wind_kt(
+    altitude_ft: f64,
+    units: i32,
+    icao_wind_kt: *mut f64,
+) -> i32 {
+    let answer = || {
+        if [altitude_ft].iter().any(|number: &f64| number.is_nan()) { return Ok([f64::NAN; 1]) }
+        plain::icao_wind_kt(altitude_ft, lubberline::procedure::DesignUnits::from_code("units", f64::from(units))?).map(|answer| [answer])
+    };
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [icao_wind_kt]) }
+}
+
+/// `lubber_icao_wind_kt` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// `units` is one code for all points: in which units the formula is printed: LUBBER_DESIGN_UNITS_NON_SI, LUBBER_DESIGN_UNITS_SI
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_icao_wind_kt_n(
+    count: usize,
+    altitude_ft: *const f64,
+    altitude_ft_stride: isize,
+    units: i32,
+    icao_wind_kt: *mut f64,
+    icao_wind_kt_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let units = f64::from(units);
+    let (inputs, outputs) = ([Array::input(altitude_ft, altitude_ft_stride), Array::input(&raw const units, 0)], [Array::output(icao_wind_kt, icao_wind_kt_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("icao_wind_kt") }, count, &inputs, &outputs, status) }
+}
+
+/// How far a wind carries an aircraft while it turns through an angle.
+///
+/// `(angle / rate) wind`.
+///
+/// @param angle_deg angle turned through, either way, -360 to 360
+/// @param turn_rate_deg_per_s rate of the turn, above 0
+/// @param wind_speed_kt speed of the wind, 0 to 1000
+/// @param[out] turn_wind_effect_nm the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding error, for an instant roll.
+/// Degenerate cases: An infinite rate leaves no time to be carried.
+/// Errors: A value outside its range.
+/// Source: ICAO Doc 8168 Vol II (5th ed. 2006), Table I-4-3-App C-1, lines 8 and 16 to 19.
+///
+/// Example: lubber_turn_wind_effect_nm(190.0, 3.0, 59.0, &value) gives 1.04
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_turn_wind_effect_nm(
+    angle_deg: f64,
+    turn_rate_deg_per_s: f64,
+    wind_speed_kt: f64,
+    turn_wind_effect_nm: *mut f64,
+) -> i32 {
+    let answer = || plain::turn_wind_effect_nm(angle_deg, turn_rate_deg_per_s, wind_speed_kt).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [turn_wind_effect_nm]) }
+}
+
+/// `lubber_turn_wind_effect_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_turn_wind_effect_nm_n(
+    count: usize,
+    angle_deg: *const f64,
+    angle_deg_stride: isize,
+    turn_rate_deg_per_s: *const f64,
+    turn_rate_deg_per_s_stride: isize,
+    wind_speed_kt: *const f64,
+    wind_speed_kt_stride: isize,
+    turn_wind_effect_nm: *mut f64,
+    turn_wind_effect_nm_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(angle_deg, angle_deg_stride), Array::input(turn_rate_deg_per_s, turn_rate_deg_per_s_stride), Array::input(wind_speed_kt, wind_speed_kt_stride)], [Array::output(turn_wind_effect_nm, turn_wind_effect_nm_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("turn_wind_effect_nm") }, count, &inputs, &outputs, status) }
+}
+
+/// The distances of the template of a base turn in procedure design.
+///
+/// `V T`, `(T - 5 s)(V - w) - z` and `(T + 21 s)(V + w) + z`.
+///
+/// @param true_airspeed_kt true airspeed, above 0 to 5000
+/// @param outbound_time_s time outbound, 0 to 3600
+/// @param wind_speed_kt speed of the wind, 0 to 1000
+/// @param fix_tolerance_nm tolerance of the fix along the track, 0 to 10 900
+/// @param[out] leg_nm Length of the outbound leg in still air; may be NULL
+/// @param[out] nearest_nm Nearest place of the outbound leg's end, from the fix; may be NULL
+/// @param[out] farthest_nm Farthest place of the outbound leg's end, from the fix; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: As published; the tables printed beside it round speeds and winds to four figures before.
+/// Degenerate cases: A short time and a strong wind make the nearest place negative: past the fix.
+/// Errors: A value outside its range.
+/// Source: ICAO Doc 8168 Vol II (5th ed. 2006), Table I-4-3-App C-1, lines 10 to 15.
+///
+/// Example: lubber_base_turn_template(157.23, 120.0, 59.0, 0.83, NULL, &value, NULL) gives 2.31
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_base_turn_template(
+    true_airspeed_kt: f64,
+    outbound_time_s: f64,
+    wind_speed_kt: f64,
+    fix_tolerance_nm: f64,
+    leg_nm: *mut f64,
+    nearest_nm: *mut f64,
+    farthest_nm: *mut f64,
+) -> i32 {
+    let answer = || plain::base_turn_template(true_airspeed_kt, outbound_time_s, wind_speed_kt, fix_tolerance_nm).map(|answer| [answer.leg_nm, answer.nearest_nm, answer.farthest_nm]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [leg_nm, nearest_nm, farthest_nm]) }
+}
+
+/// `lubber_base_turn_template` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_base_turn_template_n(
+    count: usize,
+    true_airspeed_kt: *const f64,
+    true_airspeed_kt_stride: isize,
+    outbound_time_s: *const f64,
+    outbound_time_s_stride: isize,
+    wind_speed_kt: *const f64,
+    wind_speed_kt_stride: isize,
+    fix_tolerance_nm: *const f64,
+    fix_tolerance_nm_stride: isize,
+    leg_nm: *mut f64,
+    leg_nm_stride: isize,
+    nearest_nm: *mut f64,
+    nearest_nm_stride: isize,
+    farthest_nm: *mut f64,
+    farthest_nm_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(true_airspeed_kt, true_airspeed_kt_stride), Array::input(outbound_time_s, outbound_time_s_stride), Array::input(wind_speed_kt, wind_speed_kt_stride), Array::input(fix_tolerance_nm, fix_tolerance_nm_stride)], [Array::output(leg_nm, leg_nm_stride), Array::output(nearest_nm, nearest_nm_stride), Array::output(farthest_nm, farthest_nm_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("base_turn_template") }, count, &inputs, &outputs, status) }
+}
+
+/// The radius of the sector that protects a base turn flown without a drawn area.
+///
+/// `(V / 60 + 1.0) T + 1.5` NM; `(V / 60 + 1.9) T + 2.8` km with V in km/h.
+///
+/// @param true_airspeed_kt true airspeed, above 0 to 5000
+/// @param outbound_time_s time outbound, above 0 to 1 000 000
+/// @param units in which units the formula is printed: LUBBER_DESIGN_UNITS_NON_SI, LUBBER_DESIGN_UNITS_SI
+/// @param[out] base_turn_sector_nm the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: As published: the second form has the constants of the first, rounded after conversion.
+/// Degenerate cases: None in the range.
+/// Errors: A value outside its range.
+/// Source: ICAO Doc 8168 Vol II (5th ed. 2006), Part II Section 2 Chapter 5, 5.3; a margin of 2.0 NM is added on all sides
+/// there.
+///
+/// Example: lubber_base_turn_sector_nm(180.0, 120.0, LUBBER_DESIGN_UNITS_NON_SI, &value) gives 9.5
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_base_turn_sector_nm(
+    true_airspeed_kt: f64,
+    outbound_time_s: f64,
+    units: i32,
+    base_turn_sector_nm: *mut f64,
+) -> i32 {
+    let answer = || {
+        if [true_airspeed_kt, outbound_time_s].iter().any(|number: &f64| number.is_nan()) { return Ok([f64::NAN; 1]) }
+        plain::base_turn_sector_nm(true_airspeed_kt, outbound_time_s, lubberline::procedure::DesignUnits::from_code("units", f64::from(units))?).map(|answer| [answer])
+    };
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [base_turn_sector_nm]) }
+}
+
+/// `lubber_base_turn_sector_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// `units` is one code for all points: in which units the formula is printed: LUBBER_DESIGN_UNITS_NON_SI, LUBBER_DESIGN_UNITS_SI
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_base_turn_sector_nm_n(
+    count: usize,
+    true_airspeed_kt: *const f64,
+    true_airspeed_kt_stride: isize,
+    outbound_time_s: *const f64,
+    outbound_time_s_stride: isize,
+    units: i32,
+    base_turn_sector_nm: *mut f64,
+    base_turn_sector_nm_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let units = f64::from(units);
+    let (inputs, outputs) = ([Array::input(true_airspeed_kt, true_airspeed_kt_stride), Array::input(outbound_time_s, outbound_time_s_stride), Array::input(&raw const units, 0)], [Array::output(base_turn_sector_nm, base_turn_sector_nm_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("base_turn_sector_nm") }, count, &inputs, &outputs, status) }
 }
 
 /// The lead of a course change by mental arithmetic: a third of a mile for each 60 kt, and more for height.

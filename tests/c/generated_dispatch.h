@@ -1224,6 +1224,116 @@ static size_t many_needle_motion(size_t count, const double *const *in, const pt
     return lubber_needle_motion_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], out[0], out_stride[0], out[1], out_stride[1], status);
 }
 
+static int32_t call_base_turn_offset_deg(const double *in, double *out)
+{
+    return lubber_base_turn_offset_deg(in[0], in[1], (int32_t)in[2], &out[0]);
+}
+
+static size_t many_base_turn_offset_deg(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_base_turn_offset_deg_n(count, in[0], in_stride[0], in[1], in_stride[1], (int32_t)in[2][0], out[0], out_stride[0], status);
+}
+
+static int32_t call_base_turn_offset_exact_deg(const double *in, double *out)
+{
+    return lubber_base_turn_offset_exact_deg(in[0], in[1], &out[0]);
+}
+
+static size_t many_base_turn_offset_exact_deg(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_base_turn_offset_exact_deg_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
+}
+
+static int32_t call_base_turn(const double *in, double *out)
+{
+    return lubber_base_turn(in[0], (int32_t)in[1], in[2], in[3], in[4], in[5], in[6], in[7], in[8], &out[0], &out[1], &out[2], &out[3], &out[4], &out[5], &out[6]);
+}
+
+static size_t many_base_turn(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_base_turn_n(count, in[0], in_stride[0], (int32_t)in[1][0], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], in[6], in_stride[6], in[7], in_stride[7], in[8], in_stride[8], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], out[5], out_stride[5], out[6], out_stride[6], status);
+}
+
+static int32_t call_base_turn_on_track(const double *in, double *out)
+{
+    return lubber_base_turn_on_track(in[0], in[1], in[2], in[3], in[4], in[5], in[6], in[7], &out[0], &out[1], &out[2], &out[3], &out[4], &out[5], &out[6]);
+}
+
+static size_t many_base_turn_on_track(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_base_turn_on_track_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], in[6], in_stride[6], in[7], in_stride[7], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], out[5], out_stride[5], out[6], out_stride[6], status);
+}
+
+static int32_t call_procedure_turn_45_180(const double *in, double *out)
+{
+    return lubber_procedure_turn_45_180(in[0], (int32_t)in[1], in[2], in[3], in[4], in[5], in[6], in[7], in[8], &out[0], &out[1], &out[2], &out[3], &out[4], &out[5], &out[6], &out[7], &out[8]);
+}
+
+static size_t many_procedure_turn_45_180(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_procedure_turn_45_180_n(count, in[0], in_stride[0], (int32_t)in[1][0], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], in[6], in_stride[6], in[7], in_stride[7], in[8], in_stride[8], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], out[5], out_stride[5], out[6], out_stride[6], out[7], out_stride[7], out[8], out_stride[8], status);
+}
+
+static int32_t call_procedure_turn_80_260(const double *in, double *out)
+{
+    return lubber_procedure_turn_80_260(in[0], (int32_t)in[1], in[2], in[3], in[4], in[5], in[6], in[7], in[8], &out[0], &out[1], &out[2], &out[3], &out[4], &out[5], &out[6]);
+}
+
+static size_t many_procedure_turn_80_260(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_procedure_turn_80_260_n(count, in[0], in_stride[0], (int32_t)in[1][0], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], in[6], in_stride[6], in[7], in_stride[7], in[8], in_stride[8], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], out[5], out_stride[5], out[6], out_stride[6], status);
+}
+
+static int32_t call_icao_wind_kt(const double *in, double *out)
+{
+    return lubber_icao_wind_kt(in[0], (int32_t)in[1], &out[0]);
+}
+
+static size_t many_icao_wind_kt(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_icao_wind_kt_n(count, in[0], in_stride[0], (int32_t)in[1][0], out[0], out_stride[0], status);
+}
+
+static int32_t call_turn_wind_effect_nm(const double *in, double *out)
+{
+    return lubber_turn_wind_effect_nm(in[0], in[1], in[2], &out[0]);
+}
+
+static size_t many_turn_wind_effect_nm(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_turn_wind_effect_nm_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], out[0], out_stride[0], status);
+}
+
+static int32_t call_base_turn_template(const double *in, double *out)
+{
+    return lubber_base_turn_template(in[0], in[1], in[2], in[3], &out[0], &out[1], &out[2]);
+}
+
+static size_t many_base_turn_template(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_base_turn_template_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], status);
+}
+
+static int32_t call_base_turn_sector_nm(const double *in, double *out)
+{
+    return lubber_base_turn_sector_nm(in[0], in[1], (int32_t)in[2], &out[0]);
+}
+
+static size_t many_base_turn_sector_nm(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_base_turn_sector_nm_n(count, in[0], in_stride[0], in[1], in_stride[1], (int32_t)in[2][0], out[0], out_stride[0], status);
+}
+
 static int32_t call_rule_lead_nm(const double *in, double *out)
 {
     return lubber_rule_lead_nm(in[0], in[1], in[2], &out[0]);
@@ -1730,6 +1840,16 @@ static const struct dispatch DISPATCH[] = {
     {"cross_track_of_deflection_nm", 3, 1, "nnn", {"cross_track_of_deflection_nm"}, {0.5, 30.0, 10.0}, call_cross_track_of_deflection_nm, many_cross_track_of_deflection_nm},
     {"deflection_of_cross_track", 3, 2, "nnn", {"deviation_deg", "deflection"}, {1.0, 30.0, 10.0}, call_deflection_of_cross_track, many_deflection_of_cross_track},
     {"needle_motion", 4, 2, "nnnn", {"needle_rate_deg_per_s", "full_scale_time_s"}, {180.0, 10.0, -30.0, 10.0}, call_needle_motion, many_needle_motion},
+    {"base_turn_offset_deg", 3, 1, "nnc", {"base_turn_offset_deg"}, {157.23, 120.0, LUBBER_DESIGN_UNITS_NON_SI}, call_base_turn_offset_deg, many_base_turn_offset_deg},
+    {"base_turn_offset_exact_deg", 2, 1, "nn", {"base_turn_offset_exact_deg"}, {0.834, 5.241}, call_base_turn_offset_exact_deg, many_base_turn_offset_exact_deg},
+    {"base_turn", 9, 7, "ncnnnnnnn", {"track_deg", "heading_deg", "offset_deg", "outbound_time_s", "heading_change_deg", "established_nm", "duration_s"}, {100.0, LUBBER_HOLDING_SIDE_RIGHT, 120.0, 180.0, 40.0, 25.0, 25.0, 3.0, 5.0}, call_base_turn, many_base_turn},
+    {"base_turn_on_track", 8, 7, "nnnnnnnn", {"track_deg", "heading_deg", "offset_deg", "outbound_time_s", "heading_change_deg", "established_nm", "duration_s"}, {100.0, 262.0, 180.0, 40.0, 25.0, 25.0, 3.0, 5.0}, call_base_turn_on_track, many_base_turn_on_track},
+    {"procedure_turn_45_180", 9, 9, "ncnnnnnnn", {"off_track_deg", "off_heading_deg", "back_heading_deg", "straight_nm", "least_off_time_s", "established_nm", "farthest_nm", "widest_nm", "duration_s"}, {250.0, LUBBER_HOLDING_SIDE_RIGHT, 60.0, 140.0, 200.0, 25.0, 25.0, 3.0, 5.0}, call_procedure_turn_45_180, many_procedure_turn_45_180},
+    {"procedure_turn_80_260", 9, 7, "ncnnnnnnn", {"off_heading_deg", "across_nm", "established_nm", "farthest_nm", "widest_nm", "duration_s", "exact_angle_deg"}, {250.0, LUBBER_HOLDING_SIDE_RIGHT, 80.0, 140.0, 200.0, 25.0, 25.0, 3.0, 5.0}, call_procedure_turn_80_260, many_procedure_turn_80_260},
+    {"icao_wind_kt", 2, 1, "nc", {"icao_wind_kt"}, {6000.0, LUBBER_DESIGN_UNITS_NON_SI}, call_icao_wind_kt, many_icao_wind_kt},
+    {"turn_wind_effect_nm", 3, 1, "nnn", {"turn_wind_effect_nm"}, {190.0, 3.0, 59.0}, call_turn_wind_effect_nm, many_turn_wind_effect_nm},
+    {"base_turn_template", 4, 3, "nnnn", {"leg_nm", "nearest_nm", "farthest_nm"}, {157.23, 120.0, 59.0, 0.83}, call_base_turn_template, many_base_turn_template},
+    {"base_turn_sector_nm", 3, 1, "nnc", {"base_turn_sector_nm"}, {180.0, 120.0, LUBBER_DESIGN_UNITS_NON_SI}, call_base_turn_sector_nm, many_base_turn_sector_nm},
     {"rule_lead_nm", 3, 1, "nnn", {"rule_lead_nm"}, {180.0, 90.0, 0.0}, call_rule_lead_nm, many_rule_lead_nm},
     {"rule_reading_nm", 3, 1, "nnn", {"rule_reading_nm"}, {450.0, 60.0, 36000.0}, call_rule_reading_nm, many_rule_reading_nm},
     {"rule_least_dme_nm", 1, 1, "n", {"rule_least_dme_nm"}, {12000.0}, call_rule_least_dme_nm, many_rule_least_dme_nm},

@@ -772,6 +772,76 @@ pub const FUNCTIONS: &[Function] = &[
         block: |inputs, outputs, statuses| each(inputs, outputs, statuses, needle_motion),
     },
     Function {
+        name: "base_turn_offset_deg",
+        inputs: &["true_airspeed_kt", "outbound_time_s", "units"],
+        outputs: &["base_turn_offset_deg"],
+        run: |inputs, outputs| one(inputs, outputs, base_turn_offset_deg),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, base_turn_offset_deg),
+    },
+    Function {
+        name: "base_turn_offset_exact_deg",
+        inputs: &["turn_radius_nm", "outbound_leg_nm"],
+        outputs: &["base_turn_offset_exact_deg"],
+        run: |inputs, outputs| one(inputs, outputs, base_turn_offset_exact_deg),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, base_turn_offset_exact_deg),
+    },
+    Function {
+        name: "base_turn",
+        inputs: &["inbound_course_deg", "turn_side", "outbound_time_s", "true_airspeed_kt", "wind_from_deg", "wind_speed_kt", "bank_limit_deg", "turn_rate_limit_deg_per_s", "roll_rate_deg_per_s"],
+        outputs: &["track_deg", "heading_deg", "offset_deg", "outbound_time_s", "heading_change_deg", "established_nm", "duration_s"],
+        run: |inputs, outputs| one(inputs, outputs, base_turn),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, base_turn),
+    },
+    Function {
+        name: "base_turn_on_track",
+        inputs: &["inbound_course_deg", "outbound_track_deg", "true_airspeed_kt", "wind_from_deg", "wind_speed_kt", "bank_limit_deg", "turn_rate_limit_deg_per_s", "roll_rate_deg_per_s"],
+        outputs: &["track_deg", "heading_deg", "offset_deg", "outbound_time_s", "heading_change_deg", "established_nm", "duration_s"],
+        run: |inputs, outputs| one(inputs, outputs, base_turn_on_track),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, base_turn_on_track),
+    },
+    Function {
+        name: "procedure_turn_45_180",
+        inputs: &["outbound_course_deg", "side", "off_time_s", "true_airspeed_kt", "wind_from_deg", "wind_speed_kt", "bank_limit_deg", "turn_rate_limit_deg_per_s", "roll_rate_deg_per_s"],
+        outputs: &["off_track_deg", "off_heading_deg", "back_heading_deg", "straight_nm", "least_off_time_s", "established_nm", "farthest_nm", "widest_nm", "duration_s"],
+        run: |inputs, outputs| one(inputs, outputs, procedure_turn_45_180),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, procedure_turn_45_180),
+    },
+    Function {
+        name: "procedure_turn_80_260",
+        inputs: &["outbound_course_deg", "side", "first_turn_deg", "true_airspeed_kt", "wind_from_deg", "wind_speed_kt", "bank_limit_deg", "turn_rate_limit_deg_per_s", "roll_rate_deg_per_s"],
+        outputs: &["off_heading_deg", "across_nm", "established_nm", "farthest_nm", "widest_nm", "duration_s", "exact_angle_deg"],
+        run: |inputs, outputs| one(inputs, outputs, procedure_turn_80_260),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, procedure_turn_80_260),
+    },
+    Function {
+        name: "icao_wind_kt",
+        inputs: &["altitude_ft", "units"],
+        outputs: &["icao_wind_kt"],
+        run: |inputs, outputs| one(inputs, outputs, icao_wind_kt),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, icao_wind_kt),
+    },
+    Function {
+        name: "turn_wind_effect_nm",
+        inputs: &["angle_deg", "turn_rate_deg_per_s", "wind_speed_kt"],
+        outputs: &["turn_wind_effect_nm"],
+        run: |inputs, outputs| one(inputs, outputs, turn_wind_effect_nm),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, turn_wind_effect_nm),
+    },
+    Function {
+        name: "base_turn_template",
+        inputs: &["true_airspeed_kt", "outbound_time_s", "wind_speed_kt", "fix_tolerance_nm"],
+        outputs: &["leg_nm", "nearest_nm", "farthest_nm"],
+        run: |inputs, outputs| one(inputs, outputs, base_turn_template),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, base_turn_template),
+    },
+    Function {
+        name: "base_turn_sector_nm",
+        inputs: &["true_airspeed_kt", "outbound_time_s", "units"],
+        outputs: &["base_turn_sector_nm"],
+        run: |inputs, outputs| one(inputs, outputs, base_turn_sector_nm),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, base_turn_sector_nm),
+    },
+    Function {
         name: "rule_lead_nm",
         inputs: &["groundspeed_kt", "course_change_deg", "height_above_station_ft"],
         outputs: &["rule_lead_nm"],
@@ -1507,6 +1577,64 @@ fn deflection_of_cross_track([cross_track_nm, distance_nm, full_scale_deg]: [f64
 
 fn needle_motion([groundspeed_kt, distance_nm, crossing_angle_deg, full_scale_deg]: [f64; 4]) -> Result<[f64; 2], Error> {
     super::needle_motion(groundspeed_kt, distance_nm, crossing_angle_deg, full_scale_deg).map(|answer| [answer.needle_rate_deg_per_s, answer.full_scale_time_s])
+}
+
+fn base_turn_offset_deg([true_airspeed_kt, outbound_time_s, units]: [f64; 3]) -> Result<[f64; 1], Error> {
+    if [true_airspeed_kt, outbound_time_s, units].iter().any(|input: &f64| input.is_nan()) {
+        return Ok([f64::NAN; 1]);
+    }
+    super::base_turn_offset_deg(true_airspeed_kt, outbound_time_s, crate::procedure::DesignUnits::from_code("units", units)?).map(|answer| [answer])
+}
+
+fn base_turn_offset_exact_deg([turn_radius_nm, outbound_leg_nm]: [f64; 2]) -> Result<[f64; 1], Error> {
+    super::base_turn_offset_exact_deg(turn_radius_nm, outbound_leg_nm).map(|answer| [answer])
+}
+
+fn base_turn([inbound_course_deg, turn_side, outbound_time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s]: [f64; 9]) -> Result<[f64; 7], Error> {
+    if [inbound_course_deg, turn_side, outbound_time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s].iter().any(|input: &f64| input.is_nan()) {
+        return Ok([f64::NAN; 7]);
+    }
+    super::base_turn(inbound_course_deg, crate::procedure::HoldingSide::from_code("turn_side", turn_side)?, outbound_time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s).map(|answer| [answer.track_deg, answer.heading_deg, answer.offset_deg, answer.outbound_time_s, answer.heading_change_deg, answer.established_nm, answer.duration_s])
+}
+
+fn base_turn_on_track([inbound_course_deg, outbound_track_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s]: [f64; 8]) -> Result<[f64; 7], Error> {
+    super::base_turn_on_track(inbound_course_deg, outbound_track_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s).map(|answer| [answer.track_deg, answer.heading_deg, answer.offset_deg, answer.outbound_time_s, answer.heading_change_deg, answer.established_nm, answer.duration_s])
+}
+
+fn procedure_turn_45_180([outbound_course_deg, side, off_time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s]: [f64; 9]) -> Result<[f64; 9], Error> {
+    if [outbound_course_deg, side, off_time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s].iter().any(|input: &f64| input.is_nan()) {
+        return Ok([f64::NAN; 9]);
+    }
+    super::procedure_turn_45_180(outbound_course_deg, crate::procedure::HoldingSide::from_code("side", side)?, off_time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s).map(|answer| [answer.off_track_deg, answer.off_heading_deg, answer.back_heading_deg, answer.straight_nm, answer.least_off_time_s, answer.established_nm, answer.farthest_nm, answer.widest_nm, answer.duration_s])
+}
+
+fn procedure_turn_80_260([outbound_course_deg, side, first_turn_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s]: [f64; 9]) -> Result<[f64; 7], Error> {
+    if [outbound_course_deg, side, first_turn_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s].iter().any(|input: &f64| input.is_nan()) {
+        return Ok([f64::NAN; 7]);
+    }
+    super::procedure_turn_80_260(outbound_course_deg, crate::procedure::HoldingSide::from_code("side", side)?, first_turn_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s).map(|answer| [answer.off_heading_deg, answer.across_nm, answer.established_nm, answer.farthest_nm, answer.widest_nm, answer.duration_s, answer.exact_angle_deg])
+}
+
+fn icao_wind_kt([altitude_ft, units]: [f64; 2]) -> Result<[f64; 1], Error> {
+    if [altitude_ft, units].iter().any(|input: &f64| input.is_nan()) {
+        return Ok([f64::NAN; 1]);
+    }
+    super::icao_wind_kt(altitude_ft, crate::procedure::DesignUnits::from_code("units", units)?).map(|answer| [answer])
+}
+
+fn turn_wind_effect_nm([angle_deg, turn_rate_deg_per_s, wind_speed_kt]: [f64; 3]) -> Result<[f64; 1], Error> {
+    super::turn_wind_effect_nm(angle_deg, turn_rate_deg_per_s, wind_speed_kt).map(|answer| [answer])
+}
+
+fn base_turn_template([true_airspeed_kt, outbound_time_s, wind_speed_kt, fix_tolerance_nm]: [f64; 4]) -> Result<[f64; 3], Error> {
+    super::base_turn_template(true_airspeed_kt, outbound_time_s, wind_speed_kt, fix_tolerance_nm).map(|answer| [answer.leg_nm, answer.nearest_nm, answer.farthest_nm])
+}
+
+fn base_turn_sector_nm([true_airspeed_kt, outbound_time_s, units]: [f64; 3]) -> Result<[f64; 1], Error> {
+    if [true_airspeed_kt, outbound_time_s, units].iter().any(|input: &f64| input.is_nan()) {
+        return Ok([f64::NAN; 1]);
+    }
+    super::base_turn_sector_nm(true_airspeed_kt, outbound_time_s, crate::procedure::DesignUnits::from_code("units", units)?).map(|answer| [answer])
 }
 
 fn rule_lead_nm([groundspeed_kt, course_change_deg, height_above_station_ft]: [f64; 3]) -> Result<[f64; 1], Error> {

@@ -12,6 +12,8 @@ __all__ = [
     "ArcExtent",
     "ArcTangents",
     "ArcTurn",
+    "BaseTurn",
+    "BaseTurnTemplate",
     "CourseArcCrossing",
     "CourseCrossing",
     "CrossTrack",
@@ -34,7 +36,9 @@ __all__ = [
     "OffCourse",
     "OffsetCourseCrossing",
     "OffsetPoint",
+    "ProcedureTurn",
     "RadialIntercept",
+    "ReverseTurn",
     "RolledTurn",
     "StandardAtmosphere",
     "StationByBearingChange",
@@ -62,6 +66,12 @@ __all__ = [
     "bank_for_load_factor_deg",
     "bank_for_radius_deg",
     "bank_for_rate_deg",
+    "base_turn",
+    "base_turn_offset_deg",
+    "base_turn_offset_exact_deg",
+    "base_turn_on_track",
+    "base_turn_sector_nm",
+    "base_turn_template",
     "cas_from_eas_kt",
     "cas_from_impact_pressure_kt",
     "cas_from_mach_kt",
@@ -102,6 +112,7 @@ __all__ = [
     "holding_speed",
     "holding_timing",
     "holding_turn",
+    "icao_wind_kt",
     "impact_pressure_hpa",
     "indicated_altitude_ft",
     "intercept",
@@ -137,6 +148,8 @@ __all__ = [
     "pressure_altitude_rule_ft",
     "pressure_ratio",
     "procedure_tas_factor",
+    "procedure_turn_45_180",
+    "procedure_turn_80_260",
     "radial_from_true_deg",
     "radial_intercept",
     "radio_horizon_nm",
@@ -184,6 +197,7 @@ __all__ = [
     "turn_anticipation_nm",
     "turn_radius_nm",
     "turn_rate_deg_per_s",
+    "turn_wind_effect_nm",
     "variation_deg",
     "vor_needle",
     "vor_receiver",
@@ -200,6 +214,8 @@ _COURSE_REACH = {"onward": 0, "both_ways": 1}
 _ARC_SENSE = {"clockwise": 1, "counterclockwise": -1}
 
 _RADIAL_FLOWN = {"inbound": 0, "outbound": 1}
+
+_DESIGN_UNITS = {"non_si": 0, "si": 1}
 
 _HOLDING_BANK_RULE = {"icao": 0, "faa": 1, "faa_flight_director": 2}
 
@@ -7114,6 +7130,738 @@ def needle_motion(groundspeed_kt, distance_nm, crossing_angle_deg=90.0, full_sca
 
 
 _scalar_needle_motion = scalars["needle_motion"]
+
+
+def base_turn_offset_deg(true_airspeed_kt, outbound_time_s, units, **kwargs):
+    r"""The angle between outbound track and inbound course of a base turn, as published.
+
+    `36 / T` up to 170 kt, `0.215 V / T` above, with T in minutes; SI: up to 315 km/h, `0.116 V / T`
+    above.
+
+    Parameters
+    ----------
+    true_airspeed_kt : array_like, in knots
+        True airspeed, above 0 to 5000.
+    outbound_time_s : array_like, in seconds
+        Time outbound, above 0 to 1 000 000.
+    units : {"non_si", "si"}
+        In which units the formula is printed.
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray, in degrees
+        A float if every argument is a plain number.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: As published: within 2 percent of `base_turn_offset_exact_deg` for two minutes, 7
+    percent high at 250 kt for one.
+
+    Degenerate cases: At 170 kt the two formulas differ by 1.5 percent.
+
+    Source: ICAO Doc 8168 Vol II (5th ed. 2006), Part I Section 4 Chapter 3, base turns.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.base_turn_offset_deg(157.23, 120.0, 'non_si'):.1f}"
+    '18.0'
+    >>> f"{lubberline.base_turn_offset_deg(200.0, 120.0, 'non_si'):.1f}"
+    '21.5'
+    >>> [f"{value:.1f}" for value in lubberline.base_turn_offset_deg([157.23, 157.23], 120.0, 'non_si')]
+    ['18.0', '18.0']
+    """
+    units = chosen(_DESIGN_UNITS, "units", units)
+    if not kwargs:
+        answer = _scalar_base_turn_offset_deg(true_airspeed_kt, outbound_time_s, units)
+        if answer is not None:
+            return answer
+    return ufunc.base_turn_offset_deg(true_airspeed_kt, outbound_time_s, units, **kwargs)
+
+
+_scalar_base_turn_offset_deg = scalars["base_turn_offset_deg"]
+
+
+def base_turn_offset_exact_deg(turn_radius_nm, outbound_leg_nm, **kwargs):
+    r"""The angle of a base turn for which, in still air with an instant roll, the turn ends on the inbound course.
+
+    `2 atan(r / L)`.
+
+    Parameters
+    ----------
+    turn_radius_nm : array_like, in nautical miles
+        Radius of the turn, above 0 to 1000.
+    outbound_leg_nm : array_like, in nautical miles
+        Length of the outbound leg, 0 to 10 900.
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray, in degrees
+        A float if every argument is a plain number.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: Rounding error.
+
+    Degenerate cases: Without an outbound leg it is 180 degrees.
+
+    Source: Derived: a circle tangent to two lines that cross at the fix.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.base_turn_offset_exact_deg(0.834, 5.241):.2f}"
+    '18.08'
+    >>> [f"{value:.2f}" for value in lubberline.base_turn_offset_exact_deg([0.834, 0.834], 5.241)]
+    ['18.08', '18.08']
+    """
+    if not kwargs:
+        answer = _scalar_base_turn_offset_exact_deg(turn_radius_nm, outbound_leg_nm)
+        if answer is not None:
+            return answer
+    return ufunc.base_turn_offset_exact_deg(turn_radius_nm, outbound_leg_nm, **kwargs)
+
+
+_scalar_base_turn_offset_exact_deg = scalars["base_turn_offset_exact_deg"]
+
+
+class BaseTurn(NamedTuple):
+    """A base turn in a wind: what `base_turn` and `base_turn_on_track` give."""
+
+    track_deg: object
+    """Direction over the ground outbound."""
+    heading_deg: object
+    """Heading that holds it."""
+    offset_deg: object
+    """From the reciprocal of the inbound course to the outbound track, right positive."""
+    outbound_time_s: object
+    """Time from the fix to the beginning of the turn."""
+    heading_change_deg: object
+    """Heading to turn through, right positive."""
+    established_nm: object
+    """Distance from the fix at which the wings are level on the inbound course."""
+    duration_s: object
+    """Time from the fix until then."""
+
+
+def base_turn(inbound_course_deg, turn_side, outbound_time_s, true_airspeed_kt, wind_from_deg=0.0, wind_speed_kt=0.0, bank_limit_deg=25.0, turn_rate_limit_deg_per_s=3.0, roll_rate_deg_per_s=5.0, **kwargs):
+    r"""The base turn of a time outbound in a steady wind, exactly: the track and heading from which the turn ends on the inbound course.
+
+    The turn runs with its roll between the wind-corrected headings; over the ground wind times
+    duration is added. Its end has no part across the inbound course.
+
+    Parameters
+    ----------
+    inbound_course_deg : array_like, in degrees
+        Course flown to the fix, any finite number.
+    turn_side : {"right", "left"}
+        Which way the turn inbound goes.
+    outbound_time_s : array_like, in seconds
+        Time outbound, above 0 to 1 000 000.
+    true_airspeed_kt : array_like, in knots
+        True airspeed, above 0 to 5000.
+    wind_from_deg : array_like, in degrees
+        Where the wind blows from, against the same north (default 0.0).
+    wind_speed_kt : array_like, in knots
+        Speed of the wind, 0 to 1000 (default 0.0).
+    bank_limit_deg : array_like, in degrees
+        Greatest bank, above 0 below 90 (default 25.0).
+    turn_rate_limit_deg_per_s : array_like, in degrees per second
+        Greatest rate of turn, above 0 (default 3.0).
+    roll_rate_deg_per_s : array_like, in degrees per second
+        Rate of roll, above 0, infinite for an instant roll (default 5.0).
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    BaseTurn
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `track_deg`: Direction over the ground outbound, in degrees.
+        `heading_deg`: Heading that holds it, in degrees.
+        `offset_deg`: From the reciprocal of the inbound course to the outbound track, right
+        positive, in degrees.
+        `outbound_time_s`: Time from the fix to the beginning of the turn, in seconds.
+        `heading_change_deg`: Heading to turn through, right positive, in degrees.
+        `established_nm`: Distance from the fix at which the wings are level on the inbound course,
+        in nautical miles.
+        `duration_s`: Time from the fix until then, in seconds.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, an inbound course that the airspeed cannot hold, a
+        turn that ends past the fix whatever the heading. In arrays such a point is NaN and NumPy's
+        `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: 1e-9 of its size in the plane of the fix. The aircraft is taken to be on the outbound
+    track over the fix.
+
+    Degenerate cases: In calm air with an instant roll the angle is that of
+    `base_turn_offset_exact_deg`.
+
+    Source: Derived from the equilibrium of a coordinated turn and the triangle of velocities.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.base_turn(100.0, 'right', 120.0, 180.0, 40.0, 25.0, 25.0, 3.0, 5.0).heading_deg:.1f}"
+    '271.7'
+    >>> f"{lubberline.base_turn(100.0, 'right', 120.0, 180.0, 40.0, 25.0, 25.0, 3.0, 5.0).established_nm:.2f}"
+    '6.86'
+    >>> [f"{value:.1f}" for value in lubberline.base_turn([100.0, 100.0], 'right', 120.0, 180.0, 40.0, 25.0, 25.0, 3.0, 5.0).heading_deg]
+    ['271.7', '271.7']
+    """
+    turn_side = chosen(_HOLDING_SIDE, "turn_side", turn_side)
+    if not kwargs:
+        answer = _scalar_base_turn(inbound_course_deg, turn_side, outbound_time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s)
+        if answer is not None:
+            return named(BaseTurn, answer)
+    return BaseTurn._make(many("base_turn", BaseTurn._fields, (inbound_course_deg, turn_side, outbound_time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s), kwargs))
+
+
+_scalar_base_turn = scalars["base_turn"]
+
+
+def base_turn_on_track(inbound_course_deg, outbound_track_deg, true_airspeed_kt, wind_from_deg=0.0, wind_speed_kt=0.0, bank_limit_deg=25.0, turn_rate_limit_deg_per_s=3.0, roll_rate_deg_per_s=5.0, **kwargs):
+    r"""The base turn on a published outbound track in a steady wind, exactly: the heading, and the time after which the turn ends on the inbound course.
+
+    As `base_turn`; for a given track the condition is linear in the time.
+
+    Parameters
+    ----------
+    inbound_course_deg : array_like, in degrees
+        Course flown to the fix, any finite number.
+    outbound_track_deg : array_like, in degrees
+        Direction over the ground outbound, against the same north.
+    true_airspeed_kt : array_like, in knots
+        True airspeed, above 0 to 5000.
+    wind_from_deg : array_like, in degrees
+        Where the wind blows from, against the same north (default 0.0).
+    wind_speed_kt : array_like, in knots
+        Speed of the wind, 0 to 1000 (default 0.0).
+    bank_limit_deg : array_like, in degrees
+        Greatest bank, above 0 below 90 (default 25.0).
+    turn_rate_limit_deg_per_s : array_like, in degrees per second
+        Greatest rate of turn, above 0 (default 3.0).
+    roll_rate_deg_per_s : array_like, in degrees per second
+        Rate of roll, above 0, infinite for an instant roll (default 5.0).
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    BaseTurn
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `track_deg`: Direction over the ground outbound, in degrees.
+        `heading_deg`: Heading that holds it, in degrees.
+        `offset_deg`: From the reciprocal of the inbound course to the outbound track, right
+        positive, in degrees.
+        `outbound_time_s`: Time from the fix to the beginning of the turn, in seconds.
+        `heading_change_deg`: Heading to turn through, right positive, in degrees.
+        `established_nm`: Distance from the fix at which the wings are level on the inbound course,
+        in nautical miles.
+        `duration_s`: Time from the fix until then, in seconds.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, a track along the inbound course, a course that the
+        airspeed cannot hold, a wind in which the turn does not end on the course before the fix. In
+        arrays such a point is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: 1e-9 of its size in the plane of the fix. The aircraft is taken to be on the outbound
+    track over the fix.
+
+    Degenerate cases: The turn goes to the side of the inbound course.
+
+    Source: Derived from the equilibrium of a coordinated turn and the triangle of velocities.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.base_turn_on_track(100.0, 262.0, 180.0, 40.0, 25.0, 25.0, 3.0, 5.0).outbound_time_s:.1f}"
+    '91.8'
+    >>> f"{lubberline.base_turn_on_track(100.0, 262.0, 180.0, 40.0, 25.0, 25.0, 3.0, 5.0).heading_deg:.1f}"
+    '267.3'
+    >>> [f"{value:.1f}" for value in lubberline.base_turn_on_track([100.0, 100.0], 262.0, 180.0, 40.0, 25.0, 25.0, 3.0, 5.0).outbound_time_s]
+    ['91.8', '91.8']
+    """
+    if not kwargs:
+        answer = _scalar_base_turn_on_track(inbound_course_deg, outbound_track_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s)
+        if answer is not None:
+            return named(BaseTurn, answer)
+    return BaseTurn._make(many("base_turn_on_track", BaseTurn._fields, (inbound_course_deg, outbound_track_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s), kwargs))
+
+
+_scalar_base_turn_on_track = scalars["base_turn_on_track"]
+
+
+class ProcedureTurn(NamedTuple):
+    """A 45/180 procedure turn in a wind: what `procedure_turn_45_180` gives."""
+
+    off_track_deg: object
+    """Track of the leg off the outbound course."""
+    off_heading_deg: object
+    """Heading that holds it."""
+    back_heading_deg: object
+    """Heading that holds the way back to the course."""
+    straight_nm: object
+    """Distance straight between the half circle and the turn onto the inbound course; negative where the course is crossed."""
+    least_off_time_s: object
+    """Time from the start of the first turn to the turn back that would leave just no straight part."""
+    established_nm: object
+    """Distance outbound from where the first turn began at which the wings are level on the inbound course; negative before it."""
+    farthest_nm: object
+    """How far outbound the path reaches."""
+    widest_nm: object
+    """How far from the course it reaches, to the side of the first turn."""
+    duration_s: object
+    """From the first turn to wings level inbound."""
+
+
+def procedure_turn_45_180(outbound_course_deg, side, off_time_s, true_airspeed_kt, wind_from_deg=0.0, wind_speed_kt=0.0, bank_limit_deg=25.0, turn_rate_limit_deg_per_s=3.0, roll_rate_deg_per_s=5.0, **kwargs):
+    r"""The geometry of a 45/180 procedure turn in a steady wind and with roll.
+
+    Off the outbound course by 45 degrees, straight on that track until a time from the start of the
+    turn, half a circle the other way onto the opposite track, straight until the lead of the turn
+    onto the inbound course.
+
+    Parameters
+    ----------
+    outbound_course_deg : array_like, in degrees
+        Course flown outbound before the turn, any finite number.
+    side : {"right", "left"}
+        To which side the first turn goes.
+    off_time_s : array_like, in seconds
+        Time from the start of the first turn to the turn back, 0 to 3600: 60 for categories A and
+        B, 75 for C to E.
+    true_airspeed_kt : array_like, in knots
+        True airspeed, above 0 to 5000.
+    wind_from_deg : array_like, in degrees
+        Where the wind blows from, against the same north (default 0.0).
+    wind_speed_kt : array_like, in knots
+        Speed of the wind, 0 to 1000 (default 0.0).
+    bank_limit_deg : array_like, in degrees
+        Greatest bank, above 0 below 90 (default 25.0).
+    turn_rate_limit_deg_per_s : array_like, in degrees per second
+        Greatest rate of turn, above 0 (default 3.0).
+    roll_rate_deg_per_s : array_like, in degrees per second
+        Rate of roll, above 0, infinite for an instant roll (default 5.0).
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    ProcedureTurn
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `off_track_deg`: Track of the leg off the outbound course, in degrees.
+        `off_heading_deg`: Heading that holds it, in degrees.
+        `back_heading_deg`: Heading that holds the way back to the course, in degrees.
+        `straight_nm`: Distance straight between the half circle and the turn onto the inbound
+        course; negative where the course is crossed, in nautical miles.
+        `least_off_time_s`: Time from the start of the first turn to the turn back that would leave
+        just no straight part, in seconds.
+        `established_nm`: Distance outbound from where the first turn began at which the wings are
+        level on the inbound course; negative before it, in nautical miles.
+        `farthest_nm`: How far outbound the path reaches, in nautical miles.
+        `widest_nm`: How far from the course it reaches, to the side of the first turn, in nautical
+        miles.
+        `duration_s`: From the first turn to wings level inbound, in seconds.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, a track that the airspeed cannot hold. In arrays
+        such a point is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: 1e-9 of its size in the plane.
+
+    Degenerate cases: A leg that is too short makes the straight part before the last turn negative:
+    the course is crossed. A time shorter than the first turn leaves nothing straight off the
+    course.
+
+    Source: The manoeuvre and its times: ICAO Doc 8168, as quoted; its geometry is derived.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.procedure_turn_45_180(250.0, 'right', 60.0, 140.0, 200.0, 25.0, 25.0, 3.0, 5.0).off_heading_deg:.1f}"
+    '284.8'
+    >>> f"{lubberline.procedure_turn_45_180(250.0, 'right', 60.0, 140.0, 200.0, 25.0, 25.0, 3.0, 5.0).straight_nm:.2f}"
+    '0.51'
+    >>> [f"{value:.1f}" for value in lubberline.procedure_turn_45_180([250.0, 250.0], 'right', 60.0, 140.0, 200.0, 25.0, 25.0, 3.0, 5.0).off_heading_deg]
+    ['284.8', '284.8']
+    """
+    side = chosen(_HOLDING_SIDE, "side", side)
+    if not kwargs:
+        answer = _scalar_procedure_turn_45_180(outbound_course_deg, side, off_time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s)
+        if answer is not None:
+            return named(ProcedureTurn, answer)
+    return ProcedureTurn._make(many("procedure_turn_45_180", ProcedureTurn._fields, (outbound_course_deg, side, off_time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s), kwargs))
+
+
+_scalar_procedure_turn_45_180 = scalars["procedure_turn_45_180"]
+
+
+class ReverseTurn(NamedTuple):
+    """An 80/260 procedure turn in a wind: what `procedure_turn_80_260` gives."""
+
+    off_heading_deg: object
+    """Heading at the end of the first turn."""
+    across_nm: object
+    """Distance from the course at its end, positive on the side of the first turn."""
+    established_nm: object
+    """Distance outbound from where the first turn began at its end; negative before it."""
+    farthest_nm: object
+    """How far outbound the path reaches."""
+    widest_nm: object
+    """How far from the course it reaches, to the side of the first turn."""
+    duration_s: object
+    """From the first turn to wings level inbound."""
+    exact_angle_deg: object
+    """The angle of the first turn for which it ends on the course; NaN where none up to 170 degrees does."""
+
+
+def procedure_turn_80_260(outbound_course_deg, side, first_turn_deg, true_airspeed_kt, wind_from_deg=0.0, wind_speed_kt=0.0, bank_limit_deg=25.0, turn_rate_limit_deg_per_s=3.0, roll_rate_deg_per_s=5.0, **kwargs):
+    r"""The geometry of an 80/260 procedure turn in a steady wind and with roll, and the angle that would end it on the course.
+
+    Off the outbound heading by an angle, and at once back the other way onto the heading that holds
+    the inbound course. In calm air with an instant roll it ends `2 r cos(angle)` off the course, on
+    the side away from the first turn.
+
+    Parameters
+    ----------
+    outbound_course_deg : array_like, in degrees
+        Course flown outbound before the turn, any finite number.
+    side : {"right", "left"}
+        To which side the first turn goes.
+    first_turn_deg : array_like, in degrees
+        Angle of the first turn, above 0 below 180: 80 as published.
+    true_airspeed_kt : array_like, in knots
+        True airspeed, above 0 to 5000.
+    wind_from_deg : array_like, in degrees
+        Where the wind blows from, against the same north (default 0.0).
+    wind_speed_kt : array_like, in knots
+        Speed of the wind, 0 to 1000 (default 0.0).
+    bank_limit_deg : array_like, in degrees
+        Greatest bank, above 0 below 90 (default 25.0).
+    turn_rate_limit_deg_per_s : array_like, in degrees per second
+        Greatest rate of turn, above 0 (default 3.0).
+    roll_rate_deg_per_s : array_like, in degrees per second
+        Rate of roll, above 0, infinite for an instant roll (default 5.0).
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    ReverseTurn
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `off_heading_deg`: Heading at the end of the first turn, in degrees.
+        `across_nm`: Distance from the course at its end, positive on the side of the first turn, in
+        nautical miles.
+        `established_nm`: Distance outbound from where the first turn began at its end; negative
+        before it, in nautical miles.
+        `farthest_nm`: How far outbound the path reaches, in nautical miles.
+        `widest_nm`: How far from the course it reaches, to the side of the first turn, in nautical
+        miles.
+        `duration_s`: From the first turn to wings level inbound, in seconds.
+        `exact_angle_deg`: The angle of the first turn for which it ends on the course; NaN where
+        none up to 170 degrees does, in degrees.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, a course that the airspeed cannot hold. In arrays
+        such a point is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: 1e-9 of its size in the plane.
+
+    Degenerate cases: In calm air with an instant roll the exact angle is 90 degrees.
+
+    Source: The manoeuvre: ICAO Doc 8168, as quoted; its geometry is derived.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.procedure_turn_80_260(250.0, 'right', 80.0, 140.0, 200.0, 25.0, 25.0, 3.0, 5.0).across_nm:.2f}"
+    '0.30'
+    >>> f"{lubberline.procedure_turn_80_260(250.0, 'right', 80.0, 140.0, 200.0, 25.0, 25.0, 3.0, 5.0).exact_angle_deg:.1f}"
+    '69.5'
+    >>> [f"{value:.2f}" for value in lubberline.procedure_turn_80_260([250.0, 250.0], 'right', 80.0, 140.0, 200.0, 25.0, 25.0, 3.0, 5.0).across_nm]
+    ['0.30', '0.30']
+    """
+    side = chosen(_HOLDING_SIDE, "side", side)
+    if not kwargs:
+        answer = _scalar_procedure_turn_80_260(outbound_course_deg, side, first_turn_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s)
+        if answer is not None:
+            return named(ReverseTurn, answer)
+    return ReverseTurn._make(many("procedure_turn_80_260", ReverseTurn._fields, (outbound_course_deg, side, first_turn_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s), kwargs))
+
+
+_scalar_procedure_turn_80_260 = scalars["procedure_turn_80_260"]
+
+
+def icao_wind_kt(altitude_ft, units, **kwargs):
+    r"""The wind from all sides that procedure design assumes at an altitude.
+
+    `2 h + 47` kt with h in thousands of feet; `12 h + 87` km/h with h in kilometres.
+
+    Parameters
+    ----------
+    altitude_ft : array_like, in feet
+        Altitude, -2000 to 50 000.
+    units : {"non_si", "si"}
+        In which units the formula is printed.
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray, in knots
+        A float if every argument is a plain number.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: As published. The two forms differ by up to 2.4 percent.
+
+    Degenerate cases: None in the range.
+
+    Source: ICAO Doc 8168 Vol II (5th ed. 2006), Table I-2-3-1, ICAO standard wind.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.icao_wind_kt(6000.0, 'non_si'):.0f}"
+    '59'
+    >>> [f"{value:.0f}" for value in lubberline.icao_wind_kt([6000.0, 6000.0], 'non_si')]
+    ['59', '59']
+    """
+    units = chosen(_DESIGN_UNITS, "units", units)
+    if not kwargs:
+        answer = _scalar_icao_wind_kt(altitude_ft, units)
+        if answer is not None:
+            return answer
+    return ufunc.icao_wind_kt(altitude_ft, units, **kwargs)
+
+
+_scalar_icao_wind_kt = scalars["icao_wind_kt"]
+
+
+def turn_wind_effect_nm(angle_deg, turn_rate_deg_per_s, wind_speed_kt, **kwargs):
+    r"""How far a wind carries an aircraft while it turns through an angle.
+
+    `(angle / rate) wind`.
+
+    Parameters
+    ----------
+    angle_deg : array_like, in degrees
+        Angle turned through, either way, -360 to 360.
+    turn_rate_deg_per_s : array_like, in degrees per second
+        Rate of the turn, above 0.
+    wind_speed_kt : array_like, in knots
+        Speed of the wind, 0 to 1000.
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray, in nautical miles
+        A float if every argument is a plain number.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: Rounding error, for an instant roll.
+
+    Degenerate cases: An infinite rate leaves no time to be carried.
+
+    Source: ICAO Doc 8168 Vol II (5th ed. 2006), Table I-4-3-App C-1, lines 8 and 16 to 19.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.turn_wind_effect_nm(190.0, 3.0, 59.0):.2f}"
+    '1.04'
+    >>> [f"{value:.2f}" for value in lubberline.turn_wind_effect_nm([190.0, 190.0], 3.0, 59.0)]
+    ['1.04', '1.04']
+    """
+    if not kwargs:
+        answer = _scalar_turn_wind_effect_nm(angle_deg, turn_rate_deg_per_s, wind_speed_kt)
+        if answer is not None:
+            return answer
+    return ufunc.turn_wind_effect_nm(angle_deg, turn_rate_deg_per_s, wind_speed_kt, **kwargs)
+
+
+_scalar_turn_wind_effect_nm = scalars["turn_wind_effect_nm"]
+
+
+class BaseTurnTemplate(NamedTuple):
+    """The distances of the template of a base turn: what `base_turn_template` gives."""
+
+    leg_nm: object
+    """Length of the outbound leg in still air."""
+    nearest_nm: object
+    """Nearest place of the outbound leg's end, from the fix."""
+    farthest_nm: object
+    """Farthest place of the outbound leg's end, from the fix."""
+
+
+def base_turn_template(true_airspeed_kt, outbound_time_s, wind_speed_kt, fix_tolerance_nm, **kwargs):
+    r"""The distances of the template of a base turn in procedure design.
+
+    `V T`, `(T - 5 s)(V - w) - z` and `(T + 21 s)(V + w) + z`.
+
+    Parameters
+    ----------
+    true_airspeed_kt : array_like, in knots
+        True airspeed, above 0 to 5000.
+    outbound_time_s : array_like, in seconds
+        Time outbound, 0 to 3600.
+    wind_speed_kt : array_like, in knots
+        Speed of the wind, 0 to 1000.
+    fix_tolerance_nm : array_like, in nautical miles
+        Tolerance of the fix along the track, 0 to 10 900.
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    BaseTurnTemplate
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `leg_nm`: Length of the outbound leg in still air, in nautical miles.
+        `nearest_nm`: Nearest place of the outbound leg's end, from the fix, in nautical miles.
+        `farthest_nm`: Farthest place of the outbound leg's end, from the fix, in nautical miles.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: As published; the tables printed beside it round speeds and winds to four figures
+    before.
+
+    Degenerate cases: A short time and a strong wind make the nearest place negative: past the fix.
+
+    Source: ICAO Doc 8168 Vol II (5th ed. 2006), Table I-4-3-App C-1, lines 10 to 15.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.base_turn_template(157.23, 120.0, 59.0, 0.83).nearest_nm:.2f}"
+    '2.31'
+    >>> f"{lubberline.base_turn_template(157.23, 120.0, 59.0, 0.83).farthest_nm:.2f}"
+    '9.30'
+    >>> [f"{value:.2f}" for value in lubberline.base_turn_template([157.23, 157.23], 120.0, 59.0, 0.83).nearest_nm]
+    ['2.31', '2.31']
+    """
+    if not kwargs:
+        answer = _scalar_base_turn_template(true_airspeed_kt, outbound_time_s, wind_speed_kt, fix_tolerance_nm)
+        if answer is not None:
+            return named(BaseTurnTemplate, answer)
+    return BaseTurnTemplate._make(many("base_turn_template", BaseTurnTemplate._fields, (true_airspeed_kt, outbound_time_s, wind_speed_kt, fix_tolerance_nm), kwargs))
+
+
+_scalar_base_turn_template = scalars["base_turn_template"]
+
+
+def base_turn_sector_nm(true_airspeed_kt, outbound_time_s, units, **kwargs):
+    r"""The radius of the sector that protects a base turn flown without a drawn area.
+
+    `(V / 60 + 1.0) T + 1.5` NM; `(V / 60 + 1.9) T + 2.8` km with V in km/h.
+
+    Parameters
+    ----------
+    true_airspeed_kt : array_like, in knots
+        True airspeed, above 0 to 5000.
+    outbound_time_s : array_like, in seconds
+        Time outbound, above 0 to 1 000 000.
+    units : {"non_si", "si"}
+        In which units the formula is printed.
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray, in nautical miles
+        A float if every argument is a plain number.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: As published: the second form has the constants of the first, rounded after
+    conversion.
+
+    Degenerate cases: None in the range.
+
+    Source: ICAO Doc 8168 Vol II (5th ed. 2006), Part II Section 2 Chapter 5, 5.3; a margin of 2.0
+    NM is added on all sides there.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.base_turn_sector_nm(180.0, 120.0, 'non_si'):.1f}"
+    '9.5'
+    >>> [f"{value:.1f}" for value in lubberline.base_turn_sector_nm([180.0, 180.0], 120.0, 'non_si')]
+    ['9.5', '9.5']
+    """
+    units = chosen(_DESIGN_UNITS, "units", units)
+    if not kwargs:
+        answer = _scalar_base_turn_sector_nm(true_airspeed_kt, outbound_time_s, units)
+        if answer is not None:
+            return answer
+    return ufunc.base_turn_sector_nm(true_airspeed_kt, outbound_time_s, units, **kwargs)
+
+
+_scalar_base_turn_sector_nm = scalars["base_turn_sector_nm"]
 
 
 def rule_lead_nm(groundspeed_kt, course_change_deg, height_above_station_ft=0.0, **kwargs):

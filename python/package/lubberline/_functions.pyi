@@ -19,6 +19,8 @@ __all__ = [
     "ArcExtent",
     "ArcTangents",
     "ArcTurn",
+    "BaseTurn",
+    "BaseTurnTemplate",
     "CourseArcCrossing",
     "CourseCrossing",
     "CrossTrack",
@@ -41,7 +43,9 @@ __all__ = [
     "OffCourse",
     "OffsetCourseCrossing",
     "OffsetPoint",
+    "ProcedureTurn",
     "RadialIntercept",
+    "ReverseTurn",
     "RolledTurn",
     "StandardAtmosphere",
     "StationByBearingChange",
@@ -69,6 +73,12 @@ __all__ = [
     "bank_for_load_factor_deg",
     "bank_for_radius_deg",
     "bank_for_rate_deg",
+    "base_turn",
+    "base_turn_offset_deg",
+    "base_turn_offset_exact_deg",
+    "base_turn_on_track",
+    "base_turn_sector_nm",
+    "base_turn_template",
     "cas_from_eas_kt",
     "cas_from_impact_pressure_kt",
     "cas_from_mach_kt",
@@ -109,6 +119,7 @@ __all__ = [
     "holding_speed",
     "holding_timing",
     "holding_turn",
+    "icao_wind_kt",
     "impact_pressure_hpa",
     "indicated_altitude_ft",
     "intercept",
@@ -144,6 +155,8 @@ __all__ = [
     "pressure_altitude_rule_ft",
     "pressure_ratio",
     "procedure_tas_factor",
+    "procedure_turn_45_180",
+    "procedure_turn_80_260",
     "radial_from_true_deg",
     "radial_intercept",
     "radio_horizon_nm",
@@ -191,6 +204,7 @@ __all__ = [
     "turn_anticipation_nm",
     "turn_radius_nm",
     "turn_rate_deg_per_s",
+    "turn_wind_effect_nm",
     "variation_deg",
     "vor_needle",
     "vor_receiver",
@@ -966,6 +980,90 @@ class NeedleMotion(NamedTuple, Generic[_T]):
 def needle_motion(groundspeed_kt: Number, distance_nm: Number, crossing_angle_deg: Number = ..., full_scale_deg: Number = ...) -> NeedleMotion[float]: ...
 @overload
 def needle_motion(groundspeed_kt: ArrayLike, distance_nm: ArrayLike, crossing_angle_deg: ArrayLike = ..., full_scale_deg: ArrayLike = ..., **kwargs: Any) -> NeedleMotion[NDArray[np.float64]]: ...
+
+@overload
+def base_turn_offset_deg(true_airspeed_kt: Number, outbound_time_s: Number, units: Literal["non_si", "si"] | int) -> float: ...
+@overload
+def base_turn_offset_deg(true_airspeed_kt: ArrayLike, outbound_time_s: ArrayLike, units: Literal["non_si", "si"] | int | _Codes, **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def base_turn_offset_exact_deg(turn_radius_nm: Number, outbound_leg_nm: Number) -> float: ...
+@overload
+def base_turn_offset_exact_deg(turn_radius_nm: ArrayLike, outbound_leg_nm: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+class BaseTurn(NamedTuple, Generic[_T]):
+    track_deg: _T
+    heading_deg: _T
+    offset_deg: _T
+    outbound_time_s: _T
+    heading_change_deg: _T
+    established_nm: _T
+    duration_s: _T
+
+@overload
+def base_turn(inbound_course_deg: Number, turn_side: Literal["right", "left"] | int, outbound_time_s: Number, true_airspeed_kt: Number, wind_from_deg: Number = ..., wind_speed_kt: Number = ..., bank_limit_deg: Number = ..., turn_rate_limit_deg_per_s: Number = ..., roll_rate_deg_per_s: Number = ...) -> BaseTurn[float]: ...
+@overload
+def base_turn(inbound_course_deg: ArrayLike, turn_side: Literal["right", "left"] | int | _Codes, outbound_time_s: ArrayLike, true_airspeed_kt: ArrayLike, wind_from_deg: ArrayLike = ..., wind_speed_kt: ArrayLike = ..., bank_limit_deg: ArrayLike = ..., turn_rate_limit_deg_per_s: ArrayLike = ..., roll_rate_deg_per_s: ArrayLike = ..., **kwargs: Any) -> BaseTurn[NDArray[np.float64]]: ...
+
+@overload
+def base_turn_on_track(inbound_course_deg: Number, outbound_track_deg: Number, true_airspeed_kt: Number, wind_from_deg: Number = ..., wind_speed_kt: Number = ..., bank_limit_deg: Number = ..., turn_rate_limit_deg_per_s: Number = ..., roll_rate_deg_per_s: Number = ...) -> BaseTurn[float]: ...
+@overload
+def base_turn_on_track(inbound_course_deg: ArrayLike, outbound_track_deg: ArrayLike, true_airspeed_kt: ArrayLike, wind_from_deg: ArrayLike = ..., wind_speed_kt: ArrayLike = ..., bank_limit_deg: ArrayLike = ..., turn_rate_limit_deg_per_s: ArrayLike = ..., roll_rate_deg_per_s: ArrayLike = ..., **kwargs: Any) -> BaseTurn[NDArray[np.float64]]: ...
+
+class ProcedureTurn(NamedTuple, Generic[_T]):
+    off_track_deg: _T
+    off_heading_deg: _T
+    back_heading_deg: _T
+    straight_nm: _T
+    least_off_time_s: _T
+    established_nm: _T
+    farthest_nm: _T
+    widest_nm: _T
+    duration_s: _T
+
+@overload
+def procedure_turn_45_180(outbound_course_deg: Number, side: Literal["right", "left"] | int, off_time_s: Number, true_airspeed_kt: Number, wind_from_deg: Number = ..., wind_speed_kt: Number = ..., bank_limit_deg: Number = ..., turn_rate_limit_deg_per_s: Number = ..., roll_rate_deg_per_s: Number = ...) -> ProcedureTurn[float]: ...
+@overload
+def procedure_turn_45_180(outbound_course_deg: ArrayLike, side: Literal["right", "left"] | int | _Codes, off_time_s: ArrayLike, true_airspeed_kt: ArrayLike, wind_from_deg: ArrayLike = ..., wind_speed_kt: ArrayLike = ..., bank_limit_deg: ArrayLike = ..., turn_rate_limit_deg_per_s: ArrayLike = ..., roll_rate_deg_per_s: ArrayLike = ..., **kwargs: Any) -> ProcedureTurn[NDArray[np.float64]]: ...
+
+class ReverseTurn(NamedTuple, Generic[_T]):
+    off_heading_deg: _T
+    across_nm: _T
+    established_nm: _T
+    farthest_nm: _T
+    widest_nm: _T
+    duration_s: _T
+    exact_angle_deg: _T
+
+@overload
+def procedure_turn_80_260(outbound_course_deg: Number, side: Literal["right", "left"] | int, first_turn_deg: Number, true_airspeed_kt: Number, wind_from_deg: Number = ..., wind_speed_kt: Number = ..., bank_limit_deg: Number = ..., turn_rate_limit_deg_per_s: Number = ..., roll_rate_deg_per_s: Number = ...) -> ReverseTurn[float]: ...
+@overload
+def procedure_turn_80_260(outbound_course_deg: ArrayLike, side: Literal["right", "left"] | int | _Codes, first_turn_deg: ArrayLike, true_airspeed_kt: ArrayLike, wind_from_deg: ArrayLike = ..., wind_speed_kt: ArrayLike = ..., bank_limit_deg: ArrayLike = ..., turn_rate_limit_deg_per_s: ArrayLike = ..., roll_rate_deg_per_s: ArrayLike = ..., **kwargs: Any) -> ReverseTurn[NDArray[np.float64]]: ...
+
+@overload
+def icao_wind_kt(altitude_ft: Number, units: Literal["non_si", "si"] | int) -> float: ...
+@overload
+def icao_wind_kt(altitude_ft: ArrayLike, units: Literal["non_si", "si"] | int | _Codes, **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def turn_wind_effect_nm(angle_deg: Number, turn_rate_deg_per_s: Number, wind_speed_kt: Number) -> float: ...
+@overload
+def turn_wind_effect_nm(angle_deg: ArrayLike, turn_rate_deg_per_s: ArrayLike, wind_speed_kt: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+class BaseTurnTemplate(NamedTuple, Generic[_T]):
+    leg_nm: _T
+    nearest_nm: _T
+    farthest_nm: _T
+
+@overload
+def base_turn_template(true_airspeed_kt: Number, outbound_time_s: Number, wind_speed_kt: Number, fix_tolerance_nm: Number) -> BaseTurnTemplate[float]: ...
+@overload
+def base_turn_template(true_airspeed_kt: ArrayLike, outbound_time_s: ArrayLike, wind_speed_kt: ArrayLike, fix_tolerance_nm: ArrayLike, **kwargs: Any) -> BaseTurnTemplate[NDArray[np.float64]]: ...
+
+@overload
+def base_turn_sector_nm(true_airspeed_kt: Number, outbound_time_s: Number, units: Literal["non_si", "si"] | int) -> float: ...
+@overload
+def base_turn_sector_nm(true_airspeed_kt: ArrayLike, outbound_time_s: ArrayLike, units: Literal["non_si", "si"] | int | _Codes, **kwargs: Any) -> NDArray[np.float64]: ...
 
 @overload
 def rule_lead_nm(groundspeed_kt: Number, course_change_deg: Number, height_above_station_ft: Number = ...) -> float: ...

@@ -45,6 +45,26 @@ __all__ = [
     "bank_for_load_factor_deg",
     "bank_for_radius_deg",
     "bank_for_rate_deg",
+    "base_turn_duration_s",
+    "base_turn_established_nm",
+    "base_turn_heading_change_deg",
+    "base_turn_heading_deg",
+    "base_turn_offset_deg",
+    "base_turn_offset_deg",
+    "base_turn_offset_exact_deg",
+    "base_turn_on_track_duration_s",
+    "base_turn_on_track_established_nm",
+    "base_turn_on_track_heading_change_deg",
+    "base_turn_on_track_heading_deg",
+    "base_turn_on_track_offset_deg",
+    "base_turn_on_track_outbound_time_s",
+    "base_turn_on_track_track_deg",
+    "base_turn_outbound_time_s",
+    "base_turn_sector_nm",
+    "base_turn_template_farthest_nm",
+    "base_turn_template_leg_nm",
+    "base_turn_template_nearest_nm",
+    "base_turn_track_deg",
     "cas_from_eas_kt",
     "cas_from_impact_pressure_kt",
     "cas_from_mach_kt",
@@ -135,6 +155,7 @@ __all__ = [
     "holding_turn_governed_by",
     "holding_turn_radius_nm",
     "holding_turn_turn_rate_deg_per_s",
+    "icao_wind_kt",
     "impact_pressure_hpa",
     "indicated_altitude_ft",
     "intercept_along_nm",
@@ -208,6 +229,22 @@ __all__ = [
     "pressure_altitude_rule_ft",
     "pressure_ratio",
     "procedure_tas_factor",
+    "procedure_turn_45_180_back_heading_deg",
+    "procedure_turn_45_180_duration_s",
+    "procedure_turn_45_180_established_nm",
+    "procedure_turn_45_180_farthest_nm",
+    "procedure_turn_45_180_least_off_time_s",
+    "procedure_turn_45_180_off_heading_deg",
+    "procedure_turn_45_180_off_track_deg",
+    "procedure_turn_45_180_straight_nm",
+    "procedure_turn_45_180_widest_nm",
+    "procedure_turn_80_260_across_nm",
+    "procedure_turn_80_260_duration_s",
+    "procedure_turn_80_260_established_nm",
+    "procedure_turn_80_260_exact_angle_deg",
+    "procedure_turn_80_260_farthest_nm",
+    "procedure_turn_80_260_off_heading_deg",
+    "procedure_turn_80_260_widest_nm",
     "radial_from_true_deg",
     "radial_intercept_cross_track_at_roll_in_nm",
     "radial_intercept_crossing_distance_nm",
@@ -296,6 +333,7 @@ __all__ = [
     "turn_anticipation_nm",
     "turn_radius_nm",
     "turn_rate_deg_per_s",
+    "turn_wind_effect_nm",
     "variation_deg",
     "vor_needle_deflection",
     "vor_needle_deviation_deg",
@@ -567,6 +605,44 @@ deflection_of_cross_track_deviation_deg: np.ufunc
 deflection_of_cross_track_deflection: np.ufunc
 needle_motion_needle_rate_deg_per_s: np.ufunc
 needle_motion_full_scale_time_s: np.ufunc
+base_turn_offset_deg: np.ufunc
+base_turn_offset_exact_deg: np.ufunc
+base_turn_track_deg: np.ufunc
+base_turn_heading_deg: np.ufunc
+base_turn_offset_deg: np.ufunc
+base_turn_outbound_time_s: np.ufunc
+base_turn_heading_change_deg: np.ufunc
+base_turn_established_nm: np.ufunc
+base_turn_duration_s: np.ufunc
+base_turn_on_track_track_deg: np.ufunc
+base_turn_on_track_heading_deg: np.ufunc
+base_turn_on_track_offset_deg: np.ufunc
+base_turn_on_track_outbound_time_s: np.ufunc
+base_turn_on_track_heading_change_deg: np.ufunc
+base_turn_on_track_established_nm: np.ufunc
+base_turn_on_track_duration_s: np.ufunc
+procedure_turn_45_180_off_track_deg: np.ufunc
+procedure_turn_45_180_off_heading_deg: np.ufunc
+procedure_turn_45_180_back_heading_deg: np.ufunc
+procedure_turn_45_180_straight_nm: np.ufunc
+procedure_turn_45_180_least_off_time_s: np.ufunc
+procedure_turn_45_180_established_nm: np.ufunc
+procedure_turn_45_180_farthest_nm: np.ufunc
+procedure_turn_45_180_widest_nm: np.ufunc
+procedure_turn_45_180_duration_s: np.ufunc
+procedure_turn_80_260_off_heading_deg: np.ufunc
+procedure_turn_80_260_across_nm: np.ufunc
+procedure_turn_80_260_established_nm: np.ufunc
+procedure_turn_80_260_farthest_nm: np.ufunc
+procedure_turn_80_260_widest_nm: np.ufunc
+procedure_turn_80_260_duration_s: np.ufunc
+procedure_turn_80_260_exact_angle_deg: np.ufunc
+icao_wind_kt: np.ufunc
+turn_wind_effect_nm: np.ufunc
+base_turn_template_leg_nm: np.ufunc
+base_turn_template_nearest_nm: np.ufunc
+base_turn_template_farthest_nm: np.ufunc
+base_turn_sector_nm: np.ufunc
 rule_lead_nm: np.ufunc
 rule_reading_nm: np.ufunc
 rule_least_dme_nm: np.ufunc
