@@ -1,9 +1,9 @@
 //! A line at a constant distance beside a geodesic of WGS-84. It is no geodesic itself.
 
 use super::circle::{ROUNDING_M, TOUCHING_M};
-use super::{Circle, Course, direct};
+use super::{Circle, Course, MEAN_RADIUS, direct};
 use crate::numeric::{least_between, root_between};
-use crate::value::units::{Length, meter, metres};
+use crate::value::units::{Length, meter, metres, ratio};
 use crate::value::{GroundDistance, Position, TrueBearing};
 
 /// In how long steps a meeting is looked for, in metres. Of more than two meetings within one step, some are missed.
@@ -56,7 +56,45 @@ impl OffsetLine {
         near: Length,
         reach: Length,
     ) -> Option<(Position, Length)> {
-        let beside_m = |point| other.abeam(point).cross_track.get::<meter>();
+        self.nearest(near, reach, |point| other.abeam(point).cross_track.get::<meter>())
+    }
+
+    /// Where it meets another line of its kind, looked for as by [`OffsetLine::meets_course_near`].
+    pub fn meets_offset_near(&self, other: &Self, near: Length, reach: Length) -> Option<(Position, Length)> {
+        self.nearest(near, reach, |point| {
+            (other.course.abeam(point).cross_track - other.offset).get::<meter>()
+        })
+    }
+
+    /// Where it meets a circle: the point farthest back along it, then the point farthest on; one point twice if it touches
+    /// the circle, none if it misses it.
+    ///
+    /// # Accuracy
+    /// As [`OffsetLine::meets_course`].
+    pub fn crosses_circle(&self, circle: &Circle) -> Option<[(Position, Length); 2]> {
+        let center = self.course.abeam(circle.center).along_track;
+        // The course runs a longer or a shorter way than the line beside it, as the parallels do.
+        let shrinking = (self.offset / metres(MEAN_RADIUS)).get::<ratio>().cos().abs().max(0.01);
+        let reach = (1.5 * circle.radius.value() / shrinking).min(metres(std::f64::consts::PI * MEAN_RADIUS));
+        let mut ends: Option<[(Position, Length); 2]> = None;
+        self.each_meeting(
+            center - reach,
+            center + reach,
+            |point| circle.outside_m(point),
+            |point, along| {
+                let [first, _] = ends.unwrap_or([(point, along); 2]);
+                ends = Some([first, (point, along)]);
+            },
+        );
+        ends
+    }
+
+    fn nearest(
+        &self,
+        near: Length,
+        reach: Length,
+        beside_m: impl Fn(Position) -> f64 + Copy,
+    ) -> Option<(Position, Length)> {
         let mut nearest: Option<(Position, Length)> = None;
         let mut looked = metres(0.0);
         // Outward from the place, so that the usual meeting close by is found at once.
@@ -182,6 +220,13 @@ mod tests {
             let found = offset.meets_circle(&circle, -far, far);
             assert_eq!(found.len(), meetings, "{depth_m}: {found:?}");
             assert!(found.iter().all(|(point, _)| circle.outside_m(*point).abs() < 1e-6));
+            let ends = offset.crosses_circle(&circle).map(|[one, other]| vec![one, other]);
+            assert_eq!(ends.is_some(), meetings > 0);
+            if meetings == 2 {
+                for (end, meeting) in ends.unwrap().iter().zip(&found) {
+                    assert!((end.1 - meeting.1).abs() < metres(1e-3), "{end:?} {meeting:?}");
+                }
+            }
         }
     }
 }

@@ -9,7 +9,8 @@ use crate::lead::ArcSense;
 use crate::value::units::{degree, degrees, nautical_mile, nautical_miles};
 use crate::value::{ArcRadius, Bearing, Quantity};
 
-fn circle(center_lat_deg: f64, center_lon_deg: f64, radius_nm: f64) -> Result<Circle, Error> {
+/// A circle from plain numbers.
+pub(super) fn circle(center_lat_deg: f64, center_lon_deg: f64, radius_nm: f64) -> Result<Circle, Error> {
     Ok(Circle {
         center: position("center_lat_deg", center_lat_deg, "center_lon_deg", center_lon_deg)?,
         radius: ArcRadius::named("radius_nm", radius_nm)?,

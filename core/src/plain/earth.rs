@@ -5,7 +5,8 @@ use crate::Error;
 use crate::earth::{self, Sphere};
 use crate::value::units::{degree, nautical_mile, nautical_miles};
 use crate::value::{
-    Bearing, GroundDistance, HeightAboveStation, Latitude, Longitude, Position, Quantity, SlantRange,
+    Bearing, Elevation, GroundDistance, HeightAboveStation, Latitude, Longitude, Position, Quantity,
+    SlantRange, TrueAltitude,
 };
 
 /// A position from plain numbers under the names its caller gave them.
@@ -389,4 +390,67 @@ pub fn great_circle_direct(
 fn sphere(sphere_radius_nm: f64) -> Result<Sphere, Error> {
     let radius_nm = Quantity::SphereRadius.check("sphere_radius_nm", sphere_radius_nm)?;
     Sphere::of_radius(nautical_miles(radius_nm))
+}
+
+outputs! {
+    /// The straight line between two points at their heights: what [`straight_line`] gives.
+    StraightLine {
+        /// Its length: the slant range.
+        slant_range_nm,
+        /// Angle of the second point above the horizontal of the first, negative below.
+        elevation_angle_deg,
+    }
+}
+
+/// The straight line between two points at their heights over the WGS-84 ellipsoid: slant range and elevation angle.
+///
+/// The difference of the earth-centred coordinates, in the horizon of the first point.
+///
+/// # Arguments
+/// - `lat1_deg`: latitude of the first point, the antenna, -90 to 90
+/// - `lon1_deg`: longitude of the first point, any finite number
+/// - `elevation_ft`: elevation of the first point above mean sea level, -16 500 to 60 000
+/// - `lat2_deg`: latitude of the second point, the aircraft, -90 to 90
+/// - `lon2_deg`: longitude of the second point, any finite number
+/// - `altitude_ft`: altitude of the second point above mean sea level, -16 500 to 400 000
+///
+/// # Accuracy
+/// A micrometre. Mean sea level is taken for the ellipsoid.
+///
+/// # Degenerate cases
+/// Coincident points are at range zero and elevation angle zero. The line is straight through the earth too: whether the second point is in
+/// sight is not asked.
+///
+/// # Errors
+/// A value outside its range.
+///
+/// # Source
+/// Earth-centred coordinates of WGS-84 (NGA.STND.0036_1.0.0_WGS84, from memory).
+///
+/// # Example
+/// ```
+/// # use lubberline::plain::straight_line;
+/// assert_eq!(format!("{:.3}", straight_line(61.25, -11.5, 420.0, 61.5, -11.0, 31_000.0)?.slant_range_nm), "21.462");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
+pub fn straight_line(
+    lat1_deg: f64,
+    lon1_deg: f64,
+    elevation_ft: f64,
+    lat2_deg: f64,
+    lon2_deg: f64,
+    altitude_ft: f64,
+) -> Result<StraightLine, Error> {
+    if any_nan(&[lat1_deg, lon1_deg, elevation_ft, lat2_deg, lon2_deg, altitude_ft]) {
+        return Ok(StraightLine::NAN);
+    }
+    let antenna = position("lat1_deg", lat1_deg, "lon1_deg", lon1_deg)?;
+    let elevation = Elevation::named("elevation_ft", elevation_ft)?;
+    let aircraft = position("lat2_deg", lat2_deg, "lon2_deg", lon2_deg)?;
+    let altitude = TrueAltitude::named("altitude_ft", altitude_ft)?;
+    let (range, angle) = earth::straight_line(antenna, elevation, aircraft, altitude);
+    Ok(StraightLine {
+        slant_range_nm: range.value().get::<nautical_mile>(),
+        elevation_angle_deg: angle.get::<degree>(),
+    })
 }

@@ -5,6 +5,7 @@ mod air;
 mod arc;
 mod earth;
 mod lead;
+mod lines;
 mod wind;
 
 use proptest::test_runner::{Config, RngSeed};
