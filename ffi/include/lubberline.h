@@ -4192,124 +4192,6 @@ size_t lubber_on_leg_n(size_t count,
                        int32_t *status);
 
 /**
- * The point of the line at a constant distance beside a course, abeam of a place along the course.
- *
- * Square to the course at that place, by the distance, on the WGS-84 ellipsoid. The line is no geodesic itself.
- *
- * @param lat_deg latitude of a point of the course, -90 to 90
- * @param lon_deg longitude of that point, any finite number
- * @param course_deg true course there, any finite number
- * @param offset_nm distance of the line from the course, right positive, -5000 to 5000
- * @param along_nm distance along the course from its point, negative behind, -10 000 to 10 000
- * @param[out] latitude_deg Its latitude; may be NULL
- * @param[out] longitude_deg Its longitude; may be NULL
- * @param[out] direction_deg Direction of the offset line there, 0 to 360; may be NULL
- * @return LUBBER_OK, or a negative status with every output NaN
- *
- * Accuracy: 15 nanometres.
- * Degenerate cases: An offset of zero is the course itself.
- * Errors: A value outside its range.
- * Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55.
- *
- * Example: lubber_offset_point(0.0, 0.0, 90.0, -60.0, 0.0, &value, NULL, NULL) gives 1.0049
- */
-int32_t lubber_offset_point(double lat_deg,
-                            double lon_deg,
-                            double course_deg,
-                            double offset_nm,
-                            double along_nm,
-                            double *latitude_deg,
-                            double *longitude_deg,
-                            double *direction_deg);
-
-/**
- * `lubber_offset_point` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
- *
- * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
- */
-size_t lubber_offset_point_n(size_t count,
-                             const double *lat_deg,
-                             ptrdiff_t lat_deg_stride,
-                             const double *lon_deg,
-                             ptrdiff_t lon_deg_stride,
-                             const double *course_deg,
-                             ptrdiff_t course_deg_stride,
-                             const double *offset_nm,
-                             ptrdiff_t offset_nm_stride,
-                             const double *along_nm,
-                             ptrdiff_t along_nm_stride,
-                             double *latitude_deg,
-                             ptrdiff_t latitude_deg_stride,
-                             double *longitude_deg,
-                             ptrdiff_t longitude_deg_stride,
-                             double *direction_deg,
-                             ptrdiff_t direction_deg_stride,
-                             int32_t *status);
-
-/**
- * Where the line at a constant distance beside a course meets another course, on the WGS-84 ellipsoid.
- *
- * Looked for within 1 000 NM of the meeting of the two courses along the first; the meeting nearest to it.
- *
- * @param lat1_deg latitude of a point of the first course, -90 to 90
- * @param lon1_deg longitude of that point, any finite number
- * @param course1_deg true course there, any finite number
- * @param offset_nm distance of the line from the first course, right positive, -5000 to 5000
- * @param lat2_deg latitude of a point of the second course, -90 to 90
- * @param lon2_deg longitude of that point, any finite number
- * @param course2_deg true course there, any finite number
- * @param[out] latitude_deg Latitude of the point; may be NULL
- * @param[out] longitude_deg Longitude of the point; may be NULL
- * @param[out] along_first_nm Distance along the course that the line runs beside, negative behind its point; may be NULL
- * @return LUBBER_OK, or a negative status with every output NaN
- *
- * Accuracy: A micrometre across the second course.
- * Degenerate cases: An offset of zero is the meeting of the courses themselves.
- * Errors: A value outside its range, courses along one line, or no meeting within 1 000 NM.
- * Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid.
- *
- * Example: lubber_offset_course_crossing(0.0, 0.0, 90.0, -60.0, 0.0, 3.0, 0.0, &value, NULL, NULL) gives 1.0049
- */
-int32_t lubber_offset_course_crossing(double lat1_deg,
-                                      double lon1_deg,
-                                      double course1_deg,
-                                      double offset_nm,
-                                      double lat2_deg,
-                                      double lon2_deg,
-                                      double course2_deg,
-                                      double *latitude_deg,
-                                      double *longitude_deg,
-                                      double *along_first_nm);
-
-/**
- * `lubber_offset_course_crossing` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
- *
- * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
- */
-size_t lubber_offset_course_crossing_n(size_t count,
-                                       const double *lat1_deg,
-                                       ptrdiff_t lat1_deg_stride,
-                                       const double *lon1_deg,
-                                       ptrdiff_t lon1_deg_stride,
-                                       const double *course1_deg,
-                                       ptrdiff_t course1_deg_stride,
-                                       const double *offset_nm,
-                                       ptrdiff_t offset_nm_stride,
-                                       const double *lat2_deg,
-                                       ptrdiff_t lat2_deg_stride,
-                                       const double *lon2_deg,
-                                       ptrdiff_t lon2_deg_stride,
-                                       const double *course2_deg,
-                                       ptrdiff_t course2_deg_stride,
-                                       double *latitude_deg,
-                                       ptrdiff_t latitude_deg_stride,
-                                       double *longitude_deg,
-                                       ptrdiff_t longitude_deg_stride,
-                                       double *along_first_nm,
-                                       ptrdiff_t along_first_nm_stride,
-                                       int32_t *status);
-
-/**
  * The shortest line between two points on the WGS-84 ellipsoid: its length and its bearings.
  *
  * Karney's solution of the inverse geodesic problem.
@@ -4621,6 +4503,62 @@ size_t lubber_great_circle_direct_n(size_t count,
                                     double *final_bearing_deg,
                                     ptrdiff_t final_bearing_deg_stride,
                                     int32_t *status);
+
+/**
+ * The straight line between two points at their heights over the WGS-84 ellipsoid: slant range and elevation angle.
+ *
+ * The difference of the earth-centred coordinates, in the horizon of the first point.
+ *
+ * @param lat1_deg latitude of the first point, the antenna, -90 to 90
+ * @param lon1_deg longitude of the first point, any finite number
+ * @param elevation_ft elevation of the first point above mean sea level, -16 500 to 60 000
+ * @param lat2_deg latitude of the second point, the aircraft, -90 to 90
+ * @param lon2_deg longitude of the second point, any finite number
+ * @param altitude_ft altitude of the second point above mean sea level, -16 500 to 400 000
+ * @param[out] slant_range_nm Its length: the slant range; may be NULL
+ * @param[out] elevation_angle_deg Angle of the second point above the horizontal of the first, negative below; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: A micrometre. Mean sea level is taken for the ellipsoid.
+ * Degenerate cases: Coincident points are at range zero and elevation angle zero. The line is straight through the earth too: whether the second point is in
+ * sight is not asked.
+ * Errors: A value outside its range.
+ * Source: Earth-centred coordinates of WGS-84 (NGA.STND.0036_1.0.0_WGS84, from memory).
+ *
+ * Example: lubber_straight_line(61.25, -11.5, 420.0, 61.5, -11.0, 31000.0, &value, NULL) gives 21.462
+ */
+int32_t lubber_straight_line(double lat1_deg,
+                             double lon1_deg,
+                             double elevation_ft,
+                             double lat2_deg,
+                             double lon2_deg,
+                             double altitude_ft,
+                             double *slant_range_nm,
+                             double *elevation_angle_deg);
+
+/**
+ * `lubber_straight_line` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_straight_line_n(size_t count,
+                              const double *lat1_deg,
+                              ptrdiff_t lat1_deg_stride,
+                              const double *lon1_deg,
+                              ptrdiff_t lon1_deg_stride,
+                              const double *elevation_ft,
+                              ptrdiff_t elevation_ft_stride,
+                              const double *lat2_deg,
+                              ptrdiff_t lat2_deg_stride,
+                              const double *lon2_deg,
+                              ptrdiff_t lon2_deg_stride,
+                              const double *altitude_ft,
+                              ptrdiff_t altitude_ft_stride,
+                              double *slant_range_nm,
+                              ptrdiff_t slant_range_nm_stride,
+                              double *elevation_angle_deg,
+                              ptrdiff_t elevation_angle_deg_stride,
+                              int32_t *status);
 
 /**
  * How to enter a holding pattern, by the sector in which the heading lies.
@@ -6280,6 +6218,270 @@ size_t lubber_lambert_grid_convergence_deg_n(size_t count,
                                              double *lambert_grid_convergence_deg,
                                              ptrdiff_t lambert_grid_convergence_deg_stride,
                                              int32_t *status);
+
+/**
+ * The point of the line at a constant distance beside a course, abeam of a place along the course.
+ *
+ * Square to the course at that place, by the distance, on the WGS-84 ellipsoid. The line is no geodesic itself.
+ *
+ * @param lat_deg latitude of a point of the course, -90 to 90
+ * @param lon_deg longitude of that point, any finite number
+ * @param course_deg true course there, any finite number
+ * @param offset_nm distance of the line from the course, right positive, -5000 to 5000
+ * @param along_nm distance along the course from its point, negative behind, -10 000 to 10 000
+ * @param[out] latitude_deg Its latitude; may be NULL
+ * @param[out] longitude_deg Its longitude; may be NULL
+ * @param[out] direction_deg Direction of the offset line there, 0 to 360; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: 15 nanometres.
+ * Degenerate cases: An offset of zero is the course itself.
+ * Errors: A value outside its range.
+ * Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55.
+ *
+ * Example: lubber_offset_point(0.0, 0.0, 90.0, -60.0, 0.0, &value, NULL, NULL) gives 1.0049
+ */
+int32_t lubber_offset_point(double lat_deg,
+                            double lon_deg,
+                            double course_deg,
+                            double offset_nm,
+                            double along_nm,
+                            double *latitude_deg,
+                            double *longitude_deg,
+                            double *direction_deg);
+
+/**
+ * `lubber_offset_point` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_offset_point_n(size_t count,
+                             const double *lat_deg,
+                             ptrdiff_t lat_deg_stride,
+                             const double *lon_deg,
+                             ptrdiff_t lon_deg_stride,
+                             const double *course_deg,
+                             ptrdiff_t course_deg_stride,
+                             const double *offset_nm,
+                             ptrdiff_t offset_nm_stride,
+                             const double *along_nm,
+                             ptrdiff_t along_nm_stride,
+                             double *latitude_deg,
+                             ptrdiff_t latitude_deg_stride,
+                             double *longitude_deg,
+                             ptrdiff_t longitude_deg_stride,
+                             double *direction_deg,
+                             ptrdiff_t direction_deg_stride,
+                             int32_t *status);
+
+/**
+ * Where the line at a constant distance beside a course meets another course, on the WGS-84 ellipsoid.
+ *
+ * Looked for within 1 000 NM of the meeting of the two courses along the first; the meeting nearest to it.
+ *
+ * @param lat1_deg latitude of a point of the first course, -90 to 90
+ * @param lon1_deg longitude of that point, any finite number
+ * @param course1_deg true course there, any finite number
+ * @param offset_nm distance of the line from the first course, right positive, -5000 to 5000
+ * @param lat2_deg latitude of a point of the second course, -90 to 90
+ * @param lon2_deg longitude of that point, any finite number
+ * @param course2_deg true course there, any finite number
+ * @param[out] latitude_deg Latitude of the point; may be NULL
+ * @param[out] longitude_deg Longitude of the point; may be NULL
+ * @param[out] along_first_nm Distance along the course that the line runs beside, negative behind its point; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: A micrometre across the second course.
+ * Degenerate cases: An offset of zero is the meeting of the courses themselves.
+ * Errors: A value outside its range, courses along one line, or no meeting within 1 000 NM.
+ * Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid.
+ *
+ * Example: lubber_offset_course_crossing(0.0, 0.0, 90.0, -60.0, 0.0, 3.0, 0.0, &value, NULL, NULL) gives 1.0049
+ */
+int32_t lubber_offset_course_crossing(double lat1_deg,
+                                      double lon1_deg,
+                                      double course1_deg,
+                                      double offset_nm,
+                                      double lat2_deg,
+                                      double lon2_deg,
+                                      double course2_deg,
+                                      double *latitude_deg,
+                                      double *longitude_deg,
+                                      double *along_first_nm);
+
+/**
+ * `lubber_offset_course_crossing` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_offset_course_crossing_n(size_t count,
+                                       const double *lat1_deg,
+                                       ptrdiff_t lat1_deg_stride,
+                                       const double *lon1_deg,
+                                       ptrdiff_t lon1_deg_stride,
+                                       const double *course1_deg,
+                                       ptrdiff_t course1_deg_stride,
+                                       const double *offset_nm,
+                                       ptrdiff_t offset_nm_stride,
+                                       const double *lat2_deg,
+                                       ptrdiff_t lat2_deg_stride,
+                                       const double *lon2_deg,
+                                       ptrdiff_t lon2_deg_stride,
+                                       const double *course2_deg,
+                                       ptrdiff_t course2_deg_stride,
+                                       double *latitude_deg,
+                                       ptrdiff_t latitude_deg_stride,
+                                       double *longitude_deg,
+                                       ptrdiff_t longitude_deg_stride,
+                                       double *along_first_nm,
+                                       ptrdiff_t along_first_nm_stride,
+                                       int32_t *status);
+
+/**
+ * Where the lines at constant distances beside two courses meet, on the WGS-84 ellipsoid.
+ *
+ * Looked for within 1 000 NM of the meeting of the two courses along the first; the meeting nearest to it.
+ *
+ * @param lat1_deg latitude of a point of the first course, -90 to 90
+ * @param lon1_deg longitude of that point, any finite number
+ * @param course1_deg true course there, any finite number
+ * @param offset1_nm distance of the line beside the first course, right positive, -5000 to 5000
+ * @param lat2_deg latitude of a point of the second course, -90 to 90
+ * @param lon2_deg longitude of that point, any finite number
+ * @param course2_deg true course there, any finite number
+ * @param offset2_nm distance of the line beside the second course, right positive, -5000 to 5000
+ * @param[out] latitude_deg Latitude of the point; may be NULL
+ * @param[out] longitude_deg Longitude of the point; may be NULL
+ * @param[out] along_first_nm Distance along the first course to the place abeam, negative behind its point; may be NULL
+ * @param[out] along_second_nm Distance along the second course to the place abeam, negative behind its point; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: A micrometre across the second line.
+ * Degenerate cases: With an offset of zero the line is the course itself.
+ * Errors: A value outside its range, courses along one line, or no meeting within 1 000 NM.
+ * Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid.
+ *
+ * Example: lubber_offset_offset_crossing(0.0, 0.0, 90.0, -60.0, 0.0, 3.0, 0.0, 6.0, NULL, NULL, &value, NULL) gives 186.324
+ */
+int32_t lubber_offset_offset_crossing(double lat1_deg,
+                                      double lon1_deg,
+                                      double course1_deg,
+                                      double offset1_nm,
+                                      double lat2_deg,
+                                      double lon2_deg,
+                                      double course2_deg,
+                                      double offset2_nm,
+                                      double *latitude_deg,
+                                      double *longitude_deg,
+                                      double *along_first_nm,
+                                      double *along_second_nm);
+
+/**
+ * `lubber_offset_offset_crossing` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_offset_offset_crossing_n(size_t count,
+                                       const double *lat1_deg,
+                                       ptrdiff_t lat1_deg_stride,
+                                       const double *lon1_deg,
+                                       ptrdiff_t lon1_deg_stride,
+                                       const double *course1_deg,
+                                       ptrdiff_t course1_deg_stride,
+                                       const double *offset1_nm,
+                                       ptrdiff_t offset1_nm_stride,
+                                       const double *lat2_deg,
+                                       ptrdiff_t lat2_deg_stride,
+                                       const double *lon2_deg,
+                                       ptrdiff_t lon2_deg_stride,
+                                       const double *course2_deg,
+                                       ptrdiff_t course2_deg_stride,
+                                       const double *offset2_nm,
+                                       ptrdiff_t offset2_nm_stride,
+                                       double *latitude_deg,
+                                       ptrdiff_t latitude_deg_stride,
+                                       double *longitude_deg,
+                                       ptrdiff_t longitude_deg_stride,
+                                       double *along_first_nm,
+                                       ptrdiff_t along_first_nm_stride,
+                                       double *along_second_nm,
+                                       ptrdiff_t along_second_nm_stride,
+                                       int32_t *status);
+
+/**
+ * Where the line at a constant distance beside a course meets a circle (a DME arc), on the WGS-84 ellipsoid: both points.
+ *
+ * Looked for along the line as far as the circle can reach; the arc is the geodesic circle about its centre.
+ *
+ * @param lat_deg latitude of a point of the course, -90 to 90
+ * @param lon_deg longitude of that point, any finite number
+ * @param course_deg true course there, any finite number
+ * @param offset_nm distance of the line beside the course, right positive, -5000 to 5000
+ * @param center_lat_deg latitude of the centre, -90 to 90
+ * @param center_lon_deg longitude of the centre, any finite number
+ * @param radius_nm radius of the circle, above 0 to 5000
+ * @param[out] latitude1_deg Latitude of the point farther back along the line; may be NULL
+ * @param[out] longitude1_deg Its longitude; may be NULL
+ * @param[out] along1_nm Distance along the course to the place abeam of it, negative behind its point; may be NULL
+ * @param[out] latitude2_deg Latitude of the point farther on along the line; may be NULL
+ * @param[out] longitude2_deg Its longitude; may be NULL
+ * @param[out] along2_nm Distance along the course to the place abeam of it, negative behind its point; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: A micrometre across the circle; along, soft where the line only just cuts it.
+ * Degenerate cases: A line that touches the circle gives its point twice; a miss below a millimetre counts as touching.
+ * Errors: A value outside its range, or a line that misses the circle.
+ * Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid.
+ *
+ * Example: lubber_offset_arc_crossing(60.0, -10.0, 90.0, 4.0, 60.0, -9.0, 12.0, NULL, NULL, &value, NULL, NULL, NULL) gives 18.898
+ */
+int32_t lubber_offset_arc_crossing(double lat_deg,
+                                   double lon_deg,
+                                   double course_deg,
+                                   double offset_nm,
+                                   double center_lat_deg,
+                                   double center_lon_deg,
+                                   double radius_nm,
+                                   double *latitude1_deg,
+                                   double *longitude1_deg,
+                                   double *along1_nm,
+                                   double *latitude2_deg,
+                                   double *longitude2_deg,
+                                   double *along2_nm);
+
+/**
+ * `lubber_offset_arc_crossing` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_offset_arc_crossing_n(size_t count,
+                                    const double *lat_deg,
+                                    ptrdiff_t lat_deg_stride,
+                                    const double *lon_deg,
+                                    ptrdiff_t lon_deg_stride,
+                                    const double *course_deg,
+                                    ptrdiff_t course_deg_stride,
+                                    const double *offset_nm,
+                                    ptrdiff_t offset_nm_stride,
+                                    const double *center_lat_deg,
+                                    ptrdiff_t center_lat_deg_stride,
+                                    const double *center_lon_deg,
+                                    ptrdiff_t center_lon_deg_stride,
+                                    const double *radius_nm,
+                                    ptrdiff_t radius_nm_stride,
+                                    double *latitude1_deg,
+                                    ptrdiff_t latitude1_deg_stride,
+                                    double *longitude1_deg,
+                                    ptrdiff_t longitude1_deg_stride,
+                                    double *along1_nm,
+                                    ptrdiff_t along1_nm_stride,
+                                    double *latitude2_deg,
+                                    ptrdiff_t latitude2_deg_stride,
+                                    double *longitude2_deg,
+                                    ptrdiff_t longitude2_deg_stride,
+                                    double *along2_nm,
+                                    ptrdiff_t along2_nm_stride,
+                                    int32_t *status);
 
 /**
  * The greatest ground distance at which a station is received over a smooth earth.

@@ -4038,156 +4038,6 @@ pub unsafe extern "C" fn lubber_on_leg_n(
     unsafe { many(const { Function::named("on_leg") }, count, &inputs, &outputs, status) }
 }
 
-/// The point of the line at a constant distance beside a course, abeam of a place along the course.
-///
-/// Square to the course at that place, by the distance, on the WGS-84 ellipsoid. The line is no geodesic itself.
-///
-/// @param lat_deg latitude of a point of the course, -90 to 90
-/// @param lon_deg longitude of that point, any finite number
-/// @param course_deg true course there, any finite number
-/// @param offset_nm distance of the line from the course, right positive, -5000 to 5000
-/// @param along_nm distance along the course from its point, negative behind, -10 000 to 10 000
-/// @param[out] latitude_deg Its latitude; may be NULL
-/// @param[out] longitude_deg Its longitude; may be NULL
-/// @param[out] direction_deg Direction of the offset line there, 0 to 360; may be NULL
-/// @return LUBBER_OK, or a negative status with every output NaN
-///
-/// Accuracy: 15 nanometres.
-/// Degenerate cases: An offset of zero is the course itself.
-/// Errors: A value outside its range.
-/// Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55.
-///
-/// Example: lubber_offset_point(0.0, 0.0, 90.0, -60.0, 0.0, &value, NULL, NULL) gives 1.0049
-///
-/// # Safety
-/// Each output must be null or writable.
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn lubber_offset_point(
-    lat_deg: f64,
-    lon_deg: f64,
-    course_deg: f64,
-    offset_nm: f64,
-    along_nm: f64,
-    latitude_deg: *mut f64,
-    longitude_deg: *mut f64,
-    direction_deg: *mut f64,
-) -> i32 {
-    let answer = || plain::offset_point(lat_deg, lon_deg, course_deg, offset_nm, along_nm).map(|answer| [answer.latitude_deg, answer.longitude_deg, answer.direction_deg]);
-    // SAFETY: the caller vouches for the outputs.
-    unsafe { one(answer, [latitude_deg, longitude_deg, direction_deg]) }
-}
-
-/// `lubber_offset_point` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
-///
-/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
-///
-/// # Safety
-/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn lubber_offset_point_n(
-    count: usize,
-    lat_deg: *const f64,
-    lat_deg_stride: isize,
-    lon_deg: *const f64,
-    lon_deg_stride: isize,
-    course_deg: *const f64,
-    course_deg_stride: isize,
-    offset_nm: *const f64,
-    offset_nm_stride: isize,
-    along_nm: *const f64,
-    along_nm_stride: isize,
-    latitude_deg: *mut f64,
-    latitude_deg_stride: isize,
-    longitude_deg: *mut f64,
-    longitude_deg_stride: isize,
-    direction_deg: *mut f64,
-    direction_deg_stride: isize,
-    status: *mut i32,
-) -> usize {
-    let (inputs, outputs) = ([Array::input(lat_deg, lat_deg_stride), Array::input(lon_deg, lon_deg_stride), Array::input(course_deg, course_deg_stride), Array::input(offset_nm, offset_nm_stride), Array::input(along_nm, along_nm_stride)], [Array::output(latitude_deg, latitude_deg_stride), Array::output(longitude_deg, longitude_deg_stride), Array::output(direction_deg, direction_deg_stride)]);
-    // SAFETY: the caller vouches for the arrays.
-    unsafe { many(const { Function::named("offset_point") }, count, &inputs, &outputs, status) }
-}
-
-/// Where the line at a constant distance beside a course meets another course, on the WGS-84 ellipsoid.
-///
-/// Looked for within 1 000 NM of the meeting of the two courses along the first; the meeting nearest to it.
-///
-/// @param lat1_deg latitude of a point of the first course, -90 to 90
-/// @param lon1_deg longitude of that point, any finite number
-/// @param course1_deg true course there, any finite number
-/// @param offset_nm distance of the line from the first course, right positive, -5000 to 5000
-/// @param lat2_deg latitude of a point of the second course, -90 to 90
-/// @param lon2_deg longitude of that point, any finite number
-/// @param course2_deg true course there, any finite number
-/// @param[out] latitude_deg Latitude of the point; may be NULL
-/// @param[out] longitude_deg Longitude of the point; may be NULL
-/// @param[out] along_first_nm Distance along the course that the line runs beside, negative behind its point; may be NULL
-/// @return LUBBER_OK, or a negative status with every output NaN
-///
-/// Accuracy: A micrometre across the second course.
-/// Degenerate cases: An offset of zero is the meeting of the courses themselves.
-/// Errors: A value outside its range, courses along one line, or no meeting within 1 000 NM.
-/// Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid.
-///
-/// Example: lubber_offset_course_crossing(0.0, 0.0, 90.0, -60.0, 0.0, 3.0, 0.0, &value, NULL, NULL) gives 1.0049
-///
-/// # Safety
-/// Each output must be null or writable.
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn lubber_offset_course_crossing(
-    lat1_deg: f64,
-    lon1_deg: f64,
-    course1_deg: f64,
-    offset_nm: f64,
-    lat2_deg: f64,
-    lon2_deg: f64,
-    course2_deg: f64,
-    latitude_deg: *mut f64,
-    longitude_deg: *mut f64,
-    along_first_nm: *mut f64,
-) -> i32 {
-    let answer = || plain::offset_course_crossing(lat1_deg, lon1_deg, course1_deg, offset_nm, lat2_deg, lon2_deg, course2_deg).map(|answer| [answer.latitude_deg, answer.longitude_deg, answer.along_first_nm]);
-    // SAFETY: the caller vouches for the outputs.
-    unsafe { one(answer, [latitude_deg, longitude_deg, along_first_nm]) }
-}
-
-/// `lubber_offset_course_crossing` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
-///
-/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
-///
-/// # Safety
-/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn lubber_offset_course_crossing_n(
-    count: usize,
-    lat1_deg: *const f64,
-    lat1_deg_stride: isize,
-    lon1_deg: *const f64,
-    lon1_deg_stride: isize,
-    course1_deg: *const f64,
-    course1_deg_stride: isize,
-    offset_nm: *const f64,
-    offset_nm_stride: isize,
-    lat2_deg: *const f64,
-    lat2_deg_stride: isize,
-    lon2_deg: *const f64,
-    lon2_deg_stride: isize,
-    course2_deg: *const f64,
-    course2_deg_stride: isize,
-    latitude_deg: *mut f64,
-    latitude_deg_stride: isize,
-    longitude_deg: *mut f64,
-    longitude_deg_stride: isize,
-    along_first_nm: *mut f64,
-    along_first_nm_stride: isize,
-    status: *mut i32,
-) -> usize {
-    let (inputs, outputs) = ([Array::input(lat1_deg, lat1_deg_stride), Array::input(lon1_deg, lon1_deg_stride), Array::input(course1_deg, course1_deg_stride), Array::input(offset_nm, offset_nm_stride), Array::input(lat2_deg, lat2_deg_stride), Array::input(lon2_deg, lon2_deg_stride), Array::input(course2_deg, course2_deg_stride)], [Array::output(latitude_deg, latitude_deg_stride), Array::output(longitude_deg, longitude_deg_stride), Array::output(along_first_nm, along_first_nm_stride)]);
-    // SAFETY: the caller vouches for the arrays.
-    unsafe { many(const { Function::named("offset_course_crossing") }, count, &inputs, &outputs, status) }
-}
-
 /// The shortest line between two points on the WGS-84 ellipsoid: its length and its bearings.
 ///
 /// Karney's solution of the inverse geodesic problem.
@@ -4614,6 +4464,78 @@ pub unsafe extern "C" fn lubber_great_circle_direct_n(
     let (inputs, outputs) = ([Array::input(lat_deg, lat_deg_stride), Array::input(lon_deg, lon_deg_stride), Array::input(bearing_deg, bearing_deg_stride), Array::input(distance_nm, distance_nm_stride), Array::input(sphere_radius_nm, sphere_radius_nm_stride)], [Array::output(latitude_deg, latitude_deg_stride), Array::output(longitude_deg, longitude_deg_stride), Array::output(final_bearing_deg, final_bearing_deg_stride)]);
     // SAFETY: the caller vouches for the arrays.
     unsafe { many(const { Function::named("great_circle_direct") }, count, &inputs, &outputs, status) }
+}
+
+/// The straight line between two points at their heights over the WGS-84 ellipsoid: slant range and elevation angle.
+///
+/// The difference of the earth-centred coordinates, in the horizon of the first point.
+///
+/// @param lat1_deg latitude of the first point, the antenna, -90 to 90
+/// @param lon1_deg longitude of the first point, any finite number
+/// @param elevation_ft elevation of the first point above mean sea level, -16 500 to 60 000
+/// @param lat2_deg latitude of the second point, the aircraft, -90 to 90
+/// @param lon2_deg longitude of the second point, any finite number
+/// @param altitude_ft altitude of the second point above mean sea level, -16 500 to 400 000
+/// @param[out] slant_range_nm Its length: the slant range; may be NULL
+/// @param[out] elevation_angle_deg Angle of the second point above the horizontal of the first, negative below; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: A micrometre. Mean sea level is taken for the ellipsoid.
+/// Degenerate cases: Coincident points are at range zero and elevation angle zero. The line is straight through the earth too: whether the second point is in
+/// sight is not asked.
+/// Errors: A value outside its range.
+/// Source: Earth-centred coordinates of WGS-84 (NGA.STND.0036_1.0.0_WGS84, from memory).
+///
+/// Example: lubber_straight_line(61.25, -11.5, 420.0, 61.5, -11.0, 31000.0, &value, NULL) gives 21.462
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_straight_line(
+    lat1_deg: f64,
+    lon1_deg: f64,
+    elevation_ft: f64,
+    lat2_deg: f64,
+    lon2_deg: f64,
+    altitude_ft: f64,
+    slant_range_nm: *mut f64,
+    elevation_angle_deg: *mut f64,
+) -> i32 {
+    let answer = || plain::straight_line(lat1_deg, lon1_deg, elevation_ft, lat2_deg, lon2_deg, altitude_ft).map(|answer| [answer.slant_range_nm, answer.elevation_angle_deg]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [slant_range_nm, elevation_angle_deg]) }
+}
+
+/// `lubber_straight_line` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_straight_line_n(
+    count: usize,
+    lat1_deg: *const f64,
+    lat1_deg_stride: isize,
+    lon1_deg: *const f64,
+    lon1_deg_stride: isize,
+    elevation_ft: *const f64,
+    elevation_ft_stride: isize,
+    lat2_deg: *const f64,
+    lat2_deg_stride: isize,
+    lon2_deg: *const f64,
+    lon2_deg_stride: isize,
+    altitude_ft: *const f64,
+    altitude_ft_stride: isize,
+    slant_range_nm: *mut f64,
+    slant_range_nm_stride: isize,
+    elevation_angle_deg: *mut f64,
+    elevation_angle_deg_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(lat1_deg, lat1_deg_stride), Array::input(lon1_deg, lon1_deg_stride), Array::input(elevation_ft, elevation_ft_stride), Array::input(lat2_deg, lat2_deg_stride), Array::input(lon2_deg, lon2_deg_stride), Array::input(altitude_ft, altitude_ft_stride)], [Array::output(slant_range_nm, slant_range_nm_stride), Array::output(elevation_angle_deg, elevation_angle_deg_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("straight_line") }, count, &inputs, &outputs, status) }
 }
 
 /// How to enter a holding pattern, by the sector in which the heading lies.
@@ -6861,6 +6783,334 @@ pub unsafe extern "C" fn lubber_lambert_grid_convergence_deg_n(
     let (inputs, outputs) = ([Array::input(lon_deg, lon_deg_stride), Array::input(meridian_lon_deg, meridian_lon_deg_stride), Array::input(parallel1_lat_deg, parallel1_lat_deg_stride), Array::input(parallel2_lat_deg, parallel2_lat_deg_stride)], [Array::output(lambert_grid_convergence_deg, lambert_grid_convergence_deg_stride)]);
     // SAFETY: the caller vouches for the arrays.
     unsafe { many(const { Function::named("lambert_grid_convergence_deg") }, count, &inputs, &outputs, status) }
+}
+
+/// The point of the line at a constant distance beside a course, abeam of a place along the course.
+///
+/// Square to the course at that place, by the distance, on the WGS-84 ellipsoid. The line is no geodesic itself.
+///
+/// @param lat_deg latitude of a point of the course, -90 to 90
+/// @param lon_deg longitude of that point, any finite number
+/// @param course_deg true course there, any finite number
+/// @param offset_nm distance of the line from the course, right positive, -5000 to 5000
+/// @param along_nm distance along the course from its point, negative behind, -10 000 to 10 000
+/// @param[out] latitude_deg Its latitude; may be NULL
+/// @param[out] longitude_deg Its longitude; may be NULL
+/// @param[out] direction_deg Direction of the offset line there, 0 to 360; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: 15 nanometres.
+/// Degenerate cases: An offset of zero is the course itself.
+/// Errors: A value outside its range.
+/// Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55.
+///
+/// Example: lubber_offset_point(0.0, 0.0, 90.0, -60.0, 0.0, &value, NULL, NULL) gives 1.0049
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_offset_point(
+    lat_deg: f64,
+    lon_deg: f64,
+    course_deg: f64,
+    offset_nm: f64,
+    along_nm: f64,
+    latitude_deg: *mut f64,
+    longitude_deg: *mut f64,
+    direction_deg: *mut f64,
+) -> i32 {
+    let answer = || plain::offset_point(lat_deg, lon_deg, course_deg, offset_nm, along_nm).map(|answer| [answer.latitude_deg, answer.longitude_deg, answer.direction_deg]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [latitude_deg, longitude_deg, direction_deg]) }
+}
+
+/// `lubber_offset_point` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_offset_point_n(
+    count: usize,
+    lat_deg: *const f64,
+    lat_deg_stride: isize,
+    lon_deg: *const f64,
+    lon_deg_stride: isize,
+    course_deg: *const f64,
+    course_deg_stride: isize,
+    offset_nm: *const f64,
+    offset_nm_stride: isize,
+    along_nm: *const f64,
+    along_nm_stride: isize,
+    latitude_deg: *mut f64,
+    latitude_deg_stride: isize,
+    longitude_deg: *mut f64,
+    longitude_deg_stride: isize,
+    direction_deg: *mut f64,
+    direction_deg_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(lat_deg, lat_deg_stride), Array::input(lon_deg, lon_deg_stride), Array::input(course_deg, course_deg_stride), Array::input(offset_nm, offset_nm_stride), Array::input(along_nm, along_nm_stride)], [Array::output(latitude_deg, latitude_deg_stride), Array::output(longitude_deg, longitude_deg_stride), Array::output(direction_deg, direction_deg_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("offset_point") }, count, &inputs, &outputs, status) }
+}
+
+/// Where the line at a constant distance beside a course meets another course, on the WGS-84 ellipsoid.
+///
+/// Looked for within 1 000 NM of the meeting of the two courses along the first; the meeting nearest to it.
+///
+/// @param lat1_deg latitude of a point of the first course, -90 to 90
+/// @param lon1_deg longitude of that point, any finite number
+/// @param course1_deg true course there, any finite number
+/// @param offset_nm distance of the line from the first course, right positive, -5000 to 5000
+/// @param lat2_deg latitude of a point of the second course, -90 to 90
+/// @param lon2_deg longitude of that point, any finite number
+/// @param course2_deg true course there, any finite number
+/// @param[out] latitude_deg Latitude of the point; may be NULL
+/// @param[out] longitude_deg Longitude of the point; may be NULL
+/// @param[out] along_first_nm Distance along the course that the line runs beside, negative behind its point; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: A micrometre across the second course.
+/// Degenerate cases: An offset of zero is the meeting of the courses themselves.
+/// Errors: A value outside its range, courses along one line, or no meeting within 1 000 NM.
+/// Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid.
+///
+/// Example: lubber_offset_course_crossing(0.0, 0.0, 90.0, -60.0, 0.0, 3.0, 0.0, &value, NULL, NULL) gives 1.0049
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_offset_course_crossing(
+    lat1_deg: f64,
+    lon1_deg: f64,
+    course1_deg: f64,
+    offset_nm: f64,
+    lat2_deg: f64,
+    lon2_deg: f64,
+    course2_deg: f64,
+    latitude_deg: *mut f64,
+    longitude_deg: *mut f64,
+    along_first_nm: *mut f64,
+) -> i32 {
+    let answer = || plain::offset_course_crossing(lat1_deg, lon1_deg, course1_deg, offset_nm, lat2_deg, lon2_deg, course2_deg).map(|answer| [answer.latitude_deg, answer.longitude_deg, answer.along_first_nm]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [latitude_deg, longitude_deg, along_first_nm]) }
+}
+
+/// `lubber_offset_course_crossing` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_offset_course_crossing_n(
+    count: usize,
+    lat1_deg: *const f64,
+    lat1_deg_stride: isize,
+    lon1_deg: *const f64,
+    lon1_deg_stride: isize,
+    course1_deg: *const f64,
+    course1_deg_stride: isize,
+    offset_nm: *const f64,
+    offset_nm_stride: isize,
+    lat2_deg: *const f64,
+    lat2_deg_stride: isize,
+    lon2_deg: *const f64,
+    lon2_deg_stride: isize,
+    course2_deg: *const f64,
+    course2_deg_stride: isize,
+    latitude_deg: *mut f64,
+    latitude_deg_stride: isize,
+    longitude_deg: *mut f64,
+    longitude_deg_stride: isize,
+    along_first_nm: *mut f64,
+    along_first_nm_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(lat1_deg, lat1_deg_stride), Array::input(lon1_deg, lon1_deg_stride), Array::input(course1_deg, course1_deg_stride), Array::input(offset_nm, offset_nm_stride), Array::input(lat2_deg, lat2_deg_stride), Array::input(lon2_deg, lon2_deg_stride), Array::input(course2_deg, course2_deg_stride)], [Array::output(latitude_deg, latitude_deg_stride), Array::output(longitude_deg, longitude_deg_stride), Array::output(along_first_nm, along_first_nm_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("offset_course_crossing") }, count, &inputs, &outputs, status) }
+}
+
+/// Where the lines at constant distances beside two courses meet, on the WGS-84 ellipsoid.
+///
+/// Looked for within 1 000 NM of the meeting of the two courses along the first; the meeting nearest to it.
+///
+/// @param lat1_deg latitude of a point of the first course, -90 to 90
+/// @param lon1_deg longitude of that point, any finite number
+/// @param course1_deg true course there, any finite number
+/// @param offset1_nm distance of the line beside the first course, right positive, -5000 to 5000
+/// @param lat2_deg latitude of a point of the second course, -90 to 90
+/// @param lon2_deg longitude of that point, any finite number
+/// @param course2_deg true course there, any finite number
+/// @param offset2_nm distance of the line beside the second course, right positive, -5000 to 5000
+/// @param[out] latitude_deg Latitude of the point; may be NULL
+/// @param[out] longitude_deg Longitude of the point; may be NULL
+/// @param[out] along_first_nm Distance along the first course to the place abeam, negative behind its point; may be NULL
+/// @param[out] along_second_nm Distance along the second course to the place abeam, negative behind its point; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: A micrometre across the second line.
+/// Degenerate cases: With an offset of zero the line is the course itself.
+/// Errors: A value outside its range, courses along one line, or no meeting within 1 000 NM.
+/// Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid.
+///
+/// Example: lubber_offset_offset_crossing(0.0, 0.0, 90.0, -60.0, 0.0, 3.0, 0.0, 6.0, NULL, NULL, &value, NULL) gives 186.324
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_offset_offset_crossing(
+    lat1_deg: f64,
+    lon1_deg: f64,
+    course1_deg: f64,
+    offset1_nm: f64,
+    lat2_deg: f64,
+    lon2_deg: f64,
+    course2_deg: f64,
+    offset2_nm: f64,
+    latitude_deg: *mut f64,
+    longitude_deg: *mut f64,
+    along_first_nm: *mut f64,
+    along_second_nm: *mut f64,
+) -> i32 {
+    let answer = || plain::offset_offset_crossing(lat1_deg, lon1_deg, course1_deg, offset1_nm, lat2_deg, lon2_deg, course2_deg, offset2_nm).map(|answer| [answer.latitude_deg, answer.longitude_deg, answer.along_first_nm, answer.along_second_nm]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [latitude_deg, longitude_deg, along_first_nm, along_second_nm]) }
+}
+
+/// `lubber_offset_offset_crossing` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_offset_offset_crossing_n(
+    count: usize,
+    lat1_deg: *const f64,
+    lat1_deg_stride: isize,
+    lon1_deg: *const f64,
+    lon1_deg_stride: isize,
+    course1_deg: *const f64,
+    course1_deg_stride: isize,
+    offset1_nm: *const f64,
+    offset1_nm_stride: isize,
+    lat2_deg: *const f64,
+    lat2_deg_stride: isize,
+    lon2_deg: *const f64,
+    lon2_deg_stride: isize,
+    course2_deg: *const f64,
+    course2_deg_stride: isize,
+    offset2_nm: *const f64,
+    offset2_nm_stride: isize,
+    latitude_deg: *mut f64,
+    latitude_deg_stride: isize,
+    longitude_deg: *mut f64,
+    longitude_deg_stride: isize,
+    along_first_nm: *mut f64,
+    along_first_nm_stride: isize,
+    along_second_nm: *mut f64,
+    along_second_nm_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(lat1_deg, lat1_deg_stride), Array::input(lon1_deg, lon1_deg_stride), Array::input(course1_deg, course1_deg_stride), Array::input(offset1_nm, offset1_nm_stride), Array::input(lat2_deg, lat2_deg_stride), Array::input(lon2_deg, lon2_deg_stride), Array::input(course2_deg, course2_deg_stride), Array::input(offset2_nm, offset2_nm_stride)], [Array::output(latitude_deg, latitude_deg_stride), Array::output(longitude_deg, longitude_deg_stride), Array::output(along_first_nm, along_first_nm_stride), Array::output(along_second_nm, along_second_nm_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("offset_offset_crossing") }, count, &inputs, &outputs, status) }
+}
+
+/// Where the line at a constant distance beside a course meets a circle (a DME arc), on the WGS-84 ellipsoid: both points.
+///
+/// Looked for along the line as far as the circle can reach; the arc is the geodesic circle about its centre.
+///
+/// @param lat_deg latitude of a point of the course, -90 to 90
+/// @param lon_deg longitude of that point, any finite number
+/// @param course_deg true course there, any finite number
+/// @param offset_nm distance of the line beside the course, right positive, -5000 to 5000
+/// @param center_lat_deg latitude of the centre, -90 to 90
+/// @param center_lon_deg longitude of the centre, any finite number
+/// @param radius_nm radius of the circle, above 0 to 5000
+/// @param[out] latitude1_deg Latitude of the point farther back along the line; may be NULL
+/// @param[out] longitude1_deg Its longitude; may be NULL
+/// @param[out] along1_nm Distance along the course to the place abeam of it, negative behind its point; may be NULL
+/// @param[out] latitude2_deg Latitude of the point farther on along the line; may be NULL
+/// @param[out] longitude2_deg Its longitude; may be NULL
+/// @param[out] along2_nm Distance along the course to the place abeam of it, negative behind its point; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: A micrometre across the circle; along, soft where the line only just cuts it.
+/// Degenerate cases: A line that touches the circle gives its point twice; a miss below a millimetre counts as touching.
+/// Errors: A value outside its range, or a line that misses the circle.
+/// Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid.
+///
+/// Example: lubber_offset_arc_crossing(60.0, -10.0, 90.0, 4.0, 60.0, -9.0, 12.0, NULL, NULL, &value, NULL, NULL, NULL) gives 18.898
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_offset_arc_crossing(
+    lat_deg: f64,
+    lon_deg: f64,
+    course_deg: f64,
+    offset_nm: f64,
+    center_lat_deg: f64,
+    center_lon_deg: f64,
+    radius_nm: f64,
+    latitude1_deg: *mut f64,
+    longitude1_deg: *mut f64,
+    along1_nm: *mut f64,
+    latitude2_deg: *mut f64,
+    longitude2_deg: *mut f64,
+    along2_nm: *mut f64,
+) -> i32 {
+    let answer = || plain::offset_arc_crossing(lat_deg, lon_deg, course_deg, offset_nm, center_lat_deg, center_lon_deg, radius_nm).map(|answer| [answer.latitude1_deg, answer.longitude1_deg, answer.along1_nm, answer.latitude2_deg, answer.longitude2_deg, answer.along2_nm]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [latitude1_deg, longitude1_deg, along1_nm, latitude2_deg, longitude2_deg, along2_nm]) }
+}
+
+/// `lubber_offset_arc_crossing` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_offset_arc_crossing_n(
+    count: usize,
+    lat_deg: *const f64,
+    lat_deg_stride: isize,
+    lon_deg: *const f64,
+    lon_deg_stride: isize,
+    course_deg: *const f64,
+    course_deg_stride: isize,
+    offset_nm: *const f64,
+    offset_nm_stride: isize,
+    center_lat_deg: *const f64,
+    center_lat_deg_stride: isize,
+    center_lon_deg: *const f64,
+    center_lon_deg_stride: isize,
+    radius_nm: *const f64,
+    radius_nm_stride: isize,
+    latitude1_deg: *mut f64,
+    latitude1_deg_stride: isize,
+    longitude1_deg: *mut f64,
+    longitude1_deg_stride: isize,
+    along1_nm: *mut f64,
+    along1_nm_stride: isize,
+    latitude2_deg: *mut f64,
+    latitude2_deg_stride: isize,
+    longitude2_deg: *mut f64,
+    longitude2_deg_stride: isize,
+    along2_nm: *mut f64,
+    along2_nm_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(lat_deg, lat_deg_stride), Array::input(lon_deg, lon_deg_stride), Array::input(course_deg, course_deg_stride), Array::input(offset_nm, offset_nm_stride), Array::input(center_lat_deg, center_lat_deg_stride), Array::input(center_lon_deg, center_lon_deg_stride), Array::input(radius_nm, radius_nm_stride)], [Array::output(latitude1_deg, latitude1_deg_stride), Array::output(longitude1_deg, longitude1_deg_stride), Array::output(along1_nm, along1_nm_stride), Array::output(latitude2_deg, latitude2_deg_stride), Array::output(longitude2_deg, longitude2_deg_stride), Array::output(along2_nm, along2_nm_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("offset_arc_crossing") }, count, &inputs, &outputs, status) }
 }
 
 /// The greatest ground distance at which a station is received over a smooth earth.

@@ -663,28 +663,6 @@ static size_t many_on_leg(size_t count, const double *const *in, const ptrdiff_t
     return lubber_on_leg_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], in[6], in_stride[6], out[0], out_stride[0], status);
 }
 
-static int32_t call_offset_point(const double *in, double *out)
-{
-    return lubber_offset_point(in[0], in[1], in[2], in[3], in[4], &out[0], &out[1], &out[2]);
-}
-
-static size_t many_offset_point(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
-                          const ptrdiff_t *out_stride, int32_t *status)
-{
-    return lubber_offset_point_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], status);
-}
-
-static int32_t call_offset_course_crossing(const double *in, double *out)
-{
-    return lubber_offset_course_crossing(in[0], in[1], in[2], in[3], in[4], in[5], in[6], &out[0], &out[1], &out[2]);
-}
-
-static size_t many_offset_course_crossing(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
-                          const ptrdiff_t *out_stride, int32_t *status)
-{
-    return lubber_offset_course_crossing_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], in[6], in_stride[6], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], status);
-}
-
 static int32_t call_geodesic_inverse(const double *in, double *out)
 {
     return lubber_geodesic_inverse(in[0], in[1], in[2], in[3], &out[0], &out[1], &out[2]);
@@ -760,6 +738,17 @@ static size_t many_great_circle_direct(size_t count, const double *const *in, co
                           const ptrdiff_t *out_stride, int32_t *status)
 {
     return lubber_great_circle_direct_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], status);
+}
+
+static int32_t call_straight_line(const double *in, double *out)
+{
+    return lubber_straight_line(in[0], in[1], in[2], in[3], in[4], in[5], &out[0], &out[1]);
+}
+
+static size_t many_straight_line(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_straight_line_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], out[0], out_stride[0], out[1], out_stride[1], status);
 }
 
 static int32_t call_holding_entry(const double *in, double *out)
@@ -1123,6 +1112,50 @@ static size_t many_lambert_grid_convergence_deg(size_t count, const double *cons
                           const ptrdiff_t *out_stride, int32_t *status)
 {
     return lubber_lambert_grid_convergence_deg_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], out[0], out_stride[0], status);
+}
+
+static int32_t call_offset_point(const double *in, double *out)
+{
+    return lubber_offset_point(in[0], in[1], in[2], in[3], in[4], &out[0], &out[1], &out[2]);
+}
+
+static size_t many_offset_point(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_offset_point_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], status);
+}
+
+static int32_t call_offset_course_crossing(const double *in, double *out)
+{
+    return lubber_offset_course_crossing(in[0], in[1], in[2], in[3], in[4], in[5], in[6], &out[0], &out[1], &out[2]);
+}
+
+static size_t many_offset_course_crossing(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_offset_course_crossing_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], in[6], in_stride[6], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], status);
+}
+
+static int32_t call_offset_offset_crossing(const double *in, double *out)
+{
+    return lubber_offset_offset_crossing(in[0], in[1], in[2], in[3], in[4], in[5], in[6], in[7], &out[0], &out[1], &out[2], &out[3]);
+}
+
+static size_t many_offset_offset_crossing(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_offset_offset_crossing_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], in[6], in_stride[6], in[7], in_stride[7], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], status);
+}
+
+static int32_t call_offset_arc_crossing(const double *in, double *out)
+{
+    return lubber_offset_arc_crossing(in[0], in[1], in[2], in[3], in[4], in[5], in[6], &out[0], &out[1], &out[2], &out[3], &out[4], &out[5]);
+}
+
+static size_t many_offset_arc_crossing(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_offset_arc_crossing_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], in[6], in_stride[6], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], out[5], out_stride[5], status);
 }
 
 static int32_t call_radio_horizon_nm(const double *in, double *out)
@@ -1789,8 +1822,6 @@ static const struct dispatch DISPATCH[] = {
     {"course_crossing", 6, 6, "nnnnnn", {"latitude_deg", "longitude_deg", "along_first_nm", "along_second_nm", "first_course_deg", "second_course_deg"}, {40.1734722222, -70.2126666667, 90.0, 42.0766111111, -68.2113055556, 187.0}, call_course_crossing, many_course_crossing},
     {"on_course", 7, 1, "nnncnnn", {"on_course"}, {0.0, 0.0, 90.0, LUBBER_COURSE_REACH_ONWARD, 0.0, 5.0, 0.0001}, call_on_course, many_on_course},
     {"on_leg", 7, 1, "nnnnnnn", {"on_leg"}, {0.0, 0.0, 0.0, 6.0, 0.0, 7.0, 0.0001}, call_on_leg, many_on_leg},
-    {"offset_point", 5, 3, "nnnnn", {"latitude_deg", "longitude_deg", "direction_deg"}, {0.0, 0.0, 90.0, -60.0, 0.0}, call_offset_point, many_offset_point},
-    {"offset_course_crossing", 7, 3, "nnnnnnn", {"latitude_deg", "longitude_deg", "along_first_nm"}, {0.0, 0.0, 90.0, -60.0, 0.0, 3.0, 0.0}, call_offset_course_crossing, many_offset_course_crossing},
     {"geodesic_inverse", 4, 3, "nnnn", {"distance_nm", "initial_bearing_deg", "final_bearing_deg"}, {51.0, 0.0, 52.0, 1.0}, call_geodesic_inverse, many_geodesic_inverse},
     {"slant_range_nm", 2, 1, "nn", {"slant_range_nm"}, {10.0, 30000.0}, call_slant_range_nm, many_slant_range_nm},
     {"geodesic_direct", 4, 3, "nnnn", {"latitude_deg", "longitude_deg", "final_bearing_deg"}, {0.0, 0.0, 90.0, 60.0}, call_geodesic_direct, many_geodesic_direct},
@@ -1798,6 +1829,7 @@ static const struct dispatch DISPATCH[] = {
     {"least_dme_nm", 1, 1, "n", {"least_dme_nm"}, {12000.0}, call_least_dme_nm, many_least_dme_nm},
     {"great_circle_inverse", 5, 3, "nnnnn", {"distance_nm", "initial_bearing_deg", "final_bearing_deg"}, {51.0, 0.0, 52.0, 1.0, 3440.069531}, call_great_circle_inverse, many_great_circle_inverse},
     {"great_circle_direct", 5, 3, "nnnnn", {"latitude_deg", "longitude_deg", "final_bearing_deg"}, {0.0, 0.0, 90.0, 60.0, 3437.746771}, call_great_circle_direct, many_great_circle_direct},
+    {"straight_line", 6, 2, "nnnnnn", {"slant_range_nm", "elevation_angle_deg"}, {61.25, -11.5, 420.0, 61.5, -11.0, 31000.0}, call_straight_line, many_straight_line},
     {"holding_entry", 3, 5, "nnc", {"entry", "also", "to_outbound_deg", "to_boundary_deg", "first_course_deg"}, {15.0, 270.0, LUBBER_HOLDING_SIDE_RIGHT}, call_holding_entry, many_holding_entry},
     {"holding_timing", 2, 2, "nc", {"timed", "time_s"}, {14001.0, LUBBER_TIMING_AUTHORITY_ICAO}, call_holding_timing, many_holding_timing},
     {"holding_speed", 2, 3, "nc", {"indicated_kt", "mach", "calibrated_kt"}, {14000.0, LUBBER_HOLDING_SPEED_RULE_FAA}, call_holding_speed, many_holding_speed},
@@ -1831,6 +1863,10 @@ static const struct dispatch DISPATCH[] = {
     {"true_from_grid_deg", 2, 1, "nn", {"true_from_grid_deg"}, {60.0, 30.0}, call_true_from_grid_deg, many_true_from_grid_deg},
     {"polar_grid_convergence_deg", 2, 1, "nn", {"polar_grid_convergence_deg"}, {80.0, 30.0}, call_polar_grid_convergence_deg, many_polar_grid_convergence_deg},
     {"lambert_grid_convergence_deg", 4, 1, "nnnn", {"lambert_grid_convergence_deg"}, {-86.0, -96.0, 33.0, 45.0}, call_lambert_grid_convergence_deg, many_lambert_grid_convergence_deg},
+    {"offset_point", 5, 3, "nnnnn", {"latitude_deg", "longitude_deg", "direction_deg"}, {0.0, 0.0, 90.0, -60.0, 0.0}, call_offset_point, many_offset_point},
+    {"offset_course_crossing", 7, 3, "nnnnnnn", {"latitude_deg", "longitude_deg", "along_first_nm"}, {0.0, 0.0, 90.0, -60.0, 0.0, 3.0, 0.0}, call_offset_course_crossing, many_offset_course_crossing},
+    {"offset_offset_crossing", 8, 4, "nnnnnnnn", {"latitude_deg", "longitude_deg", "along_first_nm", "along_second_nm"}, {0.0, 0.0, 90.0, -60.0, 0.0, 3.0, 0.0, 6.0}, call_offset_offset_crossing, many_offset_offset_crossing},
+    {"offset_arc_crossing", 7, 6, "nnnnnnn", {"latitude1_deg", "longitude1_deg", "along1_nm", "latitude2_deg", "longitude2_deg", "along2_nm"}, {60.0, -10.0, 90.0, 4.0, 60.0, -9.0, 12.0}, call_offset_arc_crossing, many_offset_arc_crossing},
     {"radio_horizon_nm", 3, 1, "nnc", {"radio_horizon_nm"}, {31000.0, 40.0, LUBBER_HORIZON_RULE_FOUR_THIRDS}, call_radio_horizon_nm, many_radio_horizon_nm},
     {"least_reception_height_ft", 3, 1, "nnc", {"least_reception_height_ft"}, {130.0, 0.0, LUBBER_HORIZON_RULE_FOUR_THIRDS}, call_least_reception_height_ft, many_least_reception_height_ft},
     {"service_reach_nm", 3, 1, "cnn", {"service_reach_nm"}, {LUBBER_SERVICE_CLASS_HIGH, 18000.0, 0.0}, call_service_reach_nm, many_service_reach_nm},

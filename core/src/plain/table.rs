@@ -415,20 +415,6 @@ pub const FUNCTIONS: &[Function] = &[
         block: |inputs, outputs, statuses| each(inputs, outputs, statuses, on_leg),
     },
     Function {
-        name: "offset_point",
-        inputs: &["lat_deg", "lon_deg", "course_deg", "offset_nm", "along_nm"],
-        outputs: &["latitude_deg", "longitude_deg", "direction_deg"],
-        run: |inputs, outputs| one(inputs, outputs, offset_point),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, offset_point),
-    },
-    Function {
-        name: "offset_course_crossing",
-        inputs: &["lat1_deg", "lon1_deg", "course1_deg", "offset_nm", "lat2_deg", "lon2_deg", "course2_deg"],
-        outputs: &["latitude_deg", "longitude_deg", "along_first_nm"],
-        run: |inputs, outputs| one(inputs, outputs, offset_course_crossing),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, offset_course_crossing),
-    },
-    Function {
         name: "geodesic_inverse",
         inputs: &["lat1_deg", "lon1_deg", "lat2_deg", "lon2_deg"],
         outputs: &["distance_nm", "initial_bearing_deg", "final_bearing_deg"],
@@ -476,6 +462,13 @@ pub const FUNCTIONS: &[Function] = &[
         outputs: &["latitude_deg", "longitude_deg", "final_bearing_deg"],
         run: |inputs, outputs| one(inputs, outputs, great_circle_direct),
         block: |inputs, outputs, statuses| each(inputs, outputs, statuses, great_circle_direct),
+    },
+    Function {
+        name: "straight_line",
+        inputs: &["lat1_deg", "lon1_deg", "elevation_ft", "lat2_deg", "lon2_deg", "altitude_ft"],
+        outputs: &["slant_range_nm", "elevation_angle_deg"],
+        run: |inputs, outputs| one(inputs, outputs, straight_line),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, straight_line),
     },
     Function {
         name: "holding_entry",
@@ -707,6 +700,34 @@ pub const FUNCTIONS: &[Function] = &[
         outputs: &["lambert_grid_convergence_deg"],
         run: |inputs, outputs| one(inputs, outputs, lambert_grid_convergence_deg),
         block: |inputs, outputs, statuses| each(inputs, outputs, statuses, lambert_grid_convergence_deg),
+    },
+    Function {
+        name: "offset_point",
+        inputs: &["lat_deg", "lon_deg", "course_deg", "offset_nm", "along_nm"],
+        outputs: &["latitude_deg", "longitude_deg", "direction_deg"],
+        run: |inputs, outputs| one(inputs, outputs, offset_point),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, offset_point),
+    },
+    Function {
+        name: "offset_course_crossing",
+        inputs: &["lat1_deg", "lon1_deg", "course1_deg", "offset_nm", "lat2_deg", "lon2_deg", "course2_deg"],
+        outputs: &["latitude_deg", "longitude_deg", "along_first_nm"],
+        run: |inputs, outputs| one(inputs, outputs, offset_course_crossing),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, offset_course_crossing),
+    },
+    Function {
+        name: "offset_offset_crossing",
+        inputs: &["lat1_deg", "lon1_deg", "course1_deg", "offset1_nm", "lat2_deg", "lon2_deg", "course2_deg", "offset2_nm"],
+        outputs: &["latitude_deg", "longitude_deg", "along_first_nm", "along_second_nm"],
+        run: |inputs, outputs| one(inputs, outputs, offset_offset_crossing),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, offset_offset_crossing),
+    },
+    Function {
+        name: "offset_arc_crossing",
+        inputs: &["lat_deg", "lon_deg", "course_deg", "offset_nm", "center_lat_deg", "center_lon_deg", "radius_nm"],
+        outputs: &["latitude1_deg", "longitude1_deg", "along1_nm", "latitude2_deg", "longitude2_deg", "along2_nm"],
+        run: |inputs, outputs| one(inputs, outputs, offset_arc_crossing),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, offset_arc_crossing),
     },
     Function {
         name: "radio_horizon_nm",
@@ -1339,14 +1360,6 @@ fn on_leg([lat1_deg, lon1_deg, lat2_deg, lon2_deg, point_lat_deg, point_lon_deg,
     super::on_leg(lat1_deg, lon1_deg, lat2_deg, lon2_deg, point_lat_deg, point_lon_deg, tolerance_nm).map(|answer| [answer])
 }
 
-fn offset_point([lat_deg, lon_deg, course_deg, offset_nm, along_nm]: [f64; 5]) -> Result<[f64; 3], Error> {
-    super::offset_point(lat_deg, lon_deg, course_deg, offset_nm, along_nm).map(|answer| [answer.latitude_deg, answer.longitude_deg, answer.direction_deg])
-}
-
-fn offset_course_crossing([lat1_deg, lon1_deg, course1_deg, offset_nm, lat2_deg, lon2_deg, course2_deg]: [f64; 7]) -> Result<[f64; 3], Error> {
-    super::offset_course_crossing(lat1_deg, lon1_deg, course1_deg, offset_nm, lat2_deg, lon2_deg, course2_deg).map(|answer| [answer.latitude_deg, answer.longitude_deg, answer.along_first_nm])
-}
-
 fn geodesic_inverse([lat1_deg, lon1_deg, lat2_deg, lon2_deg]: [f64; 4]) -> Result<[f64; 3], Error> {
     super::geodesic_inverse(lat1_deg, lon1_deg, lat2_deg, lon2_deg).map(|answer| [answer.distance_nm, answer.initial_bearing_deg, answer.final_bearing_deg])
 }
@@ -1373,6 +1386,10 @@ fn great_circle_inverse([lat1_deg, lon1_deg, lat2_deg, lon2_deg, sphere_radius_n
 
 fn great_circle_direct([lat_deg, lon_deg, bearing_deg, distance_nm, sphere_radius_nm]: [f64; 5]) -> Result<[f64; 3], Error> {
     super::great_circle_direct(lat_deg, lon_deg, bearing_deg, distance_nm, sphere_radius_nm).map(|answer| [answer.latitude_deg, answer.longitude_deg, answer.final_bearing_deg])
+}
+
+fn straight_line([lat1_deg, lon1_deg, elevation_ft, lat2_deg, lon2_deg, altitude_ft]: [f64; 6]) -> Result<[f64; 2], Error> {
+    super::straight_line(lat1_deg, lon1_deg, elevation_ft, lat2_deg, lon2_deg, altitude_ft).map(|answer| [answer.slant_range_nm, answer.elevation_angle_deg])
 }
 
 fn holding_entry([heading_deg, inbound_course_deg, side]: [f64; 3]) -> Result<[f64; 5], Error> {
@@ -1532,6 +1549,22 @@ fn polar_grid_convergence_deg([lat_deg, lon_deg]: [f64; 2]) -> Result<[f64; 1], 
 
 fn lambert_grid_convergence_deg([lon_deg, meridian_lon_deg, parallel1_lat_deg, parallel2_lat_deg]: [f64; 4]) -> Result<[f64; 1], Error> {
     super::lambert_grid_convergence_deg(lon_deg, meridian_lon_deg, parallel1_lat_deg, parallel2_lat_deg).map(|answer| [answer])
+}
+
+fn offset_point([lat_deg, lon_deg, course_deg, offset_nm, along_nm]: [f64; 5]) -> Result<[f64; 3], Error> {
+    super::offset_point(lat_deg, lon_deg, course_deg, offset_nm, along_nm).map(|answer| [answer.latitude_deg, answer.longitude_deg, answer.direction_deg])
+}
+
+fn offset_course_crossing([lat1_deg, lon1_deg, course1_deg, offset_nm, lat2_deg, lon2_deg, course2_deg]: [f64; 7]) -> Result<[f64; 3], Error> {
+    super::offset_course_crossing(lat1_deg, lon1_deg, course1_deg, offset_nm, lat2_deg, lon2_deg, course2_deg).map(|answer| [answer.latitude_deg, answer.longitude_deg, answer.along_first_nm])
+}
+
+fn offset_offset_crossing([lat1_deg, lon1_deg, course1_deg, offset1_nm, lat2_deg, lon2_deg, course2_deg, offset2_nm]: [f64; 8]) -> Result<[f64; 4], Error> {
+    super::offset_offset_crossing(lat1_deg, lon1_deg, course1_deg, offset1_nm, lat2_deg, lon2_deg, course2_deg, offset2_nm).map(|answer| [answer.latitude_deg, answer.longitude_deg, answer.along_first_nm, answer.along_second_nm])
+}
+
+fn offset_arc_crossing([lat_deg, lon_deg, course_deg, offset_nm, center_lat_deg, center_lon_deg, radius_nm]: [f64; 7]) -> Result<[f64; 6], Error> {
+    super::offset_arc_crossing(lat_deg, lon_deg, course_deg, offset_nm, center_lat_deg, center_lon_deg, radius_nm).map(|answer| [answer.latitude1_deg, answer.longitude1_deg, answer.along1_nm, answer.latitude2_deg, answer.longitude2_deg, answer.along2_nm])
 }
 
 fn radio_horizon_nm([aircraft_height_ft, antenna_height_ft, rule]: [f64; 3]) -> Result<[f64; 1], Error> {

@@ -34,7 +34,9 @@ __all__ = [
     "NeedleMotion",
     "Observation",
     "OffCourse",
+    "OffsetArcCrossing",
     "OffsetCourseCrossing",
+    "OffsetOffsetCrossing",
     "OffsetPoint",
     "ProcedureTurn",
     "RadialIntercept",
@@ -42,6 +44,7 @@ __all__ = [
     "RolledTurn",
     "StandardAtmosphere",
     "StationByBearingChange",
+    "StraightLine",
     "SuccessiveTurns",
     "TangentTurn",
     "TrackAndGroundspeed",
@@ -134,7 +137,9 @@ __all__ = [
     "magnetic_from_true_deg",
     "needle_motion",
     "observe",
+    "offset_arc_crossing",
     "offset_course_crossing",
+    "offset_offset_crossing",
     "offset_point",
     "on_arc",
     "on_course",
@@ -178,6 +183,7 @@ __all__ = [
     "station_by_bearing_change",
     "station_misalignment_deg",
     "station_pressure_hpa",
+    "straight_line",
     "successive_turns",
     "tangent_turn",
     "tas_from_cas_kt",
@@ -3710,158 +3716,6 @@ def on_leg(lat1_deg, lon1_deg, lat2_deg, lon2_deg, point_lat_deg, point_lon_deg,
 _scalar_on_leg = scalars["on_leg"]
 
 
-class OffsetPoint(NamedTuple):
-    """A point beside a course: what `offset_point` gives."""
-
-    latitude_deg: object
-    """Its latitude."""
-    longitude_deg: object
-    """Its longitude."""
-    direction_deg: object
-    """Direction of the offset line there, 0 to 360."""
-
-
-def offset_point(lat_deg, lon_deg, course_deg, offset_nm, along_nm, **kwargs):
-    r"""The point of the line at a constant distance beside a course, abeam of a place along the course.
-
-    Square to the course at that place, by the distance, on the WGS-84 ellipsoid. The line is no
-    geodesic itself.
-
-    Parameters
-    ----------
-    lat_deg : array_like, in degrees
-        Latitude of a point of the course, -90 to 90.
-    lon_deg : array_like, in degrees
-        Longitude of that point, any finite number.
-    course_deg : array_like, in degrees
-        True course there, any finite number.
-    offset_nm : array_like, in nautical miles
-        Distance of the line from the course, right positive, -5000 to 5000.
-    along_nm : array_like, in nautical miles
-        Distance along the course from its point, negative behind, -10 000 to 10 000.
-    **kwargs
-        `out`, `where` and the other options of a NumPy function.
-
-    Returns
-    -------
-    OffsetPoint
-        A named tuple, of floats if every argument is a plain number, else of arrays:
-
-        `latitude_deg`: Its latitude, in degrees.
-        `longitude_deg`: Its longitude, in degrees.
-        `direction_deg`: Direction of the offset line there, 0 to 360, in degrees.
-
-    Raises
-    ------
-    NavigationError
-        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
-        warning.
-
-    Notes
-    -----
-    Accuracy: 15 nanometres.
-
-    Degenerate cases: An offset of zero is the course itself.
-
-    Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55.
-
-    Examples
-    --------
-    >>> import lubberline
-    >>> f"{lubberline.offset_point(0.0, 0.0, 90.0, -60.0, 0.0).latitude_deg:.4f}"
-    '1.0049'
-    >>> [f"{value:.4f}" for value in lubberline.offset_point([0.0, 0.0], 0.0, 90.0, -60.0, 0.0).latitude_deg]
-    ['1.0049', '1.0049']
-    """
-    if not kwargs:
-        answer = _scalar_offset_point(lat_deg, lon_deg, course_deg, offset_nm, along_nm)
-        if answer is not None:
-            return named(OffsetPoint, answer)
-    return OffsetPoint._make(many("offset_point", OffsetPoint._fields, (lat_deg, lon_deg, course_deg, offset_nm, along_nm), kwargs))
-
-
-_scalar_offset_point = scalars["offset_point"]
-
-
-class OffsetCourseCrossing(NamedTuple):
-    """Where an offset line meets a course: what `offset_course_crossing` gives."""
-
-    latitude_deg: object
-    """Latitude of the point."""
-    longitude_deg: object
-    """Longitude of the point."""
-    along_first_nm: object
-    """Distance along the course that the line runs beside, negative behind its point."""
-
-
-def offset_course_crossing(lat1_deg, lon1_deg, course1_deg, offset_nm, lat2_deg, lon2_deg, course2_deg, **kwargs):
-    r"""Where the line at a constant distance beside a course meets another course, on the WGS-84 ellipsoid.
-
-    Looked for within 1 000 NM of the meeting of the two courses along the first; the meeting
-    nearest to it.
-
-    Parameters
-    ----------
-    lat1_deg : array_like, in degrees
-        Latitude of a point of the first course, -90 to 90.
-    lon1_deg : array_like, in degrees
-        Longitude of that point, any finite number.
-    course1_deg : array_like, in degrees
-        True course there, any finite number.
-    offset_nm : array_like, in nautical miles
-        Distance of the line from the first course, right positive, -5000 to 5000.
-    lat2_deg : array_like, in degrees
-        Latitude of a point of the second course, -90 to 90.
-    lon2_deg : array_like, in degrees
-        Longitude of that point, any finite number.
-    course2_deg : array_like, in degrees
-        True course there, any finite number.
-    **kwargs
-        `out`, `where` and the other options of a NumPy function.
-
-    Returns
-    -------
-    OffsetCourseCrossing
-        A named tuple, of floats if every argument is a plain number, else of arrays:
-
-        `latitude_deg`: Latitude of the point, in degrees.
-        `longitude_deg`: Longitude of the point, in degrees.
-        `along_first_nm`: Distance along the course that the line runs beside, negative behind its
-        point, in nautical miles.
-
-    Raises
-    ------
-    NavigationError
-        For numbers: A value outside its range, courses along one line, or no meeting within 1 000
-        NM. In arrays such a point is NaN and NumPy's `invalid` warning.
-
-    Notes
-    -----
-    Accuracy: A micrometre across the second course.
-
-    Degenerate cases: An offset of zero is the meeting of the courses themselves.
-
-    Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on
-    the ellipsoid.
-
-    Examples
-    --------
-    >>> import lubberline
-    >>> f"{lubberline.offset_course_crossing(0.0, 0.0, 90.0, -60.0, 0.0, 3.0, 0.0).latitude_deg:.4f}"
-    '1.0049'
-    >>> [f"{value:.4f}" for value in lubberline.offset_course_crossing([0.0, 0.0], 0.0, 90.0, -60.0, 0.0, 3.0, 0.0).latitude_deg]
-    ['1.0049', '1.0049']
-    """
-    if not kwargs:
-        answer = _scalar_offset_course_crossing(lat1_deg, lon1_deg, course1_deg, offset_nm, lat2_deg, lon2_deg, course2_deg)
-        if answer is not None:
-            return named(OffsetCourseCrossing, answer)
-    return OffsetCourseCrossing._make(many("offset_course_crossing", OffsetCourseCrossing._fields, (lat1_deg, lon1_deg, course1_deg, offset_nm, lat2_deg, lon2_deg, course2_deg), kwargs))
-
-
-_scalar_offset_course_crossing = scalars["offset_course_crossing"]
-
-
 class GeodesicInverse(NamedTuple):
     """The shortest line between two points: what `geodesic_inverse` gives."""
 
@@ -4312,6 +4166,79 @@ def great_circle_direct(lat_deg, lon_deg, bearing_deg, distance_nm, sphere_radiu
 
 
 _scalar_great_circle_direct = scalars["great_circle_direct"]
+
+
+class StraightLine(NamedTuple):
+    """The straight line between two points at their heights: what `straight_line` gives."""
+
+    slant_range_nm: object
+    """Its length: the slant range."""
+    elevation_angle_deg: object
+    """Angle of the second point above the horizontal of the first, negative below."""
+
+
+def straight_line(lat1_deg, lon1_deg, elevation_ft, lat2_deg, lon2_deg, altitude_ft, **kwargs):
+    r"""The straight line between two points at their heights over the WGS-84 ellipsoid: slant range and elevation angle.
+
+    The difference of the earth-centred coordinates, in the horizon of the first point.
+
+    Parameters
+    ----------
+    lat1_deg : array_like, in degrees
+        Latitude of the first point, the antenna, -90 to 90.
+    lon1_deg : array_like, in degrees
+        Longitude of the first point, any finite number.
+    elevation_ft : array_like, in feet
+        Elevation of the first point above mean sea level, -16 500 to 60 000.
+    lat2_deg : array_like, in degrees
+        Latitude of the second point, the aircraft, -90 to 90.
+    lon2_deg : array_like, in degrees
+        Longitude of the second point, any finite number.
+    altitude_ft : array_like, in feet
+        Altitude of the second point above mean sea level, -16 500 to 400 000.
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    StraightLine
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `slant_range_nm`: Its length: the slant range, in nautical miles.
+        `elevation_angle_deg`: Angle of the second point above the horizontal of the first, negative
+        below, in degrees.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: A micrometre. Mean sea level is taken for the ellipsoid.
+
+    Degenerate cases: Coincident points are at range zero and elevation angle zero. The line is
+    straight through the earth too: whether the second point is in sight is not asked.
+
+    Source: Earth-centred coordinates of WGS-84 (NGA.STND.0036_1.0.0_WGS84, from memory).
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.straight_line(61.25, -11.5, 420.0, 61.5, -11.0, 31000.0).slant_range_nm:.3f}"
+    '21.462'
+    >>> [f"{value:.3f}" for value in lubberline.straight_line([61.25, 61.25], -11.5, 420.0, 61.5, -11.0, 31000.0).slant_range_nm]
+    ['21.462', '21.462']
+    """
+    if not kwargs:
+        answer = _scalar_straight_line(lat1_deg, lon1_deg, elevation_ft, lat2_deg, lon2_deg, altitude_ft)
+        if answer is not None:
+            return named(StraightLine, answer)
+    return StraightLine._make(many("straight_line", StraightLine._fields, (lat1_deg, lon1_deg, elevation_ft, lat2_deg, lon2_deg, altitude_ft), kwargs))
+
+
+_scalar_straight_line = scalars["straight_line"]
 
 
 class EntrySector(NamedTuple):
@@ -6510,6 +6437,333 @@ def lambert_grid_convergence_deg(lon_deg, meridian_lon_deg, parallel1_lat_deg, p
 
 
 _scalar_lambert_grid_convergence_deg = scalars["lambert_grid_convergence_deg"]
+
+
+class OffsetPoint(NamedTuple):
+    """A point beside a course: what `offset_point` gives."""
+
+    latitude_deg: object
+    """Its latitude."""
+    longitude_deg: object
+    """Its longitude."""
+    direction_deg: object
+    """Direction of the offset line there, 0 to 360."""
+
+
+def offset_point(lat_deg, lon_deg, course_deg, offset_nm, along_nm, **kwargs):
+    r"""The point of the line at a constant distance beside a course, abeam of a place along the course.
+
+    Square to the course at that place, by the distance, on the WGS-84 ellipsoid. The line is no
+    geodesic itself.
+
+    Parameters
+    ----------
+    lat_deg : array_like, in degrees
+        Latitude of a point of the course, -90 to 90.
+    lon_deg : array_like, in degrees
+        Longitude of that point, any finite number.
+    course_deg : array_like, in degrees
+        True course there, any finite number.
+    offset_nm : array_like, in nautical miles
+        Distance of the line from the course, right positive, -5000 to 5000.
+    along_nm : array_like, in nautical miles
+        Distance along the course from its point, negative behind, -10 000 to 10 000.
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    OffsetPoint
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `latitude_deg`: Its latitude, in degrees.
+        `longitude_deg`: Its longitude, in degrees.
+        `direction_deg`: Direction of the offset line there, 0 to 360, in degrees.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: 15 nanometres.
+
+    Degenerate cases: An offset of zero is the course itself.
+
+    Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.offset_point(0.0, 0.0, 90.0, -60.0, 0.0).latitude_deg:.4f}"
+    '1.0049'
+    >>> [f"{value:.4f}" for value in lubberline.offset_point([0.0, 0.0], 0.0, 90.0, -60.0, 0.0).latitude_deg]
+    ['1.0049', '1.0049']
+    """
+    if not kwargs:
+        answer = _scalar_offset_point(lat_deg, lon_deg, course_deg, offset_nm, along_nm)
+        if answer is not None:
+            return named(OffsetPoint, answer)
+    return OffsetPoint._make(many("offset_point", OffsetPoint._fields, (lat_deg, lon_deg, course_deg, offset_nm, along_nm), kwargs))
+
+
+_scalar_offset_point = scalars["offset_point"]
+
+
+class OffsetCourseCrossing(NamedTuple):
+    """Where an offset line meets a course: what `offset_course_crossing` gives."""
+
+    latitude_deg: object
+    """Latitude of the point."""
+    longitude_deg: object
+    """Longitude of the point."""
+    along_first_nm: object
+    """Distance along the course that the line runs beside, negative behind its point."""
+
+
+def offset_course_crossing(lat1_deg, lon1_deg, course1_deg, offset_nm, lat2_deg, lon2_deg, course2_deg, **kwargs):
+    r"""Where the line at a constant distance beside a course meets another course, on the WGS-84 ellipsoid.
+
+    Looked for within 1 000 NM of the meeting of the two courses along the first; the meeting
+    nearest to it.
+
+    Parameters
+    ----------
+    lat1_deg : array_like, in degrees
+        Latitude of a point of the first course, -90 to 90.
+    lon1_deg : array_like, in degrees
+        Longitude of that point, any finite number.
+    course1_deg : array_like, in degrees
+        True course there, any finite number.
+    offset_nm : array_like, in nautical miles
+        Distance of the line from the first course, right positive, -5000 to 5000.
+    lat2_deg : array_like, in degrees
+        Latitude of a point of the second course, -90 to 90.
+    lon2_deg : array_like, in degrees
+        Longitude of that point, any finite number.
+    course2_deg : array_like, in degrees
+        True course there, any finite number.
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    OffsetCourseCrossing
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `latitude_deg`: Latitude of the point, in degrees.
+        `longitude_deg`: Longitude of the point, in degrees.
+        `along_first_nm`: Distance along the course that the line runs beside, negative behind its
+        point, in nautical miles.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, courses along one line, or no meeting within 1 000
+        NM. In arrays such a point is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: A micrometre across the second course.
+
+    Degenerate cases: An offset of zero is the meeting of the courses themselves.
+
+    Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on
+    the ellipsoid.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.offset_course_crossing(0.0, 0.0, 90.0, -60.0, 0.0, 3.0, 0.0).latitude_deg:.4f}"
+    '1.0049'
+    >>> [f"{value:.4f}" for value in lubberline.offset_course_crossing([0.0, 0.0], 0.0, 90.0, -60.0, 0.0, 3.0, 0.0).latitude_deg]
+    ['1.0049', '1.0049']
+    """
+    if not kwargs:
+        answer = _scalar_offset_course_crossing(lat1_deg, lon1_deg, course1_deg, offset_nm, lat2_deg, lon2_deg, course2_deg)
+        if answer is not None:
+            return named(OffsetCourseCrossing, answer)
+    return OffsetCourseCrossing._make(many("offset_course_crossing", OffsetCourseCrossing._fields, (lat1_deg, lon1_deg, course1_deg, offset_nm, lat2_deg, lon2_deg, course2_deg), kwargs))
+
+
+_scalar_offset_course_crossing = scalars["offset_course_crossing"]
+
+
+class OffsetOffsetCrossing(NamedTuple):
+    """Where two offset lines meet: what `offset_offset_crossing` gives."""
+
+    latitude_deg: object
+    """Latitude of the point."""
+    longitude_deg: object
+    """Longitude of the point."""
+    along_first_nm: object
+    """Distance along the first course to the place abeam, negative behind its point."""
+    along_second_nm: object
+    """Distance along the second course to the place abeam, negative behind its point."""
+
+
+def offset_offset_crossing(lat1_deg, lon1_deg, course1_deg, offset1_nm, lat2_deg, lon2_deg, course2_deg, offset2_nm, **kwargs):
+    r"""Where the lines at constant distances beside two courses meet, on the WGS-84 ellipsoid.
+
+    Looked for within 1 000 NM of the meeting of the two courses along the first; the meeting
+    nearest to it.
+
+    Parameters
+    ----------
+    lat1_deg : array_like, in degrees
+        Latitude of a point of the first course, -90 to 90.
+    lon1_deg : array_like, in degrees
+        Longitude of that point, any finite number.
+    course1_deg : array_like, in degrees
+        True course there, any finite number.
+    offset1_nm : array_like, in nautical miles
+        Distance of the line beside the first course, right positive, -5000 to 5000.
+    lat2_deg : array_like, in degrees
+        Latitude of a point of the second course, -90 to 90.
+    lon2_deg : array_like, in degrees
+        Longitude of that point, any finite number.
+    course2_deg : array_like, in degrees
+        True course there, any finite number.
+    offset2_nm : array_like, in nautical miles
+        Distance of the line beside the second course, right positive, -5000 to 5000.
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    OffsetOffsetCrossing
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `latitude_deg`: Latitude of the point, in degrees.
+        `longitude_deg`: Longitude of the point, in degrees.
+        `along_first_nm`: Distance along the first course to the place abeam, negative behind its
+        point, in nautical miles.
+        `along_second_nm`: Distance along the second course to the place abeam, negative behind its
+        point, in nautical miles.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, courses along one line, or no meeting within 1 000
+        NM. In arrays such a point is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: A micrometre across the second line.
+
+    Degenerate cases: With an offset of zero the line is the course itself.
+
+    Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on
+    the ellipsoid.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.offset_offset_crossing(0.0, 0.0, 90.0, -60.0, 0.0, 3.0, 0.0, 6.0).along_first_nm:.3f}"
+    '186.324'
+    >>> [f"{value:.3f}" for value in lubberline.offset_offset_crossing([0.0, 0.0], 0.0, 90.0, -60.0, 0.0, 3.0, 0.0, 6.0).along_first_nm]
+    ['186.324', '186.324']
+    """
+    if not kwargs:
+        answer = _scalar_offset_offset_crossing(lat1_deg, lon1_deg, course1_deg, offset1_nm, lat2_deg, lon2_deg, course2_deg, offset2_nm)
+        if answer is not None:
+            return named(OffsetOffsetCrossing, answer)
+    return OffsetOffsetCrossing._make(many("offset_offset_crossing", OffsetOffsetCrossing._fields, (lat1_deg, lon1_deg, course1_deg, offset1_nm, lat2_deg, lon2_deg, course2_deg, offset2_nm), kwargs))
+
+
+_scalar_offset_offset_crossing = scalars["offset_offset_crossing"]
+
+
+class OffsetArcCrossing(NamedTuple):
+    """Where an offset line meets an arc: what `offset_arc_crossing` gives."""
+
+    latitude1_deg: object
+    """Latitude of the point farther back along the line."""
+    longitude1_deg: object
+    """Its longitude."""
+    along1_nm: object
+    """Distance along the course to the place abeam of it, negative behind its point."""
+    latitude2_deg: object
+    """Latitude of the point farther on along the line."""
+    longitude2_deg: object
+    """Its longitude."""
+    along2_nm: object
+    """Distance along the course to the place abeam of it, negative behind its point."""
+
+
+def offset_arc_crossing(lat_deg, lon_deg, course_deg, offset_nm, center_lat_deg, center_lon_deg, radius_nm, **kwargs):
+    r"""Where the line at a constant distance beside a course meets a circle (a DME arc), on the WGS-84 ellipsoid: both points.
+
+    Looked for along the line as far as the circle can reach; the arc is the geodesic circle about
+    its centre.
+
+    Parameters
+    ----------
+    lat_deg : array_like, in degrees
+        Latitude of a point of the course, -90 to 90.
+    lon_deg : array_like, in degrees
+        Longitude of that point, any finite number.
+    course_deg : array_like, in degrees
+        True course there, any finite number.
+    offset_nm : array_like, in nautical miles
+        Distance of the line beside the course, right positive, -5000 to 5000.
+    center_lat_deg : array_like, in degrees
+        Latitude of the centre, -90 to 90.
+    center_lon_deg : array_like, in degrees
+        Longitude of the centre, any finite number.
+    radius_nm : array_like, in nautical miles
+        Radius of the circle, above 0 to 5000.
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    OffsetArcCrossing
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `latitude1_deg`: Latitude of the point farther back along the line, in degrees.
+        `longitude1_deg`: Its longitude, in degrees.
+        `along1_nm`: Distance along the course to the place abeam of it, negative behind its point,
+        in nautical miles.
+        `latitude2_deg`: Latitude of the point farther on along the line, in degrees.
+        `longitude2_deg`: Its longitude, in degrees.
+        `along2_nm`: Distance along the course to the place abeam of it, negative behind its point,
+        in nautical miles.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, or a line that misses the circle. In arrays such a
+        point is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: A micrometre across the circle; along, soft where the line only just cuts it.
+
+    Degenerate cases: A line that touches the circle gives its point twice; a miss below a
+    millimetre counts as touching.
+
+    Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on
+    the ellipsoid.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.offset_arc_crossing(60.0, -10.0, 90.0, 4.0, 60.0, -9.0, 12.0).along1_nm:.3f}"
+    '18.898'
+    >>> [f"{value:.3f}" for value in lubberline.offset_arc_crossing([60.0, 60.0], -10.0, 90.0, 4.0, 60.0, -9.0, 12.0).along1_nm]
+    ['18.898', '18.898']
+    """
+    if not kwargs:
+        answer = _scalar_offset_arc_crossing(lat_deg, lon_deg, course_deg, offset_nm, center_lat_deg, center_lon_deg, radius_nm)
+        if answer is not None:
+            return named(OffsetArcCrossing, answer)
+    return OffsetArcCrossing._make(many("offset_arc_crossing", OffsetArcCrossing._fields, (lat_deg, lon_deg, course_deg, offset_nm, center_lat_deg, center_lon_deg, radius_nm), kwargs))
+
+
+_scalar_offset_arc_crossing = scalars["offset_arc_crossing"]
 
 
 def radio_horizon_nm(aircraft_height_ft, antenna_height_ft=0.0, rule="four_thirds", **kwargs):

@@ -41,7 +41,9 @@ __all__ = [
     "NeedleMotion",
     "Observation",
     "OffCourse",
+    "OffsetArcCrossing",
     "OffsetCourseCrossing",
+    "OffsetOffsetCrossing",
     "OffsetPoint",
     "ProcedureTurn",
     "RadialIntercept",
@@ -49,6 +51,7 @@ __all__ = [
     "RolledTurn",
     "StandardAtmosphere",
     "StationByBearingChange",
+    "StraightLine",
     "SuccessiveTurns",
     "TangentTurn",
     "TrackAndGroundspeed",
@@ -141,7 +144,9 @@ __all__ = [
     "magnetic_from_true_deg",
     "needle_motion",
     "observe",
+    "offset_arc_crossing",
     "offset_course_crossing",
+    "offset_offset_crossing",
     "offset_point",
     "on_arc",
     "on_course",
@@ -185,6 +190,7 @@ __all__ = [
     "station_by_bearing_change",
     "station_misalignment_deg",
     "station_pressure_hpa",
+    "straight_line",
     "successive_turns",
     "tangent_turn",
     "tas_from_cas_kt",
@@ -580,26 +586,6 @@ def on_leg(lat1_deg: Number, lon1_deg: Number, lat2_deg: Number, lon2_deg: Numbe
 @overload
 def on_leg(lat1_deg: ArrayLike, lon1_deg: ArrayLike, lat2_deg: ArrayLike, lon2_deg: ArrayLike, point_lat_deg: ArrayLike, point_lon_deg: ArrayLike, tolerance_nm: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
 
-class OffsetPoint(NamedTuple, Generic[_T]):
-    latitude_deg: _T
-    longitude_deg: _T
-    direction_deg: _T
-
-@overload
-def offset_point(lat_deg: Number, lon_deg: Number, course_deg: Number, offset_nm: Number, along_nm: Number) -> OffsetPoint[float]: ...
-@overload
-def offset_point(lat_deg: ArrayLike, lon_deg: ArrayLike, course_deg: ArrayLike, offset_nm: ArrayLike, along_nm: ArrayLike, **kwargs: Any) -> OffsetPoint[NDArray[np.float64]]: ...
-
-class OffsetCourseCrossing(NamedTuple, Generic[_T]):
-    latitude_deg: _T
-    longitude_deg: _T
-    along_first_nm: _T
-
-@overload
-def offset_course_crossing(lat1_deg: Number, lon1_deg: Number, course1_deg: Number, offset_nm: Number, lat2_deg: Number, lon2_deg: Number, course2_deg: Number) -> OffsetCourseCrossing[float]: ...
-@overload
-def offset_course_crossing(lat1_deg: ArrayLike, lon1_deg: ArrayLike, course1_deg: ArrayLike, offset_nm: ArrayLike, lat2_deg: ArrayLike, lon2_deg: ArrayLike, course2_deg: ArrayLike, **kwargs: Any) -> OffsetCourseCrossing[NDArray[np.float64]]: ...
-
 class GeodesicInverse(NamedTuple, Generic[_T]):
     distance_nm: _T
     initial_bearing_deg: _T
@@ -654,6 +640,15 @@ class GreatCircleDirect(NamedTuple, Generic[_T]):
 def great_circle_direct(lat_deg: Number, lon_deg: Number, bearing_deg: Number, distance_nm: Number, sphere_radius_nm: Number = ...) -> GreatCircleDirect[float]: ...
 @overload
 def great_circle_direct(lat_deg: ArrayLike, lon_deg: ArrayLike, bearing_deg: ArrayLike, distance_nm: ArrayLike, sphere_radius_nm: ArrayLike = ..., **kwargs: Any) -> GreatCircleDirect[NDArray[np.float64]]: ...
+
+class StraightLine(NamedTuple, Generic[_T]):
+    slant_range_nm: _T
+    elevation_angle_deg: _T
+
+@overload
+def straight_line(lat1_deg: Number, lon1_deg: Number, elevation_ft: Number, lat2_deg: Number, lon2_deg: Number, altitude_ft: Number) -> StraightLine[float]: ...
+@overload
+def straight_line(lat1_deg: ArrayLike, lon1_deg: ArrayLike, elevation_ft: ArrayLike, lat2_deg: ArrayLike, lon2_deg: ArrayLike, altitude_ft: ArrayLike, **kwargs: Any) -> StraightLine[NDArray[np.float64]]: ...
 
 class EntrySector(NamedTuple, Generic[_T]):
     entry: _T
@@ -914,6 +909,50 @@ def polar_grid_convergence_deg(lat_deg: ArrayLike, lon_deg: ArrayLike, **kwargs:
 def lambert_grid_convergence_deg(lon_deg: Number, meridian_lon_deg: Number, parallel1_lat_deg: Number, parallel2_lat_deg: Number) -> float: ...
 @overload
 def lambert_grid_convergence_deg(lon_deg: ArrayLike, meridian_lon_deg: ArrayLike, parallel1_lat_deg: ArrayLike, parallel2_lat_deg: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+class OffsetPoint(NamedTuple, Generic[_T]):
+    latitude_deg: _T
+    longitude_deg: _T
+    direction_deg: _T
+
+@overload
+def offset_point(lat_deg: Number, lon_deg: Number, course_deg: Number, offset_nm: Number, along_nm: Number) -> OffsetPoint[float]: ...
+@overload
+def offset_point(lat_deg: ArrayLike, lon_deg: ArrayLike, course_deg: ArrayLike, offset_nm: ArrayLike, along_nm: ArrayLike, **kwargs: Any) -> OffsetPoint[NDArray[np.float64]]: ...
+
+class OffsetCourseCrossing(NamedTuple, Generic[_T]):
+    latitude_deg: _T
+    longitude_deg: _T
+    along_first_nm: _T
+
+@overload
+def offset_course_crossing(lat1_deg: Number, lon1_deg: Number, course1_deg: Number, offset_nm: Number, lat2_deg: Number, lon2_deg: Number, course2_deg: Number) -> OffsetCourseCrossing[float]: ...
+@overload
+def offset_course_crossing(lat1_deg: ArrayLike, lon1_deg: ArrayLike, course1_deg: ArrayLike, offset_nm: ArrayLike, lat2_deg: ArrayLike, lon2_deg: ArrayLike, course2_deg: ArrayLike, **kwargs: Any) -> OffsetCourseCrossing[NDArray[np.float64]]: ...
+
+class OffsetOffsetCrossing(NamedTuple, Generic[_T]):
+    latitude_deg: _T
+    longitude_deg: _T
+    along_first_nm: _T
+    along_second_nm: _T
+
+@overload
+def offset_offset_crossing(lat1_deg: Number, lon1_deg: Number, course1_deg: Number, offset1_nm: Number, lat2_deg: Number, lon2_deg: Number, course2_deg: Number, offset2_nm: Number) -> OffsetOffsetCrossing[float]: ...
+@overload
+def offset_offset_crossing(lat1_deg: ArrayLike, lon1_deg: ArrayLike, course1_deg: ArrayLike, offset1_nm: ArrayLike, lat2_deg: ArrayLike, lon2_deg: ArrayLike, course2_deg: ArrayLike, offset2_nm: ArrayLike, **kwargs: Any) -> OffsetOffsetCrossing[NDArray[np.float64]]: ...
+
+class OffsetArcCrossing(NamedTuple, Generic[_T]):
+    latitude1_deg: _T
+    longitude1_deg: _T
+    along1_nm: _T
+    latitude2_deg: _T
+    longitude2_deg: _T
+    along2_nm: _T
+
+@overload
+def offset_arc_crossing(lat_deg: Number, lon_deg: Number, course_deg: Number, offset_nm: Number, center_lat_deg: Number, center_lon_deg: Number, radius_nm: Number) -> OffsetArcCrossing[float]: ...
+@overload
+def offset_arc_crossing(lat_deg: ArrayLike, lon_deg: ArrayLike, course_deg: ArrayLike, offset_nm: ArrayLike, center_lat_deg: ArrayLike, center_lon_deg: ArrayLike, radius_nm: ArrayLike, **kwargs: Any) -> OffsetArcCrossing[NDArray[np.float64]]: ...
 
 @overload
 def radio_horizon_nm(aircraft_height_ft: Number, antenna_height_ft: Number = ..., rule: Literal["four_thirds", "feet_miles", "metres_kilometres", "five_quarters"] | int = ...) -> float: ...

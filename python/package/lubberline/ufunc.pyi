@@ -211,9 +211,19 @@ __all__ = [
     "observe_elevation_angle_deg",
     "observe_ground_distance_nm",
     "observe_radial_deg",
+    "offset_arc_crossing_along1_nm",
+    "offset_arc_crossing_along2_nm",
+    "offset_arc_crossing_latitude1_deg",
+    "offset_arc_crossing_latitude2_deg",
+    "offset_arc_crossing_longitude1_deg",
+    "offset_arc_crossing_longitude2_deg",
     "offset_course_crossing_along_first_nm",
     "offset_course_crossing_latitude_deg",
     "offset_course_crossing_longitude_deg",
+    "offset_offset_crossing_along_first_nm",
+    "offset_offset_crossing_along_second_nm",
+    "offset_offset_crossing_latitude_deg",
+    "offset_offset_crossing_longitude_deg",
     "offset_point_direction_deg",
     "offset_point_latitude_deg",
     "offset_point_longitude_deg",
@@ -294,6 +304,8 @@ __all__ = [
     "station_by_bearing_change_time_s",
     "station_misalignment_deg",
     "station_pressure_hpa",
+    "straight_line_elevation_angle_deg",
+    "straight_line_slant_range_nm",
     "successive_turns_bank_needed_deg",
     "successive_turns_before_second_nm",
     "successive_turns_crossing_before_second_nm",
@@ -468,12 +480,6 @@ course_crossing_first_course_deg: np.ufunc
 course_crossing_second_course_deg: np.ufunc
 on_course: np.ufunc
 on_leg: np.ufunc
-offset_point_latitude_deg: np.ufunc
-offset_point_longitude_deg: np.ufunc
-offset_point_direction_deg: np.ufunc
-offset_course_crossing_latitude_deg: np.ufunc
-offset_course_crossing_longitude_deg: np.ufunc
-offset_course_crossing_along_first_nm: np.ufunc
 geodesic_inverse_distance_nm: np.ufunc
 geodesic_inverse_initial_bearing_deg: np.ufunc
 geodesic_inverse_final_bearing_deg: np.ufunc
@@ -489,6 +495,8 @@ great_circle_inverse_final_bearing_deg: np.ufunc
 great_circle_direct_latitude_deg: np.ufunc
 great_circle_direct_longitude_deg: np.ufunc
 great_circle_direct_final_bearing_deg: np.ufunc
+straight_line_slant_range_nm: np.ufunc
+straight_line_elevation_angle_deg: np.ufunc
 holding_entry_entry: np.ufunc
 holding_entry_also: np.ufunc
 holding_entry_to_outbound_deg: np.ufunc
@@ -587,6 +595,22 @@ grid_from_true_deg: np.ufunc
 true_from_grid_deg: np.ufunc
 polar_grid_convergence_deg: np.ufunc
 lambert_grid_convergence_deg: np.ufunc
+offset_point_latitude_deg: np.ufunc
+offset_point_longitude_deg: np.ufunc
+offset_point_direction_deg: np.ufunc
+offset_course_crossing_latitude_deg: np.ufunc
+offset_course_crossing_longitude_deg: np.ufunc
+offset_course_crossing_along_first_nm: np.ufunc
+offset_offset_crossing_latitude_deg: np.ufunc
+offset_offset_crossing_longitude_deg: np.ufunc
+offset_offset_crossing_along_first_nm: np.ufunc
+offset_offset_crossing_along_second_nm: np.ufunc
+offset_arc_crossing_latitude1_deg: np.ufunc
+offset_arc_crossing_longitude1_deg: np.ufunc
+offset_arc_crossing_along1_nm: np.ufunc
+offset_arc_crossing_latitude2_deg: np.ufunc
+offset_arc_crossing_longitude2_deg: np.ufunc
+offset_arc_crossing_along2_nm: np.ufunc
 radio_horizon_nm: np.ufunc
 least_reception_height_ft: np.ufunc
 service_reach_nm: np.ufunc
