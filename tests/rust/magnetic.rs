@@ -53,7 +53,7 @@ fn another_implementation_agrees_in_single_precision() {
 #[test]
 fn the_models_meet_at_2025() {
     for (latitude_deg, longitude_deg) in [(50.0, 10.0), (40.0, -100.0), (-30.0, 140.0), (0.0, 0.0)] {
-        let before = variation_deg(latitude_deg, longitude_deg, 0.0, 2024.999_999).unwrap();
+        let before = variation_deg(latitude_deg, longitude_deg, 0.0, 2_024.999_999).unwrap();
         let after = variation_deg(latitude_deg, longitude_deg, 0.0, 2025.0).unwrap();
         assert!((after - before).abs() < 0.3, "{before} {after}");
     }
