@@ -193,6 +193,7 @@ mod tests {
             ("/// Two.", "", "second"),
             ("Result<Pair, Error>", "Result<Pears, Error>", "Pears"),
             ("Result<Pair, Error>", "f64", "Result"),
+            ("a_nm", "class", "`class` is a word of"),
         ];
         for (from, to, named) in faults {
             assert!(GOOD.contains(from), "{from}");

@@ -104,7 +104,7 @@ pub fn least_reception_height_ft(
 /// are counted from the ground at the station; all others count from the transmitter.
 ///
 /// # Arguments
-/// - `class`: the class of the station
+/// - `service_class`: the class of the station
 /// - `height_ft`: height above the station's antenna, -60 000 to 400 000
 /// - `antenna_height_ft`: height of the antenna above the ground, 0 to 400 000 (default 0.0)
 ///
@@ -131,13 +131,17 @@ pub fn least_reception_height_ft(
 /// assert_eq!(format!("{:.1}", service_reach_nm(ServiceClass::DmeLow, 9_000.0, 30.0)?), "123.5");
 /// # Ok::<(), lubberline::Error>(())
 /// ```
-pub fn service_reach_nm(class: ServiceClass, height_ft: f64, antenna_height_ft: f64) -> Result<f64, Error> {
+pub fn service_reach_nm(
+    service_class: ServiceClass,
+    height_ft: f64,
+    antenna_height_ft: f64,
+) -> Result<f64, Error> {
     if any_nan(&[height_ft, antenna_height_ft]) {
         return Ok(f64::NAN);
     }
     let height = HeightAboveStation::named("height_ft", height_ft)?;
     let antenna = SurfaceHeight::named("antenna_height_ft", antenna_height_ft)?;
-    Ok(class.reach(height, antenna).value().get::<nautical_mile>())
+    Ok(service_class.reach(height, antenna).value().get::<nautical_mile>())
 }
 
 outputs! {

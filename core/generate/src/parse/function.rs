@@ -81,8 +81,64 @@ pub fn read(
     Ok(Function { module: module.to_string(), name, parameters, outputs, result, doc, block: false })
 }
 
+/// Words that Rust lets a parameter have, and C, C++ or Python does not.
+const TAKEN_ELSEWHERE: [&str; 48] = [
+    "and",
+    "assert",
+    "auto",
+    "case",
+    "char",
+    "class",
+    "def",
+    "default",
+    "del",
+    "delete",
+    "double",
+    "elif",
+    "except",
+    "explicit",
+    "export",
+    "finally",
+    "float",
+    "friend",
+    "from",
+    "global",
+    "goto",
+    "import",
+    "inline",
+    "int",
+    "is",
+    "lambda",
+    "long",
+    "namespace",
+    "new",
+    "nonlocal",
+    "not",
+    "operator",
+    "or",
+    "pass",
+    "private",
+    "protected",
+    "public",
+    "raise",
+    "register",
+    "short",
+    "signed",
+    "switch",
+    "template",
+    "this",
+    "unsigned",
+    "using",
+    "void",
+    "with",
+];
+
 /// Cuts the default from the words of a parameter, and sees that it is a number or a word of the choice.
 fn parameter(name: String, kind: Kind, text: &str, choices: &[Choice]) -> Result<Parameter> {
+    ensure!(
+        !TAKEN_ELSEWHERE.contains(&name.as_str()),
+        "`{name}` is a word of C, C++ or Python; allowed: a name that is none"
+    );
     let (doc, default) = match text.split_once(" (default ") {
         Some((doc, rest)) => (doc, Some(rest.trim_end_matches(')').to_string())),
         None => (text, None),
