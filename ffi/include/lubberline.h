@@ -6570,7 +6570,7 @@ size_t lubber_least_reception_height_ft_n(size_t count,
  * The farthest of the published layers that hold the height. The classes named `above_ground` are those of older editions, whose heights
  * are counted from the ground at the station; all others count from the transmitter.
  *
- * @param class the class of the station: LUBBER_SERVICE_CLASS_TERMINAL, LUBBER_SERVICE_CLASS_LOW, LUBBER_SERVICE_CLASS_HIGH, LUBBER_SERVICE_CLASS_VOR_LOW, LUBBER_SERVICE_CLASS_VOR_HIGH, LUBBER_SERVICE_CLASS_DME_LOW, LUBBER_SERVICE_CLASS_DME_HIGH, LUBBER_SERVICE_CLASS_TERMINAL_ABOVE_GROUND, LUBBER_SERVICE_CLASS_LOW_ABOVE_GROUND, LUBBER_SERVICE_CLASS_HIGH_ABOVE_GROUND, LUBBER_SERVICE_CLASS_COMPASS_LOCATOR, LUBBER_SERVICE_CLASS_NDB_MEDIUM_HIGH, LUBBER_SERVICE_CLASS_NDB_HIGH, LUBBER_SERVICE_CLASS_NDB_VERY_HIGH
+ * @param service_class the class of the station: LUBBER_SERVICE_CLASS_TERMINAL, LUBBER_SERVICE_CLASS_LOW, LUBBER_SERVICE_CLASS_HIGH, LUBBER_SERVICE_CLASS_VOR_LOW, LUBBER_SERVICE_CLASS_VOR_HIGH, LUBBER_SERVICE_CLASS_DME_LOW, LUBBER_SERVICE_CLASS_DME_HIGH, LUBBER_SERVICE_CLASS_TERMINAL_ABOVE_GROUND, LUBBER_SERVICE_CLASS_LOW_ABOVE_GROUND, LUBBER_SERVICE_CLASS_HIGH_ABOVE_GROUND, LUBBER_SERVICE_CLASS_COMPASS_LOCATOR, LUBBER_SERVICE_CLASS_NDB_MEDIUM_HIGH, LUBBER_SERVICE_CLASS_NDB_HIGH, LUBBER_SERVICE_CLASS_NDB_VERY_HIGH
  * @param height_ft height above the station's antenna, -60 000 to 400 000
  * @param antenna_height_ft height of the antenna above the ground, 0 to 400 000
  * @param[out] service_reach_nm the result; may be NULL
@@ -6585,7 +6585,7 @@ size_t lubber_least_reception_height_ft_n(size_t count,
  *
  * Example: lubber_service_reach_nm(LUBBER_SERVICE_CLASS_HIGH, 18000.0, 0.0, &value) gives 130
  */
-int32_t lubber_service_reach_nm(int32_t class_,
+int32_t lubber_service_reach_nm(int32_t service_class,
                                 double height_ft,
                                 double antenna_height_ft,
                                 double *service_reach_nm);
@@ -6593,12 +6593,12 @@ int32_t lubber_service_reach_nm(int32_t class_,
 /**
  * `lubber_service_reach_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
  *
- * `class` is one code for all points: the class of the station: LUBBER_SERVICE_CLASS_TERMINAL, LUBBER_SERVICE_CLASS_LOW, LUBBER_SERVICE_CLASS_HIGH, LUBBER_SERVICE_CLASS_VOR_LOW, LUBBER_SERVICE_CLASS_VOR_HIGH, LUBBER_SERVICE_CLASS_DME_LOW, LUBBER_SERVICE_CLASS_DME_HIGH, LUBBER_SERVICE_CLASS_TERMINAL_ABOVE_GROUND, LUBBER_SERVICE_CLASS_LOW_ABOVE_GROUND, LUBBER_SERVICE_CLASS_HIGH_ABOVE_GROUND, LUBBER_SERVICE_CLASS_COMPASS_LOCATOR, LUBBER_SERVICE_CLASS_NDB_MEDIUM_HIGH, LUBBER_SERVICE_CLASS_NDB_HIGH, LUBBER_SERVICE_CLASS_NDB_VERY_HIGH
+ * `service_class` is one code for all points: the class of the station: LUBBER_SERVICE_CLASS_TERMINAL, LUBBER_SERVICE_CLASS_LOW, LUBBER_SERVICE_CLASS_HIGH, LUBBER_SERVICE_CLASS_VOR_LOW, LUBBER_SERVICE_CLASS_VOR_HIGH, LUBBER_SERVICE_CLASS_DME_LOW, LUBBER_SERVICE_CLASS_DME_HIGH, LUBBER_SERVICE_CLASS_TERMINAL_ABOVE_GROUND, LUBBER_SERVICE_CLASS_LOW_ABOVE_GROUND, LUBBER_SERVICE_CLASS_HIGH_ABOVE_GROUND, LUBBER_SERVICE_CLASS_COMPASS_LOCATOR, LUBBER_SERVICE_CLASS_NDB_MEDIUM_HIGH, LUBBER_SERVICE_CLASS_NDB_HIGH, LUBBER_SERVICE_CLASS_NDB_VERY_HIGH
  *
  * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
  */
 size_t lubber_service_reach_nm_n(size_t count,
-                                 int32_t class_,
+                                 int32_t service_class,
                                  const double *height_ft,
                                  ptrdiff_t height_ft_stride,
                                  const double *antenna_height_ft,

@@ -7239,7 +7239,7 @@ pub unsafe extern "C" fn lubber_least_reception_height_ft_n(
 /// The farthest of the published layers that hold the height. The classes named `above_ground` are those of older editions, whose heights
 /// are counted from the ground at the station; all others count from the transmitter.
 ///
-/// @param class the class of the station: LUBBER_SERVICE_CLASS_TERMINAL, LUBBER_SERVICE_CLASS_LOW, LUBBER_SERVICE_CLASS_HIGH, LUBBER_SERVICE_CLASS_VOR_LOW, LUBBER_SERVICE_CLASS_VOR_HIGH, LUBBER_SERVICE_CLASS_DME_LOW, LUBBER_SERVICE_CLASS_DME_HIGH, LUBBER_SERVICE_CLASS_TERMINAL_ABOVE_GROUND, LUBBER_SERVICE_CLASS_LOW_ABOVE_GROUND, LUBBER_SERVICE_CLASS_HIGH_ABOVE_GROUND, LUBBER_SERVICE_CLASS_COMPASS_LOCATOR, LUBBER_SERVICE_CLASS_NDB_MEDIUM_HIGH, LUBBER_SERVICE_CLASS_NDB_HIGH, LUBBER_SERVICE_CLASS_NDB_VERY_HIGH
+/// @param service_class the class of the station: LUBBER_SERVICE_CLASS_TERMINAL, LUBBER_SERVICE_CLASS_LOW, LUBBER_SERVICE_CLASS_HIGH, LUBBER_SERVICE_CLASS_VOR_LOW, LUBBER_SERVICE_CLASS_VOR_HIGH, LUBBER_SERVICE_CLASS_DME_LOW, LUBBER_SERVICE_CLASS_DME_HIGH, LUBBER_SERVICE_CLASS_TERMINAL_ABOVE_GROUND, LUBBER_SERVICE_CLASS_LOW_ABOVE_GROUND, LUBBER_SERVICE_CLASS_HIGH_ABOVE_GROUND, LUBBER_SERVICE_CLASS_COMPASS_LOCATOR, LUBBER_SERVICE_CLASS_NDB_MEDIUM_HIGH, LUBBER_SERVICE_CLASS_NDB_HIGH, LUBBER_SERVICE_CLASS_NDB_VERY_HIGH
 /// @param height_ft height above the station's antenna, -60 000 to 400 000
 /// @param antenna_height_ft height of the antenna above the ground, 0 to 400 000
 /// @param[out] service_reach_nm the result; may be NULL
@@ -7258,14 +7258,14 @@ pub unsafe extern "C" fn lubber_least_reception_height_ft_n(
 /// Each output must be null or writable.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn lubber_service_reach_nm(
-    class: i32,
+    service_class: i32,
     height_ft: f64,
     antenna_height_ft: f64,
     service_reach_nm: *mut f64,
 ) -> i32 {
     let answer = || {
         if [height_ft, antenna_height_ft].iter().any(|number: &f64| number.is_nan()) { return Ok([f64::NAN; 1]) }
-        plain::service_reach_nm(lubberline::station::ServiceClass::from_code("class", f64::from(class))?, height_ft, antenna_height_ft).map(|answer| [answer])
+        plain::service_reach_nm(lubberline::station::ServiceClass::from_code("service_class", f64::from(service_class))?, height_ft, antenna_height_ft).map(|answer| [answer])
     };
     // SAFETY: the caller vouches for the outputs.
     unsafe { one(answer, [service_reach_nm]) }
@@ -7273,7 +7273,7 @@ pub unsafe extern "C" fn lubber_service_reach_nm(
 
 /// `lubber_service_reach_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
 ///
-/// `class` is one code for all points: the class of the station: LUBBER_SERVICE_CLASS_TERMINAL, LUBBER_SERVICE_CLASS_LOW, LUBBER_SERVICE_CLASS_HIGH, LUBBER_SERVICE_CLASS_VOR_LOW, LUBBER_SERVICE_CLASS_VOR_HIGH, LUBBER_SERVICE_CLASS_DME_LOW, LUBBER_SERVICE_CLASS_DME_HIGH, LUBBER_SERVICE_CLASS_TERMINAL_ABOVE_GROUND, LUBBER_SERVICE_CLASS_LOW_ABOVE_GROUND, LUBBER_SERVICE_CLASS_HIGH_ABOVE_GROUND, LUBBER_SERVICE_CLASS_COMPASS_LOCATOR, LUBBER_SERVICE_CLASS_NDB_MEDIUM_HIGH, LUBBER_SERVICE_CLASS_NDB_HIGH, LUBBER_SERVICE_CLASS_NDB_VERY_HIGH
+/// `service_class` is one code for all points: the class of the station: LUBBER_SERVICE_CLASS_TERMINAL, LUBBER_SERVICE_CLASS_LOW, LUBBER_SERVICE_CLASS_HIGH, LUBBER_SERVICE_CLASS_VOR_LOW, LUBBER_SERVICE_CLASS_VOR_HIGH, LUBBER_SERVICE_CLASS_DME_LOW, LUBBER_SERVICE_CLASS_DME_HIGH, LUBBER_SERVICE_CLASS_TERMINAL_ABOVE_GROUND, LUBBER_SERVICE_CLASS_LOW_ABOVE_GROUND, LUBBER_SERVICE_CLASS_HIGH_ABOVE_GROUND, LUBBER_SERVICE_CLASS_COMPASS_LOCATOR, LUBBER_SERVICE_CLASS_NDB_MEDIUM_HIGH, LUBBER_SERVICE_CLASS_NDB_HIGH, LUBBER_SERVICE_CLASS_NDB_VERY_HIGH
 ///
 /// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
 ///
@@ -7282,7 +7282,7 @@ pub unsafe extern "C" fn lubber_service_reach_nm(
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn lubber_service_reach_nm_n(
     count: usize,
-    class: i32,
+    service_class: i32,
     height_ft: *const f64,
     height_ft_stride: isize,
     antenna_height_ft: *const f64,
@@ -7291,8 +7291,8 @@ pub unsafe extern "C" fn lubber_service_reach_nm_n(
     service_reach_nm_stride: isize,
     status: *mut i32,
 ) -> usize {
-    let class = f64::from(class);
-    let (inputs, outputs) = ([Array::input(&raw const class, 0), Array::input(height_ft, height_ft_stride), Array::input(antenna_height_ft, antenna_height_ft_stride)], [Array::output(service_reach_nm, service_reach_nm_stride)]);
+    let service_class = f64::from(service_class);
+    let (inputs, outputs) = ([Array::input(&raw const service_class, 0), Array::input(height_ft, height_ft_stride), Array::input(antenna_height_ft, antenna_height_ft_stride)], [Array::output(service_reach_nm, service_reach_nm_stride)]);
     // SAFETY: the caller vouches for the arrays.
     unsafe { many(const { Function::named("service_reach_nm") }, count, &inputs, &outputs, status) }
 }

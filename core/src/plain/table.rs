@@ -745,7 +745,7 @@ pub const FUNCTIONS: &[Function] = &[
     },
     Function {
         name: "service_reach_nm",
-        inputs: &["class", "height_ft", "antenna_height_ft"],
+        inputs: &["service_class", "height_ft", "antenna_height_ft"],
         outputs: &["service_reach_nm"],
         run: |inputs, outputs| one(inputs, outputs, service_reach_nm),
         block: |inputs, outputs, statuses| each(inputs, outputs, statuses, service_reach_nm),
@@ -1581,11 +1581,11 @@ fn least_reception_height_ft([ground_distance_nm, antenna_height_ft, rule]: [f64
     super::least_reception_height_ft(ground_distance_nm, antenna_height_ft, crate::station::HorizonRule::from_code("rule", rule)?).map(|answer| [answer])
 }
 
-fn service_reach_nm([class, height_ft, antenna_height_ft]: [f64; 3]) -> Result<[f64; 1], Error> {
-    if [class, height_ft, antenna_height_ft].iter().any(|input: &f64| input.is_nan()) {
+fn service_reach_nm([service_class, height_ft, antenna_height_ft]: [f64; 3]) -> Result<[f64; 1], Error> {
+    if [service_class, height_ft, antenna_height_ft].iter().any(|input: &f64| input.is_nan()) {
         return Ok([f64::NAN; 1]);
     }
-    super::service_reach_nm(crate::station::ServiceClass::from_code("class", class)?, height_ft, antenna_height_ft).map(|answer| [answer])
+    super::service_reach_nm(crate::station::ServiceClass::from_code("service_class", service_class)?, height_ft, antenna_height_ft).map(|answer| [answer])
 }
 
 fn vor_needle([radial_deg, selected_course_deg, full_scale_deg, abeam_zone_deg]: [f64; 4]) -> Result<[f64; 3], Error> {

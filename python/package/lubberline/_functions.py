@@ -6883,7 +6883,7 @@ def least_reception_height_ft(ground_distance_nm, antenna_height_ft=0.0, rule="f
 _scalar_least_reception_height_ft = scalars["least_reception_height_ft"]
 
 
-def service_reach_nm(class, height_ft, antenna_height_ft=0.0, **kwargs):
+def service_reach_nm(service_class, height_ft, antenna_height_ft=0.0, **kwargs):
     r"""How far the published service volume of a station's class reaches at a height.
 
     The farthest of the published layers that hold the height. The classes named `above_ground` are
@@ -6892,7 +6892,7 @@ def service_reach_nm(class, height_ft, antenna_height_ft=0.0, **kwargs):
 
     Parameters
     ----------
-    class : {"terminal", "low", "high", "vor_low", "vor_high", "dme_low", "dme_high", "terminal_above_ground", "low_above_ground", "high_above_ground", "compass_locator", "ndb_mh", "ndb_h", "ndb_hh"}
+    service_class : {"terminal", "low", "high", "vor_low", "vor_high", "dme_low", "dme_high", "terminal_above_ground", "low_above_ground", "high_above_ground", "compass_locator", "ndb_mh", "ndb_h", "ndb_hh"}
         The class of the station.
     height_ft : array_like, in feet
         Height above the station's antenna, -60 000 to 400 000.
@@ -6935,12 +6935,12 @@ def service_reach_nm(class, height_ft, antenna_height_ft=0.0, **kwargs):
     >>> [f"{value:.0f}" for value in lubberline.service_reach_nm('high', [18000.0, 18000.0], 0.0)]
     ['130', '130']
     """
-    class = chosen(_SERVICE_CLASS, "class", class)
+    service_class = chosen(_SERVICE_CLASS, "service_class", service_class)
     if not kwargs:
-        answer = _scalar_service_reach_nm(class, height_ft, antenna_height_ft)
+        answer = _scalar_service_reach_nm(service_class, height_ft, antenna_height_ft)
         if answer is not None:
             return answer
-    return ufunc.service_reach_nm(class, height_ft, antenna_height_ft, **kwargs)
+    return ufunc.service_reach_nm(service_class, height_ft, antenna_height_ft, **kwargs)
 
 
 _scalar_service_reach_nm = scalars["service_reach_nm"]
