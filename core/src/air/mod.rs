@@ -9,7 +9,7 @@ mod density_altitude;
 mod geopotential;
 mod pitot;
 mod procedure_factor;
-mod standard;
+pub(crate) mod standard;
 mod state;
 mod total_temperature;
 mod transition;

@@ -17,11 +17,11 @@ pub(crate) const SEA_LEVEL_PA: f64 = 101_325.0;
 pub(crate) const TROPOSPHERE_K_M: f64 = -0.006_5;
 
 /// A range of altitude in which the temperature changes evenly with geopotential altitude.
-struct Layer {
-    base_m: f64,
-    base_k: f64,
-    base_pa: f64,
-    gradient_k_m: f64,
+pub(crate) struct Layer {
+    pub(crate) base_m: f64,
+    pub(crate) base_k: f64,
+    pub(crate) base_pa: f64,
+    pub(crate) gradient_k_m: f64,
 }
 
 const fn layer(base_m: f64, base_k: f64, base_pa: f64, gradient_k_m: f64) -> Layer {
@@ -29,10 +29,10 @@ const fn layer(base_m: f64, base_k: f64, base_pa: f64, gradient_k_m: f64) -> Lay
 }
 
 /// Sea level to the tropopause; it holds below sea level too.
-const TROPOSPHERE: Layer = layer(0.0, SEA_LEVEL_K, SEA_LEVEL_PA, TROPOSPHERE_K_M);
+pub(crate) const TROPOSPHERE: Layer = layer(0.0, SEA_LEVEL_K, SEA_LEVEL_PA, TROPOSPHERE_K_M);
 
 /// The layers above. The base pressures follow from the layers below and the constants above, to the last bit.
-const ABOVE: [Layer; 6] = [
+pub(crate) const ABOVE: [Layer; 6] = [
     layer(11_000.0, 216.65, 22_632.040_095_007_8, 0.0),
     layer(20_000.0, 216.65, 5_474.877_424_281_046, 0.001),
     layer(32_000.0, 228.65, 868.015_776_620_213_3, 0.002_8),

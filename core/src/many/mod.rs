@@ -6,6 +6,7 @@
 //! the [`functions`] here.
 
 pub mod arithmetic;
+pub mod atmosphere;
 pub mod functions;
 pub mod geodesic;
 pub mod observe;

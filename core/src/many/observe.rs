@@ -113,7 +113,6 @@ impl Kernel for Observe<'_> {
             *level = sum::<FMA>(high_north, high_north, high_east * high_east);
         });
 
-        let mut farthest = 0.0;
         let mut square = [0.0; ROOM];
         let mut azimuth_norths = [0.0; ROOM];
         let near = Near::at::<FMA>(t);
@@ -122,10 +121,8 @@ impl Kernel for Observe<'_> {
             *square = *chord + near.square::<FMA>(*chord, z);
             *turned = sum::<FMA>(c, near.north::<FMA>(*chord, z), *north);
         });
-        pass!(chord in &chords, _altitude in self.altitude_ft, => {
-            farthest = if *chord > farthest { *chord } else { farthest };
-        });
-        if farthest > NEAR_MOST {
+        // Counted, which is vectorised, where looking for one is not.
+        if chords.iter().take(count).map(|chord| u64::from(*chord > NEAR_MOST)).sum::<u64>() > 0 {
             let middle = Middle::at::<FMA>(t);
             pass!(square in &mut square, turned in &mut azimuth_norths, chord in &chords, north in &norths, => {
                 let z = *north * c;

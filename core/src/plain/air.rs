@@ -3,6 +3,7 @@
 use super::{any_nan, outputs};
 use crate::Error;
 use crate::air::{self, Air};
+use crate::many::{atmosphere::Atmosphere, run};
 use crate::value::units::{
     degree_celsius, foot, hectopascal, kelvin_interval, kilogram_per_cubic_meter, knot, ratio,
 };
@@ -37,7 +38,7 @@ outputs! {
 /// - `isa_deviation_k`: warmer than standard by this, -150 to 150 (default 0.0)
 ///
 /// # Accuracy
-/// Rounding. The pressures printed in the source above 20 km differ by up to 4e-6 of themselves, having been
+/// Rounding; in arrays 1e-14 of the value. The pressures printed in the source above 20 km differ by up to 4e-6 of themselves, having been
 /// worked out from rounded ones.
 ///
 /// # Degenerate cases
@@ -73,6 +74,20 @@ pub fn standard_atmosphere(
         density_kg_per_m3: air.density().get::<kilogram_per_cubic_meter>(),
         speed_of_sound_kt: air.speed_of_sound().get::<knot>(),
     })
+}
+
+/// [`standard_atmosphere`] over columns.
+pub(super) fn standard_atmosphere_block(inputs: [&[f64]; 2], outputs: [&mut [f64]; 4]) {
+    let [pressure_altitude_ft, isa_deviation_k] = inputs;
+    let [temperature_degc, pressure_hpa, density_kg_per_m3, speed_of_sound_kt] = outputs;
+    run(Atmosphere {
+        pressure_altitude_ft,
+        isa_deviation_k,
+        temperature_degc,
+        pressure_hpa,
+        density_kg_per_m3,
+        speed_of_sound_kt,
+    });
 }
 
 /// Pressure over standard sea-level pressure, the ratio called delta.

@@ -184,7 +184,16 @@ mod tests {
                 let result = (function.run)(&given, &mut answer);
                 assert_eq!(status, result.map_or_else(|error| error.code(), |()| 0), "{}", function.name);
                 let of_block: Vec<f64> = answers.iter().map(|column| column[index]).collect();
-                assert_eq!(bits(&answer), bits(&of_block), "{} {given:?}", function.name);
+                // A loop of its own rounds in its own way, by a bound that is held beside it; and it knows no neighbours.
+                for (single, many) in answer.iter().zip(&of_block) {
+                    let near = (single - many).abs() <= 1e-13 * single.abs().max(1.0) || single == many;
+                    assert!(near || (single.is_nan() && many.is_nan()), "{} {given:?}", function.name);
+                }
+                let mut alone = vec![0.0; function.outputs.len()];
+                let columns: Vec<&[f64]> = given.iter().map(std::slice::from_ref).collect();
+                let mut places: Vec<&mut [f64]> = alone.iter_mut().map(std::slice::from_mut).collect();
+                (function.block)(&columns, &mut places, &mut [7]);
+                assert_eq!(bits(&alone), bits(&of_block), "{} {given:?}", function.name);
                 assert!(result.is_ok() || answer.iter().all(|value| value.is_nan()), "{}", function.name);
             }
         }
