@@ -1651,7 +1651,7 @@ const char *lubber_status_text(int32_t status);
  * @param[out] speed_of_sound_kt Speed of sound; may be NULL
  * @return LUBBER_OK, or a negative status with every output NaN
  *
- * Accuracy: Rounding. The pressures printed in the source above 20 km differ by up to 4e-6 of themselves, having been
+ * Accuracy: Rounding; in arrays 1e-14 of the value. The pressures printed in the source above 20 km differ by up to 4e-6 of themselves, having been
  * worked out from rounded ones.
  * Degenerate cases: None in the range.
  * Errors: A value outside its range.

@@ -13,7 +13,7 @@ pub const FUNCTIONS: &[Function] = &[
         inputs: &["pressure_altitude_ft", "isa_deviation_k"],
         outputs: &["temperature_degc", "pressure_hpa", "density_kg_per_m3", "speed_of_sound_kt"],
         run: |inputs, outputs| one(inputs, outputs, standard_atmosphere),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, standard_atmosphere),
+        block: |inputs, outputs, statuses| columns(inputs, outputs, statuses, super::air::standard_atmosphere_block, standard_atmosphere),
     },
     Function {
         name: "pressure_ratio",
