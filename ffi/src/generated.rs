@@ -10183,7 +10183,7 @@ pub unsafe extern "C" fn lubber_rolled_turn_n(
 /// @param[out] groundspeed_kt The speed made good along the course; may be NULL
 /// @return LUBBER_OK, or a negative status with every output NaN
 ///
-/// Accuracy: Rounding.
+/// Accuracy: Rounding; in arrays 1e-12 degrees, times the wind's speed over the airspeed where that is more, and 1e-14 of the speeds.
 /// Degenerate cases: In calm air the heading is the course. A wind faster than the aircraft leaves courses downwind that can be
 /// held; of the two headings that hold such a course the one with the higher groundspeed is given.
 /// Errors: A value outside its range, a crosswind above the airspeed, or no groundspeed left.

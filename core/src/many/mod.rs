@@ -10,6 +10,7 @@ pub mod atmosphere;
 pub mod functions;
 pub mod geodesic;
 pub mod observe;
+pub mod wind_triangle;
 
 /// The most points a kernel works on at a time: its columns stay in the nearest cache.
 pub const ROOM: usize = 128;

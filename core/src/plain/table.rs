@@ -1063,7 +1063,7 @@ pub const FUNCTIONS: &[Function] = &[
         inputs: &["course_deg", "true_airspeed_kt", "wind_from_deg", "wind_speed_kt"],
         outputs: &["heading_deg", "groundspeed_kt"],
         run: |inputs, outputs| one(inputs, outputs, wind_triangle),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, wind_triangle),
+        block: |inputs, outputs, statuses| columns(inputs, outputs, statuses, super::wind::wind_triangle_block, wind_triangle),
     },
     Function {
         name: "wind_correction_deg",

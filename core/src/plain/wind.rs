@@ -3,6 +3,7 @@
 use super::lead::wind;
 use super::{any_nan, outputs};
 use crate::Error;
+use crate::many::{self, run};
 use crate::value::units::{degree, knot};
 use crate::value::{
     Bearing, Groundspeed, PressureAltitude, TrueAirspeed, TrueNorth, WindComponent, WindSpeed,
@@ -44,7 +45,7 @@ outputs! {
 /// - `wind_speed_kt`: speed of the wind, 0 to 1000
 ///
 /// # Accuracy
-/// Rounding.
+/// Rounding; in arrays 1e-12 degrees, times the wind's speed over the airspeed where that is more, and 1e-14 of the speeds.
 ///
 /// # Degenerate cases
 /// In calm air the heading is the course. A wind faster than the aircraft leaves courses downwind that can be
@@ -78,6 +79,20 @@ pub fn wind_triangle(
         heading_deg: crabbed.heading.angle().get::<degree>(),
         groundspeed_kt: crabbed.groundspeed.value().get::<knot>(),
     })
+}
+
+/// [`wind_triangle`] over columns.
+pub(super) fn wind_triangle_block(inputs: [&[f64]; 4], outputs: [&mut [f64]; 2]) {
+    let [course_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt] = inputs;
+    let [heading_deg, groundspeed_kt] = outputs;
+    run(many::wind_triangle::WindTriangle {
+        course_deg,
+        true_airspeed_kt,
+        wind_from_deg,
+        wind_speed_kt,
+        heading_deg,
+        groundspeed_kt,
+    });
 }
 
 /// The wind correction that holds a course: heading less course, right positive.
