@@ -1257,15 +1257,15 @@ static size_t many_needle_motion(size_t count, const double *const *in, const pt
     return lubber_needle_motion_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], out[0], out_stride[0], out[1], out_stride[1], status);
 }
 
-static int32_t call_base_turn_offset_deg(const double *in, double *out)
+static int32_t call_design_base_turn_offset_deg(const double *in, double *out)
 {
-    return lubber_base_turn_offset_deg(in[0], in[1], (int32_t)in[2], &out[0]);
+    return lubber_design_base_turn_offset_deg(in[0], in[1], (int32_t)in[2], &out[0]);
 }
 
-static size_t many_base_turn_offset_deg(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+static size_t many_design_base_turn_offset_deg(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
-    return lubber_base_turn_offset_deg_n(count, in[0], in_stride[0], in[1], in_stride[1], (int32_t)in[2][0], out[0], out_stride[0], status);
+    return lubber_design_base_turn_offset_deg_n(count, in[0], in_stride[0], in[1], in_stride[1], (int32_t)in[2][0], out[0], out_stride[0], status);
 }
 
 static int32_t call_base_turn_offset_exact_deg(const double *in, double *out)
@@ -1876,7 +1876,7 @@ static const struct dispatch DISPATCH[] = {
     {"cross_track_of_deflection_nm", 3, 1, "nnn", {"cross_track_of_deflection_nm"}, {0.5, 30.0, 10.0}, call_cross_track_of_deflection_nm, many_cross_track_of_deflection_nm},
     {"deflection_of_cross_track", 3, 2, "nnn", {"deviation_deg", "deflection"}, {1.0, 30.0, 10.0}, call_deflection_of_cross_track, many_deflection_of_cross_track},
     {"needle_motion", 4, 2, "nnnn", {"needle_rate_deg_per_s", "full_scale_time_s"}, {180.0, 10.0, -30.0, 10.0}, call_needle_motion, many_needle_motion},
-    {"base_turn_offset_deg", 3, 1, "nnc", {"base_turn_offset_deg"}, {157.23, 120.0, LUBBER_DESIGN_UNITS_NON_SI}, call_base_turn_offset_deg, many_base_turn_offset_deg},
+    {"design_base_turn_offset_deg", 3, 1, "nnc", {"design_base_turn_offset_deg"}, {157.23, 120.0, LUBBER_DESIGN_UNITS_NON_SI}, call_design_base_turn_offset_deg, many_design_base_turn_offset_deg},
     {"base_turn_offset_exact_deg", 2, 1, "nn", {"base_turn_offset_exact_deg"}, {0.834, 5.241}, call_base_turn_offset_exact_deg, many_base_turn_offset_exact_deg},
     {"base_turn", 9, 7, "ncnnnnnnn", {"track_deg", "heading_deg", "offset_deg", "outbound_time_s", "heading_change_deg", "established_nm", "duration_s"}, {100.0, LUBBER_HOLDING_SIDE_RIGHT, 120.0, 180.0, 40.0, 25.0, 25.0, 3.0, 5.0}, call_base_turn, many_base_turn},
     {"base_turn_on_track", 8, 7, "nnnnnnnn", {"track_deg", "heading_deg", "offset_deg", "outbound_time_s", "heading_change_deg", "established_nm", "duration_s"}, {100.0, 262.0, 180.0, 40.0, 25.0, 25.0, 3.0, 5.0}, call_base_turn_on_track, many_base_turn_on_track},

@@ -452,11 +452,11 @@ int main(void)
     status = lubber_needle_motion(180.0, 10.0, -30.0, 10.0, NULL, &value);
     expect("lubber_needle_motion(180.0, 10.0, -30.0, 10.0, NULL, &value)", status, value, 1, "69.5");
     value = NAN;
-    status = lubber_base_turn_offset_deg(157.23, 120.0, LUBBER_DESIGN_UNITS_NON_SI, &value);
-    expect("lubber_base_turn_offset_deg(157.23, 120.0, LUBBER_DESIGN_UNITS_NON_SI, &value)", status, value, 1, "18.0");
+    status = lubber_design_base_turn_offset_deg(157.23, 120.0, LUBBER_DESIGN_UNITS_NON_SI, &value);
+    expect("lubber_design_base_turn_offset_deg(157.23, 120.0, LUBBER_DESIGN_UNITS_NON_SI, &value)", status, value, 1, "18.0");
     value = NAN;
-    status = lubber_base_turn_offset_deg(200.0, 120.0, LUBBER_DESIGN_UNITS_NON_SI, &value);
-    expect("lubber_base_turn_offset_deg(200.0, 120.0, LUBBER_DESIGN_UNITS_NON_SI, &value)", status, value, 1, "21.5");
+    status = lubber_design_base_turn_offset_deg(200.0, 120.0, LUBBER_DESIGN_UNITS_NON_SI, &value);
+    expect("lubber_design_base_turn_offset_deg(200.0, 120.0, LUBBER_DESIGN_UNITS_NON_SI, &value)", status, value, 1, "21.5");
     value = NAN;
     status = lubber_base_turn_offset_exact_deg(0.834, 5.241, &value);
     expect("lubber_base_turn_offset_exact_deg(0.834, 5.241, &value)", status, value, 2, "18.08");

@@ -34,13 +34,13 @@ use crate::value::{
 ///
 /// # Example
 /// ```
-/// # use lubberline::plain::base_turn_offset_deg;
+/// # use lubberline::plain::design_base_turn_offset_deg;
 /// # use lubberline::procedure::DesignUnits;
-/// assert_eq!(format!("{:.1}", base_turn_offset_deg(157.23, 120.0, DesignUnits::NonSi)?), "18.0");
-/// assert_eq!(format!("{:.1}", base_turn_offset_deg(200.0, 120.0, DesignUnits::NonSi)?), "21.5");
+/// assert_eq!(format!("{:.1}", design_base_turn_offset_deg(157.23, 120.0, DesignUnits::NonSi)?), "18.0");
+/// assert_eq!(format!("{:.1}", design_base_turn_offset_deg(200.0, 120.0, DesignUnits::NonSi)?), "21.5");
 /// # Ok::<(), lubberline::Error>(())
 /// ```
-pub fn base_turn_offset_deg(
+pub fn design_base_turn_offset_deg(
     true_airspeed_kt: f64,
     outbound_time_s: f64,
     units: DesignUnits,

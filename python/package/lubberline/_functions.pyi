@@ -77,7 +77,6 @@ __all__ = [
     "bank_for_radius_deg",
     "bank_for_rate_deg",
     "base_turn",
-    "base_turn_offset_deg",
     "base_turn_offset_exact_deg",
     "base_turn_on_track",
     "base_turn_sector_nm",
@@ -100,6 +99,7 @@ __all__ = [
     "density_altitude_ft",
     "density_altitude_rule_ft",
     "density_ratio",
+    "design_base_turn_offset_deg",
     "displayed_dme_nm",
     "distance_flown_nm",
     "dme_at_roll_in_nm",
@@ -1021,9 +1021,9 @@ def needle_motion(groundspeed_kt: Number, distance_nm: Number, crossing_angle_de
 def needle_motion(groundspeed_kt: ArrayLike, distance_nm: ArrayLike, crossing_angle_deg: ArrayLike = ..., full_scale_deg: ArrayLike = ..., **kwargs: Any) -> NeedleMotion[NDArray[np.float64]]: ...
 
 @overload
-def base_turn_offset_deg(true_airspeed_kt: Number, outbound_time_s: Number, units: Literal["non_si", "si"] | int) -> float: ...
+def design_base_turn_offset_deg(true_airspeed_kt: Number, outbound_time_s: Number, units: Literal["non_si", "si"] | int) -> float: ...
 @overload
-def base_turn_offset_deg(true_airspeed_kt: ArrayLike, outbound_time_s: ArrayLike, units: Literal["non_si", "si"] | int | _Codes, **kwargs: Any) -> NDArray[np.float64]: ...
+def design_base_turn_offset_deg(true_airspeed_kt: ArrayLike, outbound_time_s: ArrayLike, units: Literal["non_si", "si"] | int | _Codes, **kwargs: Any) -> NDArray[np.float64]: ...
 
 @overload
 def base_turn_offset_exact_deg(turn_radius_nm: Number, outbound_leg_nm: Number) -> float: ...

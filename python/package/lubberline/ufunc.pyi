@@ -50,7 +50,6 @@ __all__ = [
     "base_turn_heading_change_deg",
     "base_turn_heading_deg",
     "base_turn_offset_deg",
-    "base_turn_offset_deg",
     "base_turn_offset_exact_deg",
     "base_turn_on_track_duration_s",
     "base_turn_on_track_established_nm",
@@ -98,6 +97,7 @@ __all__ = [
     "density_altitude_ft",
     "density_altitude_rule_ft",
     "density_ratio",
+    "design_base_turn_offset_deg",
     "displayed_dme_nm",
     "distance_flown_nm",
     "dme_at_roll_in_nm",
@@ -629,7 +629,7 @@ deflection_of_cross_track_deviation_deg: np.ufunc
 deflection_of_cross_track_deflection: np.ufunc
 needle_motion_needle_rate_deg_per_s: np.ufunc
 needle_motion_full_scale_time_s: np.ufunc
-base_turn_offset_deg: np.ufunc
+design_base_turn_offset_deg: np.ufunc
 base_turn_offset_exact_deg: np.ufunc
 base_turn_track_deg: np.ufunc
 base_turn_heading_deg: np.ufunc
