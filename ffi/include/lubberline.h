@@ -6934,7 +6934,7 @@ size_t lubber_needle_motion_n(size_t count,
  * @param true_airspeed_kt true airspeed, above 0 to 5000
  * @param outbound_time_s time outbound, above 0 to 1 000 000
  * @param units in which units the formula is printed: LUBBER_DESIGN_UNITS_NON_SI, LUBBER_DESIGN_UNITS_SI
- * @param[out] base_turn_offset_deg the result; may be NULL
+ * @param[out] design_base_turn_offset_deg the result; may be NULL
  * @return LUBBER_OK, or a negative status with every output NaN
  *
  * Accuracy: As published: within 2 percent of `base_turn_offset_exact_deg` for two minutes, 7 percent high at 250 kt for one.
@@ -6942,29 +6942,29 @@ size_t lubber_needle_motion_n(size_t count,
  * Errors: A value outside its range.
  * Source: ICAO Doc 8168 Vol II (5th ed. 2006), Part I Section 4 Chapter 3, base turns.
  *
- * Example: lubber_base_turn_offset_deg(157.23, 120.0, LUBBER_DESIGN_UNITS_NON_SI, &value) gives 18.0
+ * Example: lubber_design_base_turn_offset_deg(157.23, 120.0, LUBBER_DESIGN_UNITS_NON_SI, &value) gives 18.0
  */
-int32_t lubber_base_turn_offset_deg(double true_airspeed_kt,
-                                    double outbound_time_s,
-                                    int32_t units,
-                                    double *base_turn_offset_deg);
+int32_t lubber_design_base_turn_offset_deg(double true_airspeed_kt,
+                                           double outbound_time_s,
+                                           int32_t units,
+                                           double *design_base_turn_offset_deg);
 
 /**
- * `lubber_base_turn_offset_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ * `lubber_design_base_turn_offset_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
  *
  * `units` is one code for all points: in which units the formula is printed: LUBBER_DESIGN_UNITS_NON_SI, LUBBER_DESIGN_UNITS_SI
  *
  * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
  */
-size_t lubber_base_turn_offset_deg_n(size_t count,
-                                     const double *true_airspeed_kt,
-                                     ptrdiff_t true_airspeed_kt_stride,
-                                     const double *outbound_time_s,
-                                     ptrdiff_t outbound_time_s_stride,
-                                     int32_t units,
-                                     double *base_turn_offset_deg,
-                                     ptrdiff_t base_turn_offset_deg_stride,
-                                     int32_t *status);
+size_t lubber_design_base_turn_offset_deg_n(size_t count,
+                                            const double *true_airspeed_kt,
+                                            ptrdiff_t true_airspeed_kt_stride,
+                                            const double *outbound_time_s,
+                                            ptrdiff_t outbound_time_s_stride,
+                                            int32_t units,
+                                            double *design_base_turn_offset_deg,
+                                            ptrdiff_t design_base_turn_offset_deg_stride,
+                                            int32_t *status);
 
 /**
  * The angle of a base turn for which, in still air with an instant roll, the turn ends on the inbound course.

@@ -7721,7 +7721,7 @@ pub unsafe extern "C" fn lubber_needle_motion_n(
 /// @param true_airspeed_kt true airspeed, above 0 to 5000
 /// @param outbound_time_s time outbound, above 0 to 1 000 000
 /// @param units in which units the formula is printed: LUBBER_DESIGN_UNITS_NON_SI, LUBBER_DESIGN_UNITS_SI
-/// @param[out] base_turn_offset_deg the result; may be NULL
+/// @param[out] design_base_turn_offset_deg the result; may be NULL
 /// @return LUBBER_OK, or a negative status with every output NaN
 ///
 /// Accuracy: As published: within 2 percent of `base_turn_offset_exact_deg` for two minutes, 7 percent high at 250 kt for one.
@@ -7729,26 +7729,26 @@ pub unsafe extern "C" fn lubber_needle_motion_n(
 /// Errors: A value outside its range.
 /// Source: ICAO Doc 8168 Vol II (5th ed. 2006), Part I Section 4 Chapter 3, base turns.
 ///
-/// Example: lubber_base_turn_offset_deg(157.23, 120.0, LUBBER_DESIGN_UNITS_NON_SI, &value) gives 18.0
+/// Example: lubber_design_base_turn_offset_deg(157.23, 120.0, LUBBER_DESIGN_UNITS_NON_SI, &value) gives 18.0
 ///
 /// # Safety
 /// Each output must be null or writable.
 #[unsafe(no_mangle)]
-pub unsafe extern "C" fn lubber_base_turn_offset_deg(
+pub unsafe extern "C" fn lubber_design_base_turn_offset_deg(
     true_airspeed_kt: f64,
     outbound_time_s: f64,
     units: i32,
-    base_turn_offset_deg: *mut f64,
+    design_base_turn_offset_deg: *mut f64,
 ) -> i32 {
     let answer = || {
         if [true_airspeed_kt, outbound_time_s].iter().any(|number: &f64| number.is_nan()) { return Ok([f64::NAN; 1]) }
-        plain::base_turn_offset_deg(true_airspeed_kt, outbound_time_s, lubberline::procedure::DesignUnits::from_code("units", f64::from(units))?).map(|answer| [answer])
+        plain::design_base_turn_offset_deg(true_airspeed_kt, outbound_time_s, lubberline::procedure::DesignUnits::from_code("units", f64::from(units))?).map(|answer| [answer])
     };
     // SAFETY: the caller vouches for the outputs.
-    unsafe { one(answer, [base_turn_offset_deg]) }
+    unsafe { one(answer, [design_base_turn_offset_deg]) }
 }
 
-/// `lubber_base_turn_offset_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+/// `lubber_design_base_turn_offset_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
 ///
 /// `units` is one code for all points: in which units the formula is printed: LUBBER_DESIGN_UNITS_NON_SI, LUBBER_DESIGN_UNITS_SI
 ///
@@ -7757,21 +7757,21 @@ pub unsafe extern "C" fn lubber_base_turn_offset_deg(
 /// # Safety
 /// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
 #[unsafe(no_mangle)]
-pub unsafe extern "C" fn lubber_base_turn_offset_deg_n(
+pub unsafe extern "C" fn lubber_design_base_turn_offset_deg_n(
     count: usize,
     true_airspeed_kt: *const f64,
     true_airspeed_kt_stride: isize,
     outbound_time_s: *const f64,
     outbound_time_s_stride: isize,
     units: i32,
-    base_turn_offset_deg: *mut f64,
-    base_turn_offset_deg_stride: isize,
+    design_base_turn_offset_deg: *mut f64,
+    design_base_turn_offset_deg_stride: isize,
     status: *mut i32,
 ) -> usize {
     let units = f64::from(units);
-    let (inputs, outputs) = ([Array::input(true_airspeed_kt, true_airspeed_kt_stride), Array::input(outbound_time_s, outbound_time_s_stride), Array::input(&raw const units, 0)], [Array::output(base_turn_offset_deg, base_turn_offset_deg_stride)]);
+    let (inputs, outputs) = ([Array::input(true_airspeed_kt, true_airspeed_kt_stride), Array::input(outbound_time_s, outbound_time_s_stride), Array::input(&raw const units, 0)], [Array::output(design_base_turn_offset_deg, design_base_turn_offset_deg_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many(const { Function::named("base_turn_offset_deg") }, count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("design_base_turn_offset_deg") }, count, &inputs, &outputs, status) }
 }
 
 /// The angle of a base turn for which, in still air with an instant roll, the turn ends on the inbound course.

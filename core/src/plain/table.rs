@@ -793,11 +793,11 @@ pub const FUNCTIONS: &[Function] = &[
         block: |inputs, outputs, statuses| each(inputs, outputs, statuses, needle_motion),
     },
     Function {
-        name: "base_turn_offset_deg",
+        name: "design_base_turn_offset_deg",
         inputs: &["true_airspeed_kt", "outbound_time_s", "units"],
-        outputs: &["base_turn_offset_deg"],
-        run: |inputs, outputs| one(inputs, outputs, base_turn_offset_deg),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, base_turn_offset_deg),
+        outputs: &["design_base_turn_offset_deg"],
+        run: |inputs, outputs| one(inputs, outputs, design_base_turn_offset_deg),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, design_base_turn_offset_deg),
     },
     Function {
         name: "base_turn_offset_exact_deg",
@@ -1612,11 +1612,11 @@ fn needle_motion([groundspeed_kt, distance_nm, crossing_angle_deg, full_scale_de
     super::needle_motion(groundspeed_kt, distance_nm, crossing_angle_deg, full_scale_deg).map(|answer| [answer.needle_rate_deg_per_s, answer.full_scale_time_s])
 }
 
-fn base_turn_offset_deg([true_airspeed_kt, outbound_time_s, units]: [f64; 3]) -> Result<[f64; 1], Error> {
+fn design_base_turn_offset_deg([true_airspeed_kt, outbound_time_s, units]: [f64; 3]) -> Result<[f64; 1], Error> {
     if [true_airspeed_kt, outbound_time_s, units].iter().any(|input: &f64| input.is_nan()) {
         return Ok([f64::NAN; 1]);
     }
-    super::base_turn_offset_deg(true_airspeed_kt, outbound_time_s, crate::procedure::DesignUnits::from_code("units", units)?).map(|answer| [answer])
+    super::design_base_turn_offset_deg(true_airspeed_kt, outbound_time_s, crate::procedure::DesignUnits::from_code("units", units)?).map(|answer| [answer])
 }
 
 fn base_turn_offset_exact_deg([turn_radius_nm, outbound_leg_nm]: [f64; 2]) -> Result<[f64; 1], Error> {

@@ -70,7 +70,6 @@ __all__ = [
     "bank_for_radius_deg",
     "bank_for_rate_deg",
     "base_turn",
-    "base_turn_offset_deg",
     "base_turn_offset_exact_deg",
     "base_turn_on_track",
     "base_turn_sector_nm",
@@ -93,6 +92,7 @@ __all__ = [
     "density_altitude_ft",
     "density_altitude_rule_ft",
     "density_ratio",
+    "design_base_turn_offset_deg",
     "displayed_dme_nm",
     "distance_flown_nm",
     "dme_at_roll_in_nm",
@@ -7386,7 +7386,7 @@ def needle_motion(groundspeed_kt, distance_nm, crossing_angle_deg=90.0, full_sca
 _scalar_needle_motion = scalars["needle_motion"]
 
 
-def base_turn_offset_deg(true_airspeed_kt, outbound_time_s, units, **kwargs):
+def design_base_turn_offset_deg(true_airspeed_kt, outbound_time_s, units, **kwargs):
     r"""The angle between outbound track and inbound course of a base turn, as published.
 
     `36 / T` up to 170 kt, `0.215 V / T` above, with T in minutes; SI: up to 315 km/h, `0.116 V / T`
@@ -7426,22 +7426,22 @@ def base_turn_offset_deg(true_airspeed_kt, outbound_time_s, units, **kwargs):
     Examples
     --------
     >>> import lubberline
-    >>> f"{lubberline.base_turn_offset_deg(157.23, 120.0, 'non_si'):.1f}"
+    >>> f"{lubberline.design_base_turn_offset_deg(157.23, 120.0, 'non_si'):.1f}"
     '18.0'
-    >>> f"{lubberline.base_turn_offset_deg(200.0, 120.0, 'non_si'):.1f}"
+    >>> f"{lubberline.design_base_turn_offset_deg(200.0, 120.0, 'non_si'):.1f}"
     '21.5'
-    >>> [f"{value:.1f}" for value in lubberline.base_turn_offset_deg([157.23, 157.23], 120.0, 'non_si')]
+    >>> [f"{value:.1f}" for value in lubberline.design_base_turn_offset_deg([157.23, 157.23], 120.0, 'non_si')]
     ['18.0', '18.0']
     """
     units = chosen(_DESIGN_UNITS, "units", units)
     if not kwargs:
-        answer = _scalar_base_turn_offset_deg(true_airspeed_kt, outbound_time_s, units)
+        answer = _scalar_design_base_turn_offset_deg(true_airspeed_kt, outbound_time_s, units)
         if answer is not None:
             return answer
-    return ufunc.base_turn_offset_deg(true_airspeed_kt, outbound_time_s, units, **kwargs)
+    return ufunc.design_base_turn_offset_deg(true_airspeed_kt, outbound_time_s, units, **kwargs)
 
 
-_scalar_base_turn_offset_deg = scalars["base_turn_offset_deg"]
+_scalar_design_base_turn_offset_deg = scalars["design_base_turn_offset_deg"]
 
 
 def base_turn_offset_exact_deg(turn_radius_nm, outbound_leg_nm, **kwargs):
