@@ -193,6 +193,12 @@ pub enum Error {
         /// The distance from the station.
         distance_nm: f64,
     },
+    /// An ident is longer than any station's.
+    #[error("the ident has {bytes} bytes; allowed: at most 16")]
+    IdentTooLong {
+        /// Its length in UTF-8.
+        bytes: usize,
+    },
 }
 
 /// A number that was given, without what a conversion between units left in its last digits: twelve of them.
@@ -231,6 +237,7 @@ pub(crate) const RELATION_FAILURES: &[(i32, &str, &str)] = &[
     (-113, "same_place", "two points between which a line is to run are one"),
     (-114, "beyond_horizon", "no height receives the station at that distance"),
     (-115, "off_course_beyond_distance", "the distance off course is more than that from the station"),
+    (-116, "ident_too_long", "an ident is longer than 16 bytes"),
 ];
 
 impl Error {
@@ -253,6 +260,7 @@ impl Error {
             Self::PatternOpen { .. } => -112,
             Self::BeyondHorizon { .. } => -114,
             Self::OffCourseBeyondDistance { .. } => -115,
+            Self::IdentTooLong { .. } => -116,
         }
     }
 

@@ -5,7 +5,7 @@ use std::fmt::Display;
 use lubberline::air::{Air, isa_deviation};
 use lubberline::lead::TurnSide;
 use lubberline::route::{RouteError, RouteFix, RoutePlace, RoutePlan};
-use lubberline::station::{Station, VOR_CONE_HALF_ANGLE_DEG};
+use lubberline::station::{Ident, Station, VOR_CONE_HALF_ANGLE_DEG};
 use lubberline::turn::TurnLimits;
 use lubberline::value::units::{
     Ratio, degrees, degrees_celsius, degrees_per_second, feet, hectopascals, kelvins, knots, ratio,
@@ -200,6 +200,7 @@ impl WrittenStation {
             ),
             elevation: at(&key("elevation_ft"), Elevation::new(feet(self.elevation_ft)))?,
             declination: at(&key("declination_deg"), Declination::new(degrees(self.declination_deg)))?,
+            ident: at(&key("ident"), Ident::new(&self.ident))?,
         };
         let half_angle_deg = self.cone_half_angle_deg.unwrap_or(VOR_CONE_HALF_ANGLE_DEG);
         Ok((station, at(&key("cone_half_angle_deg"), ConeHalfAngle::new(degrees(half_angle_deg)))?))

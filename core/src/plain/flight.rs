@@ -10,7 +10,7 @@ use crate::flight::{
     Receiver, Reference, Start, Steering, Sureness, ToFrom, WindField, sureness,
 };
 use crate::lead::{ArcSense, CourseChange};
-use crate::station::Station;
+use crate::station::{Ident, Station};
 use crate::value::units::{
     degree, degrees, feet, feet_per_minute, foot, knot, knots, nautical_mile, nautical_miles, second, seconds,
 };
@@ -172,6 +172,7 @@ impl FlightAndReceiver {
             )?,
             elevation: Elevation::named("station_elevation_ft", input.station_elevation_ft)?,
             declination: Declination::named("station_declination_deg", input.station_declination_deg)?,
+            ident: Ident::NONE,
         };
         let start = Start {
             position: place("latitude_deg", input.latitude_deg, "longitude_deg", input.longitude_deg)?,

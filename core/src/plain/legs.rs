@@ -4,7 +4,7 @@ use super::lead::wind;
 use super::turn::turn_limits;
 use crate::Error;
 use crate::procedure::legs::{Conditions, Fix, GroundPath, Hold, Leg, Passage, Segment};
-use crate::station::Station;
+use crate::station::{Ident, Station};
 use crate::value::units::{degree, feet_per_minute, foot, nautical_mile, nautical_miles, second, seconds};
 use crate::value::{
     Bearing, Declination, Elevation, GroundDistance, InterceptAngle, Latitude, Longitude, Position, Quantity,
@@ -289,6 +289,7 @@ fn leg(input: &LegInput) -> Result<Leg, Error> {
             position: center()?,
             elevation: Elevation::named("center_elevation_ft", input.center_elevation_ft)?,
             declination: Declination::named("center_declination_deg", input.center_declination_deg)?,
+            ident: Ident::NONE,
         })
     };
     let radial = || -> Result<Radial, Error> { Bearing::named("radial_deg", input.radial_deg) };

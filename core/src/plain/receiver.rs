@@ -3,7 +3,7 @@
 use super::earth::position;
 use super::{any_nan, outputs};
 use crate::Error;
-use crate::station::{self, HorizonRule, Indicator, Receiver, ServiceClass, Station};
+use crate::station::{self, HorizonRule, Ident, Indicator, Receiver, ServiceClass, Station};
 use crate::value::units::{
     degree, degree_per_second, degrees, foot, nautical_mile, nautical_miles, ratio, second,
 };
@@ -318,6 +318,7 @@ pub fn vor_receiver(
         )?,
         elevation: Elevation::named("station_elevation_ft", station_elevation_ft)?,
         declination: Declination::named("station_declination_deg", station_declination_deg)?,
+        ident: Ident::NONE,
     };
     let aircraft = position("latitude_deg", latitude_deg, "longitude_deg", longitude_deg)?;
     let altitude = TrueAltitude::named("altitude_ft", altitude_ft)?;

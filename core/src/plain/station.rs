@@ -4,7 +4,7 @@ use super::earth::position;
 use super::{any_nan, outputs};
 use crate::Error;
 use crate::many::{self, observe::Observe, run};
-use crate::station::{self, Station};
+use crate::station::{self, Ident, Station};
 use crate::value::units::{degree, nautical_mile};
 use crate::value::{ConeHalfAngle, Declination, Elevation, HeightAboveStation, TrueAltitude};
 
@@ -86,6 +86,7 @@ pub fn observe(
         )?,
         elevation: Elevation::named("station_elevation_ft", station_elevation_ft)?,
         declination: Declination::named("station_declination_deg", station_declination_deg)?,
+        ident: Ident::NONE,
     };
     let aircraft = position("latitude_deg", latitude_deg, "longitude_deg", longitude_deg)?;
     let seen = station.observe(aircraft, TrueAltitude::named("altitude_ft", altitude_ft)?);

@@ -31,7 +31,7 @@ impl RouteBrief {
     /// # Example
     /// ```
     /// use lubberline::route::{RouteBrief, RouteFix, RoutePlan};
-    /// use lubberline::station::{Station, VOR_CONE_HALF_ANGLE_DEG};
+    /// use lubberline::station::{Ident, Station, VOR_CONE_HALF_ANGLE_DEG};
     /// use lubberline::lead::TurnSide;
     /// use lubberline::turn::TurnLimits;
     /// use lubberline::value::{*, units::*};
@@ -42,6 +42,7 @@ impl RouteBrief {
     ///             position: Position::new(Latitude::new(degrees(latitude))?, Longitude::new(degrees(longitude))?),
     ///             elevation: Elevation::new(feet(300.0))?,
     ///             declination: Declination::new(degrees(-6.0))?,
+    ///             ident: Ident::NONE,
     ///         },
     ///         cone_half_angle: ConeHalfAngle::new(degrees(VOR_CONE_HALF_ANGLE_DEG))?,
     ///         turn: TurnSide::Shortest,

@@ -2,6 +2,7 @@
 
 mod cone;
 mod horizon;
+mod ident;
 mod needle;
 mod receiver;
 mod service;
@@ -9,6 +10,7 @@ mod site;
 
 pub use cone::{NDB_CONE_HALF_ANGLE_DEG, VOR_CONE_HALF_ANGLE_DEG, cone_radius};
 pub use horizon::{EFFECTIVE_RADIUS_FACTOR, HorizonRule, least_height, radio_horizon};
+pub use ident::Ident;
 pub use needle::{
     DEGREES_PER_DOT, FULL_SCALE_FIVE_DOTS_DEG, FULL_SCALE_HANDBOOK_DEG, Indicator, Needle, ToFrom,
     cross_track_of_deviation, deviation_of_cross_track, needle_rate, needle_time,

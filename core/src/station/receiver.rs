@@ -86,7 +86,7 @@ impl Receiver {
     ///
     /// # Example
     /// ```
-    /// use lubberline::station::{Flag, Receiver, Station, ToFrom};
+    /// use lubberline::station::{Flag, Ident, Receiver, Station, ToFrom};
     /// use lubberline::value::{Declination, Elevation, Latitude, Longitude, Position, Radial, TrueAltitude, units::*};
     /// let at = |latitude, longitude| -> Result<Position, lubberline::Error> {
     ///     Ok(Position::new(Latitude::new(degrees(latitude))?, Longitude::new(degrees(longitude))?))
@@ -95,6 +95,7 @@ impl Receiver {
     ///     position: at(61.25, -11.5)?,
     ///     elevation: Elevation::new(feet(420.0))?,
     ///     declination: Declination::new(degrees(-6.0))?,
+    ///     ident: Ident::NONE,
     /// };
     /// let altitude = TrueAltitude::new(feet(31_000.0))?;
     /// let shown = Receiver::default().receive(&station, at(61.5, -11.0)?, altitude, Radial::new(degrees(225.0))?);
@@ -162,6 +163,7 @@ pub fn displayed_dme(dme: SlantRange, step: DisplayStep) -> SlantRange {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::station::Ident;
     use crate::value::{Declination, Elevation};
 
     /// A station at the equator and an aircraft some way north of it, with a course selected.
@@ -170,6 +172,7 @@ mod tests {
             position: Position::derived(0.0, 0.0),
             elevation: Elevation::new(feet(1_000.0)).unwrap(),
             declination: Declination::ZERO,
+            ident: Ident::NONE,
         };
         let receiver =
             Receiver { reach: GroundDistance::new(nautical_miles(130.0)).unwrap(), ..Receiver::default() };

@@ -1,5 +1,6 @@
 //! A station and what its signals tell an aircraft.
 
+use super::Ident;
 use crate::earth::{inverse, straight_line};
 use crate::value::units::Angle;
 use crate::value::{Declination, Elevation, GroundDistance, Position, Radial, SlantRange, TrueAltitude};
@@ -8,7 +9,7 @@ use crate::value::{Declination, Elevation, GroundDistance, Position, Radial, Sla
 ///
 /// # Example
 /// ```
-/// use lubberline::station::Station;
+/// use lubberline::station::{Ident, Station};
 /// use lubberline::value::{Declination, Elevation, Latitude, Longitude, Position, TrueAltitude, units::*};
 /// let at = |latitude, longitude| -> Result<Position, lubberline::Error> {
 ///     Ok(Position::new(Latitude::new(degrees(latitude))?, Longitude::new(degrees(longitude))?))
@@ -17,6 +18,7 @@ use crate::value::{Declination, Elevation, GroundDistance, Position, Radial, Sla
 ///     position: at(61.25, -11.5)?,
 ///     elevation: Elevation::new(feet(420.0))?,
 ///     declination: Declination::new(degrees(-6.0))?,
+///     ident: Ident::new("KVA")?,
 /// };
 /// let seen = station.observe(at(61.5, -11.0)?, TrueAltitude::new(feet(31_000.0))?);
 /// assert_eq!(format!("{:.1}", seen.dme.value().get::<nautical_mile>()), "21.5");
@@ -30,6 +32,8 @@ pub struct Station {
     pub elevation: Elevation,
     /// Angle from true north to the station's north as it was set up, positive east. It need not be today's variation.
     pub declination: Declination,
+    /// What it is called by; it enters no computation.
+    pub ident: Ident,
 }
 
 /// What an aircraft makes of a station.

@@ -13,7 +13,7 @@ mod needle;
 
 use lubberline::earth::direct;
 use lubberline::flight::{Flight, Reference, Start, WindField};
-use lubberline::station::Station;
+use lubberline::station::{Ident, Station};
 use lubberline::turn::TurnLimits;
 use lubberline::value::units::*;
 use lubberline::value::*;
@@ -42,6 +42,7 @@ impl Draw {
             position: Position::new(latitude, longitude),
             elevation: Elevation::new(feet(0.0)).unwrap(),
             declination: Declination::ZERO,
+            ident: Ident::NONE,
         }
     }
 

@@ -1,7 +1,7 @@
 //! Tracking by the needle: far out it settles, close in it hunts, in the cone it is left alone.
 
 use lubberline::flight::{Flight, Interception, NeedleTracking, Receiver, Steering};
-use lubberline::station::Station;
+use lubberline::station::{Ident, Station};
 use lubberline::turn::TurnLimits;
 use lubberline::value::units::*;
 use lubberline::value::*;
@@ -15,6 +15,7 @@ fn station() -> Station {
         position: Position::new(at.0, at.1),
         elevation: Elevation::new(feet(200.0)).unwrap(),
         declination: Declination::new(degrees(-9.0)).unwrap(),
+        ident: Ident::NONE,
     }
 }
 

@@ -3,7 +3,7 @@
 use super::*;
 use crate::Error;
 use crate::earth::{Course, direct, inverse};
-use crate::station::Station;
+use crate::station::{Ident, Station};
 use crate::value::units::{
     degree, degrees, feet, feet_per_minute, foot, knots, meter, metres, nautical_mile, nautical_miles,
     second, seconds,
@@ -55,6 +55,7 @@ fn station(position: Position) -> Station {
         position,
         elevation: Elevation::new(feet(300.0)).unwrap(),
         declination: Declination::new(degrees(-7.0)).unwrap(),
+        ident: Ident::NONE,
     }
 }
 
