@@ -441,6 +441,11 @@
 #define LUBBER_ERROR_OFF_COURSE_BEYOND_DISTANCE (-115)
 
 /**
+ * An ident is longer than 16 bytes.
+ */
+#define LUBBER_ERROR_IDENT_TOO_LONG (-116)
+
+/**
  * From its point onward.
  */
 #define LUBBER_COURSE_REACH_ONWARD 0

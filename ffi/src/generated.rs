@@ -175,6 +175,8 @@ pub const LUBBER_ERROR_SAME_PLACE: i32 = -113;
 pub const LUBBER_ERROR_BEYOND_HORIZON: i32 = -114;
 /// The distance off course is more than that from the station.
 pub const LUBBER_ERROR_OFF_COURSE_BEYOND_DISTANCE: i32 = -115;
+/// An ident is longer than 16 bytes.
+pub const LUBBER_ERROR_IDENT_TOO_LONG: i32 = -116;
 /// From its point onward.
 pub const LUBBER_COURSE_REACH_ONWARD: i32 = 0;
 /// Both ways.
@@ -492,6 +494,7 @@ pub extern "C" fn lubber_status_text(status: i32) -> *const c_char {
         -113 => c"two points between which a line is to run are one",
         -114 => c"no height receives the station at that distance",
         -115 => c"the distance off course is more than that from the station",
+        -116 => c"an ident is longer than 16 bytes",
         _ => c"unknown status",
     };
     text.as_ptr()
