@@ -8,6 +8,7 @@
 )]
 
 mod points;
+mod settings;
 
 use std::panic::{AssertUnwindSafe, catch_unwind};
 use std::time::{Duration, Instant};

@@ -1,9 +1,9 @@
 //! Legs that are flown as a whole: racetracks and the procedure turn.
 
-use super::flight::{Flight, Path};
+use super::flight::{Flight, ON_THE_LINE_M, Path};
 use super::leg::{Hold, Leg};
 use crate::Error;
-use crate::earth::Course;
+use crate::earth::{Course, inverse};
 use crate::numeric::root_between;
 use crate::plane::Plane;
 use crate::turn::RolledTurn;
@@ -70,6 +70,9 @@ impl Flight<'_> {
     ///
     /// Source: ICAO Doc 8168 Vol I (5th ed. 2006), Part I Section 6 Chapter 1, entry sectors.
     fn enter(&mut self, hold: &Hold) -> Result<(), Error> {
+        if inverse(self.now.position, hold.fix).distance.value() > metres(ON_THE_LINE_M) {
+            return Err(self.refuse("it does not begin at its fix; end the leg before it there"));
+        }
         let side = if hold.right_turns { 1.0 } else { -1.0 };
         let off_deg = side * hold.inbound.change_to(self.crab(self.now.course)?.heading).degrees();
         if (-70.0..=110.0).contains(&off_deg) {
