@@ -39,9 +39,16 @@ static void single(const struct dispatch *function, double in[COUNT][MOST_OPERAN
     }
 }
 
-static int same(double one, double other)
+/* A function with a loop of its own over arrays may round otherwise than its single call, as its documentation says. */
+static int same(const struct dispatch *function, double one, double other)
 {
-    return one == other || (isnan(one) && isnan(other));
+    static const char *const own_loops[] = {"observe", "standard_atmosphere", "wind_triangle"};
+    if (one == other || (isnan(one) && isnan(other)))
+        return 1;
+    for (size_t index = 0; index < sizeof own_loops / sizeof *own_loops; index++)
+        if (strcmp(function->name, own_loops[index]) == 0)
+            return fabs(one - other) <= 1e-11 * fmax(fabs(one), 1.0);
+    return 0;
 }
 
 /* Runs the array function on a layout and compares; the memory starts `shift` bytes off. */
@@ -83,7 +90,7 @@ static void compare(const struct dispatch *function, double in[COUNT][MOST_OPERA
         for (int output = 0; output < function->outputs; output++) {
             double value;
             memcpy(&value, (char *)(void *)outputs[output] + stride * index, sizeof value);
-            EXPECT(same(value, answer->out[index][output]));
+            EXPECT(same(function, value, answer->out[index][output]));
         }
     }
 }
@@ -106,7 +113,7 @@ static void shared(const struct dispatch *function)
     EXPECT(function->many(0, inputs, still, nowhere, strides, NULL) == 0);
     for (int output = 0; output < function->outputs; output++)
         for (int index = 0; index < COUNT; index++)
-            EXPECT(same(out[output][index], expected[output]));
+            EXPECT(same(function, out[output][index], expected[output]));
 }
 
 int main(void)

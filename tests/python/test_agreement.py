@@ -78,6 +78,17 @@ def points(name):
         yield point
 
 
+# Functions with a loop of their own over arrays, which may round otherwise than a single call, as their documentation says.
+OWN_LOOPS = {"observe", "standard_atmosphere", "wind_triangle"}
+
+
+def assert_agree(name, array, single):
+    if name in OWN_LOOPS:
+        np.testing.assert_allclose(array, single, rtol=1e-11, atol=1e-11)
+    else:
+        np.testing.assert_array_equal(array, single)
+
+
 def scalar(name, point):
     """The answer as a tuple, None if it is refused."""
     try:
@@ -109,20 +120,20 @@ def test_numbers_and_arrays_agree(name):
                     assert np.isnan(function(*point))
             else:
                 with np.errstate(all="raise"):
-                    np.testing.assert_array_equal(function(*point), answer[index])
+                    assert_agree(name, function(*point), answer[index])
 
     columns = np.array(given).T
     expected = np.array([answer or [math.nan] * len(functions) for answer in answers]).T
     refused = any(answer is None for answer in answers)
     for index, function in enumerate(functions):
         with np.errstate(all="raise", invalid="ignore"):
-            np.testing.assert_array_equal(function(*columns), expected[index])
+            assert_agree(name, function(*columns), expected[index])
         if refused:
             with pytest.warns(RuntimeWarning, match="invalid value"):
                 function(*columns)
     if name in _native.many:
         with np.errstate(all="raise", invalid="ignore"):
-            np.testing.assert_array_equal(_native.many[name](*columns), expected)
+            assert_agree(name, _native.many[name](*columns), expected)
 
 
 def test_every_function_is_among_them():
