@@ -82,15 +82,16 @@ pub struct lubber_flight_state {
     pub groundspeed_kt: f64,
     /// The radial, from the station's north; NaN overhead.
     pub radial_deg: f64,
-    /// The DME reading.
+    /// The DME distance, with all its digits.
     pub dme_nm: f64,
-    /// How far the selected course lies to the right, in degrees of the radial, -90 to 90.
-    pub deflection_deg: f64,
-    /// The least altitude at which the station is heard here, over a smooth earth.
+    /// How far the selected course lies to the right, in degrees of the radial, -90 to 90; NaN where the needle is not to be used.
+    pub deviation_deg: f64,
+    /// The least altitude at which the station is received here, over a smooth earth at its elevation; infinite if none.
     pub least_altitude_ft: f64,
-    /// 1 to the station, -1 from it, 0 on the flag.
+    /// LUBBER_TO_FROM_TO (1), LUBBER_TO_FROM_FROM (2) or LUBBER_TO_FROM_OFF (0).
     pub to_from: i32,
-    /// 1 if the flag is out, else 0.
+    /// LUBBER_FLAG_CLEAR (0), or why neither is shown: LUBBER_FLAG_ABEAM (1; the needle is good), LUBBER_FLAG_CONE (2), LUBBER_FLAG_BELOW_HORIZON
+    /// (3), LUBBER_FLAG_OUT_OF_RANGE (4).
     pub flag: i32,
     /// 1 in the cone of confusion, else 0.
     pub in_cone: i32,
@@ -420,7 +421,7 @@ fn to_c(state: &FlightState) -> lubber_flight_state {
         groundspeed_kt: state.groundspeed_kt,
         radial_deg: state.radial_deg,
         dme_nm: state.dme_nm,
-        deflection_deg: state.deflection_deg,
+        deviation_deg: state.deviation_deg,
         least_altitude_ft: state.least_altitude_ft,
         to_from: state.to_from as i32,
         flag: state.flag as i32,

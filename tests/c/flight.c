@@ -32,7 +32,7 @@ int main(void)
     EXPECT(lubber_cross_track(60.0, -20.0, 70.0, state.latitude_deg, state.longitude_deg, &across_nm, NULL, NULL, NULL, NULL)
            == LUBBER_OK);
     EXPECT_NEAR(across_nm, 0.0, 0.01);
-    EXPECT(state.in_cone == state.flag);
+    EXPECT(state.flag == LUBBER_FLAG_CONE && state.in_cone && isnan(state.deviation_deg));
     lubber_flight_free(flight);
 
     start.true_airspeed_kt = NAN;

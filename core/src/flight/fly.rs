@@ -1,11 +1,12 @@
 //! The flight itself: its state and its step in time.
 
 use super::place::Place;
-use super::receiver::{Indication, Receiver};
+use super::receiver::Tuned;
 use super::steering::{Command, Memory, Steering};
 use super::vector::Vector;
 use super::wind_field::WindField;
 use crate::earth::inverse;
+use crate::station::Indication;
 use crate::turn::{STANDARD_GRAVITY, TurnLimits};
 use crate::value::units::{
     Angle, Time, Velocity, degrees, meter, meter_per_second, metres, metres_per_second, radian,
@@ -314,7 +315,7 @@ impl Flight {
     }
 
     /// What a receiver on board shows.
-    pub fn shows(&self, receiver: &Receiver) -> Indication {
+    pub fn shows(&self, receiver: &Tuned) -> Indication {
         receiver.shows(self.position(), self.altitude())
     }
 }

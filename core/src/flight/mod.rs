@@ -10,7 +10,7 @@ mod vector;
 mod wind_field;
 
 pub use fly::{Flight, Start};
-pub use receiver::{Indication, Receiver, ToFrom};
+pub use receiver::Tuned;
 pub use steering::{
     ArcTracking, Begin, HEADING_GAIN_PER_S, Interception, NeedleTracking, PlannedTurn, Racetrack, Steering,
 };

@@ -4,7 +4,7 @@ use std::f64::consts::{FRAC_PI_2, PI, TAU};
 
 use super::fly::Flight;
 use super::place::Place;
-use super::receiver::{Receiver, Sight};
+use super::receiver::{Sight, Tuned};
 use crate::earth::{MEAN_RADIUS, inverse};
 use crate::lead::{ArcSense, CourseChange};
 use crate::plane::Plane;
@@ -23,8 +23,6 @@ pub const HEADING_GAIN_PER_S: f64 = 0.4;
 const CLOSING_TIME_S: f64 = 15.0;
 /// The most by which such a law cuts toward its line.
 const GREATEST_CUT_RAD: f64 = PI / 6.0;
-/// The deflection at which a needle stands at the end of its scale.
-const FULL_SCALE_RAD: f64 = PI / 18.0;
 /// What is left of a distance or of a time counts as nothing.
 const NOTHING_M: f64 = 1e-4;
 const NOTHING_S: f64 = 1e-10;
@@ -89,12 +87,12 @@ impl PlannedTurn {
 ///
 /// The needle shows an angle. At distance `d` it turns a displacement `y` into `y / d`, so that the displacement closes with the time constant
 /// `d / (gain V)`; where that falls to the time of reaction, heading and roll (some 5 s) the tracker hunts: with a gain of 15 and two
-/// seconds to react at 120 kt the bank changes sides nine times from 4 NM to the station, and once from 30 to 26 NM (measured in
+/// seconds to react at 120 kt the bank changes sides twelve times from 4.3 to 0.3 NM, and once from 30 to 26 NM (measured in
 /// the tests). A gain of 4 does not get to hunt.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct NeedleTracking {
     /// The receiver whose needle is tracked.
-    pub receiver: Receiver,
+    pub receiver: Tuned,
     /// Degrees of heading for each degree of deflection; 4 is usual here.
     pub gain: f64,
     /// The most that needle and learning together turn the heading off.
@@ -107,7 +105,7 @@ pub struct NeedleTracking {
 
 impl NeedleTracking {
     /// Gain 4, a cut of at most 30 degrees, learning 0.02 per second.
-    pub fn new(receiver: Receiver, believed_wind: Wind<TrueNorth>) -> Self {
+    pub fn new(receiver: Tuned, believed_wind: Wind<TrueNorth>) -> Self {
         let greatest_cut = InterceptAngle::derived(degrees(30.0));
         Self { receiver, gain: 4.0, greatest_cut, learning_per_s: 0.02, believed_wind }
     }
@@ -330,12 +328,12 @@ impl Flight {
         -(Plane::along(course_rad).cross(wind_m_s) / self.airspeed_m_s).clamp(-1.0, 1.0).asin()
     }
 
-    fn sight(&self, receiver: &Receiver) -> Sight {
+    fn sight(&self, receiver: &Tuned) -> Sight {
         receiver.sight(self.position(), self.altitude())
     }
 
     /// The course selected, as a direction here from the carried north.
-    fn course_here_rad(&self, receiver: &Receiver, sight: &Sight) -> f64 {
+    fn course_here_rad(&self, receiver: &Tuned, sight: &Sight) -> f64 {
         let selected_rad = receiver.course.radians() + receiver.station.declination.angle().get::<radian>();
         let convergence_rad = match (sight.line.initial_bearing, sight.line.final_bearing) {
             (Some(first), Some(last)) => first.change_to(last).degrees().to_radians(),
@@ -348,14 +346,13 @@ impl Flight {
         let sight = self.sight(&tracking.receiver);
         let course_rad = self.course_here_rad(&tracking.receiver, &sight);
         let heading_rad = course_rad + self.crab_rad(course_rad, tracking.believed_wind);
-        let needle_rad = sight.indication.deflection.get::<radian>();
         let since_s = self.time_s - memory.since_s;
         memory.since_s = self.time_s;
-        if sight.indication.flag {
+        let Some(needle_rad) = sight.indication.deviation.map(|deviation| deviation.get::<radian>()) else {
             return self.turn_toward(heading_rad + memory.learned_rad, 0.0);
-        }
+        };
         let cut_rad = tracking.greatest_cut.value().get::<radian>();
-        if needle_rad.abs() < FULL_SCALE_RAD {
+        if needle_rad.abs() < tracking.receiver.receiver.indicator.full_scale.value().get::<radian>() {
             memory.learned_rad = (memory.learned_rad + tracking.learning_per_s * needle_rad * since_s)
                 .clamp(-cut_rad, cut_rad);
         }
@@ -372,7 +369,10 @@ impl Flight {
         let course_rad = self.course_here_rad(&tracking.receiver, &sight);
         let onto_rad = course_rad + self.crab_rad(course_rad, tracking.believed_wind);
         if memory.phase == Phase::Before {
-            let needle_rad = sight.indication.deflection.get::<radian>();
+            let Some(needle_rad) = sight.indication.deviation.map(|deviation| deviation.get::<radian>())
+            else {
+                return (self.turn_toward(self.heading_rad, 0.0), true);
+            };
             let arc_rad = sight.line.distance.value().get::<meter>() / MEAN_RADIUS;
             // Distance to the course, positive when it lies to the right: the sphere's triangle with a right angle abeam.
             let off_m = MEAN_RADIUS * (arc_rad.sin() * needle_rad.sin()).asin();

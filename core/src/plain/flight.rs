@@ -7,10 +7,10 @@ use super::turn::turn_limits;
 use crate::Error;
 use crate::flight::{
     ArcTracking, ERROR_SOURCES, ErrorModel, Flight, Interception, NeedleTracking, PlannedTurn, Racetrack,
-    Receiver, Reference, Start, Steering, Sureness, ToFrom, WindField, sureness,
+    Reference, Start, Steering, Sureness, Tuned, WindField, sureness,
 };
 use crate::lead::{ArcSense, CourseChange};
-use crate::station::{Ident, Station};
+use crate::station::{Flag, Ident, Receiver, Station};
 use crate::value::units::{
     degree, degrees, feet, feet_per_minute, foot, knot, knots, nautical_mile, nautical_miles, second, seconds,
 };
@@ -103,17 +103,17 @@ super::outputs! {
         groundspeed_kt,
         /// The radial, from the station's north; NaN overhead.
         radial_deg,
-        /// The DME reading.
+        /// The DME distance, with all its digits.
         dme_nm,
-        /// How far the selected course lies to the right, in degrees of the radial, -90 to 90.
-        deflection_deg,
-        /// 1 to the station, -1 from it, 0 on the flag.
+        /// How far the selected course lies to the right, in degrees of the radial, -90 to 90; NaN where the needle is not to be used.
+        deviation_deg,
+        /// The code of [`crate::station::ToFrom`]: 1 to the station, 2 from it, 0 neither.
         to_from,
-        /// 1 if the flag is out, else 0.
+        /// The code of [`Flag`]: 0 none, 1 abeam, 2 in the cone, 3 below the horizon, 4 out of range.
         flag,
         /// 1 in the cone of confusion, else 0.
         in_cone,
-        /// The least altitude at which the station is heard here, over a smooth earth.
+        /// The least altitude at which the station is received here, over a smooth earth at its elevation; infinite if none.
         least_altitude_ft,
         /// 1 when the turn is turned or the course captured, else 0.
         done,
@@ -134,7 +134,7 @@ impl FlightState {
             self.groundspeed_kt,
             self.radial_deg,
             self.dme_nm,
-            self.deflection_deg,
+            self.deviation_deg,
             self.to_from,
             self.flag,
             self.in_cone,
@@ -148,7 +148,7 @@ impl FlightState {
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct FlightAndReceiver {
     flight: Flight,
-    receiver: Receiver,
+    receiver: Tuned,
 }
 
 impl FlightAndReceiver {
@@ -188,10 +188,13 @@ impl FlightAndReceiver {
             )?,
             reaction: seconds(Quantity::HoldTime.check("reaction_s", input.reaction_s)?),
         };
-        let receiver = Receiver {
+        let receiver = Tuned {
+            receiver: Receiver {
+                cone: ConeHalfAngle::named("cone_half_angle_deg", input.cone_half_angle_deg)?,
+                ..Receiver::default()
+            },
             station,
             course: Radial::named("course_deg", input.course_deg)?,
-            cone_half_angle: ConeHalfAngle::named("cone_half_angle_deg", input.cone_half_angle_deg)?,
         };
         Ok(Self { flight: Flight::new(&start), receiver })
     }
@@ -204,6 +207,10 @@ impl FlightAndReceiver {
     /// Where it is, and what the receiver shows.
     pub fn state(&self) -> FlightState {
         let shown = self.flight.shows(&self.receiver);
+        let seen = shown.observation;
+        let station_ft = self.receiver.station.elevation.value().get::<foot>();
+        let least_ft =
+            self.receiver.least_height(seen.ground_distance).map(|least| least.value().get::<foot>());
         let (flight, position) = (&self.flight, self.flight.position());
         FlightState {
             time_s: flight.time().get::<second>(),
@@ -214,13 +221,13 @@ impl FlightAndReceiver {
             bank_deg: flight.bank().get::<degree>(),
             true_track_deg: flight.track().degrees(),
             groundspeed_kt: flight.groundspeed().value().get::<knot>(),
-            radial_deg: shown.radial.map_or(f64::NAN, Bearing::degrees),
-            dme_nm: shown.dme.value().get::<nautical_mile>(),
-            deflection_deg: shown.deflection.get::<degree>(),
-            to_from: shown.to_from.map_or(0.0, |side| if side == ToFrom::To { 1.0 } else { -1.0 }),
-            flag: f64::from(shown.flag),
-            in_cone: f64::from(shown.in_cone),
-            least_altitude_ft: shown.least_altitude.get::<foot>(),
+            radial_deg: seen.radial.map_or(f64::NAN, Bearing::degrees),
+            dme_nm: seen.dme.value().get::<nautical_mile>(),
+            deviation_deg: shown.deviation.map_or(f64::NAN, |deviation| deviation.get::<degree>()),
+            to_from: f64::from(shown.to_from.code()),
+            flag: f64::from(shown.flag.code()),
+            in_cone: f64::from(shown.flag == Flag::Cone),
+            least_altitude_ft: least_ft.map_or(f64::INFINITY, |least_ft| least_ft + station_ft),
             done: f64::from(flight.is_done()),
         }
     }

@@ -31,16 +31,16 @@ class FlightState(NamedTuple):
     radial_deg: float
     """The radial, from the station's north; NaN overhead."""
     dme_nm: float
-    deflection_deg: float
-    """How far the selected course lies to the right, in degrees of the radial, -90 to 90."""
+    deviation_deg: float
+    """How far the selected course lies to the right, in degrees of the radial, -90 to 90; NaN where the needle is not to be used."""
     to_from: float
-    """1 to the station, -1 from it, 0 on the flag."""
+    """1 to the station, 2 from it, 0 neither."""
     flag: float
-    """1 if the flag is out, else 0."""
+    """0 if both are shown; 1 abeam (the needle is good), 2 in the cone, 3 below the horizon, 4 out of range."""
     in_cone: float
     """1 in the cone of confusion, else 0."""
     least_altitude_ft: float
-    """The least altitude at which the station is heard here, over a smooth earth."""
+    """The least altitude at which the station is received here, over a smooth earth at its elevation; infinite if none."""
     done: float
     """1 when the turn is turned or the course captured, else 0."""
 
@@ -89,12 +89,12 @@ class Flight:
     >>> import lubberline
     >>> start = lubberline.geodesic_direct(60.0, -20.0, 180.0, 10.0)
     >>> flight = lubberline.Flight(
-    ...     start.latitude_deg, start.longitude_deg, 20_000.0, heading_deg=0.0, true_airspeed_kt=300.0,
+    ...     start.latitude_deg, start.longitude_deg, 5_000.0, heading_deg=0.0, true_airspeed_kt=300.0,
     ...     station_latitude_deg=60.0, station_longitude_deg=-20.0, course_deg=70.0,
     ... )
     >>> flight.turn_at_station(0.0, 70.0)
     >>> table = flight.run(600.0, step_s=0.5, until_done=True)
-    >>> bool(abs(table["deflection_deg"][-1]) < 0.1)
+    >>> bool(abs(table["deviation_deg"][-1]) < 0.1)
     True
     """
 
