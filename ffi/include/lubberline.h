@@ -1338,23 +1338,24 @@ typedef struct lubber_flight_state {
    */
   double radial_deg;
   /**
-   * The DME reading.
+   * The DME distance, with all its digits.
    */
   double dme_nm;
   /**
-   * How far the selected course lies to the right, in degrees of the radial, -90 to 90.
+   * How far the selected course lies to the right, in degrees of the radial, -90 to 90; NaN where the needle is not to be used.
    */
-  double deflection_deg;
+  double deviation_deg;
   /**
-   * The least altitude at which the station is heard here, over a smooth earth.
+   * The least altitude at which the station is received here, over a smooth earth at its elevation; infinite if none.
    */
   double least_altitude_ft;
   /**
-   * 1 to the station, -1 from it, 0 on the flag.
+   * LUBBER_TO_FROM_TO (1), LUBBER_TO_FROM_FROM (2) or LUBBER_TO_FROM_OFF (0).
    */
   int32_t to_from;
   /**
-   * 1 if the flag is out, else 0.
+   * LUBBER_FLAG_CLEAR (0), or why neither is shown: LUBBER_FLAG_ABEAM (1; the needle is good), LUBBER_FLAG_CONE (2), LUBBER_FLAG_BELOW_HORIZON
+   * (3), LUBBER_FLAG_OUT_OF_RANGE (4).
    */
   int32_t flag;
   /**
