@@ -199,6 +199,15 @@ pub enum Error {
         /// Its length in UTF-8.
         bytes: usize,
     },
+    /// Two lines of position run side by side and fix nothing.
+    #[error(
+        "the lines of position cross at {crossing_angle_deg} deg and give no fix; allowed: lines that cross",
+        crossing_angle_deg = rough(*crossing_angle_deg)
+    )]
+    NoFix {
+        /// The angle between them, 0 to 90 degrees.
+        crossing_angle_deg: f64,
+    },
 }
 
 /// A number that was given, without what a conversion between units left in its last digits: twelve of them.
@@ -238,6 +247,7 @@ pub(crate) const RELATION_FAILURES: &[(i32, &str, &str)] = &[
     (-114, "beyond_horizon", "no height receives the station at that distance"),
     (-115, "off_course_beyond_distance", "the distance off course is more than that from the station"),
     (-116, "ident_too_long", "an ident is longer than 16 bytes"),
+    (-117, "no_fix", "the lines of position do not cross and give no fix"),
 ];
 
 impl Error {
@@ -261,6 +271,7 @@ impl Error {
             Self::BeyondHorizon { .. } => -114,
             Self::OffCourseBeyondDistance { .. } => -115,
             Self::IdentTooLong { .. } => -116,
+            Self::NoFix { .. } => -117,
         }
     }
 

@@ -6,6 +6,7 @@
 //! The C functions, the NumPy functions, their documentation and `docs/functions.md` are generated from the files
 //! of this folder; `DEVELOPERS.md` says how.
 
+mod accuracy;
 mod air;
 mod airspeed;
 mod altimetry;
@@ -33,6 +34,7 @@ mod timing;
 mod turn;
 mod wind;
 
+pub use accuracy::*;
 pub use air::*;
 pub use airspeed::*;
 pub use altimetry::*;

@@ -74,6 +74,10 @@ measures! {
     StationDistance(Length in nautical_mile);
     /// Step in which a display of distance counts.
     DisplayStep(Length in nautical_mile);
+    /// Error of a distance: a tolerance, or a standard deviation.
+    DistanceError(Length in nautical_mile);
+    /// Distance from a VOR along a route for which its containment is published.
+    RouteDistance(Length in nautical_mile);
     /// Elevation of a station's antenna above mean sea level.
     Elevation(Length in foot);
     /// Airspeed as a perfect indicator would show it.
@@ -134,6 +138,10 @@ measures! {
     Deflection(Ratio in ratio);
     /// Where a needle stands, in dots, positive right of centre.
     Dots(Ratio in ratio);
+    /// Error of a direction: a tolerance, or a standard deviation.
+    AngularError(Angle in degree);
+    /// Chance with which something lies within a bound.
+    Confidence(Ratio in ratio);
     /// Angle at which a course is intercepted.
     InterceptAngle(Angle in degree);
 }

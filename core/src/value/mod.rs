@@ -14,13 +14,14 @@ pub use bearing::{
     StationNorth, TrueBearing, TrueNorth,
 };
 pub use measure::{
-    AbeamZone, AltimeterSetting, AngleOffBow, ArcRadius, Bank, BearingDrift, CalibratedAirspeed,
-    ConeHalfAngle, CourseDeviation, Deflection, DensityAltitude, DisplayStep, Dots, ElapsedTime, Elevation,
-    EquivalentAirspeed, FullScale, GeopotentialAltitude, GroundDistance, Groundspeed, GroundspeedMadeGood,
-    HeightAboveSource, HeightAboveStation, HoldTime, ImpactPressure, IndicatedAltitude, InterceptAngle,
-    IsaDeviation, LevelStep, LoadFactor, Mach, PressureAltitude, ProcedureAltitude, RecoveryFactor, RollRate,
-    SlantRange, StaticPressure, StationDistance, SurfaceHeight, Temperature, TotalTemperature,
-    TransitionLayer, TrueAirspeed, TrueAltitude, TurnRate, WindComponent, WindSpeed,
+    AbeamZone, AltimeterSetting, AngleOffBow, AngularError, ArcRadius, Bank, BearingDrift,
+    CalibratedAirspeed, ConeHalfAngle, Confidence, CourseDeviation, Deflection, DensityAltitude, DisplayStep,
+    DistanceError, Dots, ElapsedTime, Elevation, EquivalentAirspeed, FullScale, GeopotentialAltitude,
+    GroundDistance, Groundspeed, GroundspeedMadeGood, HeightAboveSource, HeightAboveStation, HoldTime,
+    ImpactPressure, IndicatedAltitude, InterceptAngle, IsaDeviation, LevelStep, LoadFactor, Mach,
+    PressureAltitude, ProcedureAltitude, RecoveryFactor, RollRate, RouteDistance, SlantRange, StaticPressure,
+    StationDistance, SurfaceHeight, Temperature, TotalTemperature, TransitionLayer, TrueAirspeed,
+    TrueAltitude, TurnRate, WindComponent, WindSpeed,
 };
 pub use position::{Latitude, Longitude, Position};
 pub use quantity::Quantity;

@@ -205,6 +205,12 @@ quantities! {
     Gain = 63: "gain", "", [above 0.0 to 100.0];
     /// A standard deviation, in the unit of what it is of.
     StandardDeviation = 64: "standard deviation", "", [from 0.0 to 1000000.0];
+    /// Error of a direction: a tolerance, or a standard deviation.
+    AngularError = 65: "error of a direction", "deg", [from 0.0 to 90.0];
+    /// Error of a distance: a tolerance, or a standard deviation.
+    DistanceError = 66: "error of a distance", "NM", [from 0.0 to 1000.0];
+    /// Distance from a VOR along a route for which its containment is published.
+    RouteDistance = 67: "distance from the VOR along the route", "NM", [from 0.0 to 75.0];
 }
 
 impl Quantity {
