@@ -25,6 +25,149 @@ struct dispatch {
                    const ptrdiff_t *out_stride, int32_t *status);
 };
 
+static int32_t call_radial_tolerance_deg(const double *in, double *out)
+{
+    return lubber_radial_tolerance_deg((int32_t)in[0], &out[0]);
+}
+
+static size_t many_radial_tolerance_deg(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_radial_tolerance_deg_n(count, (int32_t)in[0][0], out[0], out_stride[0], status);
+}
+
+static int32_t call_radial_error(const double *in, double *out)
+{
+    return lubber_radial_error(in[0], in[1], in[2], in[3], &out[0], &out[1]);
+}
+
+static size_t many_radial_error(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_radial_error_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], out[0], out_stride[0], out[1], out_stride[1], status);
+}
+
+static int32_t call_dme_tolerance_nm(const double *in, double *out)
+{
+    return lubber_dme_tolerance_nm(in[0], (int32_t)in[1], &out[0]);
+}
+
+static size_t many_dme_tolerance_nm(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_dme_tolerance_nm_n(count, in[0], in_stride[0], (int32_t)in[1][0], out[0], out_stride[0], status);
+}
+
+static int32_t call_receiver_check_limit_deg(const double *in, double *out)
+{
+    return lubber_receiver_check_limit_deg((int32_t)in[0], &out[0]);
+}
+
+static size_t many_receiver_check_limit_deg(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_receiver_check_limit_deg_n(count, (int32_t)in[0][0], out[0], out_stride[0], status);
+}
+
+static int32_t call_dme_dme_tolerances(const double *in, double *out)
+{
+    return lubber_dme_dme_tolerances(in[0], in[1], in[2], (int32_t)in[3], in[4], &out[0], &out[1], &out[2]);
+}
+
+static size_t many_dme_dme_tolerances(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_dme_dme_tolerances_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], (int32_t)in[3][0], in[4], in_stride[4], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], status);
+}
+
+static int32_t call_splay_distance_nm(const double *in, double *out)
+{
+    return lubber_splay_distance_nm(in[0], in[1], &out[0]);
+}
+
+static size_t many_splay_distance_nm(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_splay_distance_nm_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
+}
+
+static int32_t call_route_half_width_nm(const double *in, double *out)
+{
+    return lubber_route_half_width_nm(in[0], (int32_t)in[1], &out[0]);
+}
+
+static size_t many_route_half_width_nm(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_route_half_width_nm_n(count, in[0], in_stride[0], (int32_t)in[1][0], out[0], out_stride[0], status);
+}
+
+static int32_t call_radial_error_across_nm(const double *in, double *out)
+{
+    return lubber_radial_error_across_nm(in[0], in[1], &out[0]);
+}
+
+static size_t many_radial_error_across_nm(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_radial_error_across_nm_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
+}
+
+static int32_t call_dme_error_along_nm(const double *in, double *out)
+{
+    return lubber_dme_error_along_nm(in[0], in[1], in[2], &out[0]);
+}
+
+static size_t many_dme_error_along_nm(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_dme_error_along_nm_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], out[0], out_stride[0], status);
+}
+
+static int32_t call_fix_of_two_radials(const double *in, double *out)
+{
+    return lubber_fix_of_two_radials(in[0], in[1], in[2], in[3], in[4], in[5], in[6], &out[0], &out[1], &out[2], &out[3], &out[4], &out[5], &out[6], &out[7], &out[8]);
+}
+
+static size_t many_fix_of_two_radials(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_fix_of_two_radials_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], in[6], in_stride[6], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], out[5], out_stride[5], out[6], out_stride[6], out[7], out_stride[7], out[8], out_stride[8], status);
+}
+
+static int32_t call_fix_of_radial_and_dme(const double *in, double *out)
+{
+    return lubber_fix_of_radial_and_dme(in[0], in[1], in[2], in[3], in[4], in[5], in[6], in[7], &out[0], &out[1], &out[2], &out[3], &out[4], &out[5], &out[6], &out[7], &out[8]);
+}
+
+static size_t many_fix_of_radial_and_dme(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_fix_of_radial_and_dme_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], in[6], in_stride[6], in[7], in_stride[7], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], out[5], out_stride[5], out[6], out_stride[6], out[7], out_stride[7], out[8], out_stride[8], status);
+}
+
+static int32_t call_fix_of_two_dme(const double *in, double *out)
+{
+    return lubber_fix_of_two_dme(in[0], in[1], in[2], in[3], in[4], in[5], in[6], in[7], in[8], &out[0], &out[1], &out[2], &out[3], &out[4], &out[5], &out[6], &out[7], &out[8]);
+}
+
+static size_t many_fix_of_two_dme(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_fix_of_two_dme_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], in[6], in_stride[6], in[7], in_stride[7], in[8], in_stride[8], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], out[5], out_stride[5], out[6], out_stride[6], out[7], out_stride[7], out[8], out_stride[8], status);
+}
+
+static int32_t call_ellipse_factor(const double *in, double *out)
+{
+    return lubber_ellipse_factor(in[0], &out[0]);
+}
+
+static size_t many_ellipse_factor(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    return lubber_ellipse_factor_n(count, in[0], in_stride[0], out[0], out_stride[0], status);
+}
+
 static int32_t call_standard_atmosphere(const double *in, double *out)
 {
     return lubber_standard_atmosphere(in[0], in[1], &out[0], &out[1], &out[2], &out[3]);
@@ -1764,6 +1907,19 @@ static size_t many_wind_between_levels(size_t count, const double *const *in, co
 }
 
 static const struct dispatch DISPATCH[] = {
+    {"radial_tolerance_deg", 1, 1, "c", {"radial_tolerance_deg"}, {LUBBER_RADIAL_ACCURACY_VOR_INTERSECTING}, call_radial_tolerance_deg, many_radial_tolerance_deg},
+    {"radial_error", 4, 2, "nnnn", {"aggregate_deg", "system_use_deg"}, {3.5, 2.7, 3.5, 1.0}, call_radial_error, many_radial_error},
+    {"dme_tolerance_nm", 2, 1, "nc", {"dme_tolerance_nm"}, {40.0, LUBBER_DME_ACCURACY_PANS_OPS}, call_dme_tolerance_nm, many_dme_tolerance_nm},
+    {"receiver_check_limit_deg", 1, 1, "c", {"receiver_check_limit_deg"}, {LUBBER_RECEIVER_CHECK_AIRBORNE_CHECKPOINT}, call_receiver_check_limit_deg, many_receiver_check_limit_deg},
+    {"dme_dme_tolerances", 5, 3, "nnncn", {"along_track_nm", "across_track_nm", "half_width_nm"}, {1.34, 1.0, 1.0, LUBBER_DME_COVERAGE_TWO_STATIONS, 0.25}, call_dme_dme_tolerances, many_dme_dme_tolerances},
+    {"splay_distance_nm", 2, 1, "nn", {"splay_distance_nm"}, {4.0, 4.5}, call_splay_distance_nm, many_splay_distance_nm},
+    {"route_half_width_nm", 2, 1, "nc", {"route_half_width_nm"}, {50.0, LUBBER_CONTAINMENT_PERCENT95}, call_route_half_width_nm, many_route_half_width_nm},
+    {"radial_error_across_nm", 2, 1, "nn", {"radial_error_across_nm"}, {40.0, 4.5}, call_radial_error_across_nm, many_radial_error_across_nm},
+    {"dme_error_along_nm", 3, 1, "nnn", {"dme_error_along_nm"}, {3.0, 0.2, 36000.0}, call_dme_error_along_nm, many_dme_error_along_nm},
+    {"fix_of_two_radials", 7, 9, "nnnnnnn", {"semi_major_nm", "semi_minor_nm", "major_axis_deg", "north_nm", "east_nm", "correlation", "along_track_nm", "across_track_nm", "root_mean_square_nm"}, {70.0, 40.0, 340.0, 20.0, 2.25, 2.25, 70.0}, call_fix_of_two_radials, many_fix_of_two_radials},
+    {"fix_of_radial_and_dme", 8, 9, "nnnnnnnn", {"semi_major_nm", "semi_minor_nm", "major_axis_deg", "north_nm", "east_nm", "correlation", "along_track_nm", "across_track_nm", "root_mean_square_nm"}, {70.0, 40.0, 70.0, 40.0, 2.25, 0.1, 31000.0, 70.0}, call_fix_of_radial_and_dme, many_fix_of_radial_and_dme},
+    {"fix_of_two_dme", 9, 9, "nnnnnnnnn", {"semi_major_nm", "semi_minor_nm", "major_axis_deg", "north_nm", "east_nm", "correlation", "along_track_nm", "across_track_nm", "root_mean_square_nm"}, {70.0, 40.0, 130.0, 55.0, 0.1, 0.1, 0.0, 0.0, 0.0}, call_fix_of_two_dme, many_fix_of_two_dme},
+    {"ellipse_factor", 1, 1, "n", {"ellipse_factor"}, {0.95}, call_ellipse_factor, many_ellipse_factor},
     {"standard_atmosphere", 2, 4, "nn", {"temperature_degc", "pressure_hpa", "density_kg_per_m3", "speed_of_sound_kt"}, {35000.0, 0.0}, call_standard_atmosphere, many_standard_atmosphere},
     {"pressure_ratio", 1, 1, "n", {"pressure_ratio"}, {35000.0}, call_pressure_ratio, many_pressure_ratio},
     {"density_ratio", 2, 1, "nn", {"density_ratio"}, {35000.0, 0.0}, call_density_ratio, many_density_ratio},

@@ -9,6 +9,97 @@ use crate::Error;
 /// Every plain function, in the order of `docs/functions.md`.
 pub const FUNCTIONS: &[Function] = &[
     Function {
+        name: "radial_tolerance_deg",
+        inputs: &["accuracy"],
+        outputs: &["radial_tolerance_deg"],
+        run: |inputs, outputs| one(inputs, outputs, radial_tolerance_deg),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, radial_tolerance_deg),
+    },
+    Function {
+        name: "radial_error",
+        inputs: &["ground_deg", "receiver_deg", "flight_technical_deg", "monitor_deg"],
+        outputs: &["aggregate_deg", "system_use_deg"],
+        run: |inputs, outputs| one(inputs, outputs, radial_error),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, radial_error),
+    },
+    Function {
+        name: "dme_tolerance_nm",
+        inputs: &["dme_nm", "accuracy"],
+        outputs: &["dme_tolerance_nm"],
+        run: |inputs, outputs| one(inputs, outputs, dme_tolerance_nm),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, dme_tolerance_nm),
+    },
+    Function {
+        name: "receiver_check_limit_deg",
+        inputs: &["check"],
+        outputs: &["receiver_check_limit_deg"],
+        run: |inputs, outputs| one(inputs, outputs, receiver_check_limit_deg),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, receiver_check_limit_deg),
+    },
+    Function {
+        name: "dme_dme_tolerances",
+        inputs: &["dme_tolerance_nm", "flight_technical_nm", "buffer_nm", "coverage", "system_nm"],
+        outputs: &["along_track_nm", "across_track_nm", "half_width_nm"],
+        run: |inputs, outputs| one(inputs, outputs, dme_dme_tolerances),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, dme_dme_tolerances),
+    },
+    Function {
+        name: "splay_distance_nm",
+        inputs: &["half_width_nm", "angle_deg"],
+        outputs: &["splay_distance_nm"],
+        run: |inputs, outputs| one(inputs, outputs, splay_distance_nm),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, splay_distance_nm),
+    },
+    Function {
+        name: "route_half_width_nm",
+        inputs: &["distance_nm", "containment"],
+        outputs: &["route_half_width_nm"],
+        run: |inputs, outputs| one(inputs, outputs, route_half_width_nm),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, route_half_width_nm),
+    },
+    Function {
+        name: "radial_error_across_nm",
+        inputs: &["distance_nm", "radial_error_deg"],
+        outputs: &["radial_error_across_nm"],
+        run: |inputs, outputs| one(inputs, outputs, radial_error_across_nm),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, radial_error_across_nm),
+    },
+    Function {
+        name: "dme_error_along_nm",
+        inputs: &["distance_nm", "dme_error_nm", "height_ft"],
+        outputs: &["dme_error_along_nm"],
+        run: |inputs, outputs| one(inputs, outputs, dme_error_along_nm),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, dme_error_along_nm),
+    },
+    Function {
+        name: "fix_of_two_radials",
+        inputs: &["first_radial_deg", "first_distance_nm", "second_radial_deg", "second_distance_nm", "first_error_deg", "second_error_deg", "track_deg"],
+        outputs: &["semi_major_nm", "semi_minor_nm", "major_axis_deg", "north_nm", "east_nm", "correlation", "along_track_nm", "across_track_nm", "root_mean_square_nm"],
+        run: |inputs, outputs| one(inputs, outputs, fix_of_two_radials),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, fix_of_two_radials),
+    },
+    Function {
+        name: "fix_of_radial_and_dme",
+        inputs: &["radial_deg", "radial_distance_nm", "dme_bearing_deg", "dme_distance_nm", "radial_error_deg", "dme_error_nm", "height_ft", "track_deg"],
+        outputs: &["semi_major_nm", "semi_minor_nm", "major_axis_deg", "north_nm", "east_nm", "correlation", "along_track_nm", "across_track_nm", "root_mean_square_nm"],
+        run: |inputs, outputs| one(inputs, outputs, fix_of_radial_and_dme),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, fix_of_radial_and_dme),
+    },
+    Function {
+        name: "fix_of_two_dme",
+        inputs: &["first_bearing_deg", "first_distance_nm", "second_bearing_deg", "second_distance_nm", "first_error_nm", "second_error_nm", "first_height_ft", "second_height_ft", "track_deg"],
+        outputs: &["semi_major_nm", "semi_minor_nm", "major_axis_deg", "north_nm", "east_nm", "correlation", "along_track_nm", "across_track_nm", "root_mean_square_nm"],
+        run: |inputs, outputs| one(inputs, outputs, fix_of_two_dme),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, fix_of_two_dme),
+    },
+    Function {
+        name: "ellipse_factor",
+        inputs: &["confidence"],
+        outputs: &["ellipse_factor"],
+        run: |inputs, outputs| one(inputs, outputs, ellipse_factor),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, ellipse_factor),
+    },
+    Function {
         name: "standard_atmosphere",
         inputs: &["pressure_altitude_ft", "isa_deviation_k"],
         outputs: &["temperature_degc", "pressure_hpa", "density_kg_per_m3", "speed_of_sound_kt"],
@@ -1115,6 +1206,73 @@ pub const FUNCTIONS: &[Function] = &[
         block: |inputs, outputs, statuses| each(inputs, outputs, statuses, wind_between_levels),
     },
 ];
+
+fn radial_tolerance_deg([accuracy]: [f64; 1]) -> Result<[f64; 1], Error> {
+    if [accuracy].iter().any(|input: &f64| input.is_nan()) {
+        return Ok([f64::NAN; 1]);
+    }
+    super::radial_tolerance_deg(crate::station::RadialAccuracy::from_code("accuracy", accuracy)?).map(|answer| [answer])
+}
+
+fn radial_error([ground_deg, receiver_deg, flight_technical_deg, monitor_deg]: [f64; 4]) -> Result<[f64; 2], Error> {
+    super::radial_error(ground_deg, receiver_deg, flight_technical_deg, monitor_deg).map(|answer| [answer.aggregate_deg, answer.system_use_deg])
+}
+
+fn dme_tolerance_nm([dme_nm, accuracy]: [f64; 2]) -> Result<[f64; 1], Error> {
+    if [dme_nm, accuracy].iter().any(|input: &f64| input.is_nan()) {
+        return Ok([f64::NAN; 1]);
+    }
+    super::dme_tolerance_nm(dme_nm, crate::station::DmeAccuracy::from_code("accuracy", accuracy)?).map(|answer| [answer])
+}
+
+fn receiver_check_limit_deg([check]: [f64; 1]) -> Result<[f64; 1], Error> {
+    if [check].iter().any(|input: &f64| input.is_nan()) {
+        return Ok([f64::NAN; 1]);
+    }
+    super::receiver_check_limit_deg(crate::station::ReceiverCheck::from_code("check", check)?).map(|answer| [answer])
+}
+
+fn dme_dme_tolerances([dme_tolerance_nm, flight_technical_nm, buffer_nm, coverage, system_nm]: [f64; 5]) -> Result<[f64; 3], Error> {
+    if [dme_tolerance_nm, flight_technical_nm, buffer_nm, coverage, system_nm].iter().any(|input: &f64| input.is_nan()) {
+        return Ok([f64::NAN; 3]);
+    }
+    super::dme_dme_tolerances(dme_tolerance_nm, flight_technical_nm, buffer_nm, crate::station::DmeCoverage::from_code("coverage", coverage)?, system_nm).map(|answer| [answer.along_track_nm, answer.across_track_nm, answer.half_width_nm])
+}
+
+fn splay_distance_nm([half_width_nm, angle_deg]: [f64; 2]) -> Result<[f64; 1], Error> {
+    super::splay_distance_nm(half_width_nm, angle_deg).map(|answer| [answer])
+}
+
+fn route_half_width_nm([distance_nm, containment]: [f64; 2]) -> Result<[f64; 1], Error> {
+    if [distance_nm, containment].iter().any(|input: &f64| input.is_nan()) {
+        return Ok([f64::NAN; 1]);
+    }
+    super::route_half_width_nm(distance_nm, crate::station::Containment::from_code("containment", containment)?).map(|answer| [answer])
+}
+
+fn radial_error_across_nm([distance_nm, radial_error_deg]: [f64; 2]) -> Result<[f64; 1], Error> {
+    super::radial_error_across_nm(distance_nm, radial_error_deg).map(|answer| [answer])
+}
+
+fn dme_error_along_nm([distance_nm, dme_error_nm, height_ft]: [f64; 3]) -> Result<[f64; 1], Error> {
+    super::dme_error_along_nm(distance_nm, dme_error_nm, height_ft).map(|answer| [answer])
+}
+
+fn fix_of_two_radials([first_radial_deg, first_distance_nm, second_radial_deg, second_distance_nm, first_error_deg, second_error_deg, track_deg]: [f64; 7]) -> Result<[f64; 9], Error> {
+    super::fix_of_two_radials(first_radial_deg, first_distance_nm, second_radial_deg, second_distance_nm, first_error_deg, second_error_deg, track_deg).map(|answer| [answer.semi_major_nm, answer.semi_minor_nm, answer.major_axis_deg, answer.north_nm, answer.east_nm, answer.correlation, answer.along_track_nm, answer.across_track_nm, answer.root_mean_square_nm])
+}
+
+fn fix_of_radial_and_dme([radial_deg, radial_distance_nm, dme_bearing_deg, dme_distance_nm, radial_error_deg, dme_error_nm, height_ft, track_deg]: [f64; 8]) -> Result<[f64; 9], Error> {
+    super::fix_of_radial_and_dme(radial_deg, radial_distance_nm, dme_bearing_deg, dme_distance_nm, radial_error_deg, dme_error_nm, height_ft, track_deg).map(|answer| [answer.semi_major_nm, answer.semi_minor_nm, answer.major_axis_deg, answer.north_nm, answer.east_nm, answer.correlation, answer.along_track_nm, answer.across_track_nm, answer.root_mean_square_nm])
+}
+
+fn fix_of_two_dme([first_bearing_deg, first_distance_nm, second_bearing_deg, second_distance_nm, first_error_nm, second_error_nm, first_height_ft, second_height_ft, track_deg]: [f64; 9]) -> Result<[f64; 9], Error> {
+    super::fix_of_two_dme(first_bearing_deg, first_distance_nm, second_bearing_deg, second_distance_nm, first_error_nm, second_error_nm, first_height_ft, second_height_ft, track_deg).map(|answer| [answer.semi_major_nm, answer.semi_minor_nm, answer.major_axis_deg, answer.north_nm, answer.east_nm, answer.correlation, answer.along_track_nm, answer.across_track_nm, answer.root_mean_square_nm])
+}
+
+fn ellipse_factor([confidence]: [f64; 1]) -> Result<[f64; 1], Error> {
+    super::ellipse_factor(confidence).map(|answer| [answer])
+}
 
 fn standard_atmosphere([pressure_altitude_ft, isa_deviation_k]: [f64; 2]) -> Result<[f64; 4], Error> {
     super::standard_atmosphere(pressure_altitude_ft, isa_deviation_k).map(|answer| [answer.temperature_degc, answer.pressure_hpa, answer.density_kg_per_m3, answer.speed_of_sound_kt])

@@ -17,8 +17,10 @@ __all__ = [
     "CourseArcCrossing",
     "CourseCrossing",
     "CrossTrack",
+    "DmeDmeTolerances",
     "DoubleAngle",
     "EntrySector",
+    "FixError",
     "GeodesicDirect",
     "GeodesicInverse",
     "GreatCircleDirect",
@@ -39,6 +41,7 @@ __all__ = [
     "OffsetOffsetCrossing",
     "OffsetPoint",
     "ProcedureTurn",
+    "RadialError",
     "RadialIntercept",
     "ReverseTurn",
     "RolledTurn",
@@ -96,10 +99,17 @@ __all__ = [
     "displayed_dme_nm",
     "distance_flown_nm",
     "dme_at_roll_in_nm",
+    "dme_dme_tolerances",
+    "dme_error_along_nm",
+    "dme_tolerance_nm",
     "double_angle_intercept",
     "eas_from_cas_kt",
     "eas_from_mach_kt",
     "eas_from_tas_kt",
+    "ellipse_factor",
+    "fix_of_radial_and_dme",
+    "fix_of_two_dme",
+    "fix_of_two_radials",
     "geodesic_direct",
     "geodesic_inverse",
     "geometric_altitude_ft",
@@ -155,11 +165,16 @@ __all__ = [
     "procedure_tas_factor",
     "procedure_turn_45_180",
     "procedure_turn_80_260",
+    "radial_error",
+    "radial_error_across_nm",
     "radial_from_true_deg",
     "radial_intercept",
+    "radial_tolerance_deg",
     "radio_horizon_nm",
     "radius_at_rate_nm",
+    "receiver_check_limit_deg",
     "rolled_turn",
+    "route_half_width_nm",
     "rule_bank_deg",
     "rule_cone_radius_nm",
     "rule_intercept_angle_deg",
@@ -177,6 +192,7 @@ __all__ = [
     "service_reach_nm",
     "slant_range_nm",
     "speed_of_sound_kt",
+    "splay_distance_nm",
     "stabilization_distance_nm",
     "standard_atmosphere",
     "static_temperature_degc",
@@ -243,9 +259,846 @@ _BANK_RULE = {"fifteen_percent": 0, "tenth_and_seven": 1, "tenth_and_five": 2, "
 
 _RADIUS_RULE = {"half_percent": 0, "one_percent": 1, "miles_a_minute_less_two": 2, "tenth_of_square": 3}
 
+_RADIAL_ACCURACY = {"vor_en_route": 0, "vor_tracking": 1, "vor_intersecting": 2, "ndb_intersecting": 3, "vor_alignment": 4}
+
+_DME_ACCURACY = {"pans_ops": 0, "annex_10": 1, "aim": 2, "since_1989": 3}
+
+_RECEIVER_CHECK = {"test_signal": 0, "ground_checkpoint": 1, "airborne_checkpoint": 2, "airway_centerline": 3, "dual_receivers": 4}
+
+_DME_COVERAGE = {"two_stations": 0, "more_stations": 1}
+
+_CONTAINMENT = {"percent_95": 0, "percent_96": 1, "percent_97": 2, "percent_98": 3, "percent_99": 4, "percent_99_5": 5}
+
 _HORIZON_RULE = {"four_thirds": 0, "feet_miles": 1, "metres_kilometres": 2, "five_quarters": 3}
 
 _SERVICE_CLASS = {"terminal": 0, "low": 1, "high": 2, "vor_low": 3, "vor_high": 4, "dme_low": 5, "dme_high": 6, "terminal_above_ground": 7, "low_above_ground": 8, "high_above_ground": 9, "compass_locator": 10, "ndb_mh": 11, "ndb_h": 12, "ndb_hh": 13}
+
+
+def radial_tolerance_deg(accuracy, **kwargs):
+    r"""The published tolerance of a radial or a bearing, by its source.
+
+    The root of the sum of squares of its parts: VOR 3.5 degrees ground, 2.7 receiver, 1.0 monitor
+    and 3.5 (en route) or 2.5 (terminal) flight technical; NDB 3 degrees ground and 5.4 receiver.
+
+    Parameters
+    ----------
+    accuracy : {"vor_en_route", "vor_tracking", "vor_intersecting", "ndb_intersecting", "vor_alignment"}
+        Which figure.
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray, in degrees
+        A float if every argument is a plain number.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A choice that is none of its alternatives. In arrays such a point is NaN and
+        NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: Not rounded, where the sources print 5.7, 5.2, 4.5 and 6.2 degrees.
+
+    Degenerate cases: None. A tolerance is two standard deviations.
+
+    Source: ICAO Doc 8168 Vol II (5th ed. 2006), Part II Section 3 Chapter 1, 1.4.3.2 and Appendix B
+    2.2, and Part I Section 2 Chapter 2, Table I-2-2-1 (from memory); FAA Aeronautical Information
+    Manual 1-1-3.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.radial_tolerance_deg('vor_intersecting'):.2f}"
+    '4.53'
+    """
+    accuracy = chosen(_RADIAL_ACCURACY, "accuracy", accuracy)
+    if not kwargs:
+        answer = _scalar_radial_tolerance_deg(accuracy)
+        if answer is not None:
+            return answer
+    return ufunc.radial_tolerance_deg(accuracy, **kwargs)
+
+
+_scalar_radial_tolerance_deg = scalars["radial_tolerance_deg"]
+
+
+class RadialError(NamedTuple):
+    """How the parts of a radial's error combine: what `radial_error` gives."""
+
+    aggregate_deg: object
+    """Where the radial is: ground, receiver and monitor."""
+    system_use_deg: object
+    """Where an aircraft flying along it is: the aggregate and the flight technical part."""
+
+
+def radial_error(ground_deg, receiver_deg, flight_technical_deg=0.0, monitor_deg=0.0, **kwargs):
+    r"""How the independent parts of a radial's error combine.
+
+    `sqrt(Eg^2 + Ea^2 + Em^2)` for the radial, and with `Ep^2` for the aircraft that flies along it.
+
+    Parameters
+    ----------
+    ground_deg : array_like, in degrees
+        Error of the signal, 0 to 90.
+    receiver_deg : array_like, in degrees
+        Error of the airborne receiver, 0 to 90.
+    flight_technical_deg : array_like, in degrees
+        Error of flying by the needle, 0 to 90 (default 0.0).
+    monitor_deg : array_like, in degrees
+        Error that the monitor lets pass, 0 to 90 (default 0.0).
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    RadialError
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `aggregate_deg`: Where the radial is: ground, receiver and monitor, in degrees.
+        `system_use_deg`: Where an aircraft flying along it is: the aggregate and the flight
+        technical part, in degrees.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: Rounding error.
+
+    Degenerate cases: Tolerances give a tolerance, standard deviations a standard deviation.
+
+    Source: ICAO Annex 10 Vol I, Attachment C, 3.7.3.2; ICAO Doc 8168 Vol II (5th ed. 2006), Part II
+    Section 3 Chapter 1, Appendix B, adds the monitor.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.radial_error(3.5, 2.7, 3.5, 1.0).system_use_deg:.2f}"
+    '5.73'
+    >>> [f"{value:.2f}" for value in lubberline.radial_error([3.5, 3.5], 2.7, 3.5, 1.0).system_use_deg]
+    ['5.73', '5.73']
+    """
+    if not kwargs:
+        answer = _scalar_radial_error(ground_deg, receiver_deg, flight_technical_deg, monitor_deg)
+        if answer is not None:
+            return named(RadialError, answer)
+    return RadialError._make(many("radial_error", RadialError._fields, (ground_deg, receiver_deg, flight_technical_deg, monitor_deg), kwargs))
+
+
+_scalar_radial_error = scalars["radial_error"]
+
+
+def dme_tolerance_nm(dme_nm, accuracy, **kwargs):
+    r"""The published tolerance of a DME at a slant range, by its source.
+
+    `0.25 + 0.0125 d` (`pans_ops`), 0.2 (`annex_10`), the greater of 0.5 and `0.03 d` (`aim`),
+    `sqrt(0.1^2 + 0.17^2)` (`since_1989`), in nautical miles.
+
+    Parameters
+    ----------
+    dme_nm : array_like, in nautical miles
+        Slant range, 0 to 10 900.
+    accuracy : {"pans_ops", "annex_10", "aim", "since_1989"}
+        Which figure.
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray, in nautical miles
+        A float if every argument is a plain number.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: As published.
+
+    Degenerate cases: None. A tolerance is two standard deviations.
+
+    Source: ICAO Doc 8168 Vol I (5th ed. 2006), Part I Section 2 Chapter 2, 2.4.2; ICAO Annex 10 Vol
+    I, 3.5.3.1.3.3; FAA Aeronautical Information Manual 1-1-7; ICAO Doc 8168 Vol II, Part III
+    Section 1 Chapter 3, Appendix 3, 2.1.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.dme_tolerance_nm(40.0, 'pans_ops'):.2f}"
+    '0.75'
+    >>> f"{lubberline.dme_tolerance_nm(40.0, 'aim'):.2f}"
+    '1.20'
+    >>> [f"{value:.2f}" for value in lubberline.dme_tolerance_nm([40.0, 40.0], 'pans_ops')]
+    ['0.75', '0.75']
+    """
+    accuracy = chosen(_DME_ACCURACY, "accuracy", accuracy)
+    if not kwargs:
+        answer = _scalar_dme_tolerance_nm(dme_nm, accuracy)
+        if answer is not None:
+            return answer
+    return ufunc.dme_tolerance_nm(dme_nm, accuracy, **kwargs)
+
+
+_scalar_dme_tolerance_nm = scalars["dme_tolerance_nm"]
+
+
+def receiver_check_limit_deg(check, **kwargs):
+    r"""The greatest error with which a VOR receiver passes a check within the preceding 30 days.
+
+    4 degrees for a test signal, a checkpoint on the ground and between two receivers; 6 degrees in
+    the air.
+
+    Parameters
+    ----------
+    check : {"test_signal", "ground_checkpoint", "airborne_checkpoint", "airway_centerline", "dual_receivers"}
+        Which check.
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray, in degrees
+        A float if every argument is a plain number.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A choice that is none of its alternatives. In arrays such a point is NaN and
+        NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: As published.
+
+    Degenerate cases: None.
+
+    Source: 14 CFR 91.171 (b) and (c).
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.receiver_check_limit_deg('airborne_checkpoint'):.0f}"
+    '6'
+    """
+    check = chosen(_RECEIVER_CHECK, "check", check)
+    if not kwargs:
+        answer = _scalar_receiver_check_limit_deg(check)
+        if answer is not None:
+            return answer
+    return ufunc.receiver_check_limit_deg(check, **kwargs)
+
+
+_scalar_receiver_check_limit_deg = scalars["receiver_check_limit_deg"]
+
+
+class DmeDmeTolerances(NamedTuple):
+    """Tolerances of area navigation by DME: what `dme_dme_tolerances` gives."""
+
+    along_track_nm: object
+    """Along the track."""
+    across_track_nm: object
+    """Across the track."""
+    half_width_nm: object
+    """Half the width of the area."""
+
+
+def dme_dme_tolerances(dme_tolerance_nm, flight_technical_nm, buffer_nm, coverage="two_stations", system_nm=0.25, **kwargs):
+    r"""Tolerances of area navigation by DME/DME, for procedure design.
+
+    Along `sqrt((k d)^2 + st^2)`, across `sqrt((k d)^2 + ftt^2 + st^2)`, half-width `1.5 across +
+    bv`, with `k` 1.29 for two stations and 1 for more.
+
+    Parameters
+    ----------
+    dme_tolerance_nm : array_like, in nautical miles
+        Tolerance of one DME, as `dme_tolerance_nm` gives it, 0 to 1000.
+    flight_technical_nm : array_like, in nautical miles
+        Flight technical tolerance, 0 to 1000.
+    buffer_nm : array_like, in nautical miles
+        Buffer value, 0 to 1000.
+    coverage : {"two_stations", "more_stations"}
+        From how many stations the position is taken (default "two_stations").
+    system_nm : array_like, in nautical miles
+        System computation tolerance, 0 to 1000 (default 0.25).
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    DmeDmeTolerances
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `along_track_nm`: Along the track, in nautical miles.
+        `across_track_nm`: Across the track, in nautical miles.
+        `half_width_nm`: Half the width of the area, in nautical miles.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: Not rounded between steps, where the printed examples are.
+
+    Degenerate cases: None.
+
+    Source: ICAO Doc 8168 Vol II (5th ed. 2006), Part III Section 1 Chapter 3, Appendices 1 and 3;
+    the factor of 1 is inferred from the examples.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.dme_dme_tolerances(1.34, 1.0, 1.0, 'two_stations', 0.25).half_width_nm:.2f}"
+    '4.02'
+    >>> [f"{value:.2f}" for value in lubberline.dme_dme_tolerances([1.34, 1.34], 1.0, 1.0, 'two_stations', 0.25).half_width_nm]
+    ['4.02', '4.02']
+    """
+    coverage = chosen(_DME_COVERAGE, "coverage", coverage)
+    if not kwargs:
+        answer = _scalar_dme_dme_tolerances(dme_tolerance_nm, flight_technical_nm, buffer_nm, coverage, system_nm)
+        if answer is not None:
+            return named(DmeDmeTolerances, answer)
+    return DmeDmeTolerances._make(many("dme_dme_tolerances", DmeDmeTolerances._fields, (dme_tolerance_nm, flight_technical_nm, buffer_nm, coverage, system_nm), kwargs))
+
+
+_scalar_dme_dme_tolerances = scalars["dme_dme_tolerances"]
+
+
+def splay_distance_nm(half_width_nm, angle_deg, **kwargs):
+    r"""Distance along the course at which an angle has grown to a width: where a protected area begins to splay.
+
+    `width / tan(angle)`.
+
+    Parameters
+    ----------
+    half_width_nm : array_like, in nautical miles
+        Half the width of the area, 0 to 1000.
+    angle_deg : array_like, in degrees
+        The angle, 0 to 90.
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray, in nautical miles
+        A float if every argument is a plain number.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: Over a flat earth.
+
+    Degenerate cases: Without an angle it is infinite; without either it is NaN.
+
+    Source: ICAO Doc 8168 Vol II (5th ed. 2006), Part II Section 3 Chapter 1, 1.4.2.3: 5 NM and 5.7
+    degrees for VOR, beyond 49.8 NM.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.splay_distance_nm(4.0, 4.5):.1f}"
+    '50.8'
+    >>> [f"{value:.1f}" for value in lubberline.splay_distance_nm([4.0, 4.0], 4.5)]
+    ['50.8', '50.8']
+    """
+    if not kwargs:
+        answer = _scalar_splay_distance_nm(half_width_nm, angle_deg)
+        if answer is not None:
+            return answer
+    return ufunc.splay_distance_nm(half_width_nm, angle_deg, **kwargs)
+
+
+_scalar_splay_distance_nm = scalars["splay_distance_nm"]
+
+
+def route_half_width_nm(distance_nm, containment="percent_95", **kwargs):
+    r"""Half the width of the airspace that contains the traffic of a VOR route.
+
+    Constant to 25 NM from the VOR, then growing linearly to 75 NM: for 95 percent from 4 to 6 NM.
+
+    Parameters
+    ----------
+    distance_nm : array_like, in nautical miles
+        Distance from the VOR along the route, 0 to 75.
+    containment : {"percent_95", "percent_96", "percent_97", "percent_98", "percent_99", "percent_99_5"}
+        The share of the flying time that is contained (default "percent_95").
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray, in nautical miles
+        A float if every argument is a plain number.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: As published.
+
+    Degenerate cases: None in the range; beyond 75 NM nothing is published.
+
+    Source: ICAO Annex 11 (13th ed.), Attachment A, 3.3 and 3.4.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.route_half_width_nm(50.0, 'percent_95'):.1f}"
+    '5.0'
+    >>> [f"{value:.1f}" for value in lubberline.route_half_width_nm([50.0, 50.0], 'percent_95')]
+    ['5.0', '5.0']
+    """
+    containment = chosen(_CONTAINMENT, "containment", containment)
+    if not kwargs:
+        answer = _scalar_route_half_width_nm(distance_nm, containment)
+        if answer is not None:
+            return answer
+    return ufunc.route_half_width_nm(distance_nm, containment, **kwargs)
+
+
+_scalar_route_half_width_nm = scalars["route_half_width_nm"]
+
+
+def radial_error_across_nm(distance_nm, radial_error_deg, **kwargs):
+    r"""How far a radial's error leads aside at a distance from the station.
+
+    `R sin(d / R) error` on a sphere of the mean radius, with the error in radians; in the plane `d
+    error`.
+
+    Parameters
+    ----------
+    distance_nm : array_like, in nautical miles
+        Distance from the station along the ground, above 0 to 5000.
+    radial_error_deg : array_like, in degrees
+        Error of the radial, 0 to 90.
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray, in nautical miles
+        A float if every argument is a plain number.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: Exact on the sphere along the arc; the ellipsoid moves it by less than 0.6 percent.
+
+    Degenerate cases: None in the range.
+
+    Source: Derived.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.radial_error_across_nm(40.0, 4.5):.2f}"
+    '3.14'
+    >>> [f"{value:.2f}" for value in lubberline.radial_error_across_nm([40.0, 40.0], 4.5)]
+    ['3.14', '3.14']
+    """
+    if not kwargs:
+        answer = _scalar_radial_error_across_nm(distance_nm, radial_error_deg)
+        if answer is not None:
+            return answer
+    return ufunc.radial_error_across_nm(distance_nm, radial_error_deg, **kwargs)
+
+
+_scalar_radial_error_across_nm = scalars["radial_error_across_nm"]
+
+
+def dme_error_along_nm(distance_nm, dme_error_nm, height_ft=0.0, **kwargs):
+    r"""How far a DME's error leads along the ground at a distance from the station.
+
+    `error slant / ((R + h) sin(d / R))` on a sphere of the mean radius, in the plane `error slant /
+    d`.
+
+    Parameters
+    ----------
+    distance_nm : array_like, in nautical miles
+        Distance from the station along the ground, above 0 to 5000.
+    dme_error_nm : array_like, in nautical miles
+        Error of the slant range, 0 to 1000.
+    height_ft : array_like, in feet
+        Height above the station's antenna, -60 000 to 400 000 (default 0.0).
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray, in nautical miles
+        A float if every argument is a plain number.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: Exact on the sphere for small errors; the ellipsoid moves it by less than 0.6 percent.
+
+    Degenerate cases: It grows without bound toward the station: overhead DME tells nothing of the
+    place.
+
+    Source: Derived from the slant range of `slant_range_nm`.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.dme_error_along_nm(3.0, 0.2, 36000.0):.2f}"
+    '0.44'
+    >>> [f"{value:.2f}" for value in lubberline.dme_error_along_nm([3.0, 3.0], 0.2, 36000.0)]
+    ['0.44', '0.44']
+    """
+    if not kwargs:
+        answer = _scalar_dme_error_along_nm(distance_nm, dme_error_nm, height_ft)
+        if answer is not None:
+            return answer
+    return ufunc.dme_error_along_nm(distance_nm, dme_error_nm, height_ft, **kwargs)
+
+
+_scalar_dme_error_along_nm = scalars["dme_error_along_nm"]
+
+
+class FixError(NamedTuple):
+    """The error of a fix, in standard deviations: what `fix_of_two_radials`, `fix_of_radial_and_dme` and `fix_of_two_dme` give."""
+
+    semi_major_nm: object
+    """Standard deviation along the long axis of the error ellipse."""
+    semi_minor_nm: object
+    """Standard deviation along its short axis."""
+    major_axis_deg: object
+    """Direction of the long axis, 0 to 180."""
+    north_nm: object
+    """Standard deviation by north."""
+    east_nm: object
+    """Standard deviation by east."""
+    correlation: object
+    """Correlation of the errors by north and by east, -1 to 1: with the two deviations the whole covariance."""
+    along_track_nm: object
+    """Standard deviation along the track."""
+    across_track_nm: object
+    """Standard deviation across the track."""
+    root_mean_square_nm: object
+    """Root mean square distance of the fix from the place; twice of it holds 95 to 98 percent."""
+
+
+def fix_of_two_radials(first_radial_deg, first_distance_nm, second_radial_deg, second_distance_nm, first_error_deg, second_error_deg, track_deg=0.0, **kwargs):
+    r"""The error of a fix from two radials.
+
+    An error across one line moves the fix along the other: the covariance is `(s1^2 p2 p2' + s2^2
+    p1 p1') / sin^2(crossing angle)`, with `s` the standard deviations across the lines and `p` the
+    unit vectors along them.
+
+    Parameters
+    ----------
+    first_radial_deg : array_like, in degrees
+        Direction of the first radial at the fix, away from its station, any finite number.
+    first_distance_nm : array_like, in nautical miles
+        Distance from the first station along the ground, above 0 to 5000.
+    second_radial_deg : array_like, in degrees
+        Direction of the second radial at the fix, against the same north, any finite number.
+    second_distance_nm : array_like, in nautical miles
+        Distance from the second station along the ground, above 0 to 5000.
+    first_error_deg : array_like, in degrees
+        Standard deviation of the first radial, half a published tolerance, 0 to 90.
+    second_error_deg : array_like, in degrees
+        Standard deviation of the second radial, 0 to 90.
+    track_deg : array_like, in degrees
+        The track, against the same north, any finite number (default 0.0).
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    FixError
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `semi_major_nm`: Standard deviation along the long axis of the error ellipse, in nautical
+        miles.
+        `semi_minor_nm`: Standard deviation along its short axis, in nautical miles.
+        `major_axis_deg`: Direction of the long axis, 0 to 180, in degrees.
+        `north_nm`: Standard deviation by north, in nautical miles.
+        `east_nm`: Standard deviation by east, in nautical miles.
+        `correlation`: Correlation of the errors by north and by east, -1 to 1: with the two
+        deviations the whole covariance.
+        `along_track_nm`: Standard deviation along the track, in nautical miles.
+        `across_track_nm`: Standard deviation across the track, in nautical miles.
+        `root_mean_square_nm`: Root mean square distance of the fix from the place; twice of it
+        holds 95 to 98 percent, in nautical miles.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, or radials that do not cross. In arrays such a point
+        is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: Rounding error for straight lines; it holds while the errors are small against the
+    distances.
+
+    Degenerate cases: Without error in either line the ellipse is a point. Directions of two
+    stations have to be brought to one north.
+
+    Source: Derived: the covariance of the solution of two linear equations.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.fix_of_two_radials(70.0, 40.0, 340.0, 20.0, 2.25, 2.25, 70.0).across_track_nm:.2f}"
+    '1.57'
+    >>> f"{lubberline.fix_of_two_radials(70.0, 40.0, 340.0, 20.0, 2.25, 2.25, 70.0).along_track_nm:.2f}"
+    '0.79'
+    >>> [f"{value:.2f}" for value in lubberline.fix_of_two_radials([70.0, 70.0], 40.0, 340.0, 20.0, 2.25, 2.25, 70.0).across_track_nm]
+    ['1.57', '1.57']
+    """
+    if not kwargs:
+        answer = _scalar_fix_of_two_radials(first_radial_deg, first_distance_nm, second_radial_deg, second_distance_nm, first_error_deg, second_error_deg, track_deg)
+        if answer is not None:
+            return named(FixError, answer)
+    return FixError._make(many("fix_of_two_radials", FixError._fields, (first_radial_deg, first_distance_nm, second_radial_deg, second_distance_nm, first_error_deg, second_error_deg, track_deg), kwargs))
+
+
+_scalar_fix_of_two_radials = scalars["fix_of_two_radials"]
+
+
+def fix_of_radial_and_dme(radial_deg, radial_distance_nm, dme_bearing_deg, dme_distance_nm, radial_error_deg, dme_error_nm, height_ft=0.0, track_deg=0.0, **kwargs):
+    r"""The error of a fix from a radial and a DME, of one station or of two.
+
+    As `fix_of_two_radials`; the line of the DME runs across the bearing from its station, and its
+    error along the ground is that of `dme_error_along_nm`.
+
+    Parameters
+    ----------
+    radial_deg : array_like, in degrees
+        Direction of the radial at the fix, away from its station, any finite number.
+    radial_distance_nm : array_like, in nautical miles
+        Distance from the radial's station along the ground, above 0 to 5000.
+    dme_bearing_deg : array_like, in degrees
+        Direction from the DME station at the fix, against the same north; the radial, if it is one
+        station.
+    dme_distance_nm : array_like, in nautical miles
+        Distance from the DME station along the ground, above 0 to 5000.
+    radial_error_deg : array_like, in degrees
+        Standard deviation of the radial, half a published tolerance, 0 to 90.
+    dme_error_nm : array_like, in nautical miles
+        Standard deviation of the slant range, half a published tolerance, 0 to 1000.
+    height_ft : array_like, in feet
+        Height above the DME station's antenna, -60 000 to 400 000 (default 0.0).
+    track_deg : array_like, in degrees
+        The track, against the same north, any finite number (default 0.0).
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    FixError
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `semi_major_nm`: Standard deviation along the long axis of the error ellipse, in nautical
+        miles.
+        `semi_minor_nm`: Standard deviation along its short axis, in nautical miles.
+        `major_axis_deg`: Direction of the long axis, 0 to 180, in degrees.
+        `north_nm`: Standard deviation by north, in nautical miles.
+        `east_nm`: Standard deviation by east, in nautical miles.
+        `correlation`: Correlation of the errors by north and by east, -1 to 1: with the two
+        deviations the whole covariance.
+        `along_track_nm`: Standard deviation along the track, in nautical miles.
+        `across_track_nm`: Standard deviation across the track, in nautical miles.
+        `root_mean_square_nm`: Root mean square distance of the fix from the place; twice of it
+        holds 95 to 98 percent, in nautical miles.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, or a radial square to the bearing from the DME
+        station, whose line runs along it. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: As `fix_of_two_radials`.
+
+    Degenerate cases: Toward the DME station its error along the ground grows without bound.
+
+    Source: Derived, as `fix_of_two_radials`.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.fix_of_radial_and_dme(70.0, 40.0, 70.0, 40.0, 2.25, 0.1, 31000.0, 70.0).semi_major_nm:.2f}"
+    '1.57'
+    >>> f"{lubberline.fix_of_radial_and_dme(70.0, 40.0, 70.0, 40.0, 2.25, 0.1, 31000.0, 70.0).major_axis_deg:.0f}"
+    '160'
+    >>> [f"{value:.2f}" for value in lubberline.fix_of_radial_and_dme([70.0, 70.0], 40.0, 70.0, 40.0, 2.25, 0.1, 31000.0, 70.0).semi_major_nm]
+    ['1.57', '1.57']
+    """
+    if not kwargs:
+        answer = _scalar_fix_of_radial_and_dme(radial_deg, radial_distance_nm, dme_bearing_deg, dme_distance_nm, radial_error_deg, dme_error_nm, height_ft, track_deg)
+        if answer is not None:
+            return named(FixError, answer)
+    return FixError._make(many("fix_of_radial_and_dme", FixError._fields, (radial_deg, radial_distance_nm, dme_bearing_deg, dme_distance_nm, radial_error_deg, dme_error_nm, height_ft, track_deg), kwargs))
+
+
+_scalar_fix_of_radial_and_dme = scalars["fix_of_radial_and_dme"]
+
+
+def fix_of_two_dme(first_bearing_deg, first_distance_nm, second_bearing_deg, second_distance_nm, first_error_nm, second_error_nm, first_height_ft=0.0, second_height_ft=0.0, track_deg=0.0, **kwargs):
+    r"""The error of a fix from two DME.
+
+    As `fix_of_two_radials`, with the lines across the bearings from the stations.
+
+    Parameters
+    ----------
+    first_bearing_deg : array_like, in degrees
+        Direction from the first station at the fix, any finite number.
+    first_distance_nm : array_like, in nautical miles
+        Distance from the first station along the ground, above 0 to 5000.
+    second_bearing_deg : array_like, in degrees
+        Direction from the second station at the fix, against the same north, any finite number.
+    second_distance_nm : array_like, in nautical miles
+        Distance from the second station along the ground, above 0 to 5000.
+    first_error_nm : array_like, in nautical miles
+        Standard deviation of the first slant range, half a published tolerance, 0 to 1000.
+    second_error_nm : array_like, in nautical miles
+        Standard deviation of the second slant range, 0 to 1000.
+    first_height_ft : array_like, in feet
+        Height above the first antenna, -60 000 to 400 000 (default 0.0).
+    second_height_ft : array_like, in feet
+        Height above the second antenna, -60 000 to 400 000 (default 0.0).
+    track_deg : array_like, in degrees
+        The track, against the same north, any finite number (default 0.0).
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    FixError
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `semi_major_nm`: Standard deviation along the long axis of the error ellipse, in nautical
+        miles.
+        `semi_minor_nm`: Standard deviation along its short axis, in nautical miles.
+        `major_axis_deg`: Direction of the long axis, 0 to 180, in degrees.
+        `north_nm`: Standard deviation by north, in nautical miles.
+        `east_nm`: Standard deviation by east, in nautical miles.
+        `correlation`: Correlation of the errors by north and by east, -1 to 1: with the two
+        deviations the whole covariance.
+        `along_track_nm`: Standard deviation along the track, in nautical miles.
+        `across_track_nm`: Standard deviation across the track, in nautical miles.
+        `root_mean_square_nm`: Root mean square distance of the fix from the place; twice of it
+        holds 95 to 98 percent, in nautical miles.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, or stations in line with the fix. In arrays such a
+        point is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: As `fix_of_two_radials`.
+
+    Degenerate cases: Two DME give two fixes, alike in their error; which one is meant is not asked
+    here.
+
+    Source: Derived, as `fix_of_two_radials`.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.fix_of_two_dme(70.0, 40.0, 130.0, 55.0, 0.1, 0.1, 0.0, 0.0, 0.0).semi_major_nm:.3f}"
+    '0.141'
+    >>> f"{lubberline.fix_of_two_dme(70.0, 40.0, 130.0, 55.0, 0.1, 0.1, 0.0, 0.0, 0.0).major_axis_deg:.0f}"
+    '10'
+    >>> [f"{value:.3f}" for value in lubberline.fix_of_two_dme([70.0, 70.0], 40.0, 130.0, 55.0, 0.1, 0.1, 0.0, 0.0, 0.0).semi_major_nm]
+    ['0.141', '0.141']
+    """
+    if not kwargs:
+        answer = _scalar_fix_of_two_dme(first_bearing_deg, first_distance_nm, second_bearing_deg, second_distance_nm, first_error_nm, second_error_nm, first_height_ft, second_height_ft, track_deg)
+        if answer is not None:
+            return named(FixError, answer)
+    return FixError._make(many("fix_of_two_dme", FixError._fields, (first_bearing_deg, first_distance_nm, second_bearing_deg, second_distance_nm, first_error_nm, second_error_nm, first_height_ft, second_height_ft, track_deg), kwargs))
+
+
+_scalar_fix_of_two_dme = scalars["fix_of_two_dme"]
+
+
+def ellipse_factor(confidence, **kwargs):
+    r"""The factor by which an ellipse of one standard deviation grows to hold a share of all fixes.
+
+    `sqrt(-2 ln(1 - p))`.
+
+    Parameters
+    ----------
+    confidence : array_like
+        The share, above 0 below 1.
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+        A float if every argument is a plain number.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: Rounding error, for normal errors.
+
+    Degenerate cases: One standard deviation holds 39 percent of the fixes, where along a line it
+    holds 68.
+
+    Source: The distribution of the radius of two independent normal errors (Rayleigh); derived.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.ellipse_factor(0.95):.3f}"
+    '2.448'
+    >>> [f"{value:.3f}" for value in lubberline.ellipse_factor([0.95, 0.95])]
+    ['2.448', '2.448']
+    """
+    if not kwargs:
+        answer = _scalar_ellipse_factor(confidence)
+        if answer is not None:
+            return answer
+    return ufunc.ellipse_factor(confidence, **kwargs)
+
+
+_scalar_ellipse_factor = scalars["ellipse_factor"]
 
 
 class StandardAtmosphere(NamedTuple):

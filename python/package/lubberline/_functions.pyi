@@ -24,8 +24,10 @@ __all__ = [
     "CourseArcCrossing",
     "CourseCrossing",
     "CrossTrack",
+    "DmeDmeTolerances",
     "DoubleAngle",
     "EntrySector",
+    "FixError",
     "GeodesicDirect",
     "GeodesicInverse",
     "GreatCircleDirect",
@@ -46,6 +48,7 @@ __all__ = [
     "OffsetOffsetCrossing",
     "OffsetPoint",
     "ProcedureTurn",
+    "RadialError",
     "RadialIntercept",
     "ReverseTurn",
     "RolledTurn",
@@ -103,10 +106,17 @@ __all__ = [
     "displayed_dme_nm",
     "distance_flown_nm",
     "dme_at_roll_in_nm",
+    "dme_dme_tolerances",
+    "dme_error_along_nm",
+    "dme_tolerance_nm",
     "double_angle_intercept",
     "eas_from_cas_kt",
     "eas_from_mach_kt",
     "eas_from_tas_kt",
+    "ellipse_factor",
+    "fix_of_radial_and_dme",
+    "fix_of_two_dme",
+    "fix_of_two_radials",
     "geodesic_direct",
     "geodesic_inverse",
     "geometric_altitude_ft",
@@ -162,11 +172,16 @@ __all__ = [
     "procedure_tas_factor",
     "procedure_turn_45_180",
     "procedure_turn_80_260",
+    "radial_error",
+    "radial_error_across_nm",
     "radial_from_true_deg",
     "radial_intercept",
+    "radial_tolerance_deg",
     "radio_horizon_nm",
     "radius_at_rate_nm",
+    "receiver_check_limit_deg",
     "rolled_turn",
+    "route_half_width_nm",
     "rule_bank_deg",
     "rule_cone_radius_nm",
     "rule_intercept_angle_deg",
@@ -184,6 +199,7 @@ __all__ = [
     "service_reach_nm",
     "slant_range_nm",
     "speed_of_sound_kt",
+    "splay_distance_nm",
     "stabilization_distance_nm",
     "standard_atmosphere",
     "static_temperature_degc",
@@ -221,6 +237,91 @@ __all__ = [
     "wind_from_track",
     "wind_triangle",
 ]
+
+@overload
+def radial_tolerance_deg(accuracy: Literal["vor_en_route", "vor_tracking", "vor_intersecting", "ndb_intersecting", "vor_alignment"] | int) -> float: ...
+@overload
+def radial_tolerance_deg(accuracy: Literal["vor_en_route", "vor_tracking", "vor_intersecting", "ndb_intersecting", "vor_alignment"] | int | _Codes, **kwargs: Any) -> NDArray[np.float64]: ...
+
+class RadialError(NamedTuple, Generic[_T]):
+    aggregate_deg: _T
+    system_use_deg: _T
+
+@overload
+def radial_error(ground_deg: Number, receiver_deg: Number, flight_technical_deg: Number = ..., monitor_deg: Number = ...) -> RadialError[float]: ...
+@overload
+def radial_error(ground_deg: ArrayLike, receiver_deg: ArrayLike, flight_technical_deg: ArrayLike = ..., monitor_deg: ArrayLike = ..., **kwargs: Any) -> RadialError[NDArray[np.float64]]: ...
+
+@overload
+def dme_tolerance_nm(dme_nm: Number, accuracy: Literal["pans_ops", "annex_10", "aim", "since_1989"] | int) -> float: ...
+@overload
+def dme_tolerance_nm(dme_nm: ArrayLike, accuracy: Literal["pans_ops", "annex_10", "aim", "since_1989"] | int | _Codes, **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def receiver_check_limit_deg(check: Literal["test_signal", "ground_checkpoint", "airborne_checkpoint", "airway_centerline", "dual_receivers"] | int) -> float: ...
+@overload
+def receiver_check_limit_deg(check: Literal["test_signal", "ground_checkpoint", "airborne_checkpoint", "airway_centerline", "dual_receivers"] | int | _Codes, **kwargs: Any) -> NDArray[np.float64]: ...
+
+class DmeDmeTolerances(NamedTuple, Generic[_T]):
+    along_track_nm: _T
+    across_track_nm: _T
+    half_width_nm: _T
+
+@overload
+def dme_dme_tolerances(dme_tolerance_nm: Number, flight_technical_nm: Number, buffer_nm: Number, coverage: Literal["two_stations", "more_stations"] | int = ..., system_nm: Number = ...) -> DmeDmeTolerances[float]: ...
+@overload
+def dme_dme_tolerances(dme_tolerance_nm: ArrayLike, flight_technical_nm: ArrayLike, buffer_nm: ArrayLike, coverage: Literal["two_stations", "more_stations"] | int | _Codes = ..., system_nm: ArrayLike = ..., **kwargs: Any) -> DmeDmeTolerances[NDArray[np.float64]]: ...
+
+@overload
+def splay_distance_nm(half_width_nm: Number, angle_deg: Number) -> float: ...
+@overload
+def splay_distance_nm(half_width_nm: ArrayLike, angle_deg: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def route_half_width_nm(distance_nm: Number, containment: Literal["percent_95", "percent_96", "percent_97", "percent_98", "percent_99", "percent_99_5"] | int = ...) -> float: ...
+@overload
+def route_half_width_nm(distance_nm: ArrayLike, containment: Literal["percent_95", "percent_96", "percent_97", "percent_98", "percent_99", "percent_99_5"] | int | _Codes = ..., **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def radial_error_across_nm(distance_nm: Number, radial_error_deg: Number) -> float: ...
+@overload
+def radial_error_across_nm(distance_nm: ArrayLike, radial_error_deg: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def dme_error_along_nm(distance_nm: Number, dme_error_nm: Number, height_ft: Number = ...) -> float: ...
+@overload
+def dme_error_along_nm(distance_nm: ArrayLike, dme_error_nm: ArrayLike, height_ft: ArrayLike = ..., **kwargs: Any) -> NDArray[np.float64]: ...
+
+class FixError(NamedTuple, Generic[_T]):
+    semi_major_nm: _T
+    semi_minor_nm: _T
+    major_axis_deg: _T
+    north_nm: _T
+    east_nm: _T
+    correlation: _T
+    along_track_nm: _T
+    across_track_nm: _T
+    root_mean_square_nm: _T
+
+@overload
+def fix_of_two_radials(first_radial_deg: Number, first_distance_nm: Number, second_radial_deg: Number, second_distance_nm: Number, first_error_deg: Number, second_error_deg: Number, track_deg: Number = ...) -> FixError[float]: ...
+@overload
+def fix_of_two_radials(first_radial_deg: ArrayLike, first_distance_nm: ArrayLike, second_radial_deg: ArrayLike, second_distance_nm: ArrayLike, first_error_deg: ArrayLike, second_error_deg: ArrayLike, track_deg: ArrayLike = ..., **kwargs: Any) -> FixError[NDArray[np.float64]]: ...
+
+@overload
+def fix_of_radial_and_dme(radial_deg: Number, radial_distance_nm: Number, dme_bearing_deg: Number, dme_distance_nm: Number, radial_error_deg: Number, dme_error_nm: Number, height_ft: Number = ..., track_deg: Number = ...) -> FixError[float]: ...
+@overload
+def fix_of_radial_and_dme(radial_deg: ArrayLike, radial_distance_nm: ArrayLike, dme_bearing_deg: ArrayLike, dme_distance_nm: ArrayLike, radial_error_deg: ArrayLike, dme_error_nm: ArrayLike, height_ft: ArrayLike = ..., track_deg: ArrayLike = ..., **kwargs: Any) -> FixError[NDArray[np.float64]]: ...
+
+@overload
+def fix_of_two_dme(first_bearing_deg: Number, first_distance_nm: Number, second_bearing_deg: Number, second_distance_nm: Number, first_error_nm: Number, second_error_nm: Number, first_height_ft: Number = ..., second_height_ft: Number = ..., track_deg: Number = ...) -> FixError[float]: ...
+@overload
+def fix_of_two_dme(first_bearing_deg: ArrayLike, first_distance_nm: ArrayLike, second_bearing_deg: ArrayLike, second_distance_nm: ArrayLike, first_error_nm: ArrayLike, second_error_nm: ArrayLike, first_height_ft: ArrayLike = ..., second_height_ft: ArrayLike = ..., track_deg: ArrayLike = ..., **kwargs: Any) -> FixError[NDArray[np.float64]]: ...
+
+@overload
+def ellipse_factor(confidence: Number) -> float: ...
+@overload
+def ellipse_factor(confidence: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
 
 class StandardAtmosphere(NamedTuple, Generic[_T]):
     temperature_degc: _T

@@ -101,6 +101,11 @@ __all__ = [
     "displayed_dme_nm",
     "distance_flown_nm",
     "dme_at_roll_in_nm",
+    "dme_dme_tolerances_across_track_nm",
+    "dme_dme_tolerances_along_track_nm",
+    "dme_dme_tolerances_half_width_nm",
+    "dme_error_along_nm",
+    "dme_tolerance_nm",
     "double_angle_intercept_distance_nm",
     "double_angle_intercept_heading_deg",
     "double_angle_intercept_time_s",
@@ -109,6 +114,34 @@ __all__ = [
     "eas_from_cas_kt",
     "eas_from_mach_kt",
     "eas_from_tas_kt",
+    "ellipse_factor",
+    "fix_of_radial_and_dme_across_track_nm",
+    "fix_of_radial_and_dme_along_track_nm",
+    "fix_of_radial_and_dme_correlation",
+    "fix_of_radial_and_dme_east_nm",
+    "fix_of_radial_and_dme_major_axis_deg",
+    "fix_of_radial_and_dme_north_nm",
+    "fix_of_radial_and_dme_root_mean_square_nm",
+    "fix_of_radial_and_dme_semi_major_nm",
+    "fix_of_radial_and_dme_semi_minor_nm",
+    "fix_of_two_dme_across_track_nm",
+    "fix_of_two_dme_along_track_nm",
+    "fix_of_two_dme_correlation",
+    "fix_of_two_dme_east_nm",
+    "fix_of_two_dme_major_axis_deg",
+    "fix_of_two_dme_north_nm",
+    "fix_of_two_dme_root_mean_square_nm",
+    "fix_of_two_dme_semi_major_nm",
+    "fix_of_two_dme_semi_minor_nm",
+    "fix_of_two_radials_across_track_nm",
+    "fix_of_two_radials_along_track_nm",
+    "fix_of_two_radials_correlation",
+    "fix_of_two_radials_east_nm",
+    "fix_of_two_radials_major_axis_deg",
+    "fix_of_two_radials_north_nm",
+    "fix_of_two_radials_root_mean_square_nm",
+    "fix_of_two_radials_semi_major_nm",
+    "fix_of_two_radials_semi_minor_nm",
     "geodesic_direct_final_bearing_deg",
     "geodesic_direct_latitude_deg",
     "geodesic_direct_longitude_deg",
@@ -255,6 +288,9 @@ __all__ = [
     "procedure_turn_80_260_farthest_nm",
     "procedure_turn_80_260_off_heading_deg",
     "procedure_turn_80_260_widest_nm",
+    "radial_error_across_nm",
+    "radial_error_aggregate_deg",
+    "radial_error_system_use_deg",
     "radial_from_true_deg",
     "radial_intercept_cross_track_at_roll_in_nm",
     "radial_intercept_crossing_distance_nm",
@@ -268,14 +304,17 @@ __all__ = [
     "radial_intercept_radial_at_roll_in_deg",
     "radial_intercept_time_to_roll_in_s",
     "radial_intercept_turn_duration_s",
+    "radial_tolerance_deg",
     "radio_horizon_nm",
     "radius_at_rate_nm",
+    "receiver_check_limit_deg",
     "rolled_turn_advance_nm",
     "rolled_turn_bank_deg",
     "rolled_turn_duration_s",
     "rolled_turn_governed_by",
     "rolled_turn_roll_duration_s",
     "rolled_turn_transfer_nm",
+    "route_half_width_nm",
     "rule_bank_deg",
     "rule_cone_radius_nm",
     "rule_intercept_angle_deg",
@@ -293,6 +332,7 @@ __all__ = [
     "service_reach_nm",
     "slant_range_nm",
     "speed_of_sound_kt",
+    "splay_distance_nm",
     "stabilization_distance_nm",
     "standard_atmosphere_density_kg_per_m3",
     "standard_atmosphere_pressure_hpa",
@@ -369,6 +409,46 @@ __all__ = [
     "wind_triangle_heading_deg",
 ]
 
+radial_tolerance_deg: np.ufunc
+radial_error_aggregate_deg: np.ufunc
+radial_error_system_use_deg: np.ufunc
+dme_tolerance_nm: np.ufunc
+receiver_check_limit_deg: np.ufunc
+dme_dme_tolerances_along_track_nm: np.ufunc
+dme_dme_tolerances_across_track_nm: np.ufunc
+dme_dme_tolerances_half_width_nm: np.ufunc
+splay_distance_nm: np.ufunc
+route_half_width_nm: np.ufunc
+radial_error_across_nm: np.ufunc
+dme_error_along_nm: np.ufunc
+fix_of_two_radials_semi_major_nm: np.ufunc
+fix_of_two_radials_semi_minor_nm: np.ufunc
+fix_of_two_radials_major_axis_deg: np.ufunc
+fix_of_two_radials_north_nm: np.ufunc
+fix_of_two_radials_east_nm: np.ufunc
+fix_of_two_radials_correlation: np.ufunc
+fix_of_two_radials_along_track_nm: np.ufunc
+fix_of_two_radials_across_track_nm: np.ufunc
+fix_of_two_radials_root_mean_square_nm: np.ufunc
+fix_of_radial_and_dme_semi_major_nm: np.ufunc
+fix_of_radial_and_dme_semi_minor_nm: np.ufunc
+fix_of_radial_and_dme_major_axis_deg: np.ufunc
+fix_of_radial_and_dme_north_nm: np.ufunc
+fix_of_radial_and_dme_east_nm: np.ufunc
+fix_of_radial_and_dme_correlation: np.ufunc
+fix_of_radial_and_dme_along_track_nm: np.ufunc
+fix_of_radial_and_dme_across_track_nm: np.ufunc
+fix_of_radial_and_dme_root_mean_square_nm: np.ufunc
+fix_of_two_dme_semi_major_nm: np.ufunc
+fix_of_two_dme_semi_minor_nm: np.ufunc
+fix_of_two_dme_major_axis_deg: np.ufunc
+fix_of_two_dme_north_nm: np.ufunc
+fix_of_two_dme_east_nm: np.ufunc
+fix_of_two_dme_correlation: np.ufunc
+fix_of_two_dme_along_track_nm: np.ufunc
+fix_of_two_dme_across_track_nm: np.ufunc
+fix_of_two_dme_root_mean_square_nm: np.ufunc
+ellipse_factor: np.ufunc
 standard_atmosphere_temperature_degc: np.ufunc
 standard_atmosphere_pressure_hpa: np.ufunc
 standard_atmosphere_density_kg_per_m3: np.ufunc
