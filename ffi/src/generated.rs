@@ -145,6 +145,12 @@ pub const LUBBER_ERROR_TRIALS: i32 = -62;
 pub const LUBBER_ERROR_GAIN: i32 = -63;
 /// Standard deviation out of range; allowed: from 0.0 to 1000000.0.
 pub const LUBBER_ERROR_STANDARD_DEVIATION: i32 = -64;
+/// Error of a direction out of range; allowed: from 0.0 to 90.0 deg.
+pub const LUBBER_ERROR_ANGULAR_ERROR: i32 = -65;
+/// Error of a distance out of range; allowed: from 0.0 to 1000.0 NM.
+pub const LUBBER_ERROR_DISTANCE_ERROR: i32 = -66;
+/// Distance from the VOR along the route out of range; allowed: from 0.0 to 75.0 NM.
+pub const LUBBER_ERROR_ROUTE_DISTANCE: i32 = -67;
 /// The course change is a reversal and has no lead.
 pub const LUBBER_ERROR_COURSE_REVERSAL: i32 = -101;
 /// The airspeed cannot hold the course against the wind.
@@ -177,6 +183,8 @@ pub const LUBBER_ERROR_BEYOND_HORIZON: i32 = -114;
 pub const LUBBER_ERROR_OFF_COURSE_BEYOND_DISTANCE: i32 = -115;
 /// An ident is longer than 16 bytes.
 pub const LUBBER_ERROR_IDENT_TOO_LONG: i32 = -116;
+/// The lines of position do not cross and give no fix.
+pub const LUBBER_ERROR_NO_FIX: i32 = -117;
 /// From its point onward.
 pub const LUBBER_COURSE_REACH_ONWARD: i32 = 0;
 /// Both ways.
@@ -347,6 +355,50 @@ pub const LUBBER_RADIUS_RULE_ONE_PERCENT: i32 = 1;
 pub const LUBBER_RADIUS_RULE_MILES_A_MINUTE_LESS_TWO: i32 = 2;
 /// A tenth of the square of the miles a minute, for 30 degrees of bank. AFMAN 11-217 Vol 3 p. 65 (rescinded), as quoted.
 pub const LUBBER_RADIUS_RULE_TENTH_OF_SQUARE: i32 = 3;
+/// VOR flown along, en route: 3.5° ground, 2.7° receiver, 1° monitor, 3.5° flight technical; 5.7° in all. Doc 8168 Vol II (5th ed. 2006), Part II Section 3 Chapter 1, App. B.
+pub const LUBBER_RADIAL_ACCURACY_VOR_EN_ROUTE: i32 = 0;
+/// VOR flown along, terminal: the same with 2.5° flight technical; 5.2° in all. Doc 8168 Vol II, Table I-2-2-1 (from memory).
+pub const LUBBER_RADIAL_ACCURACY_VOR_TRACKING: i32 = 1;
+/// VOR that intersects: no flight technical part; 4.5° in all. Doc 8168 Vol II, Part II Section 3 Chapter 1, 1.4.3.2.
+pub const LUBBER_RADIAL_ACCURACY_VOR_INTERSECTING: i32 = 2;
+/// NDB that intersects: 3° ground, 5.4° receiver; 6.2° in all. Doc 8168 Vol II, Part II Section 3 Chapter 1, 1.4.3.2.
+pub const LUBBER_RADIAL_ACCURACY_NDB_INTERSECTING: i32 = 3;
+/// VOR course alignment, "generally within 1°". FAA AIM 1-1-3.
+pub const LUBBER_RADIAL_ACCURACY_VOR_ALIGNMENT: i32 = 4;
+/// 0.25 NM and 1.25 percent of the distance. Doc 8168 Vol I (5th ed. 2006), Part I Section 2 Chapter 2, 2.4.2; a recommendation of Annex 10.
+pub const LUBBER_DME_ACCURACY_PANS_OPS: i32 = 0;
+/// 0.2 NM, the total system error. Annex 10 Vol I, 3.5.3.1.3.3.
+pub const LUBBER_DME_ACCURACY_ANNEX10: i32 = 1;
+/// Half a mile or 3 percent of the distance, whichever is greater. FAA AIM 1-1-7.
+pub const LUBBER_DME_ACCURACY_AIM: i32 = 2;
+/// The root of 0.1 NM on the ground and 0.17 NM in the air, for DME since 1989. Doc 8168 Vol II, Part III Section 1 Chapter 3, App. 3, 2.1.
+pub const LUBBER_DME_ACCURACY_SINCE1989: i32 = 3;
+/// A test signal: a VOT, or one radiated by a repair station.
+pub const LUBBER_RECEIVER_CHECK_TEST_SIGNAL: i32 = 0;
+/// A designated checkpoint on the ground.
+pub const LUBBER_RECEIVER_CHECK_GROUND_CHECKPOINT: i32 = 1;
+/// A designated checkpoint in the air.
+pub const LUBBER_RECEIVER_CHECK_AIRBORNE_CHECKPOINT: i32 = 2;
+/// A ground point on the centreline of an airway, preferably more than 20 NM from the station.
+pub const LUBBER_RECEIVER_CHECK_AIRWAY_CENTERLINE: i32 = 3;
+/// Two receivers tuned to one station.
+pub const LUBBER_RECEIVER_CHECK_DUAL_RECEIVERS: i32 = 4;
+/// Two: their geometry multiplies the tolerance by 1.29.
+pub const LUBBER_DME_COVERAGE_TWO_STATIONS: i32 = 0;
+/// More than two: the tolerance of one.
+pub const LUBBER_DME_COVERAGE_MORE_STATIONS: i32 = 1;
+/// 95 percent: 4.0 NM near the VOR, 6.0 NM at 75 NM.
+pub const LUBBER_CONTAINMENT_PERCENT95: i32 = 0;
+/// 96 percent: 4.0 and 6.0 NM.
+pub const LUBBER_CONTAINMENT_PERCENT96: i32 = 1;
+/// 97 percent: 4.5 and 6.5 NM.
+pub const LUBBER_CONTAINMENT_PERCENT97: i32 = 2;
+/// 98 percent: 5.0 and 6.5 NM.
+pub const LUBBER_CONTAINMENT_PERCENT98: i32 = 3;
+/// 99 percent: 5.5 and 7.0 NM.
+pub const LUBBER_CONTAINMENT_PERCENT99: i32 = 4;
+/// 99.5 percent: 6.0 and 8.5 NM.
+pub const LUBBER_CONTAINMENT_PERCENT99_AND_A_HALF: i32 = 5;
 /// The tangent to a sphere of 4/3 of the earth's mean radius.
 pub const LUBBER_HORIZON_RULE_FOUR_THIRDS: i32 = 0;
 /// 1.23 times the square root of the feet, in nautical miles. ICAO Doc 8168 Vol II (5th ed. 2006), Part III Section 1 Chapter 3, Appendix.
@@ -479,6 +531,9 @@ pub extern "C" fn lubber_status_text(status: i32) -> *const c_char {
         -62 => c"number of trials out of range; allowed: from 1.0 to 10000000.0",
         -63 => c"gain out of range; allowed: above 0.0 to 100.0",
         -64 => c"standard deviation out of range; allowed: from 0.0 to 1000000.0",
+        -65 => c"error of a direction out of range; allowed: from 0.0 to 90.0 deg",
+        -66 => c"error of a distance out of range; allowed: from 0.0 to 1000.0 NM",
+        -67 => c"distance from the VOR along the route out of range; allowed: from 0.0 to 75.0 NM",
         -101 => c"the course change is a reversal and has no lead",
         -102 => c"the airspeed cannot hold the course against the wind",
         -103 => c"the turn does not fit between the radial and the arc",
@@ -495,9 +550,894 @@ pub extern "C" fn lubber_status_text(status: i32) -> *const c_char {
         -114 => c"no height receives the station at that distance",
         -115 => c"the distance off course is more than that from the station",
         -116 => c"an ident is longer than 16 bytes",
+        -117 => c"the lines of position do not cross and give no fix",
         _ => c"unknown status",
     };
     text.as_ptr()
+}
+
+/// The published tolerance of a radial or a bearing, by its source.
+///
+/// The root of the sum of squares of its parts: VOR 3.5 degrees ground, 2.7 receiver, 1.0 monitor and 3.5 (en route) or 2.5 (terminal) flight technical;
+/// NDB 3 degrees ground and 5.4 receiver.
+///
+/// @param accuracy which figure: LUBBER_RADIAL_ACCURACY_VOR_EN_ROUTE, LUBBER_RADIAL_ACCURACY_VOR_TRACKING, LUBBER_RADIAL_ACCURACY_VOR_INTERSECTING, LUBBER_RADIAL_ACCURACY_NDB_INTERSECTING, LUBBER_RADIAL_ACCURACY_VOR_ALIGNMENT
+/// @param[out] radial_tolerance_deg the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Not rounded, where the sources print 5.7, 5.2, 4.5 and 6.2 degrees.
+/// Degenerate cases: None. A tolerance is two standard deviations.
+/// Errors: A choice that is none of its alternatives.
+/// Source: ICAO Doc 8168 Vol II (5th ed. 2006), Part II Section 3 Chapter 1, 1.4.3.2 and Appendix B 2.2, and Part I Section 2 Chapter 2, Table I-2-2-1 (from memory);
+/// FAA Aeronautical Information Manual 1-1-3.
+///
+/// Example: lubber_radial_tolerance_deg(LUBBER_RADIAL_ACCURACY_VOR_INTERSECTING, &value) gives 4.53
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_radial_tolerance_deg(
+    accuracy: i32,
+    radial_tolerance_deg: *mut f64,
+) -> i32 {
+    let answer = || {
+        if [].iter().any(|number: &f64| number.is_nan()) { return Ok([f64::NAN; 1]) }
+        plain::radial_tolerance_deg(lubberline::station::RadialAccuracy::from_code("accuracy", f64::from(accuracy))?).map(|answer| [answer])
+    };
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [radial_tolerance_deg]) }
+}
+
+/// `lubber_radial_tolerance_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// `accuracy` is one code for all points: which figure: LUBBER_RADIAL_ACCURACY_VOR_EN_ROUTE, LUBBER_RADIAL_ACCURACY_VOR_TRACKING, LUBBER_RADIAL_ACCURACY_VOR_INTERSECTING, LUBBER_RADIAL_ACCURACY_NDB_INTERSECTING, LUBBER_RADIAL_ACCURACY_VOR_ALIGNMENT
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_radial_tolerance_deg_n(
+    count: usize,
+    accuracy: i32,
+    radial_tolerance_deg: *mut f64,
+    radial_tolerance_deg_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let accuracy = f64::from(accuracy);
+    let (inputs, outputs) = ([Array::input(&raw const accuracy, 0)], [Array::output(radial_tolerance_deg, radial_tolerance_deg_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("radial_tolerance_deg") }, count, &inputs, &outputs, status) }
+}
+
+/// How the independent parts of a radial's error combine.
+///
+/// `sqrt(Eg^2 + Ea^2 + Em^2)` for the radial, and with `Ep^2` for the aircraft that flies along it.
+///
+/// @param ground_deg error of the signal, 0 to 90
+/// @param receiver_deg error of the airborne receiver, 0 to 90
+/// @param flight_technical_deg error of flying by the needle, 0 to 90
+/// @param monitor_deg error that the monitor lets pass, 0 to 90
+/// @param[out] aggregate_deg Where the radial is: ground, receiver and monitor; may be NULL
+/// @param[out] system_use_deg Where an aircraft flying along it is: the aggregate and the flight technical part; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding error.
+/// Degenerate cases: Tolerances give a tolerance, standard deviations a standard deviation.
+/// Errors: A value outside its range.
+/// Source: ICAO Annex 10 Vol I, Attachment C, 3.7.3.2; ICAO Doc 8168 Vol II (5th ed. 2006), Part II Section 3 Chapter 1, Appendix B, adds the monitor.
+///
+/// Example: lubber_radial_error(3.5, 2.7, 3.5, 1.0, NULL, &value) gives 5.73
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_radial_error(
+    ground_deg: f64,
+    receiver_deg: f64,
+    flight_technical_deg: f64,
+    monitor_deg: f64,
+    aggregate_deg: *mut f64,
+    system_use_deg: *mut f64,
+) -> i32 {
+    let answer = || plain::radial_error(ground_deg, receiver_deg, flight_technical_deg, monitor_deg).map(|answer| [answer.aggregate_deg, answer.system_use_deg]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [aggregate_deg, system_use_deg]) }
+}
+
+/// `lubber_radial_error` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_radial_error_n(
+    count: usize,
+    ground_deg: *const f64,
+    ground_deg_stride: isize,
+    receiver_deg: *const f64,
+    receiver_deg_stride: isize,
+    flight_technical_deg: *const f64,
+    flight_technical_deg_stride: isize,
+    monitor_deg: *const f64,
+    monitor_deg_stride: isize,
+    aggregate_deg: *mut f64,
+    aggregate_deg_stride: isize,
+    system_use_deg: *mut f64,
+    system_use_deg_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(ground_deg, ground_deg_stride), Array::input(receiver_deg, receiver_deg_stride), Array::input(flight_technical_deg, flight_technical_deg_stride), Array::input(monitor_deg, monitor_deg_stride)], [Array::output(aggregate_deg, aggregate_deg_stride), Array::output(system_use_deg, system_use_deg_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("radial_error") }, count, &inputs, &outputs, status) }
+}
+
+/// The published tolerance of a DME at a slant range, by its source.
+///
+/// `0.25 + 0.0125 d` (`pans_ops`), 0.2 (`annex_10`), the greater of 0.5 and `0.03 d` (`aim`), `sqrt(0.1^2 + 0.17^2)` (`since_1989`), in nautical miles.
+///
+/// @param dme_nm slant range, 0 to 10 900
+/// @param accuracy which figure: LUBBER_DME_ACCURACY_PANS_OPS, LUBBER_DME_ACCURACY_ANNEX10, LUBBER_DME_ACCURACY_AIM, LUBBER_DME_ACCURACY_SINCE1989
+/// @param[out] dme_tolerance_nm the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: As published.
+/// Degenerate cases: None. A tolerance is two standard deviations.
+/// Errors: A value outside its range.
+/// Source: ICAO Doc 8168 Vol I (5th ed. 2006), Part I Section 2 Chapter 2, 2.4.2; ICAO Annex 10 Vol I, 3.5.3.1.3.3; FAA Aeronautical Information Manual 1-1-7; ICAO
+/// Doc 8168 Vol II, Part III Section 1 Chapter 3, Appendix 3, 2.1.
+///
+/// Example: lubber_dme_tolerance_nm(40.0, LUBBER_DME_ACCURACY_PANS_OPS, &value) gives 0.75
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_dme_tolerance_nm(
+    dme_nm: f64,
+    accuracy: i32,
+    dme_tolerance_nm: *mut f64,
+) -> i32 {
+    let answer = || {
+        if [dme_nm].iter().any(|number: &f64| number.is_nan()) { return Ok([f64::NAN; 1]) }
+        plain::dme_tolerance_nm(dme_nm, lubberline::station::DmeAccuracy::from_code("accuracy", f64::from(accuracy))?).map(|answer| [answer])
+    };
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [dme_tolerance_nm]) }
+}
+
+/// `lubber_dme_tolerance_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// `accuracy` is one code for all points: which figure: LUBBER_DME_ACCURACY_PANS_OPS, LUBBER_DME_ACCURACY_ANNEX10, LUBBER_DME_ACCURACY_AIM, LUBBER_DME_ACCURACY_SINCE1989
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_dme_tolerance_nm_n(
+    count: usize,
+    dme_nm: *const f64,
+    dme_nm_stride: isize,
+    accuracy: i32,
+    dme_tolerance_nm: *mut f64,
+    dme_tolerance_nm_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let accuracy = f64::from(accuracy);
+    let (inputs, outputs) = ([Array::input(dme_nm, dme_nm_stride), Array::input(&raw const accuracy, 0)], [Array::output(dme_tolerance_nm, dme_tolerance_nm_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("dme_tolerance_nm") }, count, &inputs, &outputs, status) }
+}
+
+/// The greatest error with which a VOR receiver passes a check within the preceding 30 days.
+///
+/// 4 degrees for a test signal, a checkpoint on the ground and between two receivers; 6 degrees in the air.
+///
+/// @param check which check: LUBBER_RECEIVER_CHECK_TEST_SIGNAL, LUBBER_RECEIVER_CHECK_GROUND_CHECKPOINT, LUBBER_RECEIVER_CHECK_AIRBORNE_CHECKPOINT, LUBBER_RECEIVER_CHECK_AIRWAY_CENTERLINE, LUBBER_RECEIVER_CHECK_DUAL_RECEIVERS
+/// @param[out] receiver_check_limit_deg the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: As published.
+/// Degenerate cases: None.
+/// Errors: A choice that is none of its alternatives.
+/// Source: 14 CFR 91.171 (b) and (c).
+///
+/// Example: lubber_receiver_check_limit_deg(LUBBER_RECEIVER_CHECK_AIRBORNE_CHECKPOINT, &value) gives 6
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_receiver_check_limit_deg(
+    check: i32,
+    receiver_check_limit_deg: *mut f64,
+) -> i32 {
+    let answer = || {
+        if [].iter().any(|number: &f64| number.is_nan()) { return Ok([f64::NAN; 1]) }
+        plain::receiver_check_limit_deg(lubberline::station::ReceiverCheck::from_code("check", f64::from(check))?).map(|answer| [answer])
+    };
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [receiver_check_limit_deg]) }
+}
+
+/// `lubber_receiver_check_limit_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// `check` is one code for all points: which check: LUBBER_RECEIVER_CHECK_TEST_SIGNAL, LUBBER_RECEIVER_CHECK_GROUND_CHECKPOINT, LUBBER_RECEIVER_CHECK_AIRBORNE_CHECKPOINT, LUBBER_RECEIVER_CHECK_AIRWAY_CENTERLINE, LUBBER_RECEIVER_CHECK_DUAL_RECEIVERS
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_receiver_check_limit_deg_n(
+    count: usize,
+    check: i32,
+    receiver_check_limit_deg: *mut f64,
+    receiver_check_limit_deg_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let check = f64::from(check);
+    let (inputs, outputs) = ([Array::input(&raw const check, 0)], [Array::output(receiver_check_limit_deg, receiver_check_limit_deg_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("receiver_check_limit_deg") }, count, &inputs, &outputs, status) }
+}
+
+/// Tolerances of area navigation by DME/DME, for procedure design.
+///
+/// Along `sqrt((k d)^2 + st^2)`, across `sqrt((k d)^2 + ftt^2 + st^2)`, half-width `1.5 across + bv`, with `k` 1.29 for two stations and 1 for more.
+///
+/// @param dme_tolerance_nm tolerance of one DME, as `dme_tolerance_nm` gives it, 0 to 1000
+/// @param flight_technical_nm flight technical tolerance, 0 to 1000
+/// @param buffer_nm buffer value, 0 to 1000
+/// @param coverage from how many stations the position is taken: LUBBER_DME_COVERAGE_TWO_STATIONS, LUBBER_DME_COVERAGE_MORE_STATIONS
+/// @param system_nm system computation tolerance, 0 to 1000
+/// @param[out] along_track_nm Along the track; may be NULL
+/// @param[out] across_track_nm Across the track; may be NULL
+/// @param[out] half_width_nm Half the width of the area; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Not rounded between steps, where the printed examples are.
+/// Degenerate cases: None.
+/// Errors: A value outside its range.
+/// Source: ICAO Doc 8168 Vol II (5th ed. 2006), Part III Section 1 Chapter 3, Appendices 1 and 3; the factor of 1 is inferred from the examples.
+///
+/// Example: lubber_dme_dme_tolerances(1.34, 1.0, 1.0, LUBBER_DME_COVERAGE_TWO_STATIONS, 0.25, NULL, NULL, &value) gives 4.02
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_dme_dme_tolerances(
+    dme_tolerance_nm: f64,
+    flight_technical_nm: f64,
+    buffer_nm: f64,
+    coverage: i32,
+    system_nm: f64,
+    along_track_nm: *mut f64,
+    across_track_nm: *mut f64,
+    half_width_nm: *mut f64,
+) -> i32 {
+    let answer = || {
+        if [dme_tolerance_nm, flight_technical_nm, buffer_nm, system_nm].iter().any(|number: &f64| number.is_nan()) { return Ok([f64::NAN; 3]) }
+        plain::dme_dme_tolerances(dme_tolerance_nm, flight_technical_nm, buffer_nm, lubberline::station::DmeCoverage::from_code("coverage", f64::from(coverage))?, system_nm).map(|answer| [answer.along_track_nm, answer.across_track_nm, answer.half_width_nm])
+    };
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [along_track_nm, across_track_nm, half_width_nm]) }
+}
+
+/// `lubber_dme_dme_tolerances` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// `coverage` is one code for all points: from how many stations the position is taken: LUBBER_DME_COVERAGE_TWO_STATIONS, LUBBER_DME_COVERAGE_MORE_STATIONS
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_dme_dme_tolerances_n(
+    count: usize,
+    dme_tolerance_nm: *const f64,
+    dme_tolerance_nm_stride: isize,
+    flight_technical_nm: *const f64,
+    flight_technical_nm_stride: isize,
+    buffer_nm: *const f64,
+    buffer_nm_stride: isize,
+    coverage: i32,
+    system_nm: *const f64,
+    system_nm_stride: isize,
+    along_track_nm: *mut f64,
+    along_track_nm_stride: isize,
+    across_track_nm: *mut f64,
+    across_track_nm_stride: isize,
+    half_width_nm: *mut f64,
+    half_width_nm_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let coverage = f64::from(coverage);
+    let (inputs, outputs) = ([Array::input(dme_tolerance_nm, dme_tolerance_nm_stride), Array::input(flight_technical_nm, flight_technical_nm_stride), Array::input(buffer_nm, buffer_nm_stride), Array::input(&raw const coverage, 0), Array::input(system_nm, system_nm_stride)], [Array::output(along_track_nm, along_track_nm_stride), Array::output(across_track_nm, across_track_nm_stride), Array::output(half_width_nm, half_width_nm_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("dme_dme_tolerances") }, count, &inputs, &outputs, status) }
+}
+
+/// Distance along the course at which an angle has grown to a width: where a protected area begins to splay.
+///
+/// `width / tan(angle)`.
+///
+/// @param half_width_nm half the width of the area, 0 to 1000
+/// @param angle_deg the angle, 0 to 90
+/// @param[out] splay_distance_nm the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Over a flat earth.
+/// Degenerate cases: Without an angle it is infinite; without either it is NaN.
+/// Errors: A value outside its range.
+/// Source: ICAO Doc 8168 Vol II (5th ed. 2006), Part II Section 3 Chapter 1, 1.4.2.3: 5 NM and 5.7 degrees for VOR, beyond 49.8 NM.
+///
+/// Example: lubber_splay_distance_nm(4.0, 4.5, &value) gives 50.8
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_splay_distance_nm(
+    half_width_nm: f64,
+    angle_deg: f64,
+    splay_distance_nm: *mut f64,
+) -> i32 {
+    let answer = || plain::splay_distance_nm(half_width_nm, angle_deg).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [splay_distance_nm]) }
+}
+
+/// `lubber_splay_distance_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_splay_distance_nm_n(
+    count: usize,
+    half_width_nm: *const f64,
+    half_width_nm_stride: isize,
+    angle_deg: *const f64,
+    angle_deg_stride: isize,
+    splay_distance_nm: *mut f64,
+    splay_distance_nm_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(half_width_nm, half_width_nm_stride), Array::input(angle_deg, angle_deg_stride)], [Array::output(splay_distance_nm, splay_distance_nm_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("splay_distance_nm") }, count, &inputs, &outputs, status) }
+}
+
+/// Half the width of the airspace that contains the traffic of a VOR route.
+///
+/// Constant to 25 NM from the VOR, then growing linearly to 75 NM: for 95 percent from 4 to 6 NM.
+///
+/// @param distance_nm distance from the VOR along the route, 0 to 75
+/// @param containment the share of the flying time that is contained: LUBBER_CONTAINMENT_PERCENT95, LUBBER_CONTAINMENT_PERCENT96, LUBBER_CONTAINMENT_PERCENT97, LUBBER_CONTAINMENT_PERCENT98, LUBBER_CONTAINMENT_PERCENT99, LUBBER_CONTAINMENT_PERCENT99_AND_A_HALF
+/// @param[out] route_half_width_nm the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: As published.
+/// Degenerate cases: None in the range; beyond 75 NM nothing is published.
+/// Errors: A value outside its range.
+/// Source: ICAO Annex 11 (13th ed.), Attachment A, 3.3 and 3.4.
+///
+/// Example: lubber_route_half_width_nm(50.0, LUBBER_CONTAINMENT_PERCENT95, &value) gives 5.0
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_route_half_width_nm(
+    distance_nm: f64,
+    containment: i32,
+    route_half_width_nm: *mut f64,
+) -> i32 {
+    let answer = || {
+        if [distance_nm].iter().any(|number: &f64| number.is_nan()) { return Ok([f64::NAN; 1]) }
+        plain::route_half_width_nm(distance_nm, lubberline::station::Containment::from_code("containment", f64::from(containment))?).map(|answer| [answer])
+    };
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [route_half_width_nm]) }
+}
+
+/// `lubber_route_half_width_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// `containment` is one code for all points: the share of the flying time that is contained: LUBBER_CONTAINMENT_PERCENT95, LUBBER_CONTAINMENT_PERCENT96, LUBBER_CONTAINMENT_PERCENT97, LUBBER_CONTAINMENT_PERCENT98, LUBBER_CONTAINMENT_PERCENT99, LUBBER_CONTAINMENT_PERCENT99_AND_A_HALF
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_route_half_width_nm_n(
+    count: usize,
+    distance_nm: *const f64,
+    distance_nm_stride: isize,
+    containment: i32,
+    route_half_width_nm: *mut f64,
+    route_half_width_nm_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let containment = f64::from(containment);
+    let (inputs, outputs) = ([Array::input(distance_nm, distance_nm_stride), Array::input(&raw const containment, 0)], [Array::output(route_half_width_nm, route_half_width_nm_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("route_half_width_nm") }, count, &inputs, &outputs, status) }
+}
+
+/// How far a radial's error leads aside at a distance from the station.
+///
+/// `R sin(d / R) error` on a sphere of the mean radius, with the error in radians; in the plane `d error`.
+///
+/// @param distance_nm distance from the station along the ground, above 0 to 5000
+/// @param radial_error_deg error of the radial, 0 to 90
+/// @param[out] radial_error_across_nm the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Exact on the sphere along the arc; the ellipsoid moves it by less than 0.6 percent.
+/// Degenerate cases: None in the range.
+/// Errors: A value outside its range.
+/// Source: Derived.
+///
+/// Example: lubber_radial_error_across_nm(40.0, 4.5, &value) gives 3.14
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_radial_error_across_nm(
+    distance_nm: f64,
+    radial_error_deg: f64,
+    radial_error_across_nm: *mut f64,
+) -> i32 {
+    let answer = || plain::radial_error_across_nm(distance_nm, radial_error_deg).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [radial_error_across_nm]) }
+}
+
+/// `lubber_radial_error_across_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_radial_error_across_nm_n(
+    count: usize,
+    distance_nm: *const f64,
+    distance_nm_stride: isize,
+    radial_error_deg: *const f64,
+    radial_error_deg_stride: isize,
+    radial_error_across_nm: *mut f64,
+    radial_error_across_nm_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(distance_nm, distance_nm_stride), Array::input(radial_error_deg, radial_error_deg_stride)], [Array::output(radial_error_across_nm, radial_error_across_nm_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("radial_error_across_nm") }, count, &inputs, &outputs, status) }
+}
+
+/// How far a DME's error leads along the ground at a distance from the station.
+///
+/// `error slant / ((R + h) sin(d / R))` on a sphere of the mean radius, in the plane `error slant / d`.
+///
+/// @param distance_nm distance from the station along the ground, above 0 to 5000
+/// @param dme_error_nm error of the slant range, 0 to 1000
+/// @param height_ft height above the station's antenna, -60 000 to 400 000
+/// @param[out] dme_error_along_nm the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Exact on the sphere for small errors; the ellipsoid moves it by less than 0.6 percent.
+/// Degenerate cases: It grows without bound toward the station: overhead DME tells nothing of the place.
+/// Errors: A value outside its range.
+/// Source: Derived from the slant range of `slant_range_nm`.
+///
+/// Example: lubber_dme_error_along_nm(3.0, 0.2, 36000.0, &value) gives 0.44
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_dme_error_along_nm(
+    distance_nm: f64,
+    dme_error_nm: f64,
+    height_ft: f64,
+    dme_error_along_nm: *mut f64,
+) -> i32 {
+    let answer = || plain::dme_error_along_nm(distance_nm, dme_error_nm, height_ft).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [dme_error_along_nm]) }
+}
+
+/// `lubber_dme_error_along_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_dme_error_along_nm_n(
+    count: usize,
+    distance_nm: *const f64,
+    distance_nm_stride: isize,
+    dme_error_nm: *const f64,
+    dme_error_nm_stride: isize,
+    height_ft: *const f64,
+    height_ft_stride: isize,
+    dme_error_along_nm: *mut f64,
+    dme_error_along_nm_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(distance_nm, distance_nm_stride), Array::input(dme_error_nm, dme_error_nm_stride), Array::input(height_ft, height_ft_stride)], [Array::output(dme_error_along_nm, dme_error_along_nm_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("dme_error_along_nm") }, count, &inputs, &outputs, status) }
+}
+
+/// The error of a fix from two radials.
+///
+/// An error across one line moves the fix along the other: the covariance is `(s1^2 p2 p2' + s2^2 p1 p1') / sin^2(crossing angle)`, with `s` the standard
+/// deviations across the lines and `p` the unit vectors along them.
+///
+/// @param first_radial_deg direction of the first radial at the fix, away from its station, any finite number
+/// @param first_distance_nm distance from the first station along the ground, above 0 to 5000
+/// @param second_radial_deg direction of the second radial at the fix, against the same north, any finite number
+/// @param second_distance_nm distance from the second station along the ground, above 0 to 5000
+/// @param first_error_deg standard deviation of the first radial, half a published tolerance, 0 to 90
+/// @param second_error_deg standard deviation of the second radial, 0 to 90
+/// @param track_deg the track, against the same north, any finite number
+/// @param[out] semi_major_nm Standard deviation along the long axis of the error ellipse; may be NULL
+/// @param[out] semi_minor_nm Standard deviation along its short axis; may be NULL
+/// @param[out] major_axis_deg Direction of the long axis, 0 to 180; may be NULL
+/// @param[out] north_nm Standard deviation by north; may be NULL
+/// @param[out] east_nm Standard deviation by east; may be NULL
+/// @param[out] correlation Correlation of the errors by north and by east, -1 to 1: with the two deviations the whole covariance; may be NULL
+/// @param[out] along_track_nm Standard deviation along the track; may be NULL
+/// @param[out] across_track_nm Standard deviation across the track; may be NULL
+/// @param[out] root_mean_square_nm Root mean square distance of the fix from the place; twice of it holds 95 to 98 percent; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding error for straight lines; it holds while the errors are small against the distances.
+/// Degenerate cases: Without error in either line the ellipse is a point. Directions of two stations have to be brought to one north.
+/// Errors: A value outside its range, or radials that do not cross.
+/// Source: Derived: the covariance of the solution of two linear equations.
+///
+/// Example: lubber_fix_of_two_radials(70.0, 40.0, 340.0, 20.0, 2.25, 2.25, 70.0, NULL, NULL, NULL, NULL, NULL, NULL, NULL, &value, NULL) gives 1.57
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_fix_of_two_radials(
+    first_radial_deg: f64,
+    first_distance_nm: f64,
+    second_radial_deg: f64,
+    second_distance_nm: f64,
+    first_error_deg: f64,
+    second_error_deg: f64,
+    track_deg: f64,
+    semi_major_nm: *mut f64,
+    semi_minor_nm: *mut f64,
+    major_axis_deg: *mut f64,
+    north_nm: *mut f64,
+    east_nm: *mut f64,
+    correlation: *mut f64,
+    along_track_nm: *mut f64,
+    across_track_nm: *mut f64,
+    root_mean_square_nm: *mut f64,
+) -> i32 {
+    let answer = || plain::fix_of_two_radials(first_radial_deg, first_distance_nm, second_radial_deg, second_distance_nm, first_error_deg, second_error_deg, track_deg).map(|answer| [answer.semi_major_nm, answer.semi_minor_nm, answer.major_axis_deg, answer.north_nm, answer.east_nm, answer.correlation, answer.along_track_nm, answer.across_track_nm, answer.root_mean_square_nm]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [semi_major_nm, semi_minor_nm, major_axis_deg, north_nm, east_nm, correlation, along_track_nm, across_track_nm, root_mean_square_nm]) }
+}
+
+/// `lubber_fix_of_two_radials` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_fix_of_two_radials_n(
+    count: usize,
+    first_radial_deg: *const f64,
+    first_radial_deg_stride: isize,
+    first_distance_nm: *const f64,
+    first_distance_nm_stride: isize,
+    second_radial_deg: *const f64,
+    second_radial_deg_stride: isize,
+    second_distance_nm: *const f64,
+    second_distance_nm_stride: isize,
+    first_error_deg: *const f64,
+    first_error_deg_stride: isize,
+    second_error_deg: *const f64,
+    second_error_deg_stride: isize,
+    track_deg: *const f64,
+    track_deg_stride: isize,
+    semi_major_nm: *mut f64,
+    semi_major_nm_stride: isize,
+    semi_minor_nm: *mut f64,
+    semi_minor_nm_stride: isize,
+    major_axis_deg: *mut f64,
+    major_axis_deg_stride: isize,
+    north_nm: *mut f64,
+    north_nm_stride: isize,
+    east_nm: *mut f64,
+    east_nm_stride: isize,
+    correlation: *mut f64,
+    correlation_stride: isize,
+    along_track_nm: *mut f64,
+    along_track_nm_stride: isize,
+    across_track_nm: *mut f64,
+    across_track_nm_stride: isize,
+    root_mean_square_nm: *mut f64,
+    root_mean_square_nm_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(first_radial_deg, first_radial_deg_stride), Array::input(first_distance_nm, first_distance_nm_stride), Array::input(second_radial_deg, second_radial_deg_stride), Array::input(second_distance_nm, second_distance_nm_stride), Array::input(first_error_deg, first_error_deg_stride), Array::input(second_error_deg, second_error_deg_stride), Array::input(track_deg, track_deg_stride)], [Array::output(semi_major_nm, semi_major_nm_stride), Array::output(semi_minor_nm, semi_minor_nm_stride), Array::output(major_axis_deg, major_axis_deg_stride), Array::output(north_nm, north_nm_stride), Array::output(east_nm, east_nm_stride), Array::output(correlation, correlation_stride), Array::output(along_track_nm, along_track_nm_stride), Array::output(across_track_nm, across_track_nm_stride), Array::output(root_mean_square_nm, root_mean_square_nm_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("fix_of_two_radials") }, count, &inputs, &outputs, status) }
+}
+
+/// The error of a fix from a radial and a DME, of one station or of two.
+///
+/// As `fix_of_two_radials`; the line of the DME runs across the bearing from its station, and its error along the ground is that of `dme_error_along_nm`.
+///
+/// @param radial_deg direction of the radial at the fix, away from its station, any finite number
+/// @param radial_distance_nm distance from the radial's station along the ground, above 0 to 5000
+/// @param dme_bearing_deg direction from the DME station at the fix, against the same north; the radial, if it is one station
+/// @param dme_distance_nm distance from the DME station along the ground, above 0 to 5000
+/// @param radial_error_deg standard deviation of the radial, half a published tolerance, 0 to 90
+/// @param dme_error_nm standard deviation of the slant range, half a published tolerance, 0 to 1000
+/// @param height_ft height above the DME station's antenna, -60 000 to 400 000
+/// @param track_deg the track, against the same north, any finite number
+/// @param[out] semi_major_nm Standard deviation along the long axis of the error ellipse; may be NULL
+/// @param[out] semi_minor_nm Standard deviation along its short axis; may be NULL
+/// @param[out] major_axis_deg Direction of the long axis, 0 to 180; may be NULL
+/// @param[out] north_nm Standard deviation by north; may be NULL
+/// @param[out] east_nm Standard deviation by east; may be NULL
+/// @param[out] correlation Correlation of the errors by north and by east, -1 to 1: with the two deviations the whole covariance; may be NULL
+/// @param[out] along_track_nm Standard deviation along the track; may be NULL
+/// @param[out] across_track_nm Standard deviation across the track; may be NULL
+/// @param[out] root_mean_square_nm Root mean square distance of the fix from the place; twice of it holds 95 to 98 percent; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: As `fix_of_two_radials`.
+/// Degenerate cases: Toward the DME station its error along the ground grows without bound.
+/// Errors: A value outside its range, or a radial square to the bearing from the DME station, whose line runs along it.
+/// Source: Derived, as `fix_of_two_radials`.
+///
+/// Example: lubber_fix_of_radial_and_dme(70.0, 40.0, 70.0, 40.0, 2.25, 0.1, 31000.0, 70.0, &value, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL) gives 1.57
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_fix_of_radial_and_dme(
+    radial_deg: f64,
+    radial_distance_nm: f64,
+    dme_bearing_deg: f64,
+    dme_distance_nm: f64,
+    radial_error_deg: f64,
+    dme_error_nm: f64,
+    height_ft: f64,
+    track_deg: f64,
+    semi_major_nm: *mut f64,
+    semi_minor_nm: *mut f64,
+    major_axis_deg: *mut f64,
+    north_nm: *mut f64,
+    east_nm: *mut f64,
+    correlation: *mut f64,
+    along_track_nm: *mut f64,
+    across_track_nm: *mut f64,
+    root_mean_square_nm: *mut f64,
+) -> i32 {
+    let answer = || plain::fix_of_radial_and_dme(radial_deg, radial_distance_nm, dme_bearing_deg, dme_distance_nm, radial_error_deg, dme_error_nm, height_ft, track_deg).map(|answer| [answer.semi_major_nm, answer.semi_minor_nm, answer.major_axis_deg, answer.north_nm, answer.east_nm, answer.correlation, answer.along_track_nm, answer.across_track_nm, answer.root_mean_square_nm]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [semi_major_nm, semi_minor_nm, major_axis_deg, north_nm, east_nm, correlation, along_track_nm, across_track_nm, root_mean_square_nm]) }
+}
+
+/// `lubber_fix_of_radial_and_dme` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_fix_of_radial_and_dme_n(
+    count: usize,
+    radial_deg: *const f64,
+    radial_deg_stride: isize,
+    radial_distance_nm: *const f64,
+    radial_distance_nm_stride: isize,
+    dme_bearing_deg: *const f64,
+    dme_bearing_deg_stride: isize,
+    dme_distance_nm: *const f64,
+    dme_distance_nm_stride: isize,
+    radial_error_deg: *const f64,
+    radial_error_deg_stride: isize,
+    dme_error_nm: *const f64,
+    dme_error_nm_stride: isize,
+    height_ft: *const f64,
+    height_ft_stride: isize,
+    track_deg: *const f64,
+    track_deg_stride: isize,
+    semi_major_nm: *mut f64,
+    semi_major_nm_stride: isize,
+    semi_minor_nm: *mut f64,
+    semi_minor_nm_stride: isize,
+    major_axis_deg: *mut f64,
+    major_axis_deg_stride: isize,
+    north_nm: *mut f64,
+    north_nm_stride: isize,
+    east_nm: *mut f64,
+    east_nm_stride: isize,
+    correlation: *mut f64,
+    correlation_stride: isize,
+    along_track_nm: *mut f64,
+    along_track_nm_stride: isize,
+    across_track_nm: *mut f64,
+    across_track_nm_stride: isize,
+    root_mean_square_nm: *mut f64,
+    root_mean_square_nm_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(radial_deg, radial_deg_stride), Array::input(radial_distance_nm, radial_distance_nm_stride), Array::input(dme_bearing_deg, dme_bearing_deg_stride), Array::input(dme_distance_nm, dme_distance_nm_stride), Array::input(radial_error_deg, radial_error_deg_stride), Array::input(dme_error_nm, dme_error_nm_stride), Array::input(height_ft, height_ft_stride), Array::input(track_deg, track_deg_stride)], [Array::output(semi_major_nm, semi_major_nm_stride), Array::output(semi_minor_nm, semi_minor_nm_stride), Array::output(major_axis_deg, major_axis_deg_stride), Array::output(north_nm, north_nm_stride), Array::output(east_nm, east_nm_stride), Array::output(correlation, correlation_stride), Array::output(along_track_nm, along_track_nm_stride), Array::output(across_track_nm, across_track_nm_stride), Array::output(root_mean_square_nm, root_mean_square_nm_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("fix_of_radial_and_dme") }, count, &inputs, &outputs, status) }
+}
+
+/// The error of a fix from two DME.
+///
+/// As `fix_of_two_radials`, with the lines across the bearings from the stations.
+///
+/// @param first_bearing_deg direction from the first station at the fix, any finite number
+/// @param first_distance_nm distance from the first station along the ground, above 0 to 5000
+/// @param second_bearing_deg direction from the second station at the fix, against the same north, any finite number
+/// @param second_distance_nm distance from the second station along the ground, above 0 to 5000
+/// @param first_error_nm standard deviation of the first slant range, half a published tolerance, 0 to 1000
+/// @param second_error_nm standard deviation of the second slant range, 0 to 1000
+/// @param first_height_ft height above the first antenna, -60 000 to 400 000
+/// @param second_height_ft height above the second antenna, -60 000 to 400 000
+/// @param track_deg the track, against the same north, any finite number
+/// @param[out] semi_major_nm Standard deviation along the long axis of the error ellipse; may be NULL
+/// @param[out] semi_minor_nm Standard deviation along its short axis; may be NULL
+/// @param[out] major_axis_deg Direction of the long axis, 0 to 180; may be NULL
+/// @param[out] north_nm Standard deviation by north; may be NULL
+/// @param[out] east_nm Standard deviation by east; may be NULL
+/// @param[out] correlation Correlation of the errors by north and by east, -1 to 1: with the two deviations the whole covariance; may be NULL
+/// @param[out] along_track_nm Standard deviation along the track; may be NULL
+/// @param[out] across_track_nm Standard deviation across the track; may be NULL
+/// @param[out] root_mean_square_nm Root mean square distance of the fix from the place; twice of it holds 95 to 98 percent; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: As `fix_of_two_radials`.
+/// Degenerate cases: Two DME give two fixes, alike in their error; which one is meant is not asked here.
+/// Errors: A value outside its range, or stations in line with the fix.
+/// Source: Derived, as `fix_of_two_radials`.
+///
+/// Example: lubber_fix_of_two_dme(70.0, 40.0, 130.0, 55.0, 0.1, 0.1, 0.0, 0.0, 0.0, &value, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL) gives 0.141
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_fix_of_two_dme(
+    first_bearing_deg: f64,
+    first_distance_nm: f64,
+    second_bearing_deg: f64,
+    second_distance_nm: f64,
+    first_error_nm: f64,
+    second_error_nm: f64,
+    first_height_ft: f64,
+    second_height_ft: f64,
+    track_deg: f64,
+    semi_major_nm: *mut f64,
+    semi_minor_nm: *mut f64,
+    major_axis_deg: *mut f64,
+    north_nm: *mut f64,
+    east_nm: *mut f64,
+    correlation: *mut f64,
+    along_track_nm: *mut f64,
+    across_track_nm: *mut f64,
+    root_mean_square_nm: *mut f64,
+) -> i32 {
+    let answer = || plain::fix_of_two_dme(first_bearing_deg, first_distance_nm, second_bearing_deg, second_distance_nm, first_error_nm, second_error_nm, first_height_ft, second_height_ft, track_deg).map(|answer| [answer.semi_major_nm, answer.semi_minor_nm, answer.major_axis_deg, answer.north_nm, answer.east_nm, answer.correlation, answer.along_track_nm, answer.across_track_nm, answer.root_mean_square_nm]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [semi_major_nm, semi_minor_nm, major_axis_deg, north_nm, east_nm, correlation, along_track_nm, across_track_nm, root_mean_square_nm]) }
+}
+
+/// `lubber_fix_of_two_dme` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_fix_of_two_dme_n(
+    count: usize,
+    first_bearing_deg: *const f64,
+    first_bearing_deg_stride: isize,
+    first_distance_nm: *const f64,
+    first_distance_nm_stride: isize,
+    second_bearing_deg: *const f64,
+    second_bearing_deg_stride: isize,
+    second_distance_nm: *const f64,
+    second_distance_nm_stride: isize,
+    first_error_nm: *const f64,
+    first_error_nm_stride: isize,
+    second_error_nm: *const f64,
+    second_error_nm_stride: isize,
+    first_height_ft: *const f64,
+    first_height_ft_stride: isize,
+    second_height_ft: *const f64,
+    second_height_ft_stride: isize,
+    track_deg: *const f64,
+    track_deg_stride: isize,
+    semi_major_nm: *mut f64,
+    semi_major_nm_stride: isize,
+    semi_minor_nm: *mut f64,
+    semi_minor_nm_stride: isize,
+    major_axis_deg: *mut f64,
+    major_axis_deg_stride: isize,
+    north_nm: *mut f64,
+    north_nm_stride: isize,
+    east_nm: *mut f64,
+    east_nm_stride: isize,
+    correlation: *mut f64,
+    correlation_stride: isize,
+    along_track_nm: *mut f64,
+    along_track_nm_stride: isize,
+    across_track_nm: *mut f64,
+    across_track_nm_stride: isize,
+    root_mean_square_nm: *mut f64,
+    root_mean_square_nm_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(first_bearing_deg, first_bearing_deg_stride), Array::input(first_distance_nm, first_distance_nm_stride), Array::input(second_bearing_deg, second_bearing_deg_stride), Array::input(second_distance_nm, second_distance_nm_stride), Array::input(first_error_nm, first_error_nm_stride), Array::input(second_error_nm, second_error_nm_stride), Array::input(first_height_ft, first_height_ft_stride), Array::input(second_height_ft, second_height_ft_stride), Array::input(track_deg, track_deg_stride)], [Array::output(semi_major_nm, semi_major_nm_stride), Array::output(semi_minor_nm, semi_minor_nm_stride), Array::output(major_axis_deg, major_axis_deg_stride), Array::output(north_nm, north_nm_stride), Array::output(east_nm, east_nm_stride), Array::output(correlation, correlation_stride), Array::output(along_track_nm, along_track_nm_stride), Array::output(across_track_nm, across_track_nm_stride), Array::output(root_mean_square_nm, root_mean_square_nm_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("fix_of_two_dme") }, count, &inputs, &outputs, status) }
+}
+
+/// The factor by which an ellipse of one standard deviation grows to hold a share of all fixes.
+///
+/// `sqrt(-2 ln(1 - p))`.
+///
+/// @param confidence the share, above 0 below 1
+/// @param[out] ellipse_factor the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding error, for normal errors.
+/// Degenerate cases: One standard deviation holds 39 percent of the fixes, where along a line it holds 68.
+/// Errors: A value outside its range.
+/// Source: The distribution of the radius of two independent normal errors (Rayleigh); derived.
+///
+/// Example: lubber_ellipse_factor(0.95, &value) gives 2.448
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_ellipse_factor(
+    confidence: f64,
+    ellipse_factor: *mut f64,
+) -> i32 {
+    let answer = || plain::ellipse_factor(confidence).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [ellipse_factor]) }
+}
+
+/// `lubber_ellipse_factor` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_ellipse_factor_n(
+    count: usize,
+    confidence: *const f64,
+    confidence_stride: isize,
+    ellipse_factor: *mut f64,
+    ellipse_factor_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(confidence, confidence_stride)], [Array::output(ellipse_factor, ellipse_factor_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("ellipse_factor") }, count, &inputs, &outputs, status) }
 }
 
 /// The ICAO standard atmosphere at a pressure altitude, with an ISA deviation of the temperature.

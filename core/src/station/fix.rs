@@ -199,6 +199,7 @@ pub fn ellipse_factor(confidence: Confidence) -> Ratio {
 mod tests {
     use super::*;
     use crate::earth::direct;
+    use crate::station::Ident;
     use crate::value::units::{degree, degrees, nautical_mile, nautical_miles};
     use crate::value::{Declination, Elevation, TrueBearing};
 
@@ -309,6 +310,7 @@ mod tests {
             position: at(61.25, -11.5),
             elevation: Elevation::new(metres(130.0)).unwrap(),
             declination: Declination::ZERO,
+            ident: Ident::NONE,
         };
         let (place, altitude) = (at(61.9, -8.0), TrueAltitude::new(metres(9_500.0)).unwrap());
         let line = inverse(station.position, place);
