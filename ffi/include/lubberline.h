@@ -366,6 +366,21 @@
 #define LUBBER_ERROR_STANDARD_DEVIATION (-64)
 
 /**
+ * Error of a direction out of range; allowed: from 0.0 to 90.0 deg.
+ */
+#define LUBBER_ERROR_ANGULAR_ERROR (-65)
+
+/**
+ * Error of a distance out of range; allowed: from 0.0 to 1000.0 NM.
+ */
+#define LUBBER_ERROR_DISTANCE_ERROR (-66)
+
+/**
+ * Distance from the VOR along the route out of range; allowed: from 0.0 to 75.0 NM.
+ */
+#define LUBBER_ERROR_ROUTE_DISTANCE (-67)
+
+/**
  * The course change is a reversal and has no lead.
  */
 #define LUBBER_ERROR_COURSE_REVERSAL (-101)
@@ -444,6 +459,11 @@
  * An ident is longer than 16 bytes.
  */
 #define LUBBER_ERROR_IDENT_TOO_LONG (-116)
+
+/**
+ * The lines of position do not cross and give no fix.
+ */
+#define LUBBER_ERROR_NO_FIX (-117)
 
 /**
  * From its point onward.
@@ -869,6 +889,116 @@
  * A tenth of the square of the miles a minute, for 30 degrees of bank. AFMAN 11-217 Vol 3 p. 65 (rescinded), as quoted.
  */
 #define LUBBER_RADIUS_RULE_TENTH_OF_SQUARE 3
+
+/**
+ * VOR flown along, en route: 3.5° ground, 2.7° receiver, 1° monitor, 3.5° flight technical; 5.7° in all. Doc 8168 Vol II (5th ed. 2006), Part II Section 3 Chapter 1, App. B.
+ */
+#define LUBBER_RADIAL_ACCURACY_VOR_EN_ROUTE 0
+
+/**
+ * VOR flown along, terminal: the same with 2.5° flight technical; 5.2° in all. Doc 8168 Vol II, Table I-2-2-1 (from memory).
+ */
+#define LUBBER_RADIAL_ACCURACY_VOR_TRACKING 1
+
+/**
+ * VOR that intersects: no flight technical part; 4.5° in all. Doc 8168 Vol II, Part II Section 3 Chapter 1, 1.4.3.2.
+ */
+#define LUBBER_RADIAL_ACCURACY_VOR_INTERSECTING 2
+
+/**
+ * NDB that intersects: 3° ground, 5.4° receiver; 6.2° in all. Doc 8168 Vol II, Part II Section 3 Chapter 1, 1.4.3.2.
+ */
+#define LUBBER_RADIAL_ACCURACY_NDB_INTERSECTING 3
+
+/**
+ * VOR course alignment, "generally within 1°". FAA AIM 1-1-3.
+ */
+#define LUBBER_RADIAL_ACCURACY_VOR_ALIGNMENT 4
+
+/**
+ * 0.25 NM and 1.25 percent of the distance. Doc 8168 Vol I (5th ed. 2006), Part I Section 2 Chapter 2, 2.4.2; a recommendation of Annex 10.
+ */
+#define LUBBER_DME_ACCURACY_PANS_OPS 0
+
+/**
+ * 0.2 NM, the total system error. Annex 10 Vol I, 3.5.3.1.3.3.
+ */
+#define LUBBER_DME_ACCURACY_ANNEX10 1
+
+/**
+ * Half a mile or 3 percent of the distance, whichever is greater. FAA AIM 1-1-7.
+ */
+#define LUBBER_DME_ACCURACY_AIM 2
+
+/**
+ * The root of 0.1 NM on the ground and 0.17 NM in the air, for DME since 1989. Doc 8168 Vol II, Part III Section 1 Chapter 3, App. 3, 2.1.
+ */
+#define LUBBER_DME_ACCURACY_SINCE1989 3
+
+/**
+ * A test signal: a VOT, or one radiated by a repair station.
+ */
+#define LUBBER_RECEIVER_CHECK_TEST_SIGNAL 0
+
+/**
+ * A designated checkpoint on the ground.
+ */
+#define LUBBER_RECEIVER_CHECK_GROUND_CHECKPOINT 1
+
+/**
+ * A designated checkpoint in the air.
+ */
+#define LUBBER_RECEIVER_CHECK_AIRBORNE_CHECKPOINT 2
+
+/**
+ * A ground point on the centreline of an airway, preferably more than 20 NM from the station.
+ */
+#define LUBBER_RECEIVER_CHECK_AIRWAY_CENTERLINE 3
+
+/**
+ * Two receivers tuned to one station.
+ */
+#define LUBBER_RECEIVER_CHECK_DUAL_RECEIVERS 4
+
+/**
+ * Two: their geometry multiplies the tolerance by 1.29.
+ */
+#define LUBBER_DME_COVERAGE_TWO_STATIONS 0
+
+/**
+ * More than two: the tolerance of one.
+ */
+#define LUBBER_DME_COVERAGE_MORE_STATIONS 1
+
+/**
+ * 95 percent: 4.0 NM near the VOR, 6.0 NM at 75 NM.
+ */
+#define LUBBER_CONTAINMENT_PERCENT95 0
+
+/**
+ * 96 percent: 4.0 and 6.0 NM.
+ */
+#define LUBBER_CONTAINMENT_PERCENT96 1
+
+/**
+ * 97 percent: 4.5 and 6.5 NM.
+ */
+#define LUBBER_CONTAINMENT_PERCENT97 2
+
+/**
+ * 98 percent: 5.0 and 6.5 NM.
+ */
+#define LUBBER_CONTAINMENT_PERCENT98 3
+
+/**
+ * 99 percent: 5.5 and 7.0 NM.
+ */
+#define LUBBER_CONTAINMENT_PERCENT99 4
+
+/**
+ * 99.5 percent: 6.0 and 8.5 NM.
+ */
+#define LUBBER_CONTAINMENT_PERCENT99_AND_A_HALF 5
 
 /**
  * The tangent to a sphere of 4/3 of the earth's mean radius.
@@ -1639,6 +1769,659 @@ extern "C" {
  * What a status means: a text that lives forever; for a number that is no status, a text that says so. Never null.
  */
 const char *lubber_status_text(int32_t status);
+
+/**
+ * The published tolerance of a radial or a bearing, by its source.
+ *
+ * The root of the sum of squares of its parts: VOR 3.5 degrees ground, 2.7 receiver, 1.0 monitor and 3.5 (en route) or 2.5 (terminal) flight technical;
+ * NDB 3 degrees ground and 5.4 receiver.
+ *
+ * @param accuracy which figure: LUBBER_RADIAL_ACCURACY_VOR_EN_ROUTE, LUBBER_RADIAL_ACCURACY_VOR_TRACKING, LUBBER_RADIAL_ACCURACY_VOR_INTERSECTING, LUBBER_RADIAL_ACCURACY_NDB_INTERSECTING, LUBBER_RADIAL_ACCURACY_VOR_ALIGNMENT
+ * @param[out] radial_tolerance_deg the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Not rounded, where the sources print 5.7, 5.2, 4.5 and 6.2 degrees.
+ * Degenerate cases: None. A tolerance is two standard deviations.
+ * Errors: A choice that is none of its alternatives.
+ * Source: ICAO Doc 8168 Vol II (5th ed. 2006), Part II Section 3 Chapter 1, 1.4.3.2 and Appendix B 2.2, and Part I Section 2 Chapter 2, Table I-2-2-1 (from memory);
+ * FAA Aeronautical Information Manual 1-1-3.
+ *
+ * Example: lubber_radial_tolerance_deg(LUBBER_RADIAL_ACCURACY_VOR_INTERSECTING, &value) gives 4.53
+ */
+int32_t lubber_radial_tolerance_deg(int32_t accuracy,
+                                    double *radial_tolerance_deg);
+
+/**
+ * `lubber_radial_tolerance_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * `accuracy` is one code for all points: which figure: LUBBER_RADIAL_ACCURACY_VOR_EN_ROUTE, LUBBER_RADIAL_ACCURACY_VOR_TRACKING, LUBBER_RADIAL_ACCURACY_VOR_INTERSECTING, LUBBER_RADIAL_ACCURACY_NDB_INTERSECTING, LUBBER_RADIAL_ACCURACY_VOR_ALIGNMENT
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_radial_tolerance_deg_n(size_t count,
+                                     int32_t accuracy,
+                                     double *radial_tolerance_deg,
+                                     ptrdiff_t radial_tolerance_deg_stride,
+                                     int32_t *status);
+
+/**
+ * How the independent parts of a radial's error combine.
+ *
+ * `sqrt(Eg^2 + Ea^2 + Em^2)` for the radial, and with `Ep^2` for the aircraft that flies along it.
+ *
+ * @param ground_deg error of the signal, 0 to 90
+ * @param receiver_deg error of the airborne receiver, 0 to 90
+ * @param flight_technical_deg error of flying by the needle, 0 to 90
+ * @param monitor_deg error that the monitor lets pass, 0 to 90
+ * @param[out] aggregate_deg Where the radial is: ground, receiver and monitor; may be NULL
+ * @param[out] system_use_deg Where an aircraft flying along it is: the aggregate and the flight technical part; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding error.
+ * Degenerate cases: Tolerances give a tolerance, standard deviations a standard deviation.
+ * Errors: A value outside its range.
+ * Source: ICAO Annex 10 Vol I, Attachment C, 3.7.3.2; ICAO Doc 8168 Vol II (5th ed. 2006), Part II Section 3 Chapter 1, Appendix B, adds the monitor.
+ *
+ * Example: lubber_radial_error(3.5, 2.7, 3.5, 1.0, NULL, &value) gives 5.73
+ */
+int32_t lubber_radial_error(double ground_deg,
+                            double receiver_deg,
+                            double flight_technical_deg,
+                            double monitor_deg,
+                            double *aggregate_deg,
+                            double *system_use_deg);
+
+/**
+ * `lubber_radial_error` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_radial_error_n(size_t count,
+                             const double *ground_deg,
+                             ptrdiff_t ground_deg_stride,
+                             const double *receiver_deg,
+                             ptrdiff_t receiver_deg_stride,
+                             const double *flight_technical_deg,
+                             ptrdiff_t flight_technical_deg_stride,
+                             const double *monitor_deg,
+                             ptrdiff_t monitor_deg_stride,
+                             double *aggregate_deg,
+                             ptrdiff_t aggregate_deg_stride,
+                             double *system_use_deg,
+                             ptrdiff_t system_use_deg_stride,
+                             int32_t *status);
+
+/**
+ * The published tolerance of a DME at a slant range, by its source.
+ *
+ * `0.25 + 0.0125 d` (`pans_ops`), 0.2 (`annex_10`), the greater of 0.5 and `0.03 d` (`aim`), `sqrt(0.1^2 + 0.17^2)` (`since_1989`), in nautical miles.
+ *
+ * @param dme_nm slant range, 0 to 10 900
+ * @param accuracy which figure: LUBBER_DME_ACCURACY_PANS_OPS, LUBBER_DME_ACCURACY_ANNEX10, LUBBER_DME_ACCURACY_AIM, LUBBER_DME_ACCURACY_SINCE1989
+ * @param[out] dme_tolerance_nm the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: As published.
+ * Degenerate cases: None. A tolerance is two standard deviations.
+ * Errors: A value outside its range.
+ * Source: ICAO Doc 8168 Vol I (5th ed. 2006), Part I Section 2 Chapter 2, 2.4.2; ICAO Annex 10 Vol I, 3.5.3.1.3.3; FAA Aeronautical Information Manual 1-1-7; ICAO
+ * Doc 8168 Vol II, Part III Section 1 Chapter 3, Appendix 3, 2.1.
+ *
+ * Example: lubber_dme_tolerance_nm(40.0, LUBBER_DME_ACCURACY_PANS_OPS, &value) gives 0.75
+ */
+int32_t lubber_dme_tolerance_nm(double dme_nm,
+                                int32_t accuracy,
+                                double *dme_tolerance_nm);
+
+/**
+ * `lubber_dme_tolerance_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * `accuracy` is one code for all points: which figure: LUBBER_DME_ACCURACY_PANS_OPS, LUBBER_DME_ACCURACY_ANNEX10, LUBBER_DME_ACCURACY_AIM, LUBBER_DME_ACCURACY_SINCE1989
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_dme_tolerance_nm_n(size_t count,
+                                 const double *dme_nm,
+                                 ptrdiff_t dme_nm_stride,
+                                 int32_t accuracy,
+                                 double *dme_tolerance_nm,
+                                 ptrdiff_t dme_tolerance_nm_stride,
+                                 int32_t *status);
+
+/**
+ * The greatest error with which a VOR receiver passes a check within the preceding 30 days.
+ *
+ * 4 degrees for a test signal, a checkpoint on the ground and between two receivers; 6 degrees in the air.
+ *
+ * @param check which check: LUBBER_RECEIVER_CHECK_TEST_SIGNAL, LUBBER_RECEIVER_CHECK_GROUND_CHECKPOINT, LUBBER_RECEIVER_CHECK_AIRBORNE_CHECKPOINT, LUBBER_RECEIVER_CHECK_AIRWAY_CENTERLINE, LUBBER_RECEIVER_CHECK_DUAL_RECEIVERS
+ * @param[out] receiver_check_limit_deg the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: As published.
+ * Degenerate cases: None.
+ * Errors: A choice that is none of its alternatives.
+ * Source: 14 CFR 91.171 (b) and (c).
+ *
+ * Example: lubber_receiver_check_limit_deg(LUBBER_RECEIVER_CHECK_AIRBORNE_CHECKPOINT, &value) gives 6
+ */
+int32_t lubber_receiver_check_limit_deg(int32_t check,
+                                        double *receiver_check_limit_deg);
+
+/**
+ * `lubber_receiver_check_limit_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * `check` is one code for all points: which check: LUBBER_RECEIVER_CHECK_TEST_SIGNAL, LUBBER_RECEIVER_CHECK_GROUND_CHECKPOINT, LUBBER_RECEIVER_CHECK_AIRBORNE_CHECKPOINT, LUBBER_RECEIVER_CHECK_AIRWAY_CENTERLINE, LUBBER_RECEIVER_CHECK_DUAL_RECEIVERS
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_receiver_check_limit_deg_n(size_t count,
+                                         int32_t check,
+                                         double *receiver_check_limit_deg,
+                                         ptrdiff_t receiver_check_limit_deg_stride,
+                                         int32_t *status);
+
+/**
+ * Tolerances of area navigation by DME/DME, for procedure design.
+ *
+ * Along `sqrt((k d)^2 + st^2)`, across `sqrt((k d)^2 + ftt^2 + st^2)`, half-width `1.5 across + bv`, with `k` 1.29 for two stations and 1 for more.
+ *
+ * @param dme_tolerance_nm tolerance of one DME, as `dme_tolerance_nm` gives it, 0 to 1000
+ * @param flight_technical_nm flight technical tolerance, 0 to 1000
+ * @param buffer_nm buffer value, 0 to 1000
+ * @param coverage from how many stations the position is taken: LUBBER_DME_COVERAGE_TWO_STATIONS, LUBBER_DME_COVERAGE_MORE_STATIONS
+ * @param system_nm system computation tolerance, 0 to 1000
+ * @param[out] along_track_nm Along the track; may be NULL
+ * @param[out] across_track_nm Across the track; may be NULL
+ * @param[out] half_width_nm Half the width of the area; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Not rounded between steps, where the printed examples are.
+ * Degenerate cases: None.
+ * Errors: A value outside its range.
+ * Source: ICAO Doc 8168 Vol II (5th ed. 2006), Part III Section 1 Chapter 3, Appendices 1 and 3; the factor of 1 is inferred from the examples.
+ *
+ * Example: lubber_dme_dme_tolerances(1.34, 1.0, 1.0, LUBBER_DME_COVERAGE_TWO_STATIONS, 0.25, NULL, NULL, &value) gives 4.02
+ */
+int32_t lubber_dme_dme_tolerances(double dme_tolerance_nm,
+                                  double flight_technical_nm,
+                                  double buffer_nm,
+                                  int32_t coverage,
+                                  double system_nm,
+                                  double *along_track_nm,
+                                  double *across_track_nm,
+                                  double *half_width_nm);
+
+/**
+ * `lubber_dme_dme_tolerances` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * `coverage` is one code for all points: from how many stations the position is taken: LUBBER_DME_COVERAGE_TWO_STATIONS, LUBBER_DME_COVERAGE_MORE_STATIONS
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_dme_dme_tolerances_n(size_t count,
+                                   const double *dme_tolerance_nm,
+                                   ptrdiff_t dme_tolerance_nm_stride,
+                                   const double *flight_technical_nm,
+                                   ptrdiff_t flight_technical_nm_stride,
+                                   const double *buffer_nm,
+                                   ptrdiff_t buffer_nm_stride,
+                                   int32_t coverage,
+                                   const double *system_nm,
+                                   ptrdiff_t system_nm_stride,
+                                   double *along_track_nm,
+                                   ptrdiff_t along_track_nm_stride,
+                                   double *across_track_nm,
+                                   ptrdiff_t across_track_nm_stride,
+                                   double *half_width_nm,
+                                   ptrdiff_t half_width_nm_stride,
+                                   int32_t *status);
+
+/**
+ * Distance along the course at which an angle has grown to a width: where a protected area begins to splay.
+ *
+ * `width / tan(angle)`.
+ *
+ * @param half_width_nm half the width of the area, 0 to 1000
+ * @param angle_deg the angle, 0 to 90
+ * @param[out] splay_distance_nm the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Over a flat earth.
+ * Degenerate cases: Without an angle it is infinite; without either it is NaN.
+ * Errors: A value outside its range.
+ * Source: ICAO Doc 8168 Vol II (5th ed. 2006), Part II Section 3 Chapter 1, 1.4.2.3: 5 NM and 5.7 degrees for VOR, beyond 49.8 NM.
+ *
+ * Example: lubber_splay_distance_nm(4.0, 4.5, &value) gives 50.8
+ */
+int32_t lubber_splay_distance_nm(double half_width_nm,
+                                 double angle_deg,
+                                 double *splay_distance_nm);
+
+/**
+ * `lubber_splay_distance_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_splay_distance_nm_n(size_t count,
+                                  const double *half_width_nm,
+                                  ptrdiff_t half_width_nm_stride,
+                                  const double *angle_deg,
+                                  ptrdiff_t angle_deg_stride,
+                                  double *splay_distance_nm,
+                                  ptrdiff_t splay_distance_nm_stride,
+                                  int32_t *status);
+
+/**
+ * Half the width of the airspace that contains the traffic of a VOR route.
+ *
+ * Constant to 25 NM from the VOR, then growing linearly to 75 NM: for 95 percent from 4 to 6 NM.
+ *
+ * @param distance_nm distance from the VOR along the route, 0 to 75
+ * @param containment the share of the flying time that is contained: LUBBER_CONTAINMENT_PERCENT95, LUBBER_CONTAINMENT_PERCENT96, LUBBER_CONTAINMENT_PERCENT97, LUBBER_CONTAINMENT_PERCENT98, LUBBER_CONTAINMENT_PERCENT99, LUBBER_CONTAINMENT_PERCENT99_AND_A_HALF
+ * @param[out] route_half_width_nm the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: As published.
+ * Degenerate cases: None in the range; beyond 75 NM nothing is published.
+ * Errors: A value outside its range.
+ * Source: ICAO Annex 11 (13th ed.), Attachment A, 3.3 and 3.4.
+ *
+ * Example: lubber_route_half_width_nm(50.0, LUBBER_CONTAINMENT_PERCENT95, &value) gives 5.0
+ */
+int32_t lubber_route_half_width_nm(double distance_nm,
+                                   int32_t containment,
+                                   double *route_half_width_nm);
+
+/**
+ * `lubber_route_half_width_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * `containment` is one code for all points: the share of the flying time that is contained: LUBBER_CONTAINMENT_PERCENT95, LUBBER_CONTAINMENT_PERCENT96, LUBBER_CONTAINMENT_PERCENT97, LUBBER_CONTAINMENT_PERCENT98, LUBBER_CONTAINMENT_PERCENT99, LUBBER_CONTAINMENT_PERCENT99_AND_A_HALF
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_route_half_width_nm_n(size_t count,
+                                    const double *distance_nm,
+                                    ptrdiff_t distance_nm_stride,
+                                    int32_t containment,
+                                    double *route_half_width_nm,
+                                    ptrdiff_t route_half_width_nm_stride,
+                                    int32_t *status);
+
+/**
+ * How far a radial's error leads aside at a distance from the station.
+ *
+ * `R sin(d / R) error` on a sphere of the mean radius, with the error in radians; in the plane `d error`.
+ *
+ * @param distance_nm distance from the station along the ground, above 0 to 5000
+ * @param radial_error_deg error of the radial, 0 to 90
+ * @param[out] radial_error_across_nm the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Exact on the sphere along the arc; the ellipsoid moves it by less than 0.6 percent.
+ * Degenerate cases: None in the range.
+ * Errors: A value outside its range.
+ * Source: Derived.
+ *
+ * Example: lubber_radial_error_across_nm(40.0, 4.5, &value) gives 3.14
+ */
+int32_t lubber_radial_error_across_nm(double distance_nm, double radial_error_deg, double *radial_error_across_nm);
+
+/**
+ * `lubber_radial_error_across_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_radial_error_across_nm_n(size_t count,
+                                       const double *distance_nm,
+                                       ptrdiff_t distance_nm_stride,
+                                       const double *radial_error_deg,
+                                       ptrdiff_t radial_error_deg_stride,
+                                       double *radial_error_across_nm,
+                                       ptrdiff_t radial_error_across_nm_stride,
+                                       int32_t *status);
+
+/**
+ * How far a DME's error leads along the ground at a distance from the station.
+ *
+ * `error slant / ((R + h) sin(d / R))` on a sphere of the mean radius, in the plane `error slant / d`.
+ *
+ * @param distance_nm distance from the station along the ground, above 0 to 5000
+ * @param dme_error_nm error of the slant range, 0 to 1000
+ * @param height_ft height above the station's antenna, -60 000 to 400 000
+ * @param[out] dme_error_along_nm the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Exact on the sphere for small errors; the ellipsoid moves it by less than 0.6 percent.
+ * Degenerate cases: It grows without bound toward the station: overhead DME tells nothing of the place.
+ * Errors: A value outside its range.
+ * Source: Derived from the slant range of `slant_range_nm`.
+ *
+ * Example: lubber_dme_error_along_nm(3.0, 0.2, 36000.0, &value) gives 0.44
+ */
+int32_t lubber_dme_error_along_nm(double distance_nm,
+                                  double dme_error_nm,
+                                  double height_ft,
+                                  double *dme_error_along_nm);
+
+/**
+ * `lubber_dme_error_along_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_dme_error_along_nm_n(size_t count,
+                                   const double *distance_nm,
+                                   ptrdiff_t distance_nm_stride,
+                                   const double *dme_error_nm,
+                                   ptrdiff_t dme_error_nm_stride,
+                                   const double *height_ft,
+                                   ptrdiff_t height_ft_stride,
+                                   double *dme_error_along_nm,
+                                   ptrdiff_t dme_error_along_nm_stride,
+                                   int32_t *status);
+
+/**
+ * The error of a fix from two radials.
+ *
+ * An error across one line moves the fix along the other: the covariance is `(s1^2 p2 p2' + s2^2 p1 p1') / sin^2(crossing angle)`, with `s` the standard
+ * deviations across the lines and `p` the unit vectors along them.
+ *
+ * @param first_radial_deg direction of the first radial at the fix, away from its station, any finite number
+ * @param first_distance_nm distance from the first station along the ground, above 0 to 5000
+ * @param second_radial_deg direction of the second radial at the fix, against the same north, any finite number
+ * @param second_distance_nm distance from the second station along the ground, above 0 to 5000
+ * @param first_error_deg standard deviation of the first radial, half a published tolerance, 0 to 90
+ * @param second_error_deg standard deviation of the second radial, 0 to 90
+ * @param track_deg the track, against the same north, any finite number
+ * @param[out] semi_major_nm Standard deviation along the long axis of the error ellipse; may be NULL
+ * @param[out] semi_minor_nm Standard deviation along its short axis; may be NULL
+ * @param[out] major_axis_deg Direction of the long axis, 0 to 180; may be NULL
+ * @param[out] north_nm Standard deviation by north; may be NULL
+ * @param[out] east_nm Standard deviation by east; may be NULL
+ * @param[out] correlation Correlation of the errors by north and by east, -1 to 1: with the two deviations the whole covariance; may be NULL
+ * @param[out] along_track_nm Standard deviation along the track; may be NULL
+ * @param[out] across_track_nm Standard deviation across the track; may be NULL
+ * @param[out] root_mean_square_nm Root mean square distance of the fix from the place; twice of it holds 95 to 98 percent; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding error for straight lines; it holds while the errors are small against the distances.
+ * Degenerate cases: Without error in either line the ellipse is a point. Directions of two stations have to be brought to one north.
+ * Errors: A value outside its range, or radials that do not cross.
+ * Source: Derived: the covariance of the solution of two linear equations.
+ *
+ * Example: lubber_fix_of_two_radials(70.0, 40.0, 340.0, 20.0, 2.25, 2.25, 70.0, NULL, NULL, NULL, NULL, NULL, NULL, NULL, &value, NULL) gives 1.57
+ */
+int32_t lubber_fix_of_two_radials(double first_radial_deg,
+                                  double first_distance_nm,
+                                  double second_radial_deg,
+                                  double second_distance_nm,
+                                  double first_error_deg,
+                                  double second_error_deg,
+                                  double track_deg,
+                                  double *semi_major_nm,
+                                  double *semi_minor_nm,
+                                  double *major_axis_deg,
+                                  double *north_nm,
+                                  double *east_nm,
+                                  double *correlation,
+                                  double *along_track_nm,
+                                  double *across_track_nm,
+                                  double *root_mean_square_nm);
+
+/**
+ * `lubber_fix_of_two_radials` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_fix_of_two_radials_n(size_t count,
+                                   const double *first_radial_deg,
+                                   ptrdiff_t first_radial_deg_stride,
+                                   const double *first_distance_nm,
+                                   ptrdiff_t first_distance_nm_stride,
+                                   const double *second_radial_deg,
+                                   ptrdiff_t second_radial_deg_stride,
+                                   const double *second_distance_nm,
+                                   ptrdiff_t second_distance_nm_stride,
+                                   const double *first_error_deg,
+                                   ptrdiff_t first_error_deg_stride,
+                                   const double *second_error_deg,
+                                   ptrdiff_t second_error_deg_stride,
+                                   const double *track_deg,
+                                   ptrdiff_t track_deg_stride,
+                                   double *semi_major_nm,
+                                   ptrdiff_t semi_major_nm_stride,
+                                   double *semi_minor_nm,
+                                   ptrdiff_t semi_minor_nm_stride,
+                                   double *major_axis_deg,
+                                   ptrdiff_t major_axis_deg_stride,
+                                   double *north_nm,
+                                   ptrdiff_t north_nm_stride,
+                                   double *east_nm,
+                                   ptrdiff_t east_nm_stride,
+                                   double *correlation,
+                                   ptrdiff_t correlation_stride,
+                                   double *along_track_nm,
+                                   ptrdiff_t along_track_nm_stride,
+                                   double *across_track_nm,
+                                   ptrdiff_t across_track_nm_stride,
+                                   double *root_mean_square_nm,
+                                   ptrdiff_t root_mean_square_nm_stride,
+                                   int32_t *status);
+
+/**
+ * The error of a fix from a radial and a DME, of one station or of two.
+ *
+ * As `fix_of_two_radials`; the line of the DME runs across the bearing from its station, and its error along the ground is that of `dme_error_along_nm`.
+ *
+ * @param radial_deg direction of the radial at the fix, away from its station, any finite number
+ * @param radial_distance_nm distance from the radial's station along the ground, above 0 to 5000
+ * @param dme_bearing_deg direction from the DME station at the fix, against the same north; the radial, if it is one station
+ * @param dme_distance_nm distance from the DME station along the ground, above 0 to 5000
+ * @param radial_error_deg standard deviation of the radial, half a published tolerance, 0 to 90
+ * @param dme_error_nm standard deviation of the slant range, half a published tolerance, 0 to 1000
+ * @param height_ft height above the DME station's antenna, -60 000 to 400 000
+ * @param track_deg the track, against the same north, any finite number
+ * @param[out] semi_major_nm Standard deviation along the long axis of the error ellipse; may be NULL
+ * @param[out] semi_minor_nm Standard deviation along its short axis; may be NULL
+ * @param[out] major_axis_deg Direction of the long axis, 0 to 180; may be NULL
+ * @param[out] north_nm Standard deviation by north; may be NULL
+ * @param[out] east_nm Standard deviation by east; may be NULL
+ * @param[out] correlation Correlation of the errors by north and by east, -1 to 1: with the two deviations the whole covariance; may be NULL
+ * @param[out] along_track_nm Standard deviation along the track; may be NULL
+ * @param[out] across_track_nm Standard deviation across the track; may be NULL
+ * @param[out] root_mean_square_nm Root mean square distance of the fix from the place; twice of it holds 95 to 98 percent; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: As `fix_of_two_radials`.
+ * Degenerate cases: Toward the DME station its error along the ground grows without bound.
+ * Errors: A value outside its range, or a radial square to the bearing from the DME station, whose line runs along it.
+ * Source: Derived, as `fix_of_two_radials`.
+ *
+ * Example: lubber_fix_of_radial_and_dme(70.0, 40.0, 70.0, 40.0, 2.25, 0.1, 31000.0, 70.0, &value, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL) gives 1.57
+ */
+int32_t lubber_fix_of_radial_and_dme(double radial_deg,
+                                     double radial_distance_nm,
+                                     double dme_bearing_deg,
+                                     double dme_distance_nm,
+                                     double radial_error_deg,
+                                     double dme_error_nm,
+                                     double height_ft,
+                                     double track_deg,
+                                     double *semi_major_nm,
+                                     double *semi_minor_nm,
+                                     double *major_axis_deg,
+                                     double *north_nm,
+                                     double *east_nm,
+                                     double *correlation,
+                                     double *along_track_nm,
+                                     double *across_track_nm,
+                                     double *root_mean_square_nm);
+
+/**
+ * `lubber_fix_of_radial_and_dme` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_fix_of_radial_and_dme_n(size_t count,
+                                      const double *radial_deg,
+                                      ptrdiff_t radial_deg_stride,
+                                      const double *radial_distance_nm,
+                                      ptrdiff_t radial_distance_nm_stride,
+                                      const double *dme_bearing_deg,
+                                      ptrdiff_t dme_bearing_deg_stride,
+                                      const double *dme_distance_nm,
+                                      ptrdiff_t dme_distance_nm_stride,
+                                      const double *radial_error_deg,
+                                      ptrdiff_t radial_error_deg_stride,
+                                      const double *dme_error_nm,
+                                      ptrdiff_t dme_error_nm_stride,
+                                      const double *height_ft,
+                                      ptrdiff_t height_ft_stride,
+                                      const double *track_deg,
+                                      ptrdiff_t track_deg_stride,
+                                      double *semi_major_nm,
+                                      ptrdiff_t semi_major_nm_stride,
+                                      double *semi_minor_nm,
+                                      ptrdiff_t semi_minor_nm_stride,
+                                      double *major_axis_deg,
+                                      ptrdiff_t major_axis_deg_stride,
+                                      double *north_nm,
+                                      ptrdiff_t north_nm_stride,
+                                      double *east_nm,
+                                      ptrdiff_t east_nm_stride,
+                                      double *correlation,
+                                      ptrdiff_t correlation_stride,
+                                      double *along_track_nm,
+                                      ptrdiff_t along_track_nm_stride,
+                                      double *across_track_nm,
+                                      ptrdiff_t across_track_nm_stride,
+                                      double *root_mean_square_nm,
+                                      ptrdiff_t root_mean_square_nm_stride,
+                                      int32_t *status);
+
+/**
+ * The error of a fix from two DME.
+ *
+ * As `fix_of_two_radials`, with the lines across the bearings from the stations.
+ *
+ * @param first_bearing_deg direction from the first station at the fix, any finite number
+ * @param first_distance_nm distance from the first station along the ground, above 0 to 5000
+ * @param second_bearing_deg direction from the second station at the fix, against the same north, any finite number
+ * @param second_distance_nm distance from the second station along the ground, above 0 to 5000
+ * @param first_error_nm standard deviation of the first slant range, half a published tolerance, 0 to 1000
+ * @param second_error_nm standard deviation of the second slant range, 0 to 1000
+ * @param first_height_ft height above the first antenna, -60 000 to 400 000
+ * @param second_height_ft height above the second antenna, -60 000 to 400 000
+ * @param track_deg the track, against the same north, any finite number
+ * @param[out] semi_major_nm Standard deviation along the long axis of the error ellipse; may be NULL
+ * @param[out] semi_minor_nm Standard deviation along its short axis; may be NULL
+ * @param[out] major_axis_deg Direction of the long axis, 0 to 180; may be NULL
+ * @param[out] north_nm Standard deviation by north; may be NULL
+ * @param[out] east_nm Standard deviation by east; may be NULL
+ * @param[out] correlation Correlation of the errors by north and by east, -1 to 1: with the two deviations the whole covariance; may be NULL
+ * @param[out] along_track_nm Standard deviation along the track; may be NULL
+ * @param[out] across_track_nm Standard deviation across the track; may be NULL
+ * @param[out] root_mean_square_nm Root mean square distance of the fix from the place; twice of it holds 95 to 98 percent; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: As `fix_of_two_radials`.
+ * Degenerate cases: Two DME give two fixes, alike in their error; which one is meant is not asked here.
+ * Errors: A value outside its range, or stations in line with the fix.
+ * Source: Derived, as `fix_of_two_radials`.
+ *
+ * Example: lubber_fix_of_two_dme(70.0, 40.0, 130.0, 55.0, 0.1, 0.1, 0.0, 0.0, 0.0, &value, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL) gives 0.141
+ */
+int32_t lubber_fix_of_two_dme(double first_bearing_deg,
+                              double first_distance_nm,
+                              double second_bearing_deg,
+                              double second_distance_nm,
+                              double first_error_nm,
+                              double second_error_nm,
+                              double first_height_ft,
+                              double second_height_ft,
+                              double track_deg,
+                              double *semi_major_nm,
+                              double *semi_minor_nm,
+                              double *major_axis_deg,
+                              double *north_nm,
+                              double *east_nm,
+                              double *correlation,
+                              double *along_track_nm,
+                              double *across_track_nm,
+                              double *root_mean_square_nm);
+
+/**
+ * `lubber_fix_of_two_dme` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_fix_of_two_dme_n(size_t count,
+                               const double *first_bearing_deg,
+                               ptrdiff_t first_bearing_deg_stride,
+                               const double *first_distance_nm,
+                               ptrdiff_t first_distance_nm_stride,
+                               const double *second_bearing_deg,
+                               ptrdiff_t second_bearing_deg_stride,
+                               const double *second_distance_nm,
+                               ptrdiff_t second_distance_nm_stride,
+                               const double *first_error_nm,
+                               ptrdiff_t first_error_nm_stride,
+                               const double *second_error_nm,
+                               ptrdiff_t second_error_nm_stride,
+                               const double *first_height_ft,
+                               ptrdiff_t first_height_ft_stride,
+                               const double *second_height_ft,
+                               ptrdiff_t second_height_ft_stride,
+                               const double *track_deg,
+                               ptrdiff_t track_deg_stride,
+                               double *semi_major_nm,
+                               ptrdiff_t semi_major_nm_stride,
+                               double *semi_minor_nm,
+                               ptrdiff_t semi_minor_nm_stride,
+                               double *major_axis_deg,
+                               ptrdiff_t major_axis_deg_stride,
+                               double *north_nm,
+                               ptrdiff_t north_nm_stride,
+                               double *east_nm,
+                               ptrdiff_t east_nm_stride,
+                               double *correlation,
+                               ptrdiff_t correlation_stride,
+                               double *along_track_nm,
+                               ptrdiff_t along_track_nm_stride,
+                               double *across_track_nm,
+                               ptrdiff_t across_track_nm_stride,
+                               double *root_mean_square_nm,
+                               ptrdiff_t root_mean_square_nm_stride,
+                               int32_t *status);
+
+/**
+ * The factor by which an ellipse of one standard deviation grows to hold a share of all fixes.
+ *
+ * `sqrt(-2 ln(1 - p))`.
+ *
+ * @param confidence the share, above 0 below 1
+ * @param[out] ellipse_factor the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding error, for normal errors.
+ * Degenerate cases: One standard deviation holds 39 percent of the fixes, where along a line it holds 68.
+ * Errors: A value outside its range.
+ * Source: The distribution of the radius of two independent normal errors (Rayleigh); derived.
+ *
+ * Example: lubber_ellipse_factor(0.95, &value) gives 2.448
+ */
+int32_t lubber_ellipse_factor(double confidence, double *ellipse_factor);
+
+/**
+ * `lubber_ellipse_factor` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_ellipse_factor_n(size_t count,
+                               const double *confidence,
+                               ptrdiff_t confidence_stride,
+                               double *ellipse_factor,
+                               ptrdiff_t ellipse_factor_stride,
+                               int32_t *status);
 
 /**
  * The ICAO standard atmosphere at a pressure altitude, with an ISA deviation of the temperature.
