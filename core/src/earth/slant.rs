@@ -10,6 +10,9 @@ use crate::value::{GroundDistance, HeightAboveStation, SlantRange};
 /// with the axes of WGS-84.
 pub const MEAN_RADIUS: f64 = 6_371_008.771_415;
 
+/// What the digits of earth-centred coordinates leave of a range, in metres.
+const COORDINATES_M: f64 = 1e-6;
+
 /// Slant range from ground distance and height above the station, over a sphere of the mean radius.
 ///
 /// `sqrt(h² + 4 R (R + h) sin²(d / 2R))`, the straight line; never the sum of distance and height.
@@ -42,7 +45,10 @@ pub fn slant_range(ground: GroundDistance, height: HeightAboveStation) -> SlantR
 pub fn ground_distance(slant: SlantRange, height: HeightAboveStation) -> Result<GroundDistance, Error> {
     let slant_m = slant.value().get::<meter>();
     let height_m = height.value().get::<meter>();
-    let across_m2 = slant_m * slant_m - height_m * height_m;
+    // A range a hair shorter than the height is that of an aircraft overhead, from coordinates.
+    let reached_m =
+        if height_m.abs() - slant_m < COORDINATES_M { slant_m.max(height_m.abs()) } else { slant_m };
+    let across_m2 = reached_m * reached_m - height_m * height_m;
     let sine = (across_m2.max(0.0) / (4.0 * MEAN_RADIUS * (MEAN_RADIUS + height_m))).sqrt();
     // Beyond a sine of one the range is longer than to the far side of the earth.
     if across_m2 < 0.0 || sine > 1.0 {
@@ -59,6 +65,16 @@ pub fn ground_distance(slant: SlantRange, height: HeightAboveStation) -> Result<
 mod tests {
     use super::*;
     use crate::value::units::{feet, nautical_miles};
+
+    /// Overhead the straight line between two points may come out a hair shorter than the height.
+    #[test]
+    fn a_range_that_rounding_left_below_the_height_is_overhead() {
+        let height = HeightAboveStation::new(feet(30_000.0)).unwrap();
+        let range = |share: f64| SlantRange::derived(height.value() * share);
+        let overhead = ground_distance(range(1.0 - 1e-11), height).unwrap();
+        assert_eq!(overhead.value(), metres(0.0));
+        assert!(ground_distance(range(1.0 - 1e-9), height).is_err());
+    }
 
     #[test]
     fn far_out_the_curve_of_the_earth_shows() {

@@ -102,7 +102,7 @@ pub fn geodesic_inverse(
 /// - `height_ft`: above the station's antenna, -60 000 to 400 000
 ///
 /// # Accuracy
-/// Within 1 m of the ellipsoid to 100 NM and 45 000 ft.
+/// Within 1.1 m of the ellipsoid to 100 NM and 45 000 ft.
 ///
 /// # Degenerate cases
 /// Overhead the answer is the height.
@@ -198,7 +198,7 @@ pub fn geodesic_direct(
 /// - `height_ft`: above the station's antenna, -60 000 to 400 000
 ///
 /// # Accuracy
-/// Within 1 m of the ellipsoid to 100 NM and 45 000 ft, beyond twice the height. Close to overhead a small change of
+/// Within 1.1 m of the ellipsoid to 100 NM and 45 000 ft, beyond twice the height. Close to overhead a small change of
 /// range is a large one of distance: seven times at 1.01 times the height.
 ///
 /// # Degenerate cases
