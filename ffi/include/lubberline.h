@@ -5042,7 +5042,7 @@ size_t lubber_geodesic_inverse_n(size_t count,
  * @param[out] slant_range_nm the result; may be NULL
  * @return LUBBER_OK, or a negative status with every output NaN
  *
- * Accuracy: Within 1 m of the ellipsoid to 100 NM and 45 000 ft.
+ * Accuracy: Within 1.1 m of the ellipsoid to 100 NM and 45 000 ft.
  * Degenerate cases: Overhead the answer is the height.
  * Errors: A value outside its range.
  * Source: The law of cosines between the radii R and R + h.
@@ -5126,7 +5126,7 @@ size_t lubber_geodesic_direct_n(size_t count,
  * @param[out] ground_distance_nm the result; may be NULL
  * @return LUBBER_OK, or a negative status with every output NaN
  *
- * Accuracy: Within 1 m of the ellipsoid to 100 NM and 45 000 ft, beyond twice the height. Close to overhead a small change of
+ * Accuracy: Within 1.1 m of the ellipsoid to 100 NM and 45 000 ft, beyond twice the height. Close to overhead a small change of
  * range is a large one of distance: seven times at 1.01 times the height.
  * Degenerate cases: A slant range of the height is overhead: zero.
  * Errors: A value outside its range, or a slant range shorter than the height or longer than to the far side of the earth.

@@ -5058,7 +5058,7 @@ pub unsafe extern "C" fn lubber_geodesic_inverse_n(
 /// @param[out] slant_range_nm the result; may be NULL
 /// @return LUBBER_OK, or a negative status with every output NaN
 ///
-/// Accuracy: Within 1 m of the ellipsoid to 100 NM and 45 000 ft.
+/// Accuracy: Within 1.1 m of the ellipsoid to 100 NM and 45 000 ft.
 /// Degenerate cases: Overhead the answer is the height.
 /// Errors: A value outside its range.
 /// Source: The law of cosines between the radii R and R + h.
@@ -5176,7 +5176,7 @@ pub unsafe extern "C" fn lubber_geodesic_direct_n(
 /// @param[out] ground_distance_nm the result; may be NULL
 /// @return LUBBER_OK, or a negative status with every output NaN
 ///
-/// Accuracy: Within 1 m of the ellipsoid to 100 NM and 45 000 ft, beyond twice the height. Close to overhead a small change of
+/// Accuracy: Within 1.1 m of the ellipsoid to 100 NM and 45 000 ft, beyond twice the height. Close to overhead a small change of
 /// range is a large one of distance: seven times at 1.01 times the height.
 /// Degenerate cases: A slant range of the height is overhead: zero.
 /// Errors: A value outside its range, or a slant range shorter than the height or longer than to the far side of the earth.

@@ -4673,7 +4673,7 @@ def slant_range_nm(ground_distance_nm, height_ft, **kwargs):
 
     Notes
     -----
-    Accuracy: Within 1 m of the ellipsoid to 100 NM and 45 000 ft.
+    Accuracy: Within 1.1 m of the ellipsoid to 100 NM and 45 000 ft.
 
     Degenerate cases: Overhead the answer is the height.
 
@@ -4797,8 +4797,8 @@ def ground_distance_nm(slant_range_nm, height_ft, **kwargs):
 
     Notes
     -----
-    Accuracy: Within 1 m of the ellipsoid to 100 NM and 45 000 ft, beyond twice the height. Close to
-    overhead a small change of range is a large one of distance: seven times at 1.01 times the
+    Accuracy: Within 1.1 m of the ellipsoid to 100 NM and 45 000 ft, beyond twice the height. Close
+    to overhead a small change of range is a large one of distance: seven times at 1.01 times the
     height.
 
     Degenerate cases: A slant range of the height is overhead: zero.
