@@ -106,7 +106,7 @@ def test_numbers_and_arrays_agree(name):
     assert [function.nin for function in functions] == [len(parameters(functions[0]))] * len(functions)
     given = list(points(name))
     answers = [scalar(name, point) for point in given]
-    finite = sum(answer is not None and all(math.isfinite(value) for value in answer) for answer in answers)
+    finite = sum(answer is not None and any(math.isfinite(value) for value in answer) for answer in answers)
     assert finite >= 10, "too few points have an answer for the comparison to say anything"
 
     for point, answer in zip(given, answers, strict=True):

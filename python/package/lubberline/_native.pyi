@@ -1,4 +1,4 @@
-from typing import Any
+from typing import Any, final
 
 import numpy as np
 
@@ -37,6 +37,7 @@ def sureness(
     settings: tuple[Any, ...], errors: tuple[float, ...], limit_nm: float, confidence: float, trials: int, seed: int
 ) -> tuple[dict[str, float], dict[str, float]]: ...
 
+@final
 class Flight:
     def __new__(cls, settings: tuple[float, ...]) -> Flight: ...
     def copy(self) -> Flight: ...
