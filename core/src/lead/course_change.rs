@@ -274,7 +274,7 @@ impl<N: North> CourseChange<N> {
 
     /// Place relative to the fix.
     fn place_m(&self, time_s: f64) -> Plane {
-        let within_s = time_s.clamp(0.0, self.turn.duration_s());
+        let within_s = time_s.min(self.turn.duration_s()).max(0.0);
         let before_m = Plane::along(self.inbound.radians())
             * (self.groundspeed_before_m_s() * time_s.min(0.0) - self.lead_m);
         let turning_m = self.turn.displacement_after_m(within_s, self.before.heading.radians())

@@ -43,6 +43,9 @@ choice! {
     }
 }
 
+/// A bank smaller than this turns in no lifetime, and would lose its digits.
+const LEAST_BANK_RAD: f64 = 1e-12;
+
 impl TurnLimits {
     /// The bank of a long turn and what sets it: the lesser of the bank limit and the bank of the rate limit.
     ///
@@ -54,8 +57,8 @@ impl TurnLimits {
     }
 
     pub(super) fn governing_bank_rad(&self, true_airspeed: TrueAirspeed) -> (f64, Governor) {
-        let limit_rad = self.bank.value().get::<radian>();
-        let rate_rad = bank_for_rate_rad(true_airspeed, self.rate);
+        let limit_rad = self.bank.value().get::<radian>().max(LEAST_BANK_RAD);
+        let rate_rad = bank_for_rate_rad(true_airspeed, self.rate).max(LEAST_BANK_RAD);
         if rate_rad < limit_rad {
             (rate_rad, Governor::TurnRateLimit)
         } else {

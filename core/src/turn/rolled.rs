@@ -44,6 +44,9 @@ pub struct RolledTurn {
     total_m: Plane,
 }
 
+/// A roll slower than this takes an age for any bank, and would lose its digits.
+const SLOWEST_ROLL_RAD_S: f64 = 1e-12;
+
 impl RolledTurn {
     /// The turn through a signed change of heading, right positive, of up to any angle.
     ///
@@ -52,7 +55,7 @@ impl RolledTurn {
         let airspeed_m_s = true_airspeed.value().get::<meter_per_second>();
         let change_rad = change.get::<radian>();
         let amount_rad = change_rad.abs();
-        let roll_rad_s = limits.roll.value().get::<radian_per_second>();
+        let roll_rad_s = limits.roll.value().get::<radian_per_second>().max(SLOWEST_ROLL_RAD_S);
         // Heading turned per unit of -ln cos(bank) while rolling; zero for an instant roll.
         let turn_per_roll = STANDARD_GRAVITY / (airspeed_m_s * roll_rad_s);
 
@@ -206,7 +209,7 @@ impl RolledTurn {
 
     /// A time brought within the turn, and the time then left.
     fn within_s(&self, time_s: f64) -> (f64, f64) {
-        let within_s = time_s.clamp(0.0, self.duration_s());
+        let within_s = time_s.min(self.duration_s()).max(0.0);
         (within_s, self.duration_s() - within_s)
     }
 
