@@ -33,6 +33,7 @@ static int32_t call_radial_tolerance_deg(const double *in, double *out)
 static size_t many_radial_tolerance_deg(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_radial_tolerance_deg_n(count, (int32_t)in[0][0], out[0], out_stride[0], status);
 }
 
@@ -44,6 +45,7 @@ static int32_t call_radial_error(const double *in, double *out)
 static size_t many_radial_error(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_radial_error_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], out[0], out_stride[0], out[1], out_stride[1], status);
 }
 
@@ -55,6 +57,7 @@ static int32_t call_dme_tolerance_nm(const double *in, double *out)
 static size_t many_dme_tolerance_nm(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_dme_tolerance_nm_n(count, in[0], in_stride[0], (int32_t)in[1][0], out[0], out_stride[0], status);
 }
 
@@ -66,6 +69,7 @@ static int32_t call_receiver_check_limit_deg(const double *in, double *out)
 static size_t many_receiver_check_limit_deg(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_receiver_check_limit_deg_n(count, (int32_t)in[0][0], out[0], out_stride[0], status);
 }
 
@@ -77,6 +81,7 @@ static int32_t call_dme_dme_tolerances(const double *in, double *out)
 static size_t many_dme_dme_tolerances(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_dme_dme_tolerances_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], (int32_t)in[3][0], in[4], in_stride[4], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], status);
 }
 
@@ -88,6 +93,7 @@ static int32_t call_splay_distance_nm(const double *in, double *out)
 static size_t many_splay_distance_nm(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_splay_distance_nm_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
 }
 
@@ -99,6 +105,7 @@ static int32_t call_route_half_width_nm(const double *in, double *out)
 static size_t many_route_half_width_nm(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_route_half_width_nm_n(count, in[0], in_stride[0], (int32_t)in[1][0], out[0], out_stride[0], status);
 }
 
@@ -110,6 +117,7 @@ static int32_t call_radial_error_across_nm(const double *in, double *out)
 static size_t many_radial_error_across_nm(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_radial_error_across_nm_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
 }
 
@@ -121,6 +129,7 @@ static int32_t call_dme_error_along_nm(const double *in, double *out)
 static size_t many_dme_error_along_nm(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_dme_error_along_nm_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], out[0], out_stride[0], status);
 }
 
@@ -132,6 +141,7 @@ static int32_t call_fix_of_two_radials(const double *in, double *out)
 static size_t many_fix_of_two_radials(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_fix_of_two_radials_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], in[6], in_stride[6], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], out[5], out_stride[5], out[6], out_stride[6], out[7], out_stride[7], out[8], out_stride[8], status);
 }
 
@@ -143,6 +153,7 @@ static int32_t call_fix_of_radial_and_dme(const double *in, double *out)
 static size_t many_fix_of_radial_and_dme(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_fix_of_radial_and_dme_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], in[6], in_stride[6], in[7], in_stride[7], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], out[5], out_stride[5], out[6], out_stride[6], out[7], out_stride[7], out[8], out_stride[8], status);
 }
 
@@ -154,6 +165,7 @@ static int32_t call_fix_of_two_dme(const double *in, double *out)
 static size_t many_fix_of_two_dme(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_fix_of_two_dme_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], in[6], in_stride[6], in[7], in_stride[7], in[8], in_stride[8], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], out[5], out_stride[5], out[6], out_stride[6], out[7], out_stride[7], out[8], out_stride[8], status);
 }
 
@@ -165,6 +177,7 @@ static int32_t call_ellipse_factor(const double *in, double *out)
 static size_t many_ellipse_factor(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_ellipse_factor_n(count, in[0], in_stride[0], out[0], out_stride[0], status);
 }
 
@@ -176,6 +189,7 @@ static int32_t call_standard_atmosphere(const double *in, double *out)
 static size_t many_standard_atmosphere(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_standard_atmosphere_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], status);
 }
 
@@ -187,6 +201,7 @@ static int32_t call_pressure_ratio(const double *in, double *out)
 static size_t many_pressure_ratio(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_pressure_ratio_n(count, in[0], in_stride[0], out[0], out_stride[0], status);
 }
 
@@ -198,6 +213,7 @@ static int32_t call_density_ratio(const double *in, double *out)
 static size_t many_density_ratio(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_density_ratio_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
 }
 
@@ -209,6 +225,7 @@ static int32_t call_temperature_ratio(const double *in, double *out)
 static size_t many_temperature_ratio(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_temperature_ratio_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
 }
 
@@ -220,6 +237,7 @@ static int32_t call_isa_deviation_k(const double *in, double *out)
 static size_t many_isa_deviation_k(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_isa_deviation_k_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
 }
 
@@ -231,6 +249,7 @@ static int32_t call_speed_of_sound_kt(const double *in, double *out)
 static size_t many_speed_of_sound_kt(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_speed_of_sound_kt_n(count, in[0], in_stride[0], out[0], out_stride[0], status);
 }
 
@@ -242,6 +261,7 @@ static int32_t call_pressure_altitude_from_pressure_ft(const double *in, double 
 static size_t many_pressure_altitude_from_pressure_ft(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_pressure_altitude_from_pressure_ft_n(count, in[0], in_stride[0], out[0], out_stride[0], status);
 }
 
@@ -253,6 +273,7 @@ static int32_t call_geopotential_altitude_ft(const double *in, double *out)
 static size_t many_geopotential_altitude_ft(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_geopotential_altitude_ft_n(count, in[0], in_stride[0], out[0], out_stride[0], status);
 }
 
@@ -264,6 +285,7 @@ static int32_t call_geometric_altitude_ft(const double *in, double *out)
 static size_t many_geometric_altitude_ft(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_geometric_altitude_ft_n(count, in[0], in_stride[0], out[0], out_stride[0], status);
 }
 
@@ -275,6 +297,7 @@ static int32_t call_tas_from_cas_kt(const double *in, double *out)
 static size_t many_tas_from_cas_kt(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_tas_from_cas_kt_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], out[0], out_stride[0], status);
 }
 
@@ -286,6 +309,7 @@ static int32_t call_cas_from_tas_kt(const double *in, double *out)
 static size_t many_cas_from_tas_kt(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_cas_from_tas_kt_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], out[0], out_stride[0], status);
 }
 
@@ -297,6 +321,7 @@ static int32_t call_mach_from_cas(const double *in, double *out)
 static size_t many_mach_from_cas(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_mach_from_cas_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
 }
 
@@ -308,6 +333,7 @@ static int32_t call_cas_from_mach_kt(const double *in, double *out)
 static size_t many_cas_from_mach_kt(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_cas_from_mach_kt_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
 }
 
@@ -319,6 +345,7 @@ static int32_t call_tas_from_mach_kt(const double *in, double *out)
 static size_t many_tas_from_mach_kt(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_tas_from_mach_kt_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], out[0], out_stride[0], status);
 }
 
@@ -330,6 +357,7 @@ static int32_t call_mach_from_tas(const double *in, double *out)
 static size_t many_mach_from_tas(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_mach_from_tas_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], out[0], out_stride[0], status);
 }
 
@@ -341,6 +369,7 @@ static int32_t call_eas_from_tas_kt(const double *in, double *out)
 static size_t many_eas_from_tas_kt(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_eas_from_tas_kt_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], out[0], out_stride[0], status);
 }
 
@@ -352,6 +381,7 @@ static int32_t call_tas_from_eas_kt(const double *in, double *out)
 static size_t many_tas_from_eas_kt(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_tas_from_eas_kt_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], out[0], out_stride[0], status);
 }
 
@@ -363,6 +393,7 @@ static int32_t call_eas_from_cas_kt(const double *in, double *out)
 static size_t many_eas_from_cas_kt(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_eas_from_cas_kt_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
 }
 
@@ -374,6 +405,7 @@ static int32_t call_cas_from_eas_kt(const double *in, double *out)
 static size_t many_cas_from_eas_kt(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_cas_from_eas_kt_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
 }
 
@@ -385,6 +417,7 @@ static int32_t call_eas_from_mach_kt(const double *in, double *out)
 static size_t many_eas_from_mach_kt(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_eas_from_mach_kt_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
 }
 
@@ -396,6 +429,7 @@ static int32_t call_mach_from_eas(const double *in, double *out)
 static size_t many_mach_from_eas(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_mach_from_eas_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
 }
 
@@ -407,6 +441,7 @@ static int32_t call_isentropic_pressure_ratio(const double *in, double *out)
 static size_t many_isentropic_pressure_ratio(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_isentropic_pressure_ratio_n(count, in[0], in_stride[0], out[0], out_stride[0], status);
 }
 
@@ -418,6 +453,7 @@ static int32_t call_pitot_pressure_ratio(const double *in, double *out)
 static size_t many_pitot_pressure_ratio(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_pitot_pressure_ratio_n(count, in[0], in_stride[0], out[0], out_stride[0], status);
 }
 
@@ -429,6 +465,7 @@ static int32_t call_impact_pressure_hpa(const double *in, double *out)
 static size_t many_impact_pressure_hpa(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_impact_pressure_hpa_n(count, in[0], in_stride[0], out[0], out_stride[0], status);
 }
 
@@ -440,6 +477,7 @@ static int32_t call_cas_from_impact_pressure_kt(const double *in, double *out)
 static size_t many_cas_from_impact_pressure_kt(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_cas_from_impact_pressure_kt_n(count, in[0], in_stride[0], out[0], out_stride[0], status);
 }
 
@@ -451,6 +489,7 @@ static int32_t call_procedure_tas_factor(const double *in, double *out)
 static size_t many_procedure_tas_factor(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_procedure_tas_factor_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
 }
 
@@ -462,6 +501,7 @@ static int32_t call_crossover_altitude_ft(const double *in, double *out)
 static size_t many_crossover_altitude_ft(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_crossover_altitude_ft_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
 }
 
@@ -473,6 +513,7 @@ static int32_t call_total_temperature_degc(const double *in, double *out)
 static size_t many_total_temperature_degc(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_total_temperature_degc_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], out[0], out_stride[0], status);
 }
 
@@ -484,6 +525,7 @@ static int32_t call_static_temperature_degc(const double *in, double *out)
 static size_t many_static_temperature_degc(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_static_temperature_degc_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], out[0], out_stride[0], status);
 }
 
@@ -495,6 +537,7 @@ static int32_t call_indicated_altitude_ft(const double *in, double *out)
 static size_t many_indicated_altitude_ft(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_indicated_altitude_ft_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
 }
 
@@ -506,6 +549,7 @@ static int32_t call_pressure_altitude_ft(const double *in, double *out)
 static size_t many_pressure_altitude_ft(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_pressure_altitude_ft_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
 }
 
@@ -517,6 +561,7 @@ static int32_t call_pressure_altitude_rule_ft(const double *in, double *out)
 static size_t many_pressure_altitude_rule_ft(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_pressure_altitude_rule_ft_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
 }
 
@@ -528,6 +573,7 @@ static int32_t call_altimeter_setting_hpa(const double *in, double *out)
 static size_t many_altimeter_setting_hpa(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_altimeter_setting_hpa_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
 }
 
@@ -539,6 +585,7 @@ static int32_t call_altimeter_setting_smithsonian_hpa(const double *in, double *
 static size_t many_altimeter_setting_smithsonian_hpa(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_altimeter_setting_smithsonian_hpa_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
 }
 
@@ -550,6 +597,7 @@ static int32_t call_station_pressure_hpa(const double *in, double *out)
 static size_t many_station_pressure_hpa(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_station_pressure_hpa_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
 }
 
@@ -561,6 +609,7 @@ static int32_t call_density_altitude_ft(const double *in, double *out)
 static size_t many_density_altitude_ft(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_density_altitude_ft_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
 }
 
@@ -572,6 +621,7 @@ static int32_t call_density_altitude_rule_ft(const double *in, double *out)
 static size_t many_density_altitude_rule_ft(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_density_altitude_rule_ft_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
 }
 
@@ -583,6 +633,7 @@ static int32_t call_true_altitude_ft(const double *in, double *out)
 static size_t many_true_altitude_ft(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_true_altitude_ft_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], out[0], out_stride[0], status);
 }
 
@@ -594,6 +645,7 @@ static int32_t call_height_above_station_ft(const double *in, double *out)
 static size_t many_height_above_station_ft(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_height_above_station_ft_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], out[0], out_stride[0], status);
 }
 
@@ -605,6 +657,7 @@ static int32_t call_pressure_altitude_at_true_altitude_ft(const double *in, doub
 static size_t many_pressure_altitude_at_true_altitude_ft(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_pressure_altitude_at_true_altitude_ft_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], out[0], out_stride[0], status);
 }
 
@@ -616,6 +669,7 @@ static int32_t call_transition_level_ft(const double *in, double *out)
 static size_t many_transition_level_ft(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_transition_level_ft_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], out[0], out_stride[0], status);
 }
 
@@ -627,6 +681,7 @@ static int32_t call_cold_temperature_correction_ft(const double *in, double *out
 static size_t many_cold_temperature_correction_ft(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_cold_temperature_correction_ft_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], out[0], out_stride[0], status);
 }
 
@@ -638,6 +693,7 @@ static int32_t call_cold_temperature_correction_tabulated_ft(const double *in, d
 static size_t many_cold_temperature_correction_tabulated_ft(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_cold_temperature_correction_tabulated_ft_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
 }
 
@@ -649,6 +705,7 @@ static int32_t call_cold_temperature_correction_rule_ft(const double *in, double
 static size_t many_cold_temperature_correction_rule_ft(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_cold_temperature_correction_rule_ft_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], out[0], out_stride[0], status);
 }
 
@@ -660,6 +717,7 @@ static int32_t call_cold_temperature_correction_exact_ft(const double *in, doubl
 static size_t many_cold_temperature_correction_exact_ft(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_cold_temperature_correction_exact_ft_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], out[0], out_stride[0], status);
 }
 
@@ -671,6 +729,7 @@ static int32_t call_arc_entry(const double *in, double *out)
 static size_t many_arc_entry(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_arc_entry_n(count, in[0], in_stride[0], (int32_t)in[1][0], in[2], in_stride[2], (int32_t)in[3][0], in[4], in_stride[4], in[5], in_stride[5], in[6], in_stride[6], in[7], in_stride[7], in[8], in_stride[8], in[9], in_stride[9], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], out[5], out_stride[5], out[6], out_stride[6], status);
 }
 
@@ -682,6 +741,7 @@ static int32_t call_arc_exit(const double *in, double *out)
 static size_t many_arc_exit(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_arc_exit_n(count, in[0], in_stride[0], (int32_t)in[1][0], in[2], in_stride[2], (int32_t)in[3][0], in[4], in_stride[4], in[5], in_stride[5], in[6], in_stride[6], in[7], in_stride[7], in[8], in_stride[8], in[9], in_stride[9], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], out[5], out_stride[5], out[6], out_stride[6], status);
 }
 
@@ -693,6 +753,7 @@ static int32_t call_course_arc_crossing(const double *in, double *out)
 static size_t many_course_arc_crossing(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_course_arc_crossing_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], out[5], out_stride[5], status);
 }
 
@@ -704,6 +765,7 @@ static int32_t call_arc_arc_crossing(const double *in, double *out)
 static size_t many_arc_arc_crossing(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_arc_arc_crossing_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], status);
 }
 
@@ -715,6 +777,7 @@ static int32_t call_arc_tangents(const double *in, double *out)
 static size_t many_arc_tangents(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_arc_tangents_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], out[5], out_stride[5], status);
 }
 
@@ -726,6 +789,7 @@ static int32_t call_tangent_turn(const double *in, double *out)
 static size_t many_tangent_turn(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_tangent_turn_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], in[6], in_stride[6], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], out[5], out_stride[5], out[6], out_stride[6], out[7], out_stride[7], out[8], out_stride[8], out[9], out_stride[9], status);
 }
 
@@ -737,6 +801,7 @@ static int32_t call_arc_length_nm(const double *in, double *out)
 static size_t many_arc_length_nm(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_arc_length_nm_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], out[0], out_stride[0], status);
 }
 
@@ -748,6 +813,7 @@ static int32_t call_on_arc(const double *in, double *out)
 static size_t many_on_arc(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_on_arc_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], (int32_t)in[5][0], in[6], in_stride[6], in[7], in_stride[7], in[8], in_stride[8], out[0], out_stride[0], status);
 }
 
@@ -759,6 +825,7 @@ static int32_t call_arc_extent(const double *in, double *out)
 static size_t many_arc_extent(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_arc_extent_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], out[5], out_stride[5], out[6], out_stride[6], out[7], out_stride[7], status);
 }
 
@@ -770,6 +837,7 @@ static int32_t call_cross_track(const double *in, double *out)
 static size_t many_cross_track(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_cross_track_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], status);
 }
 
@@ -781,6 +849,7 @@ static int32_t call_course_crossing(const double *in, double *out)
 static size_t many_course_crossing(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_course_crossing_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], out[5], out_stride[5], status);
 }
 
@@ -792,6 +861,7 @@ static int32_t call_on_course(const double *in, double *out)
 static size_t many_on_course(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_on_course_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], (int32_t)in[3][0], in[4], in_stride[4], in[5], in_stride[5], in[6], in_stride[6], out[0], out_stride[0], status);
 }
 
@@ -803,6 +873,7 @@ static int32_t call_on_leg(const double *in, double *out)
 static size_t many_on_leg(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_on_leg_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], in[6], in_stride[6], out[0], out_stride[0], status);
 }
 
@@ -814,6 +885,7 @@ static int32_t call_geodesic_inverse(const double *in, double *out)
 static size_t many_geodesic_inverse(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_geodesic_inverse_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], status);
 }
 
@@ -825,6 +897,7 @@ static int32_t call_slant_range_nm(const double *in, double *out)
 static size_t many_slant_range_nm(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_slant_range_nm_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
 }
 
@@ -836,6 +909,7 @@ static int32_t call_geodesic_direct(const double *in, double *out)
 static size_t many_geodesic_direct(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_geodesic_direct_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], status);
 }
 
@@ -847,6 +921,7 @@ static int32_t call_ground_distance_nm(const double *in, double *out)
 static size_t many_ground_distance_nm(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_ground_distance_nm_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
 }
 
@@ -858,6 +933,7 @@ static int32_t call_least_dme_nm(const double *in, double *out)
 static size_t many_least_dme_nm(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_least_dme_nm_n(count, in[0], in_stride[0], out[0], out_stride[0], status);
 }
 
@@ -869,6 +945,7 @@ static int32_t call_great_circle_inverse(const double *in, double *out)
 static size_t many_great_circle_inverse(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_great_circle_inverse_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], status);
 }
 
@@ -880,6 +957,7 @@ static int32_t call_great_circle_direct(const double *in, double *out)
 static size_t many_great_circle_direct(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_great_circle_direct_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], status);
 }
 
@@ -891,6 +969,7 @@ static int32_t call_straight_line(const double *in, double *out)
 static size_t many_straight_line(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_straight_line_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], out[0], out_stride[0], out[1], out_stride[1], status);
 }
 
@@ -902,6 +981,7 @@ static int32_t call_holding_entry(const double *in, double *out)
 static size_t many_holding_entry(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_holding_entry_n(count, in[0], in_stride[0], in[1], in_stride[1], (int32_t)in[2][0], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], status);
 }
 
@@ -913,6 +993,7 @@ static int32_t call_holding_timing(const double *in, double *out)
 static size_t many_holding_timing(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_holding_timing_n(count, in[0], in_stride[0], (int32_t)in[1][0], out[0], out_stride[0], out[1], out_stride[1], status);
 }
 
@@ -924,6 +1005,7 @@ static int32_t call_holding_speed(const double *in, double *out)
 static size_t many_holding_speed(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_holding_speed_n(count, in[0], in_stride[0], (int32_t)in[1][0], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], status);
 }
 
@@ -935,6 +1017,7 @@ static int32_t call_holding_turn(const double *in, double *out)
 static size_t many_holding_turn(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_holding_turn_n(count, in[0], in_stride[0], (int32_t)in[1][0], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], status);
 }
 
@@ -946,6 +1029,7 @@ static int32_t call_holding_pattern(const double *in, double *out)
 static size_t many_holding_pattern(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_holding_pattern_n(count, in[0], in_stride[0], (int32_t)in[1][0], (int32_t)in[2][0], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], in[6], in_stride[6], in[7], in_stride[7], in[8], in_stride[8], in[9], in_stride[9], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], out[5], out_stride[5], out[6], out_stride[6], out[7], out_stride[7], out[8], out_stride[8], out[9], out_stride[9], out[10], out_stride[10], out[11], out_stride[11], out[12], out_stride[12], out[13], out_stride[13], status);
 }
 
@@ -957,6 +1041,7 @@ static int32_t call_outbound_end_dme_nm(const double *in, double *out)
 static size_t many_outbound_end_dme_nm(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_outbound_end_dme_nm_n(count, in[0], in_stride[0], (int32_t)in[1][0], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], out[0], out_stride[0], status);
 }
 
@@ -968,6 +1053,7 @@ static int32_t call_limiting_dme(const double *in, double *out)
 static size_t many_limiting_dme(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_limiting_dme_n(count, in[0], in_stride[0], (int32_t)in[1][0], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], out[0], out_stride[0], out[1], out_stride[1], status);
 }
 
@@ -979,6 +1065,7 @@ static int32_t call_rule_outbound_heading_deg(const double *in, double *out)
 static size_t many_rule_outbound_heading_deg(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_rule_outbound_heading_deg_n(count, in[0], in_stride[0], in[1], in_stride[1], (int32_t)in[2][0], out[0], out_stride[0], status);
 }
 
@@ -990,6 +1077,7 @@ static int32_t call_rule_outbound_time_s(const double *in, double *out)
 static size_t many_rule_outbound_time_s(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_rule_outbound_time_s_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], out[0], out_stride[0], status);
 }
 
@@ -1001,6 +1089,7 @@ static int32_t call_rule_outbound_time_by_headwind_s(const double *in, double *o
 static size_t many_rule_outbound_time_by_headwind_s(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_rule_outbound_time_by_headwind_s_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
 }
 
@@ -1012,6 +1101,7 @@ static int32_t call_intercept(const double *in, double *out)
 static size_t many_intercept(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_intercept_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], in[6], in_stride[6], in[7], in_stride[7], in[8], in_stride[8], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], out[5], out_stride[5], out[6], out_stride[6], out[7], out_stride[7], out[8], out_stride[8], out[9], out_stride[9], status);
 }
 
@@ -1023,6 +1113,7 @@ static int32_t call_radial_intercept(const double *in, double *out)
 static size_t many_radial_intercept(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_radial_intercept_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], (int32_t)in[3][0], in[4], in_stride[4], in[5], in_stride[5], in[6], in_stride[6], in[7], in_stride[7], in[8], in_stride[8], in[9], in_stride[9], in[10], in_stride[10], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], out[5], out_stride[5], out[6], out_stride[6], out[7], out_stride[7], out[8], out_stride[8], out[9], out_stride[9], out[10], out_stride[10], out[11], out_stride[11], status);
 }
 
@@ -1034,6 +1125,7 @@ static int32_t call_double_angle_intercept(const double *in, double *out)
 static size_t many_double_angle_intercept(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_double_angle_intercept_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], status);
 }
 
@@ -1045,6 +1137,7 @@ static int32_t call_rule_intercept_angle_deg(const double *in, double *out)
 static size_t many_rule_intercept_angle_deg(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_rule_intercept_angle_deg_n(count, in[0], in_stride[0], out[0], out_stride[0], status);
 }
 
@@ -1056,6 +1149,7 @@ static int32_t call_rule_intercept_lead_deg(const double *in, double *out)
 static size_t many_rule_intercept_lead_deg(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_rule_intercept_lead_deg_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], out[0], out_stride[0], status);
 }
 
@@ -1067,6 +1161,7 @@ static int32_t call_lead_nm(const double *in, double *out)
 static size_t many_lead_nm(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_lead_nm_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], in[6], in_stride[6], in[7], in_stride[7], out[0], out_stride[0], status);
 }
 
@@ -1078,6 +1173,7 @@ static int32_t call_dme_at_roll_in_nm(const double *in, double *out)
 static size_t many_dme_at_roll_in_nm(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_dme_at_roll_in_nm_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], in[6], in_stride[6], in[7], in_stride[7], in[8], in_stride[8], out[0], out_stride[0], status);
 }
 
@@ -1089,6 +1185,7 @@ static int32_t call_turn_anticipation_nm(const double *in, double *out)
 static size_t many_turn_anticipation_nm(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_turn_anticipation_nm_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
 }
 
@@ -1100,6 +1197,7 @@ static int32_t call_arc_entry_inbound_nm(const double *in, double *out)
 static size_t many_arc_entry_inbound_nm(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_arc_entry_inbound_nm_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
 }
 
@@ -1111,6 +1209,7 @@ static int32_t call_arc_entry_outbound_nm(const double *in, double *out)
 static size_t many_arc_entry_outbound_nm(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_arc_entry_outbound_nm_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
 }
 
@@ -1122,6 +1221,7 @@ static int32_t call_lead_radial_inbound_deg(const double *in, double *out)
 static size_t many_lead_radial_inbound_deg(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_lead_radial_inbound_deg_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
 }
 
@@ -1133,6 +1233,7 @@ static int32_t call_lead_radial_outbound_deg(const double *in, double *out)
 static size_t many_lead_radial_outbound_deg(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_lead_radial_outbound_deg_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
 }
 
@@ -1144,6 +1245,7 @@ static int32_t call_magnetic_field(const double *in, double *out)
 static size_t many_magnetic_field(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_magnetic_field_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], out[5], out_stride[5], out[6], out_stride[6], out[7], out_stride[7], out[8], out_stride[8], out[9], out_stride[9], out[10], out_stride[10], out[11], out_stride[11], out[12], out_stride[12], out[13], out_stride[13], out[14], out_stride[14], out[15], out_stride[15], out[16], out_stride[16], out[17], out_stride[17], status);
 }
 
@@ -1155,6 +1257,7 @@ static int32_t call_variation_deg(const double *in, double *out)
 static size_t many_variation_deg(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_variation_deg_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], out[0], out_stride[0], status);
 }
 
@@ -1166,6 +1269,7 @@ static int32_t call_magnetic_from_true_deg(const double *in, double *out)
 static size_t many_magnetic_from_true_deg(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_magnetic_from_true_deg_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
 }
 
@@ -1177,6 +1281,7 @@ static int32_t call_true_from_magnetic_deg(const double *in, double *out)
 static size_t many_true_from_magnetic_deg(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_true_from_magnetic_deg_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
 }
 
@@ -1188,6 +1293,7 @@ static int32_t call_station_misalignment_deg(const double *in, double *out)
 static size_t many_station_misalignment_deg(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_station_misalignment_deg_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
 }
 
@@ -1199,6 +1305,7 @@ static int32_t call_radial_from_true_deg(const double *in, double *out)
 static size_t many_radial_from_true_deg(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_radial_from_true_deg_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
 }
 
@@ -1210,6 +1317,7 @@ static int32_t call_true_from_radial_deg(const double *in, double *out)
 static size_t many_true_from_radial_deg(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_true_from_radial_deg_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
 }
 
@@ -1221,6 +1329,7 @@ static int32_t call_grid_from_true_deg(const double *in, double *out)
 static size_t many_grid_from_true_deg(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_grid_from_true_deg_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
 }
 
@@ -1232,6 +1341,7 @@ static int32_t call_true_from_grid_deg(const double *in, double *out)
 static size_t many_true_from_grid_deg(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_true_from_grid_deg_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
 }
 
@@ -1243,6 +1353,7 @@ static int32_t call_polar_grid_convergence_deg(const double *in, double *out)
 static size_t many_polar_grid_convergence_deg(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_polar_grid_convergence_deg_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
 }
 
@@ -1254,6 +1365,7 @@ static int32_t call_lambert_grid_convergence_deg(const double *in, double *out)
 static size_t many_lambert_grid_convergence_deg(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_lambert_grid_convergence_deg_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], out[0], out_stride[0], status);
 }
 
@@ -1265,6 +1377,7 @@ static int32_t call_offset_point(const double *in, double *out)
 static size_t many_offset_point(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_offset_point_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], status);
 }
 
@@ -1276,6 +1389,7 @@ static int32_t call_offset_course_crossing(const double *in, double *out)
 static size_t many_offset_course_crossing(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_offset_course_crossing_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], in[6], in_stride[6], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], status);
 }
 
@@ -1287,6 +1401,7 @@ static int32_t call_offset_offset_crossing(const double *in, double *out)
 static size_t many_offset_offset_crossing(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_offset_offset_crossing_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], in[6], in_stride[6], in[7], in_stride[7], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], status);
 }
 
@@ -1298,6 +1413,7 @@ static int32_t call_offset_arc_crossing(const double *in, double *out)
 static size_t many_offset_arc_crossing(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_offset_arc_crossing_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], in[6], in_stride[6], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], out[5], out_stride[5], status);
 }
 
@@ -1309,6 +1425,7 @@ static int32_t call_radio_horizon_nm(const double *in, double *out)
 static size_t many_radio_horizon_nm(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_radio_horizon_nm_n(count, in[0], in_stride[0], in[1], in_stride[1], (int32_t)in[2][0], out[0], out_stride[0], status);
 }
 
@@ -1320,6 +1437,7 @@ static int32_t call_least_reception_height_ft(const double *in, double *out)
 static size_t many_least_reception_height_ft(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_least_reception_height_ft_n(count, in[0], in_stride[0], in[1], in_stride[1], (int32_t)in[2][0], out[0], out_stride[0], status);
 }
 
@@ -1331,6 +1449,7 @@ static int32_t call_service_reach_nm(const double *in, double *out)
 static size_t many_service_reach_nm(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_service_reach_nm_n(count, (int32_t)in[0][0], in[1], in_stride[1], in[2], in_stride[2], out[0], out_stride[0], status);
 }
 
@@ -1342,6 +1461,7 @@ static int32_t call_vor_needle(const double *in, double *out)
 static size_t many_vor_needle(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_vor_needle_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], status);
 }
 
@@ -1353,6 +1473,7 @@ static int32_t call_vor_receiver(const double *in, double *out)
 static size_t many_vor_receiver(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_vor_receiver_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], in[6], in_stride[6], in[7], in_stride[7], in[8], in_stride[8], in[9], in_stride[9], in[10], in_stride[10], in[11], in_stride[11], in[12], in_stride[12], in[13], in_stride[13], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], out[5], out_stride[5], status);
 }
 
@@ -1364,6 +1485,7 @@ static int32_t call_displayed_dme_nm(const double *in, double *out)
 static size_t many_displayed_dme_nm(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_displayed_dme_nm_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
 }
 
@@ -1375,6 +1497,7 @@ static int32_t call_cross_track_of_deflection_nm(const double *in, double *out)
 static size_t many_cross_track_of_deflection_nm(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_cross_track_of_deflection_nm_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], out[0], out_stride[0], status);
 }
 
@@ -1386,6 +1509,7 @@ static int32_t call_deflection_of_cross_track(const double *in, double *out)
 static size_t many_deflection_of_cross_track(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_deflection_of_cross_track_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], out[0], out_stride[0], out[1], out_stride[1], status);
 }
 
@@ -1397,6 +1521,7 @@ static int32_t call_needle_motion(const double *in, double *out)
 static size_t many_needle_motion(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_needle_motion_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], out[0], out_stride[0], out[1], out_stride[1], status);
 }
 
@@ -1408,6 +1533,7 @@ static int32_t call_design_base_turn_offset_deg(const double *in, double *out)
 static size_t many_design_base_turn_offset_deg(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_design_base_turn_offset_deg_n(count, in[0], in_stride[0], in[1], in_stride[1], (int32_t)in[2][0], out[0], out_stride[0], status);
 }
 
@@ -1419,6 +1545,7 @@ static int32_t call_base_turn_offset_exact_deg(const double *in, double *out)
 static size_t many_base_turn_offset_exact_deg(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_base_turn_offset_exact_deg_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
 }
 
@@ -1430,6 +1557,7 @@ static int32_t call_base_turn(const double *in, double *out)
 static size_t many_base_turn(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_base_turn_n(count, in[0], in_stride[0], (int32_t)in[1][0], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], in[6], in_stride[6], in[7], in_stride[7], in[8], in_stride[8], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], out[5], out_stride[5], out[6], out_stride[6], status);
 }
 
@@ -1441,6 +1569,7 @@ static int32_t call_base_turn_on_track(const double *in, double *out)
 static size_t many_base_turn_on_track(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_base_turn_on_track_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], in[6], in_stride[6], in[7], in_stride[7], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], out[5], out_stride[5], out[6], out_stride[6], status);
 }
 
@@ -1452,6 +1581,7 @@ static int32_t call_procedure_turn_45_180(const double *in, double *out)
 static size_t many_procedure_turn_45_180(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_procedure_turn_45_180_n(count, in[0], in_stride[0], (int32_t)in[1][0], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], in[6], in_stride[6], in[7], in_stride[7], in[8], in_stride[8], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], out[5], out_stride[5], out[6], out_stride[6], out[7], out_stride[7], out[8], out_stride[8], status);
 }
 
@@ -1463,6 +1593,7 @@ static int32_t call_procedure_turn_80_260(const double *in, double *out)
 static size_t many_procedure_turn_80_260(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_procedure_turn_80_260_n(count, in[0], in_stride[0], (int32_t)in[1][0], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], in[6], in_stride[6], in[7], in_stride[7], in[8], in_stride[8], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], out[5], out_stride[5], out[6], out_stride[6], status);
 }
 
@@ -1474,6 +1605,7 @@ static int32_t call_icao_wind_kt(const double *in, double *out)
 static size_t many_icao_wind_kt(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_icao_wind_kt_n(count, in[0], in_stride[0], (int32_t)in[1][0], out[0], out_stride[0], status);
 }
 
@@ -1485,6 +1617,7 @@ static int32_t call_turn_wind_effect_nm(const double *in, double *out)
 static size_t many_turn_wind_effect_nm(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_turn_wind_effect_nm_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], out[0], out_stride[0], status);
 }
 
@@ -1496,6 +1629,7 @@ static int32_t call_base_turn_template(const double *in, double *out)
 static size_t many_base_turn_template(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_base_turn_template_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], status);
 }
 
@@ -1507,6 +1641,7 @@ static int32_t call_base_turn_sector_nm(const double *in, double *out)
 static size_t many_base_turn_sector_nm(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_base_turn_sector_nm_n(count, in[0], in_stride[0], in[1], in_stride[1], (int32_t)in[2][0], out[0], out_stride[0], status);
 }
 
@@ -1518,6 +1653,7 @@ static int32_t call_rule_lead_nm(const double *in, double *out)
 static size_t many_rule_lead_nm(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_rule_lead_nm_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], out[0], out_stride[0], status);
 }
 
@@ -1529,6 +1665,7 @@ static int32_t call_rule_reading_nm(const double *in, double *out)
 static size_t many_rule_reading_nm(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_rule_reading_nm_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], out[0], out_stride[0], status);
 }
 
@@ -1540,6 +1677,7 @@ static int32_t call_rule_least_dme_nm(const double *in, double *out)
 static size_t many_rule_least_dme_nm(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_rule_least_dme_nm_n(count, in[0], in_stride[0], out[0], out_stride[0], status);
 }
 
@@ -1551,6 +1689,7 @@ static int32_t call_rule_cone_radius_nm(const double *in, double *out)
 static size_t many_rule_cone_radius_nm(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_rule_cone_radius_nm_n(count, in[0], in_stride[0], out[0], out_stride[0], status);
 }
 
@@ -1562,6 +1701,7 @@ static int32_t call_rule_bank_deg(const double *in, double *out)
 static size_t many_rule_bank_deg(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_rule_bank_deg_n(count, in[0], in_stride[0], (int32_t)in[1][0], out[0], out_stride[0], status);
 }
 
@@ -1573,6 +1713,7 @@ static int32_t call_rule_turn_radius_nm(const double *in, double *out)
 static size_t many_rule_turn_radius_nm(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_rule_turn_radius_nm_n(count, in[0], in_stride[0], (int32_t)in[1][0], out[0], out_stride[0], status);
 }
 
@@ -1584,6 +1725,7 @@ static int32_t call_rule_radials_per_mile(const double *in, double *out)
 static size_t many_rule_radials_per_mile(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_rule_radials_per_mile_n(count, in[0], in_stride[0], out[0], out_stride[0], status);
 }
 
@@ -1595,6 +1737,7 @@ static int32_t call_rule_lead_radials_deg(const double *in, double *out)
 static size_t many_rule_lead_radials_deg(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_rule_lead_radials_deg_n(count, in[0], in_stride[0], in[1], in_stride[1], (int32_t)in[2][0], (int32_t)in[3][0], out[0], out_stride[0], status);
 }
 
@@ -1606,6 +1749,7 @@ static int32_t call_rule_off_course_nm(const double *in, double *out)
 static size_t many_rule_off_course_nm(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_rule_off_course_nm_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
 }
 
@@ -1617,6 +1761,7 @@ static int32_t call_observe(const double *in, double *out)
 static size_t many_observe(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_observe_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], in[6], in_stride[6], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], status);
 }
 
@@ -1628,6 +1773,7 @@ static int32_t call_cone_radius_nm(const double *in, double *out)
 static size_t many_cone_radius_nm(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_cone_radius_nm_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
 }
 
@@ -1639,6 +1785,7 @@ static int32_t call_successive_turns(const double *in, double *out)
 static size_t many_successive_turns(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_successive_turns_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], (int32_t)in[4][0], (int32_t)in[5][0], in[6], in_stride[6], in[7], in_stride[7], in[8], in_stride[8], in[9], in_stride[9], in[10], in_stride[10], in[11], in_stride[11], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], out[5], out_stride[5], out[6], out_stride[6], out[7], out_stride[7], out[8], out_stride[8], out[9], out_stride[9], status);
 }
 
@@ -1650,6 +1797,7 @@ static int32_t call_stabilization_distance_nm(const double *in, double *out)
 static size_t many_stabilization_distance_nm(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_stabilization_distance_nm_n(count, (int32_t)in[0][0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], out[0], out_stride[0], status);
 }
 
@@ -1661,6 +1809,7 @@ static int32_t call_time_to_fly_s(const double *in, double *out)
 static size_t many_time_to_fly_s(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_time_to_fly_s_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
 }
 
@@ -1672,6 +1821,7 @@ static int32_t call_distance_flown_nm(const double *in, double *out)
 static size_t many_distance_flown_nm(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_distance_flown_nm_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
 }
 
@@ -1683,6 +1833,7 @@ static int32_t call_groundspeed_from_time_kt(const double *in, double *out)
 static size_t many_groundspeed_from_time_kt(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_groundspeed_from_time_kt_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
 }
 
@@ -1694,6 +1845,7 @@ static int32_t call_time_between_fixes_s(const double *in, double *out)
 static size_t many_time_between_fixes_s(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_time_between_fixes_s_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], out[0], out_stride[0], status);
 }
 
@@ -1705,6 +1857,7 @@ static int32_t call_station_by_bearing_change(const double *in, double *out)
 static size_t many_station_by_bearing_change(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_station_by_bearing_change_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], status);
 }
 
@@ -1716,6 +1869,7 @@ static int32_t call_time_to_station_rule_s(const double *in, double *out)
 static size_t many_time_to_station_rule_s(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_time_to_station_rule_s_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
 }
 
@@ -1727,6 +1881,7 @@ static int32_t call_turn_radius_nm(const double *in, double *out)
 static size_t many_turn_radius_nm(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_turn_radius_nm_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
 }
 
@@ -1738,6 +1893,7 @@ static int32_t call_turn_rate_deg_per_s(const double *in, double *out)
 static size_t many_turn_rate_deg_per_s(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_turn_rate_deg_per_s_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
 }
 
@@ -1749,6 +1905,7 @@ static int32_t call_bank_for_rate_deg(const double *in, double *out)
 static size_t many_bank_for_rate_deg(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_bank_for_rate_deg_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
 }
 
@@ -1760,6 +1917,7 @@ static int32_t call_bank_for_radius_deg(const double *in, double *out)
 static size_t many_bank_for_radius_deg(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_bank_for_radius_deg_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
 }
 
@@ -1771,6 +1929,7 @@ static int32_t call_radius_at_rate_nm(const double *in, double *out)
 static size_t many_radius_at_rate_nm(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_radius_at_rate_nm_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
 }
 
@@ -1782,6 +1941,7 @@ static int32_t call_load_factor(const double *in, double *out)
 static size_t many_load_factor(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_load_factor_n(count, in[0], in_stride[0], out[0], out_stride[0], status);
 }
 
@@ -1793,6 +1953,7 @@ static int32_t call_bank_for_load_factor_deg(const double *in, double *out)
 static size_t many_bank_for_load_factor_deg(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_bank_for_load_factor_deg_n(count, in[0], in_stride[0], out[0], out_stride[0], status);
 }
 
@@ -1804,6 +1965,7 @@ static int32_t call_limited_turn(const double *in, double *out)
 static size_t many_limited_turn(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_limited_turn_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], status);
 }
 
@@ -1815,6 +1977,7 @@ static int32_t call_rolled_turn(const double *in, double *out)
 static size_t many_rolled_turn(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_rolled_turn_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], out[5], out_stride[5], status);
 }
 
@@ -1826,6 +1989,7 @@ static int32_t call_wind_triangle(const double *in, double *out)
 static size_t many_wind_triangle(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_wind_triangle_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], out[0], out_stride[0], out[1], out_stride[1], status);
 }
 
@@ -1837,6 +2001,7 @@ static int32_t call_wind_correction_deg(const double *in, double *out)
 static size_t many_wind_correction_deg(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_wind_correction_deg_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], out[0], out_stride[0], status);
 }
 
@@ -1848,6 +2013,7 @@ static int32_t call_track_and_groundspeed(const double *in, double *out)
 static size_t many_track_and_groundspeed(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_track_and_groundspeed_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], status);
 }
 
@@ -1859,6 +2025,7 @@ static int32_t call_wind_from_track(const double *in, double *out)
 static size_t many_wind_from_track(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_wind_from_track_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], out[0], out_stride[0], out[1], out_stride[1], status);
 }
 
@@ -1870,6 +2037,7 @@ static int32_t call_wind_components(const double *in, double *out)
 static size_t many_wind_components(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_wind_components_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], out[0], out_stride[0], out[1], out_stride[1], status);
 }
 
@@ -1881,6 +2049,7 @@ static int32_t call_wind_from_components(const double *in, double *out)
 static size_t many_wind_from_components(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_wind_from_components_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], out[0], out_stride[0], out[1], out_stride[1], status);
 }
 
@@ -1892,6 +2061,7 @@ static int32_t call_airspeed_for_groundspeed(const double *in, double *out)
 static size_t many_airspeed_for_groundspeed(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_airspeed_for_groundspeed_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], out[0], out_stride[0], out[1], out_stride[1], status);
 }
 
@@ -1903,6 +2073,7 @@ static int32_t call_wind_between_levels(const double *in, double *out)
 static size_t many_wind_between_levels(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_wind_between_levels_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], in[6], in_stride[6], out[0], out_stride[0], out[1], out_stride[1], status);
 }
 

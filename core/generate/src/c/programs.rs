@@ -119,6 +119,7 @@ fn calls(text: &mut String, function: &Function) {
 static size_t many_{name}(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {{
+    (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_{name}_n(count, {}, status);
 }}
 
