@@ -77,6 +77,24 @@ pub fn base_turn_offset_exact(turn_radius: ArcRadius, outbound: GroundDistance) 
 ///
 /// # Source
 /// Derived from the equilibrium of a coordinated turn and the triangle of velocities.
+///
+/// # Example
+/// ```
+/// use lubberline::procedure::{BaseTurn, HoldingSide};
+/// use lubberline::turn::TurnLimits;
+/// use lubberline::value::{ElapsedTime, TrueAirspeed, TrueBearing, units::*};
+/// use lubberline::wind::Wind;
+/// let turn = BaseTurn::for_time(
+///     TrueBearing::new(degrees(100.0))?,
+///     HoldingSide::Right,
+///     ElapsedTime::new(seconds(120.0))?,
+///     TrueAirspeed::new(knots(150.0))?,
+///     Wind::calm(),
+///     &TurnLimits::default(),
+/// )?;
+/// assert_eq!(format!("{:.1}", turn.offset.angle().get::<degree>()), "-17.8");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct BaseTurn<N: North> {
     /// Direction over the ground outbound.

@@ -167,6 +167,23 @@ pub struct DoubleAngle<N: North> {
 ///
 /// # Source
 /// The isosceles triangle. The technique: CNATRA P-340 chapter 6, 609, double-the-angle intercepts.
+///
+/// # Example
+/// ```
+/// use lubberline::procedure::double_angle;
+/// use lubberline::value::{GroundDistance, Radial, TrueAirspeed, units::*};
+/// use lubberline::wind::Wind;
+/// let found = double_angle(
+///     Radial::new(degrees(150.0))?,
+///     GroundDistance::new(nautical_miles(24.0))?,
+///     Radial::new(degrees(135.0))?,
+///     TrueAirspeed::new(knots(200.0))?,
+///     Wind::calm(),
+/// )?;
+/// assert_eq!(format!("{:.0}", found.track.angle().get::<degree>()), "345");
+/// assert_eq!(format!("{:.1}", found.distance.value().get::<nautical_mile>()), "12.4");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn double_angle<N: North>(
     from: Bearing<N>,
     distance: GroundDistance,

@@ -1,7 +1,9 @@
 //! What a procedure is made of: holding, reversals, intercepts, arcs, and path-and-terminator legs.
 
 mod base_turn;
+mod chords;
 mod design;
+mod dme_arc;
 mod extent;
 mod holding;
 mod intercept;
@@ -11,10 +13,12 @@ mod stabilization;
 mod successive;
 
 pub use base_turn::{BaseTurn, DesignUnits, base_turn_offset, base_turn_offset_exact};
+pub use chords::{ChordLeg, ChordLegs, ChordPlacement};
 pub use design::{
     BANK_ESTABLISHMENT_S, BaseTurnTemplate, HEADING_TOLERANCE_DEG, OUTBOUND_TIMING_S, PILOT_REACTION_S,
     base_turn_sector, base_turn_template, icao_wind, wind_effect,
 };
+pub use dme_arc::{ArcFlown, ArcRegained, OnArc, fly_arc, least_correction, on_arc, regain_arc};
 pub use holding::{
     EntrySector, HoldingBankRule, HoldingEntry, HoldingPattern, HoldingSide, HoldingSpeed, HoldingSpeedRule,
     LegTiming, LimitingDme, TimedLeg, TimingAuthority, entry_sector, holding_speed, holding_turn_limits,

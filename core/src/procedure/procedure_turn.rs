@@ -40,6 +40,24 @@ const OFF_DEG: f64 = 45.0;
 /// # Source
 /// The manoeuvre and its times: ICAO Doc 8168 (as quoted): a minute from the start of the turn for categories A and B, a minute and
 /// a quarter for C to E. Its geometry is derived.
+///
+/// # Example
+/// ```
+/// use lubberline::procedure::{HoldingSide, OFF_LEG_SLOW_S, ProcedureTurn};
+/// use lubberline::turn::TurnLimits;
+/// use lubberline::value::{HoldTime, TrueAirspeed, TrueBearing, units::*};
+/// use lubberline::wind::Wind;
+/// let turn = ProcedureTurn::new(
+///     TrueBearing::new(degrees(250.0))?,
+///     HoldingSide::Right,
+///     HoldTime::new(seconds(OFF_LEG_SLOW_S))?,
+///     TrueAirspeed::new(knots(140.0))?,
+///     Wind::calm(),
+///     &TurnLimits::default(),
+/// )?;
+/// assert_eq!(format!("{:.1}", turn.farthest.get::<nautical_mile>()), "3.1");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct ProcedureTurn<N: North> {
     /// Heading, groundspeed and wind correction on the leg off the course.
@@ -137,6 +155,25 @@ impl<N: North> ProcedureTurn<N> {
 ///
 /// # Source
 /// The manoeuvre: ICAO Doc 8168, as quoted. Its geometry is derived.
+///
+/// # Example
+/// ```
+/// use lubberline::procedure::{HoldingSide, ReverseTurn};
+/// use lubberline::turn::TurnLimits;
+/// use lubberline::value::{AngleOffBow, TrueAirspeed, TrueBearing, units::*};
+/// use lubberline::wind::Wind;
+/// let turn = ReverseTurn::new(
+///     TrueBearing::new(degrees(250.0))?,
+///     HoldingSide::Right,
+///     AngleOffBow::new(degrees(80.0))?,
+///     TrueAirspeed::new(knots(140.0))?,
+///     Wind::calm(),
+///     &TurnLimits::default(),
+/// )?;
+/// assert_eq!(format!("{:.2}", turn.across.get::<nautical_mile>()), "-0.09");
+/// assert_eq!(format!("{:.1}", turn.exact_angle.map_or(f64::NAN, |angle| angle.get::<degree>())), "83.6");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct ReverseTurn<N: North> {
     /// Heading at the end of the first turn.

@@ -2,7 +2,7 @@
 
 use crate::lead::RadialFlown;
 use crate::value::units::{Angle, Ratio, degrees, nautical_mile, ratio};
-use crate::value::{ArcRadius, choice};
+use crate::value::{ArcRadius, GroundDistance, choice};
 
 choice! {
     /// How the lead for a turn off an arc is corrected for the direction of the radial.
@@ -47,4 +47,18 @@ pub fn lead_radials(arc: ArcRadius, turn_radius: ArcRadius, flown: RadialFlown, 
         ArcLeadRule::Third if arc.value().get::<nautical_mile>() <= 10.0 => plain_deg * (1.0 + sign / 3.0),
         ArcLeadRule::Third => plain_deg,
     })
+}
+
+/// By how much to displace the bearing pointer from the wing tip to get back onto an arc, positive toward the station: 5 degrees away from it
+/// for each half mile inside, 10 degrees toward it for each half mile outside.
+///
+/// # Degenerate cases
+/// On the arc there is nothing to displace. From outside the least that meets the arc at all is
+/// [`crate::procedure::least_correction`]: the rule is short of it by up to half a mile off a 10 NM arc (10 of 18 degrees).
+///
+/// # Source
+/// CNATRA P-871 chapter 4, To adjust to/from the arc.
+pub fn arc_correction(distance: GroundDistance, arc: ArcRadius) -> Angle {
+    let off_nm = (distance.value() - arc.value()).get::<nautical_mile>();
+    degrees(if off_nm > 0.0 { 20.0 * off_nm } else { 10.0 * off_nm })
 }

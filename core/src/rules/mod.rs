@@ -11,7 +11,7 @@ mod lead;
 mod needle;
 mod turn;
 
-pub use arc::{ArcLeadRule, lead_radials, radials_per_mile};
+pub use arc::{ArcLeadRule, arc_correction, lead_radials, radials_per_mile};
 pub use dme::{cone_radius, least_dme};
 pub use holding::{DriftRule, next_outbound_time, outbound_heading, outbound_time_by_headwind};
 pub use intercept::{intercept_angle, intercept_lead};

@@ -195,6 +195,8 @@ quantities! {
     DisplayStep = 58: "step of the display", "NM", [above 0.0 to 10.0];
     /// Distance along the ground from a station that is not overhead.
     StationDistance = 59: "distance from the station", "NM", [above 0.0 to 5000.0];
+    /// A leg of several, counted from one.
+    LegNumber = 60: "number of the leg", "", [from 1.0 to 1000000.0];
     /// Where a needle stands, in dots, positive right of centre.
     Dots = 60: "deflection in dots", "", [from -20.0 to 20.0];
     /// Chance with which something is to be kept.

@@ -72,6 +72,17 @@ impl HoldingSpeed {
 /// # Source
 /// Named at [`HoldingSpeedRule`]. FAA and Air Force: AFMAN 11-217V1 (2005), table 10.1; ICAO between 14 000 and 34 000 ft: a State AIP,
 /// ENR 1.5. Canada: Transport Canada Aeronautical Information Manual, RAC 10.7, read in quotations only.
+///
+/// # Example
+/// ```
+/// use lubberline::procedure::{HoldingSpeedRule, holding_speed};
+/// use lubberline::value::{IndicatedAltitude, units::*};
+/// let limit = |altitude_ft| -> Result<_, lubberline::Error> {
+///     Ok(holding_speed(HoldingSpeedRule::Faa, IndicatedAltitude::new(feet(altitude_ft))?))
+/// };
+/// assert!(limit(6_000.0)?.indicated < limit(6_001.0)?.indicated);
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn holding_speed(rule: HoldingSpeedRule, altitude: IndicatedAltitude) -> HoldingSpeed {
     use HoldingSpeedRule::{
         Canada, CanadaJet, CanadaPropeller, Faa, FaaAirForce, FaaNavy, Icao, IcaoCategoriesAB, IcaoTurbulence,
