@@ -195,8 +195,6 @@ quantities! {
     DisplayStep = 58: "step of the display", "NM", [above 0.0 to 10.0];
     /// Distance along the ground from a station that is not overhead.
     StationDistance = 59: "distance from the station", "NM", [above 0.0 to 5000.0];
-    /// A leg of several, counted from one.
-    LegNumber = 60: "number of the leg", "", [from 1.0 to 1000000.0];
     /// Where a needle stands, in dots, positive right of centre.
     Dots = 60: "deflection in dots", "", [from -20.0 to 20.0];
     /// Chance with which something is to be kept.
@@ -213,6 +211,8 @@ quantities! {
     DistanceError = 66: "error of a distance", "NM", [from 0.0 to 1000.0];
     /// Distance from a VOR along a route for which its containment is published.
     RouteDistance = 67: "distance from the VOR along the route", "NM", [from 0.0 to 75.0];
+    /// A leg of several, counted from one.
+    LegNumber = 68: "number of the leg", "", [from 1.0 to 1000000.0];
 }
 
 impl Quantity {
