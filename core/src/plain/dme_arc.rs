@@ -175,7 +175,7 @@ outputs! {
     /// The straight legs of an arc: what [`arc_chords`] gives.
     ArcChords {
         /// How many legs there are.
-        count,
+        legs,
         /// Angle of each at the station, which is also the change of course from one to the next.
         angle_deg,
         /// Length of each.
@@ -218,7 +218,7 @@ outputs! {
 /// # use lubberline::plain::arc_chords;
 /// # use lubberline::lead::ArcSense;
 /// # use lubberline::procedure::ChordPlacement;
-/// assert_eq!(format!("{:.0}", arc_chords(350.0, 50.0, 12.0, ArcSense::Clockwise, ChordPlacement::Inside, 0.25)?.count), "3");
+/// assert_eq!(format!("{:.0}", arc_chords(350.0, 50.0, 12.0, ArcSense::Clockwise, ChordPlacement::Inside, 0.25)?.legs), "XX");
 /// assert_eq!(format!("{:.2}", arc_chords(350.0, 50.0, 12.0, ArcSense::Clockwise, ChordPlacement::Inside, 0.25)?.length_nm), "4.17");
 /// # Ok::<(), lubberline::Error>(())
 /// ```
@@ -242,7 +242,7 @@ pub fn arc_chords(
         ArcRadius::named("tolerance_nm", tolerance_nm)?,
     );
     Ok(ArcChords {
-        count: f64::from(chords.count()),
+        legs: f64::from(chords.count()),
         angle_deg: chords.angle().get::<degree>(),
         length_nm: chords.length().get::<nautical_mile>(),
         distance_at_ends_nm: chords.distance_at_ends().value().get::<nautical_mile>(),
