@@ -381,6 +381,11 @@
 #define LUBBER_ERROR_ROUTE_DISTANCE (-67)
 
 /**
+ * Number of the leg out of range; allowed: from 1.0 to 1000000.0.
+ */
+#define LUBBER_ERROR_LEG_NUMBER (-68)
+
+/**
  * The course change is a reversal and has no lead.
  */
 #define LUBBER_ERROR_COURSE_REVERSAL (-101)
@@ -689,6 +694,21 @@
  * Kilometres per hour, kilometres, metres.
  */
 #define LUBBER_DESIGN_UNITS_SI 1
+
+/**
+ * Inside: they begin and end on the arc, and are nearest to the station halfway.
+ */
+#define LUBBER_CHORD_PLACEMENT_INSIDE 0
+
+/**
+ * Outside: they touch the arc halfway, and begin and end farthest from the station.
+ */
+#define LUBBER_CHORD_PLACEMENT_OUTSIDE 1
+
+/**
+ * On both sides: as far inside halfway as they are outside at their ends.
+ */
+#define LUBBER_CHORD_PLACEMENT_BALANCED 2
 
 /**
  * 3 degrees per second or 25 degrees. ICAO Doc 8168 Vol I (5th ed. 2006), Part I Section 6 Chapter 1.
@@ -4979,6 +4999,459 @@ size_t lubber_on_leg_n(size_t count,
                        double *on_leg,
                        ptrdiff_t on_leg_stride,
                        int32_t *status);
+
+/**
+ * The heading at one bearing of a DME arc in a wind, where the bearing pointer then stands, and the bank that keeps to the arc.
+ *
+ * The track is square to the radial; the wind correction moves the station off the wing tip by as much. The heading
+ * turns at `(GS / D)(1 - (Vw / V) cos(w) / cos(c))`, with c the wind correction and w the angle from the track to
+ * where the wind comes from.
+ *
+ * @param radial_deg radial on which the aircraft is, any finite number
+ * @param arc_radius_nm ground distance of the arc from the station, above 0 to 1000
+ * @param sense which way round the station the arc is flown: LUBBER_ARC_SENSE_CLOCKWISE, LUBBER_ARC_SENSE_COUNTERCLOCKWISE
+ * @param true_airspeed_kt true airspeed, above 0 to 5000
+ * @param wind_from_deg where the wind blows from, against the radials' north
+ * @param wind_speed_kt speed of the wind, 0 to 1000
+ * @param[out] track_deg Direction over the ground; may be NULL
+ * @param[out] heading_deg Heading that holds it; may be NULL
+ * @param[out] groundspeed_kt Groundspeed along the arc; may be NULL
+ * @param[out] wind_correction_deg Heading less track, right positive; may be NULL
+ * @param[out] station_off_nose_deg Where the station is from the nose, right positive: 90 or -90 in calm air; may be NULL
+ * @param[out] ahead_of_wing_tip_deg By how much the bearing pointer is kept ahead of the wing tip; behind it when negative; may be NULL
+ * @param[out] bank_deg Bank that bends the path over the ground along the arc, positive toward the station; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding error on a plane.
+ * Degenerate cases: In a wind near the airspeed the heading may have to turn away from the station for a while: the bank is negative
+ * there. An arc counts along the ground; `ground_distance_nm` turns the DME reading that is flown into it.
+ * Errors: A value outside its range, a track that the airspeed cannot hold.
+ * Source: The triangle of velocities, differentiated along the arc.
+ *
+ * Example: lubber_arc_heading(130.0, 12.0, LUBBER_ARC_SENSE_CLOCKWISE, 160.0, 310.0, 30.0, NULL, &value, NULL, NULL, NULL, NULL, NULL) gives 230.8
+ */
+int32_t lubber_arc_heading(double radial_deg,
+                           double arc_radius_nm,
+                           int32_t sense,
+                           double true_airspeed_kt,
+                           double wind_from_deg,
+                           double wind_speed_kt,
+                           double *track_deg,
+                           double *heading_deg,
+                           double *groundspeed_kt,
+                           double *wind_correction_deg,
+                           double *station_off_nose_deg,
+                           double *ahead_of_wing_tip_deg,
+                           double *bank_deg);
+
+/**
+ * `lubber_arc_heading` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * `sense` is one code for all points: which way round the station the arc is flown: LUBBER_ARC_SENSE_CLOCKWISE, LUBBER_ARC_SENSE_COUNTERCLOCKWISE
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_arc_heading_n(size_t count,
+                            const double *radial_deg,
+                            ptrdiff_t radial_deg_stride,
+                            const double *arc_radius_nm,
+                            ptrdiff_t arc_radius_nm_stride,
+                            int32_t sense,
+                            const double *true_airspeed_kt,
+                            ptrdiff_t true_airspeed_kt_stride,
+                            const double *wind_from_deg,
+                            ptrdiff_t wind_from_deg_stride,
+                            const double *wind_speed_kt,
+                            ptrdiff_t wind_speed_kt_stride,
+                            double *track_deg,
+                            ptrdiff_t track_deg_stride,
+                            double *heading_deg,
+                            ptrdiff_t heading_deg_stride,
+                            double *groundspeed_kt,
+                            ptrdiff_t groundspeed_kt_stride,
+                            double *wind_correction_deg,
+                            ptrdiff_t wind_correction_deg_stride,
+                            double *station_off_nose_deg,
+                            ptrdiff_t station_off_nose_deg_stride,
+                            double *ahead_of_wing_tip_deg,
+                            ptrdiff_t ahead_of_wing_tip_deg_stride,
+                            double *bank_deg,
+                            ptrdiff_t bank_deg_stride,
+                            int32_t *status);
+
+/**
+ * How long a DME arc from one radial to another is, and how long it takes in a wind.
+ *
+ * `D a`, and the integral of `D / GS` over the bearing.
+ *
+ * @param from_radial_deg radial on which the arc begins, any finite number
+ * @param to_radial_deg radial on which it ends
+ * @param arc_radius_nm ground distance of the arc from the station, above 0 to 1000
+ * @param sense which way round the station the arc is flown: LUBBER_ARC_SENSE_CLOCKWISE, LUBBER_ARC_SENSE_COUNTERCLOCKWISE
+ * @param true_airspeed_kt true airspeed, above 0 to 5000
+ * @param wind_from_deg where the wind blows from, against the radials' north
+ * @param wind_speed_kt speed of the wind, 0 to 1000
+ * @param[out] angle_deg Angle at the station, in the sense of the arc; may be NULL
+ * @param[out] distance_nm Length of the arc; may be NULL
+ * @param[out] time_s Time along it; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: 1e-10 of the time for winds to half the airspeed.
+ * Degenerate cases: From a radial to itself there is no arc, not a full circle.
+ * Errors: A value outside its range, a track on the way that the airspeed cannot hold.
+ * Source: The triangle of velocities, integrated.
+ *
+ * Example: lubber_arc_flown(20.0, 110.0, 10.0, LUBBER_ARC_SENSE_CLOCKWISE, 160.0, 310.0, 45.0, NULL, NULL, &value) gives 291.2
+ */
+int32_t lubber_arc_flown(double from_radial_deg,
+                         double to_radial_deg,
+                         double arc_radius_nm,
+                         int32_t sense,
+                         double true_airspeed_kt,
+                         double wind_from_deg,
+                         double wind_speed_kt,
+                         double *angle_deg,
+                         double *distance_nm,
+                         double *time_s);
+
+/**
+ * `lubber_arc_flown` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * `sense` is one code for all points: which way round the station the arc is flown: LUBBER_ARC_SENSE_CLOCKWISE, LUBBER_ARC_SENSE_COUNTERCLOCKWISE
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_arc_flown_n(size_t count,
+                          const double *from_radial_deg,
+                          ptrdiff_t from_radial_deg_stride,
+                          const double *to_radial_deg,
+                          ptrdiff_t to_radial_deg_stride,
+                          const double *arc_radius_nm,
+                          ptrdiff_t arc_radius_nm_stride,
+                          int32_t sense,
+                          const double *true_airspeed_kt,
+                          ptrdiff_t true_airspeed_kt_stride,
+                          const double *wind_from_deg,
+                          ptrdiff_t wind_from_deg_stride,
+                          const double *wind_speed_kt,
+                          ptrdiff_t wind_speed_kt_stride,
+                          double *angle_deg,
+                          ptrdiff_t angle_deg_stride,
+                          double *distance_nm,
+                          ptrdiff_t distance_nm_stride,
+                          double *time_s,
+                          ptrdiff_t time_s_stride,
+                          int32_t *status);
+
+/**
+ * The straight legs of a DME arc that stay within a tolerance of it: how many, how long, and how far they depart.
+ *
+ * Half a leg sees the station under the angle h with `cos(h) = (D - t) / D` inside, `D / (D + t)` outside and `(D -
+ * t) / (D + t)` on both sides; the legs share the arc evenly.
+ *
+ * @param from_radial_deg radial on which the arc begins, any finite number
+ * @param to_radial_deg radial on which it ends
+ * @param arc_radius_nm ground distance of the arc from the station, above 0 to 1000
+ * @param sense which way round the station the arc is flown: LUBBER_ARC_SENSE_CLOCKWISE, LUBBER_ARC_SENSE_COUNTERCLOCKWISE
+ * @param placement where the legs lie: LUBBER_CHORD_PLACEMENT_INSIDE, LUBBER_CHORD_PLACEMENT_OUTSIDE, LUBBER_CHORD_PLACEMENT_BALANCED
+ * @param tolerance_nm greatest distance from the arc, above 0 to 1000
+ * @param[out] legs How many legs there are; may be NULL
+ * @param[out] angle_deg Angle of each at the station, which is also the change of course from one to the next; may be NULL
+ * @param[out] length_nm Length of each; may be NULL
+ * @param[out] distance_at_ends_nm Distance from the station at which each begins and ends; may be NULL
+ * @param[out] distance_at_middle_nm Distance from the station in the middle of each; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding error on a plane. The turns between the legs are left out.
+ * Degenerate cases: From a radial to itself there is no leg. A tolerance near the radius and above still makes a leg for each 120
+ * degrees.
+ * Errors: A value outside its range.
+ * Source: The right triangle of station, middle and end of a leg.
+ *
+ * Example: lubber_arc_chords(350.0, 50.0, 12.0, LUBBER_ARC_SENSE_CLOCKWISE, LUBBER_CHORD_PLACEMENT_INSIDE, 0.25, &value, NULL, NULL, NULL, NULL) gives 3
+ */
+int32_t lubber_arc_chords(double from_radial_deg,
+                          double to_radial_deg,
+                          double arc_radius_nm,
+                          int32_t sense,
+                          int32_t placement,
+                          double tolerance_nm,
+                          double *legs,
+                          double *angle_deg,
+                          double *length_nm,
+                          double *distance_at_ends_nm,
+                          double *distance_at_middle_nm);
+
+/**
+ * `lubber_arc_chords` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * `sense` is one code for all points: which way round the station the arc is flown: LUBBER_ARC_SENSE_CLOCKWISE, LUBBER_ARC_SENSE_COUNTERCLOCKWISE
+ *
+ * `placement` is one code for all points: where the legs lie: LUBBER_CHORD_PLACEMENT_INSIDE, LUBBER_CHORD_PLACEMENT_OUTSIDE, LUBBER_CHORD_PLACEMENT_BALANCED
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_arc_chords_n(size_t count,
+                           const double *from_radial_deg,
+                           ptrdiff_t from_radial_deg_stride,
+                           const double *to_radial_deg,
+                           ptrdiff_t to_radial_deg_stride,
+                           const double *arc_radius_nm,
+                           ptrdiff_t arc_radius_nm_stride,
+                           int32_t sense,
+                           int32_t placement,
+                           const double *tolerance_nm,
+                           ptrdiff_t tolerance_nm_stride,
+                           double *legs,
+                           ptrdiff_t legs_stride,
+                           double *angle_deg,
+                           ptrdiff_t angle_deg_stride,
+                           double *length_nm,
+                           ptrdiff_t length_nm_stride,
+                           double *distance_at_ends_nm,
+                           ptrdiff_t distance_at_ends_nm_stride,
+                           double *distance_at_middle_nm,
+                           ptrdiff_t distance_at_middle_nm_stride,
+                           int32_t *status);
+
+/**
+ * One of the straight legs of a DME arc, flown in a wind: radials, course, heading and time.
+ *
+ * The course is square to the radial of its middle. The legs are those of `arc_chords`.
+ *
+ * @param from_radial_deg radial on which the arc begins, any finite number
+ * @param to_radial_deg radial on which it ends
+ * @param arc_radius_nm ground distance of the arc from the station, above 0 to 1000
+ * @param sense which way round the station the arc is flown: LUBBER_ARC_SENSE_CLOCKWISE, LUBBER_ARC_SENSE_COUNTERCLOCKWISE
+ * @param placement where the legs lie: LUBBER_CHORD_PLACEMENT_INSIDE, LUBBER_CHORD_PLACEMENT_OUTSIDE, LUBBER_CHORD_PLACEMENT_BALANCED
+ * @param tolerance_nm greatest distance from the arc, above 0 to 1000
+ * @param leg which leg, counted from 1: a whole number, 1 to 1 000 000
+ * @param true_airspeed_kt true airspeed, above 0 to 5000
+ * @param wind_from_deg where the wind blows from, against the radials' north
+ * @param wind_speed_kt speed of the wind, 0 to 1000
+ * @param[out] from_radial_deg_out Radial of its beginning; may be NULL
+ * @param[out] to_radial_deg_out Radial of its end; may be NULL
+ * @param[out] course_deg Its course; may be NULL
+ * @param[out] heading_deg Heading that holds it; may be NULL
+ * @param[out] groundspeed_kt Groundspeed on it; may be NULL
+ * @param[out] time_s Time along it; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding error on a plane. The turns between the legs are left out.
+ * Degenerate cases: A leg behind the last is NaN throughout.
+ * Errors: A value outside its range, a course that the airspeed cannot hold.
+ * Source: The right triangle of station, middle and end of a leg.
+ *
+ * Example: lubber_arc_chord_leg(350.0, 50.0, 12.0, LUBBER_ARC_SENSE_CLOCKWISE, LUBBER_CHORD_PLACEMENT_INSIDE, 0.25, 1.0, 150.0, 310.0, 30.0, NULL, NULL, &value, NULL, NULL, NULL) gives 90.0
+ */
+int32_t lubber_arc_chord_leg(double from_radial_deg,
+                             double to_radial_deg,
+                             double arc_radius_nm,
+                             int32_t sense,
+                             int32_t placement,
+                             double tolerance_nm,
+                             double leg,
+                             double true_airspeed_kt,
+                             double wind_from_deg,
+                             double wind_speed_kt,
+                             double *from_radial_deg_out,
+                             double *to_radial_deg_out,
+                             double *course_deg,
+                             double *heading_deg,
+                             double *groundspeed_kt,
+                             double *time_s);
+
+/**
+ * `lubber_arc_chord_leg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * `sense` is one code for all points: which way round the station the arc is flown: LUBBER_ARC_SENSE_CLOCKWISE, LUBBER_ARC_SENSE_COUNTERCLOCKWISE
+ *
+ * `placement` is one code for all points: where the legs lie: LUBBER_CHORD_PLACEMENT_INSIDE, LUBBER_CHORD_PLACEMENT_OUTSIDE, LUBBER_CHORD_PLACEMENT_BALANCED
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_arc_chord_leg_n(size_t count,
+                              const double *from_radial_deg,
+                              ptrdiff_t from_radial_deg_stride,
+                              const double *to_radial_deg,
+                              ptrdiff_t to_radial_deg_stride,
+                              const double *arc_radius_nm,
+                              ptrdiff_t arc_radius_nm_stride,
+                              int32_t sense,
+                              int32_t placement,
+                              const double *tolerance_nm,
+                              ptrdiff_t tolerance_nm_stride,
+                              const double *leg,
+                              ptrdiff_t leg_stride,
+                              const double *true_airspeed_kt,
+                              ptrdiff_t true_airspeed_kt_stride,
+                              const double *wind_from_deg,
+                              ptrdiff_t wind_from_deg_stride,
+                              const double *wind_speed_kt,
+                              ptrdiff_t wind_speed_kt_stride,
+                              double *from_radial_deg_out,
+                              ptrdiff_t from_radial_deg_out_stride,
+                              double *to_radial_deg_out,
+                              ptrdiff_t to_radial_deg_out_stride,
+                              double *course_deg,
+                              ptrdiff_t course_deg_stride,
+                              double *heading_deg,
+                              ptrdiff_t heading_deg_stride,
+                              double *groundspeed_kt,
+                              ptrdiff_t groundspeed_kt_stride,
+                              double *time_s,
+                              ptrdiff_t time_s_stride,
+                              int32_t *status);
+
+/**
+ * The straight way back onto a DME arc from inside or outside it: where and when the arc is met.
+ *
+ * On a track turned from square by a correction c, the way is `d sin(c) + sqrt(D^2 - d^2 cos^2(c))` from inside,
+ * with the root taken away from outside.
+ *
+ * @param radial_deg radial on which the aircraft is, any finite number
+ * @param distance_nm its ground distance from the station, 0 to 10 900
+ * @param arc_radius_nm ground distance of the arc from the station, above 0 to 1000
+ * @param sense which way round the station the arc is flown: LUBBER_ARC_SENSE_CLOCKWISE, LUBBER_ARC_SENSE_COUNTERCLOCKWISE
+ * @param correction_deg angle of the track from square to the radial, positive toward the station, any finite number
+ * @param true_airspeed_kt true airspeed, above 0 to 5000
+ * @param wind_from_deg where the wind blows from, against the radials' north
+ * @param wind_speed_kt speed of the wind, 0 to 1000
+ * @param[out] track_deg Direction over the ground; may be NULL
+ * @param[out] heading_deg Heading that holds it; may be NULL
+ * @param[out] distance_nm_out Distance to the arc; may be NULL
+ * @param[out] time_s Time to the arc; may be NULL
+ * @param[out] radial_deg_out Radial on which the arc is met; may be NULL
+ * @param[out] angle_deg Angle at which the arc is met, without its side; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding error on a plane.
+ * Degenerate cases: On the arc the way is nothing. From outside the correction must be at least `acos(D / d)`, at which the arc is met
+ * along it.
+ * Errors: A value outside its range, a track from outside that passes the arc, a track that the airspeed cannot hold.
+ * Source: The law of cosines.
+ *
+ * Example: lubber_arc_regained(200.0, 11.0, 10.0, LUBBER_ARC_SENSE_CLOCKWISE, 30.0, 160.0, 310.0, 30.0, NULL, NULL, &value, NULL, NULL, NULL) gives 2.46
+ */
+int32_t lubber_arc_regained(double radial_deg,
+                            double distance_nm,
+                            double arc_radius_nm,
+                            int32_t sense,
+                            double correction_deg,
+                            double true_airspeed_kt,
+                            double wind_from_deg,
+                            double wind_speed_kt,
+                            double *track_deg,
+                            double *heading_deg,
+                            double *distance_nm_out,
+                            double *time_s,
+                            double *radial_deg_out,
+                            double *angle_deg);
+
+/**
+ * `lubber_arc_regained` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * `sense` is one code for all points: which way round the station the arc is flown: LUBBER_ARC_SENSE_CLOCKWISE, LUBBER_ARC_SENSE_COUNTERCLOCKWISE
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_arc_regained_n(size_t count,
+                             const double *radial_deg,
+                             ptrdiff_t radial_deg_stride,
+                             const double *distance_nm,
+                             ptrdiff_t distance_nm_stride,
+                             const double *arc_radius_nm,
+                             ptrdiff_t arc_radius_nm_stride,
+                             int32_t sense,
+                             const double *correction_deg,
+                             ptrdiff_t correction_deg_stride,
+                             const double *true_airspeed_kt,
+                             ptrdiff_t true_airspeed_kt_stride,
+                             const double *wind_from_deg,
+                             ptrdiff_t wind_from_deg_stride,
+                             const double *wind_speed_kt,
+                             ptrdiff_t wind_speed_kt_stride,
+                             double *track_deg,
+                             ptrdiff_t track_deg_stride,
+                             double *heading_deg,
+                             ptrdiff_t heading_deg_stride,
+                             double *distance_nm_out,
+                             ptrdiff_t distance_nm_out_stride,
+                             double *time_s,
+                             ptrdiff_t time_s_stride,
+                             double *radial_deg_out,
+                             ptrdiff_t radial_deg_out_stride,
+                             double *angle_deg,
+                             ptrdiff_t angle_deg_stride,
+                             int32_t *status);
+
+/**
+ * The least correction toward the station with which a DME arc is met from outside.
+ *
+ * `acos(D / d)`, the tangent from a point to a circle.
+ *
+ * @param distance_nm ground distance from the station, 0 to 10 900
+ * @param arc_radius_nm ground distance of the arc from the station, above 0 to 1000
+ * @param[out] arc_least_correction_deg the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding error.
+ * Degenerate cases: Zero on the arc and inside it.
+ * Errors: A value outside its range.
+ * Source: The tangent from a point to a circle.
+ *
+ * Example: lubber_arc_least_correction_deg(10.5, 10.0, &value) gives 17.8
+ */
+int32_t lubber_arc_least_correction_deg(double distance_nm, double arc_radius_nm, double *arc_least_correction_deg);
+
+/**
+ * `lubber_arc_least_correction_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_arc_least_correction_deg_n(size_t count,
+                                         const double *distance_nm,
+                                         ptrdiff_t distance_nm_stride,
+                                         const double *arc_radius_nm,
+                                         ptrdiff_t arc_radius_nm_stride,
+                                         double *arc_least_correction_deg,
+                                         ptrdiff_t arc_least_correction_deg_stride,
+                                         int32_t *status);
+
+/**
+ * By how much to displace the bearing pointer from the wing tip to get back onto a DME arc, by rule.
+ *
+ * 5 degrees away from the station for each half mile inside, 10 degrees toward it for each half mile outside;
+ * positive toward the station.
+ *
+ * @param distance_nm distance from the station, 0 to 10 900
+ * @param arc_radius_nm ground distance of the arc from the station, above 0 to 1000
+ * @param[out] rule_arc_correction_deg the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: A rule. From outside it is short of `arc_least_correction_deg`, so the arc is met only as the correction is
+ * renewed.
+ * Degenerate cases: On the arc there is nothing to displace.
+ * Errors: A value outside its range.
+ * Source: CNATRA P-871 chapter 4, To adjust to/from the arc.
+ *
+ * Example: lubber_rule_arc_correction_deg(9.5, 10.0, &value) gives -5
+ */
+int32_t lubber_rule_arc_correction_deg(double distance_nm, double arc_radius_nm, double *rule_arc_correction_deg);
+
+/**
+ * `lubber_rule_arc_correction_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_rule_arc_correction_deg_n(size_t count,
+                                        const double *distance_nm,
+                                        ptrdiff_t distance_nm_stride,
+                                        const double *arc_radius_nm,
+                                        ptrdiff_t arc_radius_nm_stride,
+                                        double *rule_arc_correction_deg,
+                                        ptrdiff_t rule_arc_correction_deg_stride,
+                                        int32_t *status);
 
 /**
  * The shortest line between two points on the WGS-84 ellipsoid: its length and its bearings.

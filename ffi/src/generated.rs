@@ -151,6 +151,8 @@ pub const LUBBER_ERROR_ANGULAR_ERROR: i32 = -65;
 pub const LUBBER_ERROR_DISTANCE_ERROR: i32 = -66;
 /// Distance from the VOR along the route out of range; allowed: from 0.0 to 75.0 NM.
 pub const LUBBER_ERROR_ROUTE_DISTANCE: i32 = -67;
+/// Number of the leg out of range; allowed: from 1.0 to 1000000.0.
+pub const LUBBER_ERROR_LEG_NUMBER: i32 = -68;
 /// The course change is a reversal and has no lead.
 pub const LUBBER_ERROR_COURSE_REVERSAL: i32 = -101;
 /// The airspeed cannot hold the course against the wind.
@@ -275,6 +277,12 @@ pub const LUBBER_LEG_CODE_PROCEDURE_TURN: i32 = 23;
 pub const LUBBER_DESIGN_UNITS_NON_SI: i32 = 0;
 /// Kilometres per hour, kilometres, metres.
 pub const LUBBER_DESIGN_UNITS_SI: i32 = 1;
+/// Inside: they begin and end on the arc, and are nearest to the station halfway.
+pub const LUBBER_CHORD_PLACEMENT_INSIDE: i32 = 0;
+/// Outside: they touch the arc halfway, and begin and end farthest from the station.
+pub const LUBBER_CHORD_PLACEMENT_OUTSIDE: i32 = 1;
+/// On both sides: as far inside halfway as they are outside at their ends.
+pub const LUBBER_CHORD_PLACEMENT_BALANCED: i32 = 2;
 /// 3 degrees per second or 25 degrees. ICAO Doc 8168 Vol I (5th ed. 2006), Part I Section 6 Chapter 1.
 pub const LUBBER_HOLDING_BANK_RULE_ICAO: i32 = 0;
 /// 3 degrees per second or 30 degrees. FAA Aeronautical Information Manual 5-3-8 j.
@@ -534,6 +542,7 @@ pub extern "C" fn lubber_status_text(status: i32) -> *const c_char {
         -65 => c"error of a direction out of range; allowed: from 0.0 to 90.0 deg",
         -66 => c"error of a distance out of range; allowed: from 0.0 to 1000.0 NM",
         -67 => c"distance from the VOR along the route out of range; allowed: from 0.0 to 75.0 NM",
+        -68 => c"number of the leg out of range; allowed: from 1.0 to 1000000.0",
         -101 => c"the course change is a reversal and has no lead",
         -102 => c"the airspeed cannot hold the course against the wind",
         -103 => c"the turn does not fit between the radial and the arc",
@@ -4979,6 +4988,597 @@ pub unsafe extern "C" fn lubber_on_leg_n(
     let (inputs, outputs) = ([Array::input(lat1_deg, lat1_deg_stride), Array::input(lon1_deg, lon1_deg_stride), Array::input(lat2_deg, lat2_deg_stride), Array::input(lon2_deg, lon2_deg_stride), Array::input(point_lat_deg, point_lat_deg_stride), Array::input(point_lon_deg, point_lon_deg_stride), Array::input(tolerance_nm, tolerance_nm_stride)], [Array::output(on_leg, on_leg_stride)]);
     // SAFETY: the caller vouches for the arrays.
     unsafe { many(const { Function::named("on_leg") }, count, &inputs, &outputs, status) }
+}
+
+/// The heading at one bearing of a DME arc in a wind, where the bearing pointer then stands, and the bank that keeps to the arc.
+///
+/// The track is square to the radial; the wind correction moves the station off the wing tip by as much. The heading
+/// turns at `(GS / D)(1 - (Vw / V) cos(w) / cos(c))`, with c the wind correction and w the angle from the track to
+/// where the wind comes from.
+///
+/// @param radial_deg radial on which the aircraft is, any finite number
+/// @param arc_radius_nm ground distance of the arc from the station, above 0 to 1000
+/// @param sense which way round the station the arc is flown: LUBBER_ARC_SENSE_CLOCKWISE, LUBBER_ARC_SENSE_COUNTERCLOCKWISE
+/// @param true_airspeed_kt true airspeed, above 0 to 5000
+/// @param wind_from_deg where the wind blows from, against the radials' north
+/// @param wind_speed_kt speed of the wind, 0 to 1000
+/// @param[out] track_deg Direction over the ground; may be NULL
+/// @param[out] heading_deg Heading that holds it; may be NULL
+/// @param[out] groundspeed_kt Groundspeed along the arc; may be NULL
+/// @param[out] wind_correction_deg Heading less track, right positive; may be NULL
+/// @param[out] station_off_nose_deg Where the station is from the nose, right positive: 90 or -90 in calm air; may be NULL
+/// @param[out] ahead_of_wing_tip_deg By how much the bearing pointer is kept ahead of the wing tip; behind it when negative; may be NULL
+/// @param[out] bank_deg Bank that bends the path over the ground along the arc, positive toward the station; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding error on a plane.
+/// Degenerate cases: In a wind near the airspeed the heading may have to turn away from the station for a while: the bank is negative
+/// there. An arc counts along the ground; `ground_distance_nm` turns the DME reading that is flown into it.
+/// Errors: A value outside its range, a track that the airspeed cannot hold.
+/// Source: The triangle of velocities, differentiated along the arc.
+///
+/// Example: lubber_arc_heading(130.0, 12.0, LUBBER_ARC_SENSE_CLOCKWISE, 160.0, 310.0, 30.0, NULL, &value, NULL, NULL, NULL, NULL, NULL) gives 230.8
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_arc_heading(
+    radial_deg: f64,
+    arc_radius_nm: f64,
+    sense: i32,
+    true_airspeed_kt: f64,
+    wind_from_deg: f64,
+    wind_speed_kt: f64,
+    track_deg: *mut f64,
+    heading_deg: *mut f64,
+    groundspeed_kt: *mut f64,
+    wind_correction_deg: *mut f64,
+    station_off_nose_deg: *mut f64,
+    ahead_of_wing_tip_deg: *mut f64,
+    bank_deg: *mut f64,
+) -> i32 {
+    let answer = || {
+        if [radial_deg, arc_radius_nm, true_airspeed_kt, wind_from_deg, wind_speed_kt].iter().any(|number: &f64| number.is_nan()) { return Ok([f64::NAN; 7]) }
+        plain::arc_heading(radial_deg, arc_radius_nm, lubberline::lead::ArcSense::from_code("sense", f64::from(sense))?, true_airspeed_kt, wind_from_deg, wind_speed_kt).map(|answer| [answer.track_deg, answer.heading_deg, answer.groundspeed_kt, answer.wind_correction_deg, answer.station_off_nose_deg, answer.ahead_of_wing_tip_deg, answer.bank_deg])
+    };
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [track_deg, heading_deg, groundspeed_kt, wind_correction_deg, station_off_nose_deg, ahead_of_wing_tip_deg, bank_deg]) }
+}
+
+/// `lubber_arc_heading` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// `sense` is one code for all points: which way round the station the arc is flown: LUBBER_ARC_SENSE_CLOCKWISE, LUBBER_ARC_SENSE_COUNTERCLOCKWISE
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_arc_heading_n(
+    count: usize,
+    radial_deg: *const f64,
+    radial_deg_stride: isize,
+    arc_radius_nm: *const f64,
+    arc_radius_nm_stride: isize,
+    sense: i32,
+    true_airspeed_kt: *const f64,
+    true_airspeed_kt_stride: isize,
+    wind_from_deg: *const f64,
+    wind_from_deg_stride: isize,
+    wind_speed_kt: *const f64,
+    wind_speed_kt_stride: isize,
+    track_deg: *mut f64,
+    track_deg_stride: isize,
+    heading_deg: *mut f64,
+    heading_deg_stride: isize,
+    groundspeed_kt: *mut f64,
+    groundspeed_kt_stride: isize,
+    wind_correction_deg: *mut f64,
+    wind_correction_deg_stride: isize,
+    station_off_nose_deg: *mut f64,
+    station_off_nose_deg_stride: isize,
+    ahead_of_wing_tip_deg: *mut f64,
+    ahead_of_wing_tip_deg_stride: isize,
+    bank_deg: *mut f64,
+    bank_deg_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let sense = f64::from(sense);
+    let (inputs, outputs) = ([Array::input(radial_deg, radial_deg_stride), Array::input(arc_radius_nm, arc_radius_nm_stride), Array::input(&raw const sense, 0), Array::input(true_airspeed_kt, true_airspeed_kt_stride), Array::input(wind_from_deg, wind_from_deg_stride), Array::input(wind_speed_kt, wind_speed_kt_stride)], [Array::output(track_deg, track_deg_stride), Array::output(heading_deg, heading_deg_stride), Array::output(groundspeed_kt, groundspeed_kt_stride), Array::output(wind_correction_deg, wind_correction_deg_stride), Array::output(station_off_nose_deg, station_off_nose_deg_stride), Array::output(ahead_of_wing_tip_deg, ahead_of_wing_tip_deg_stride), Array::output(bank_deg, bank_deg_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("arc_heading") }, count, &inputs, &outputs, status) }
+}
+
+/// How long a DME arc from one radial to another is, and how long it takes in a wind.
+///
+/// `D a`, and the integral of `D / GS` over the bearing.
+///
+/// @param from_radial_deg radial on which the arc begins, any finite number
+/// @param to_radial_deg radial on which it ends
+/// @param arc_radius_nm ground distance of the arc from the station, above 0 to 1000
+/// @param sense which way round the station the arc is flown: LUBBER_ARC_SENSE_CLOCKWISE, LUBBER_ARC_SENSE_COUNTERCLOCKWISE
+/// @param true_airspeed_kt true airspeed, above 0 to 5000
+/// @param wind_from_deg where the wind blows from, against the radials' north
+/// @param wind_speed_kt speed of the wind, 0 to 1000
+/// @param[out] angle_deg Angle at the station, in the sense of the arc; may be NULL
+/// @param[out] distance_nm Length of the arc; may be NULL
+/// @param[out] time_s Time along it; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: 1e-10 of the time for winds to half the airspeed.
+/// Degenerate cases: From a radial to itself there is no arc, not a full circle.
+/// Errors: A value outside its range, a track on the way that the airspeed cannot hold.
+/// Source: The triangle of velocities, integrated.
+///
+/// Example: lubber_arc_flown(20.0, 110.0, 10.0, LUBBER_ARC_SENSE_CLOCKWISE, 160.0, 310.0, 45.0, NULL, NULL, &value) gives 291.2
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_arc_flown(
+    from_radial_deg: f64,
+    to_radial_deg: f64,
+    arc_radius_nm: f64,
+    sense: i32,
+    true_airspeed_kt: f64,
+    wind_from_deg: f64,
+    wind_speed_kt: f64,
+    angle_deg: *mut f64,
+    distance_nm: *mut f64,
+    time_s: *mut f64,
+) -> i32 {
+    let answer = || {
+        if [from_radial_deg, to_radial_deg, arc_radius_nm, true_airspeed_kt, wind_from_deg, wind_speed_kt].iter().any(|number: &f64| number.is_nan()) { return Ok([f64::NAN; 3]) }
+        plain::arc_flown(from_radial_deg, to_radial_deg, arc_radius_nm, lubberline::lead::ArcSense::from_code("sense", f64::from(sense))?, true_airspeed_kt, wind_from_deg, wind_speed_kt).map(|answer| [answer.angle_deg, answer.distance_nm, answer.time_s])
+    };
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [angle_deg, distance_nm, time_s]) }
+}
+
+/// `lubber_arc_flown` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// `sense` is one code for all points: which way round the station the arc is flown: LUBBER_ARC_SENSE_CLOCKWISE, LUBBER_ARC_SENSE_COUNTERCLOCKWISE
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_arc_flown_n(
+    count: usize,
+    from_radial_deg: *const f64,
+    from_radial_deg_stride: isize,
+    to_radial_deg: *const f64,
+    to_radial_deg_stride: isize,
+    arc_radius_nm: *const f64,
+    arc_radius_nm_stride: isize,
+    sense: i32,
+    true_airspeed_kt: *const f64,
+    true_airspeed_kt_stride: isize,
+    wind_from_deg: *const f64,
+    wind_from_deg_stride: isize,
+    wind_speed_kt: *const f64,
+    wind_speed_kt_stride: isize,
+    angle_deg: *mut f64,
+    angle_deg_stride: isize,
+    distance_nm: *mut f64,
+    distance_nm_stride: isize,
+    time_s: *mut f64,
+    time_s_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let sense = f64::from(sense);
+    let (inputs, outputs) = ([Array::input(from_radial_deg, from_radial_deg_stride), Array::input(to_radial_deg, to_radial_deg_stride), Array::input(arc_radius_nm, arc_radius_nm_stride), Array::input(&raw const sense, 0), Array::input(true_airspeed_kt, true_airspeed_kt_stride), Array::input(wind_from_deg, wind_from_deg_stride), Array::input(wind_speed_kt, wind_speed_kt_stride)], [Array::output(angle_deg, angle_deg_stride), Array::output(distance_nm, distance_nm_stride), Array::output(time_s, time_s_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("arc_flown") }, count, &inputs, &outputs, status) }
+}
+
+/// The straight legs of a DME arc that stay within a tolerance of it: how many, how long, and how far they depart.
+///
+/// Half a leg sees the station under the angle h with `cos(h) = (D - t) / D` inside, `D / (D + t)` outside and `(D -
+/// t) / (D + t)` on both sides; the legs share the arc evenly.
+///
+/// @param from_radial_deg radial on which the arc begins, any finite number
+/// @param to_radial_deg radial on which it ends
+/// @param arc_radius_nm ground distance of the arc from the station, above 0 to 1000
+/// @param sense which way round the station the arc is flown: LUBBER_ARC_SENSE_CLOCKWISE, LUBBER_ARC_SENSE_COUNTERCLOCKWISE
+/// @param placement where the legs lie: LUBBER_CHORD_PLACEMENT_INSIDE, LUBBER_CHORD_PLACEMENT_OUTSIDE, LUBBER_CHORD_PLACEMENT_BALANCED
+/// @param tolerance_nm greatest distance from the arc, above 0 to 1000
+/// @param[out] legs How many legs there are; may be NULL
+/// @param[out] angle_deg Angle of each at the station, which is also the change of course from one to the next; may be NULL
+/// @param[out] length_nm Length of each; may be NULL
+/// @param[out] distance_at_ends_nm Distance from the station at which each begins and ends; may be NULL
+/// @param[out] distance_at_middle_nm Distance from the station in the middle of each; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding error on a plane. The turns between the legs are left out.
+/// Degenerate cases: From a radial to itself there is no leg. A tolerance near the radius and above still makes a leg for each 120
+/// degrees.
+/// Errors: A value outside its range.
+/// Source: The right triangle of station, middle and end of a leg.
+///
+/// Example: lubber_arc_chords(350.0, 50.0, 12.0, LUBBER_ARC_SENSE_CLOCKWISE, LUBBER_CHORD_PLACEMENT_INSIDE, 0.25, &value, NULL, NULL, NULL, NULL) gives 3
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_arc_chords(
+    from_radial_deg: f64,
+    to_radial_deg: f64,
+    arc_radius_nm: f64,
+    sense: i32,
+    placement: i32,
+    tolerance_nm: f64,
+    legs: *mut f64,
+    angle_deg: *mut f64,
+    length_nm: *mut f64,
+    distance_at_ends_nm: *mut f64,
+    distance_at_middle_nm: *mut f64,
+) -> i32 {
+    let answer = || {
+        if [from_radial_deg, to_radial_deg, arc_radius_nm, tolerance_nm].iter().any(|number: &f64| number.is_nan()) { return Ok([f64::NAN; 5]) }
+        plain::arc_chords(from_radial_deg, to_radial_deg, arc_radius_nm, lubberline::lead::ArcSense::from_code("sense", f64::from(sense))?, lubberline::procedure::ChordPlacement::from_code("placement", f64::from(placement))?, tolerance_nm).map(|answer| [answer.legs, answer.angle_deg, answer.length_nm, answer.distance_at_ends_nm, answer.distance_at_middle_nm])
+    };
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [legs, angle_deg, length_nm, distance_at_ends_nm, distance_at_middle_nm]) }
+}
+
+/// `lubber_arc_chords` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// `sense` is one code for all points: which way round the station the arc is flown: LUBBER_ARC_SENSE_CLOCKWISE, LUBBER_ARC_SENSE_COUNTERCLOCKWISE
+///
+/// `placement` is one code for all points: where the legs lie: LUBBER_CHORD_PLACEMENT_INSIDE, LUBBER_CHORD_PLACEMENT_OUTSIDE, LUBBER_CHORD_PLACEMENT_BALANCED
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_arc_chords_n(
+    count: usize,
+    from_radial_deg: *const f64,
+    from_radial_deg_stride: isize,
+    to_radial_deg: *const f64,
+    to_radial_deg_stride: isize,
+    arc_radius_nm: *const f64,
+    arc_radius_nm_stride: isize,
+    sense: i32,
+    placement: i32,
+    tolerance_nm: *const f64,
+    tolerance_nm_stride: isize,
+    legs: *mut f64,
+    legs_stride: isize,
+    angle_deg: *mut f64,
+    angle_deg_stride: isize,
+    length_nm: *mut f64,
+    length_nm_stride: isize,
+    distance_at_ends_nm: *mut f64,
+    distance_at_ends_nm_stride: isize,
+    distance_at_middle_nm: *mut f64,
+    distance_at_middle_nm_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let sense = f64::from(sense);
+    let placement = f64::from(placement);
+    let (inputs, outputs) = ([Array::input(from_radial_deg, from_radial_deg_stride), Array::input(to_radial_deg, to_radial_deg_stride), Array::input(arc_radius_nm, arc_radius_nm_stride), Array::input(&raw const sense, 0), Array::input(&raw const placement, 0), Array::input(tolerance_nm, tolerance_nm_stride)], [Array::output(legs, legs_stride), Array::output(angle_deg, angle_deg_stride), Array::output(length_nm, length_nm_stride), Array::output(distance_at_ends_nm, distance_at_ends_nm_stride), Array::output(distance_at_middle_nm, distance_at_middle_nm_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("arc_chords") }, count, &inputs, &outputs, status) }
+}
+
+/// One of the straight legs of a DME arc, flown in a wind: radials, course, heading and time.
+///
+/// The course is square to the radial of its middle. The legs are those of `arc_chords`.
+///
+/// @param from_radial_deg radial on which the arc begins, any finite number
+/// @param to_radial_deg radial on which it ends
+/// @param arc_radius_nm ground distance of the arc from the station, above 0 to 1000
+/// @param sense which way round the station the arc is flown: LUBBER_ARC_SENSE_CLOCKWISE, LUBBER_ARC_SENSE_COUNTERCLOCKWISE
+/// @param placement where the legs lie: LUBBER_CHORD_PLACEMENT_INSIDE, LUBBER_CHORD_PLACEMENT_OUTSIDE, LUBBER_CHORD_PLACEMENT_BALANCED
+/// @param tolerance_nm greatest distance from the arc, above 0 to 1000
+/// @param leg which leg, counted from 1: a whole number, 1 to 1 000 000
+/// @param true_airspeed_kt true airspeed, above 0 to 5000
+/// @param wind_from_deg where the wind blows from, against the radials' north
+/// @param wind_speed_kt speed of the wind, 0 to 1000
+/// @param[out] from_radial_deg_out Radial of its beginning; may be NULL
+/// @param[out] to_radial_deg_out Radial of its end; may be NULL
+/// @param[out] course_deg Its course; may be NULL
+/// @param[out] heading_deg Heading that holds it; may be NULL
+/// @param[out] groundspeed_kt Groundspeed on it; may be NULL
+/// @param[out] time_s Time along it; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding error on a plane. The turns between the legs are left out.
+/// Degenerate cases: A leg behind the last is NaN throughout.
+/// Errors: A value outside its range, a course that the airspeed cannot hold.
+/// Source: The right triangle of station, middle and end of a leg.
+///
+/// Example: lubber_arc_chord_leg(350.0, 50.0, 12.0, LUBBER_ARC_SENSE_CLOCKWISE, LUBBER_CHORD_PLACEMENT_INSIDE, 0.25, 1.0, 150.0, 310.0, 30.0, NULL, NULL, &value, NULL, NULL, NULL) gives 90.0
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_arc_chord_leg(
+    from_radial_deg: f64,
+    to_radial_deg: f64,
+    arc_radius_nm: f64,
+    sense: i32,
+    placement: i32,
+    tolerance_nm: f64,
+    leg: f64,
+    true_airspeed_kt: f64,
+    wind_from_deg: f64,
+    wind_speed_kt: f64,
+    from_radial_deg_out: *mut f64,
+    to_radial_deg_out: *mut f64,
+    course_deg: *mut f64,
+    heading_deg: *mut f64,
+    groundspeed_kt: *mut f64,
+    time_s: *mut f64,
+) -> i32 {
+    let answer = || {
+        if [from_radial_deg, to_radial_deg, arc_radius_nm, tolerance_nm, leg, true_airspeed_kt, wind_from_deg, wind_speed_kt].iter().any(|number: &f64| number.is_nan()) { return Ok([f64::NAN; 6]) }
+        plain::arc_chord_leg(from_radial_deg, to_radial_deg, arc_radius_nm, lubberline::lead::ArcSense::from_code("sense", f64::from(sense))?, lubberline::procedure::ChordPlacement::from_code("placement", f64::from(placement))?, tolerance_nm, leg, true_airspeed_kt, wind_from_deg, wind_speed_kt).map(|answer| [answer.from_radial_deg, answer.to_radial_deg, answer.course_deg, answer.heading_deg, answer.groundspeed_kt, answer.time_s])
+    };
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [from_radial_deg_out, to_radial_deg_out, course_deg, heading_deg, groundspeed_kt, time_s]) }
+}
+
+/// `lubber_arc_chord_leg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// `sense` is one code for all points: which way round the station the arc is flown: LUBBER_ARC_SENSE_CLOCKWISE, LUBBER_ARC_SENSE_COUNTERCLOCKWISE
+///
+/// `placement` is one code for all points: where the legs lie: LUBBER_CHORD_PLACEMENT_INSIDE, LUBBER_CHORD_PLACEMENT_OUTSIDE, LUBBER_CHORD_PLACEMENT_BALANCED
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_arc_chord_leg_n(
+    count: usize,
+    from_radial_deg: *const f64,
+    from_radial_deg_stride: isize,
+    to_radial_deg: *const f64,
+    to_radial_deg_stride: isize,
+    arc_radius_nm: *const f64,
+    arc_radius_nm_stride: isize,
+    sense: i32,
+    placement: i32,
+    tolerance_nm: *const f64,
+    tolerance_nm_stride: isize,
+    leg: *const f64,
+    leg_stride: isize,
+    true_airspeed_kt: *const f64,
+    true_airspeed_kt_stride: isize,
+    wind_from_deg: *const f64,
+    wind_from_deg_stride: isize,
+    wind_speed_kt: *const f64,
+    wind_speed_kt_stride: isize,
+    from_radial_deg_out: *mut f64,
+    from_radial_deg_out_stride: isize,
+    to_radial_deg_out: *mut f64,
+    to_radial_deg_out_stride: isize,
+    course_deg: *mut f64,
+    course_deg_stride: isize,
+    heading_deg: *mut f64,
+    heading_deg_stride: isize,
+    groundspeed_kt: *mut f64,
+    groundspeed_kt_stride: isize,
+    time_s: *mut f64,
+    time_s_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let sense = f64::from(sense);
+    let placement = f64::from(placement);
+    let (inputs, outputs) = ([Array::input(from_radial_deg, from_radial_deg_stride), Array::input(to_radial_deg, to_radial_deg_stride), Array::input(arc_radius_nm, arc_radius_nm_stride), Array::input(&raw const sense, 0), Array::input(&raw const placement, 0), Array::input(tolerance_nm, tolerance_nm_stride), Array::input(leg, leg_stride), Array::input(true_airspeed_kt, true_airspeed_kt_stride), Array::input(wind_from_deg, wind_from_deg_stride), Array::input(wind_speed_kt, wind_speed_kt_stride)], [Array::output(from_radial_deg_out, from_radial_deg_out_stride), Array::output(to_radial_deg_out, to_radial_deg_out_stride), Array::output(course_deg, course_deg_stride), Array::output(heading_deg, heading_deg_stride), Array::output(groundspeed_kt, groundspeed_kt_stride), Array::output(time_s, time_s_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("arc_chord_leg") }, count, &inputs, &outputs, status) }
+}
+
+/// The straight way back onto a DME arc from inside or outside it: where and when the arc is met.
+///
+/// On a track turned from square by a correction c, the way is `d sin(c) + sqrt(D^2 - d^2 cos^2(c))` from inside,
+/// with the root taken away from outside.
+///
+/// @param radial_deg radial on which the aircraft is, any finite number
+/// @param distance_nm its ground distance from the station, 0 to 10 900
+/// @param arc_radius_nm ground distance of the arc from the station, above 0 to 1000
+/// @param sense which way round the station the arc is flown: LUBBER_ARC_SENSE_CLOCKWISE, LUBBER_ARC_SENSE_COUNTERCLOCKWISE
+/// @param correction_deg angle of the track from square to the radial, positive toward the station, any finite number
+/// @param true_airspeed_kt true airspeed, above 0 to 5000
+/// @param wind_from_deg where the wind blows from, against the radials' north
+/// @param wind_speed_kt speed of the wind, 0 to 1000
+/// @param[out] track_deg Direction over the ground; may be NULL
+/// @param[out] heading_deg Heading that holds it; may be NULL
+/// @param[out] distance_nm_out Distance to the arc; may be NULL
+/// @param[out] time_s Time to the arc; may be NULL
+/// @param[out] radial_deg_out Radial on which the arc is met; may be NULL
+/// @param[out] angle_deg Angle at which the arc is met, without its side; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding error on a plane.
+/// Degenerate cases: On the arc the way is nothing. From outside the correction must be at least `acos(D / d)`, at which the arc is met
+/// along it.
+/// Errors: A value outside its range, a track from outside that passes the arc, a track that the airspeed cannot hold.
+/// Source: The law of cosines.
+///
+/// Example: lubber_arc_regained(200.0, 11.0, 10.0, LUBBER_ARC_SENSE_CLOCKWISE, 30.0, 160.0, 310.0, 30.0, NULL, NULL, &value, NULL, NULL, NULL) gives 2.46
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_arc_regained(
+    radial_deg: f64,
+    distance_nm: f64,
+    arc_radius_nm: f64,
+    sense: i32,
+    correction_deg: f64,
+    true_airspeed_kt: f64,
+    wind_from_deg: f64,
+    wind_speed_kt: f64,
+    track_deg: *mut f64,
+    heading_deg: *mut f64,
+    distance_nm_out: *mut f64,
+    time_s: *mut f64,
+    radial_deg_out: *mut f64,
+    angle_deg: *mut f64,
+) -> i32 {
+    let answer = || {
+        if [radial_deg, distance_nm, arc_radius_nm, correction_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt].iter().any(|number: &f64| number.is_nan()) { return Ok([f64::NAN; 6]) }
+        plain::arc_regained(radial_deg, distance_nm, arc_radius_nm, lubberline::lead::ArcSense::from_code("sense", f64::from(sense))?, correction_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt).map(|answer| [answer.track_deg, answer.heading_deg, answer.distance_nm, answer.time_s, answer.radial_deg, answer.angle_deg])
+    };
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [track_deg, heading_deg, distance_nm_out, time_s, radial_deg_out, angle_deg]) }
+}
+
+/// `lubber_arc_regained` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// `sense` is one code for all points: which way round the station the arc is flown: LUBBER_ARC_SENSE_CLOCKWISE, LUBBER_ARC_SENSE_COUNTERCLOCKWISE
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_arc_regained_n(
+    count: usize,
+    radial_deg: *const f64,
+    radial_deg_stride: isize,
+    distance_nm: *const f64,
+    distance_nm_stride: isize,
+    arc_radius_nm: *const f64,
+    arc_radius_nm_stride: isize,
+    sense: i32,
+    correction_deg: *const f64,
+    correction_deg_stride: isize,
+    true_airspeed_kt: *const f64,
+    true_airspeed_kt_stride: isize,
+    wind_from_deg: *const f64,
+    wind_from_deg_stride: isize,
+    wind_speed_kt: *const f64,
+    wind_speed_kt_stride: isize,
+    track_deg: *mut f64,
+    track_deg_stride: isize,
+    heading_deg: *mut f64,
+    heading_deg_stride: isize,
+    distance_nm_out: *mut f64,
+    distance_nm_out_stride: isize,
+    time_s: *mut f64,
+    time_s_stride: isize,
+    radial_deg_out: *mut f64,
+    radial_deg_out_stride: isize,
+    angle_deg: *mut f64,
+    angle_deg_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let sense = f64::from(sense);
+    let (inputs, outputs) = ([Array::input(radial_deg, radial_deg_stride), Array::input(distance_nm, distance_nm_stride), Array::input(arc_radius_nm, arc_radius_nm_stride), Array::input(&raw const sense, 0), Array::input(correction_deg, correction_deg_stride), Array::input(true_airspeed_kt, true_airspeed_kt_stride), Array::input(wind_from_deg, wind_from_deg_stride), Array::input(wind_speed_kt, wind_speed_kt_stride)], [Array::output(track_deg, track_deg_stride), Array::output(heading_deg, heading_deg_stride), Array::output(distance_nm_out, distance_nm_out_stride), Array::output(time_s, time_s_stride), Array::output(radial_deg_out, radial_deg_out_stride), Array::output(angle_deg, angle_deg_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("arc_regained") }, count, &inputs, &outputs, status) }
+}
+
+/// The least correction toward the station with which a DME arc is met from outside.
+///
+/// `acos(D / d)`, the tangent from a point to a circle.
+///
+/// @param distance_nm ground distance from the station, 0 to 10 900
+/// @param arc_radius_nm ground distance of the arc from the station, above 0 to 1000
+/// @param[out] arc_least_correction_deg the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding error.
+/// Degenerate cases: Zero on the arc and inside it.
+/// Errors: A value outside its range.
+/// Source: The tangent from a point to a circle.
+///
+/// Example: lubber_arc_least_correction_deg(10.5, 10.0, &value) gives 17.8
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_arc_least_correction_deg(
+    distance_nm: f64,
+    arc_radius_nm: f64,
+    arc_least_correction_deg: *mut f64,
+) -> i32 {
+    let answer = || plain::arc_least_correction_deg(distance_nm, arc_radius_nm).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [arc_least_correction_deg]) }
+}
+
+/// `lubber_arc_least_correction_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_arc_least_correction_deg_n(
+    count: usize,
+    distance_nm: *const f64,
+    distance_nm_stride: isize,
+    arc_radius_nm: *const f64,
+    arc_radius_nm_stride: isize,
+    arc_least_correction_deg: *mut f64,
+    arc_least_correction_deg_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(distance_nm, distance_nm_stride), Array::input(arc_radius_nm, arc_radius_nm_stride)], [Array::output(arc_least_correction_deg, arc_least_correction_deg_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("arc_least_correction_deg") }, count, &inputs, &outputs, status) }
+}
+
+/// By how much to displace the bearing pointer from the wing tip to get back onto a DME arc, by rule.
+///
+/// 5 degrees away from the station for each half mile inside, 10 degrees toward it for each half mile outside;
+/// positive toward the station.
+///
+/// @param distance_nm distance from the station, 0 to 10 900
+/// @param arc_radius_nm ground distance of the arc from the station, above 0 to 1000
+/// @param[out] rule_arc_correction_deg the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: A rule. From outside it is short of `arc_least_correction_deg`, so the arc is met only as the correction is
+/// renewed.
+/// Degenerate cases: On the arc there is nothing to displace.
+/// Errors: A value outside its range.
+/// Source: CNATRA P-871 chapter 4, To adjust to/from the arc.
+///
+/// Example: lubber_rule_arc_correction_deg(9.5, 10.0, &value) gives -5
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_arc_correction_deg(
+    distance_nm: f64,
+    arc_radius_nm: f64,
+    rule_arc_correction_deg: *mut f64,
+) -> i32 {
+    let answer = || plain::rule_arc_correction_deg(distance_nm, arc_radius_nm).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [rule_arc_correction_deg]) }
+}
+
+/// `lubber_rule_arc_correction_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_arc_correction_deg_n(
+    count: usize,
+    distance_nm: *const f64,
+    distance_nm_stride: isize,
+    arc_radius_nm: *const f64,
+    arc_radius_nm_stride: isize,
+    rule_arc_correction_deg: *mut f64,
+    rule_arc_correction_deg_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(distance_nm, distance_nm_stride), Array::input(arc_radius_nm, arc_radius_nm_stride)], [Array::output(rule_arc_correction_deg, rule_arc_correction_deg_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("rule_arc_correction_deg") }, count, &inputs, &outputs, status) }
 }
 
 /// The shortest line between two points on the WGS-84 ellipsoid: its length and its bearings.

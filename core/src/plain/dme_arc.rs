@@ -218,7 +218,7 @@ outputs! {
 /// # use lubberline::plain::arc_chords;
 /// # use lubberline::lead::ArcSense;
 /// # use lubberline::procedure::ChordPlacement;
-/// assert_eq!(format!("{:.0}", arc_chords(350.0, 50.0, 12.0, ArcSense::Clockwise, ChordPlacement::Inside, 0.25)?.legs), "XX");
+/// assert_eq!(format!("{:.0}", arc_chords(350.0, 50.0, 12.0, ArcSense::Clockwise, ChordPlacement::Inside, 0.25)?.legs), "3");
 /// assert_eq!(format!("{:.2}", arc_chords(350.0, 50.0, 12.0, ArcSense::Clockwise, ChordPlacement::Inside, 0.25)?.length_nm), "4.17");
 /// # Ok::<(), lubberline::Error>(())
 /// ```

@@ -506,6 +506,55 @@ pub const FUNCTIONS: &[Function] = &[
         block: |inputs, outputs, statuses| each(inputs, outputs, statuses, on_leg),
     },
     Function {
+        name: "arc_heading",
+        inputs: &["radial_deg", "arc_radius_nm", "sense", "true_airspeed_kt", "wind_from_deg", "wind_speed_kt"],
+        outputs: &["track_deg", "heading_deg", "groundspeed_kt", "wind_correction_deg", "station_off_nose_deg", "ahead_of_wing_tip_deg", "bank_deg"],
+        run: |inputs, outputs| one(inputs, outputs, arc_heading),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, arc_heading),
+    },
+    Function {
+        name: "arc_flown",
+        inputs: &["from_radial_deg", "to_radial_deg", "arc_radius_nm", "sense", "true_airspeed_kt", "wind_from_deg", "wind_speed_kt"],
+        outputs: &["angle_deg", "distance_nm", "time_s"],
+        run: |inputs, outputs| one(inputs, outputs, arc_flown),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, arc_flown),
+    },
+    Function {
+        name: "arc_chords",
+        inputs: &["from_radial_deg", "to_radial_deg", "arc_radius_nm", "sense", "placement", "tolerance_nm"],
+        outputs: &["legs", "angle_deg", "length_nm", "distance_at_ends_nm", "distance_at_middle_nm"],
+        run: |inputs, outputs| one(inputs, outputs, arc_chords),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, arc_chords),
+    },
+    Function {
+        name: "arc_chord_leg",
+        inputs: &["from_radial_deg", "to_radial_deg", "arc_radius_nm", "sense", "placement", "tolerance_nm", "leg", "true_airspeed_kt", "wind_from_deg", "wind_speed_kt"],
+        outputs: &["from_radial_deg", "to_radial_deg", "course_deg", "heading_deg", "groundspeed_kt", "time_s"],
+        run: |inputs, outputs| one(inputs, outputs, arc_chord_leg),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, arc_chord_leg),
+    },
+    Function {
+        name: "arc_regained",
+        inputs: &["radial_deg", "distance_nm", "arc_radius_nm", "sense", "correction_deg", "true_airspeed_kt", "wind_from_deg", "wind_speed_kt"],
+        outputs: &["track_deg", "heading_deg", "distance_nm", "time_s", "radial_deg", "angle_deg"],
+        run: |inputs, outputs| one(inputs, outputs, arc_regained),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, arc_regained),
+    },
+    Function {
+        name: "arc_least_correction_deg",
+        inputs: &["distance_nm", "arc_radius_nm"],
+        outputs: &["arc_least_correction_deg"],
+        run: |inputs, outputs| one(inputs, outputs, arc_least_correction_deg),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, arc_least_correction_deg),
+    },
+    Function {
+        name: "rule_arc_correction_deg",
+        inputs: &["distance_nm", "arc_radius_nm"],
+        outputs: &["rule_arc_correction_deg"],
+        run: |inputs, outputs| one(inputs, outputs, rule_arc_correction_deg),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, rule_arc_correction_deg),
+    },
+    Function {
         name: "geodesic_inverse",
         inputs: &["lat1_deg", "lon1_deg", "lat2_deg", "lon2_deg"],
         outputs: &["distance_nm", "initial_bearing_deg", "final_bearing_deg"],
@@ -1516,6 +1565,49 @@ fn on_course([lat_deg, lon_deg, course_deg, reach, point_lat_deg, point_lon_deg,
 
 fn on_leg([lat1_deg, lon1_deg, lat2_deg, lon2_deg, point_lat_deg, point_lon_deg, tolerance_nm]: [f64; 7]) -> Result<[f64; 1], Error> {
     super::on_leg(lat1_deg, lon1_deg, lat2_deg, lon2_deg, point_lat_deg, point_lon_deg, tolerance_nm).map(|answer| [answer])
+}
+
+fn arc_heading([radial_deg, arc_radius_nm, sense, true_airspeed_kt, wind_from_deg, wind_speed_kt]: [f64; 6]) -> Result<[f64; 7], Error> {
+    if [radial_deg, arc_radius_nm, sense, true_airspeed_kt, wind_from_deg, wind_speed_kt].iter().any(|input: &f64| input.is_nan()) {
+        return Ok([f64::NAN; 7]);
+    }
+    super::arc_heading(radial_deg, arc_radius_nm, crate::lead::ArcSense::from_code("sense", sense)?, true_airspeed_kt, wind_from_deg, wind_speed_kt).map(|answer| [answer.track_deg, answer.heading_deg, answer.groundspeed_kt, answer.wind_correction_deg, answer.station_off_nose_deg, answer.ahead_of_wing_tip_deg, answer.bank_deg])
+}
+
+fn arc_flown([from_radial_deg, to_radial_deg, arc_radius_nm, sense, true_airspeed_kt, wind_from_deg, wind_speed_kt]: [f64; 7]) -> Result<[f64; 3], Error> {
+    if [from_radial_deg, to_radial_deg, arc_radius_nm, sense, true_airspeed_kt, wind_from_deg, wind_speed_kt].iter().any(|input: &f64| input.is_nan()) {
+        return Ok([f64::NAN; 3]);
+    }
+    super::arc_flown(from_radial_deg, to_radial_deg, arc_radius_nm, crate::lead::ArcSense::from_code("sense", sense)?, true_airspeed_kt, wind_from_deg, wind_speed_kt).map(|answer| [answer.angle_deg, answer.distance_nm, answer.time_s])
+}
+
+fn arc_chords([from_radial_deg, to_radial_deg, arc_radius_nm, sense, placement, tolerance_nm]: [f64; 6]) -> Result<[f64; 5], Error> {
+    if [from_radial_deg, to_radial_deg, arc_radius_nm, sense, placement, tolerance_nm].iter().any(|input: &f64| input.is_nan()) {
+        return Ok([f64::NAN; 5]);
+    }
+    super::arc_chords(from_radial_deg, to_radial_deg, arc_radius_nm, crate::lead::ArcSense::from_code("sense", sense)?, crate::procedure::ChordPlacement::from_code("placement", placement)?, tolerance_nm).map(|answer| [answer.legs, answer.angle_deg, answer.length_nm, answer.distance_at_ends_nm, answer.distance_at_middle_nm])
+}
+
+fn arc_chord_leg([from_radial_deg, to_radial_deg, arc_radius_nm, sense, placement, tolerance_nm, leg, true_airspeed_kt, wind_from_deg, wind_speed_kt]: [f64; 10]) -> Result<[f64; 6], Error> {
+    if [from_radial_deg, to_radial_deg, arc_radius_nm, sense, placement, tolerance_nm, leg, true_airspeed_kt, wind_from_deg, wind_speed_kt].iter().any(|input: &f64| input.is_nan()) {
+        return Ok([f64::NAN; 6]);
+    }
+    super::arc_chord_leg(from_radial_deg, to_radial_deg, arc_radius_nm, crate::lead::ArcSense::from_code("sense", sense)?, crate::procedure::ChordPlacement::from_code("placement", placement)?, tolerance_nm, leg, true_airspeed_kt, wind_from_deg, wind_speed_kt).map(|answer| [answer.from_radial_deg, answer.to_radial_deg, answer.course_deg, answer.heading_deg, answer.groundspeed_kt, answer.time_s])
+}
+
+fn arc_regained([radial_deg, distance_nm, arc_radius_nm, sense, correction_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt]: [f64; 8]) -> Result<[f64; 6], Error> {
+    if [radial_deg, distance_nm, arc_radius_nm, sense, correction_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt].iter().any(|input: &f64| input.is_nan()) {
+        return Ok([f64::NAN; 6]);
+    }
+    super::arc_regained(radial_deg, distance_nm, arc_radius_nm, crate::lead::ArcSense::from_code("sense", sense)?, correction_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt).map(|answer| [answer.track_deg, answer.heading_deg, answer.distance_nm, answer.time_s, answer.radial_deg, answer.angle_deg])
+}
+
+fn arc_least_correction_deg([distance_nm, arc_radius_nm]: [f64; 2]) -> Result<[f64; 1], Error> {
+    super::arc_least_correction_deg(distance_nm, arc_radius_nm).map(|answer| [answer])
+}
+
+fn rule_arc_correction_deg([distance_nm, arc_radius_nm]: [f64; 2]) -> Result<[f64; 1], Error> {
+    super::rule_arc_correction_deg(distance_nm, arc_radius_nm).map(|answer| [answer])
 }
 
 fn geodesic_inverse([lat1_deg, lon1_deg, lat2_deg, lon2_deg]: [f64; 4]) -> Result<[f64; 3], Error> {

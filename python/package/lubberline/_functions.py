@@ -9,7 +9,12 @@ from ._call import chosen, many, named, scalars
 __all__ = [
     "AirspeedForGroundspeed",
     "ArcArcCrossing",
+    "ArcChordLeg",
+    "ArcChords",
     "ArcExtent",
+    "ArcFlown",
+    "ArcHeading",
+    "ArcRegained",
     "ArcTangents",
     "ArcTurn",
     "BaseTurn",
@@ -62,12 +67,18 @@ __all__ = [
     "altimeter_setting_hpa",
     "altimeter_setting_smithsonian_hpa",
     "arc_arc_crossing",
+    "arc_chord_leg",
+    "arc_chords",
     "arc_entry",
     "arc_entry_inbound_nm",
     "arc_entry_outbound_nm",
     "arc_exit",
     "arc_extent",
+    "arc_flown",
+    "arc_heading",
+    "arc_least_correction_deg",
     "arc_length_nm",
+    "arc_regained",
     "arc_tangents",
     "bank_for_load_factor_deg",
     "bank_for_radius_deg",
@@ -175,6 +186,7 @@ __all__ = [
     "receiver_check_limit_deg",
     "rolled_turn",
     "route_half_width_nm",
+    "rule_arc_correction_deg",
     "rule_bank_deg",
     "rule_cone_radius_nm",
     "rule_intercept_angle_deg",
@@ -238,6 +250,8 @@ _ARC_SENSE = {"clockwise": 1, "counterclockwise": -1}
 _RADIAL_FLOWN = {"inbound": 0, "outbound": 1}
 
 _DESIGN_UNITS = {"non_si": 0, "si": 1}
+
+_CHORD_PLACEMENT = {"inside": 0, "outside": 1, "balanced": 2}
 
 _HOLDING_BANK_RULE = {"icao": 0, "faa": 1, "faa_flight_director": 2}
 
@@ -4567,6 +4581,561 @@ def on_leg(lat1_deg, lon1_deg, lat2_deg, lon2_deg, point_lat_deg, point_lon_deg,
 
 
 _scalar_on_leg = scalars["on_leg"]
+
+
+class ArcHeading(NamedTuple):
+    """What is flown at one bearing of an arc: what `arc_heading` gives."""
+
+    track_deg: object
+    """Direction over the ground."""
+    heading_deg: object
+    """Heading that holds it."""
+    groundspeed_kt: object
+    """Groundspeed along the arc."""
+    wind_correction_deg: object
+    """Heading less track, right positive."""
+    station_off_nose_deg: object
+    """Where the station is from the nose, right positive: 90 or -90 in calm air."""
+    ahead_of_wing_tip_deg: object
+    """By how much the bearing pointer is kept ahead of the wing tip; behind it when negative."""
+    bank_deg: object
+    """Bank that bends the path over the ground along the arc, positive toward the station."""
+
+
+def arc_heading(radial_deg, arc_radius_nm, sense, true_airspeed_kt, wind_from_deg=0.0, wind_speed_kt=0.0, **kwargs):
+    r"""The heading at one bearing of a DME arc in a wind, where the bearing pointer then stands, and the bank that keeps to the arc.
+
+    The track is square to the radial; the wind correction moves the station off the wing tip by as
+    much. The heading turns at `(GS / D)(1 - (Vw / V) cos(w) / cos(c))`, with c the wind correction
+    and w the angle from the track to where the wind comes from.
+
+    Parameters
+    ----------
+    radial_deg : array_like, in degrees
+        Radial on which the aircraft is, any finite number.
+    arc_radius_nm : array_like, in nautical miles
+        Ground distance of the arc from the station, above 0 to 1000.
+    sense : {"clockwise", "counterclockwise"}
+        Which way round the station the arc is flown.
+    true_airspeed_kt : array_like, in knots
+        True airspeed, above 0 to 5000.
+    wind_from_deg : array_like, in degrees
+        Where the wind blows from, against the radials' north (default 0.0).
+    wind_speed_kt : array_like, in knots
+        Speed of the wind, 0 to 1000 (default 0.0).
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    ArcHeading
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `track_deg`: Direction over the ground, in degrees.
+        `heading_deg`: Heading that holds it, in degrees.
+        `groundspeed_kt`: Groundspeed along the arc, in knots.
+        `wind_correction_deg`: Heading less track, right positive, in degrees.
+        `station_off_nose_deg`: Where the station is from the nose, right positive: 90 or -90 in
+        calm air, in degrees.
+        `ahead_of_wing_tip_deg`: By how much the bearing pointer is kept ahead of the wing tip;
+        behind it when negative, in degrees.
+        `bank_deg`: Bank that bends the path over the ground along the arc, positive toward the
+        station, in degrees.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, a track that the airspeed cannot hold. In arrays
+        such a point is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: Rounding error on a plane.
+
+    Degenerate cases: In a wind near the airspeed the heading may have to turn away from the station
+    for a while: the bank is negative there. An arc counts along the ground; `ground_distance_nm`
+    turns the DME reading that is flown into it.
+
+    Source: The triangle of velocities, differentiated along the arc.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.arc_heading(130.0, 12.0, 'clockwise', 160.0, 310.0, 30.0).heading_deg:.1f}"
+    '230.8'
+    >>> f"{lubberline.arc_heading(130.0, 12.0, 'clockwise', 160.0, 310.0, 30.0).ahead_of_wing_tip_deg:.1f}"
+    '10.8'
+    >>> [f"{value:.1f}" for value in lubberline.arc_heading([130.0, 130.0], 12.0, 'clockwise', 160.0, 310.0, 30.0).heading_deg]
+    ['230.8', '230.8']
+    """
+    sense = chosen(_ARC_SENSE, "sense", sense)
+    if not kwargs:
+        answer = _scalar_arc_heading(radial_deg, arc_radius_nm, sense, true_airspeed_kt, wind_from_deg, wind_speed_kt)
+        if answer is not None:
+            return named(ArcHeading, answer)
+    return ArcHeading._make(many("arc_heading", ArcHeading._fields, (radial_deg, arc_radius_nm, sense, true_airspeed_kt, wind_from_deg, wind_speed_kt), kwargs))
+
+
+_scalar_arc_heading = scalars["arc_heading"]
+
+
+class ArcFlown(NamedTuple):
+    """An arc from one radial to another: what `arc_flown` gives."""
+
+    angle_deg: object
+    """Angle at the station, in the sense of the arc."""
+    distance_nm: object
+    """Length of the arc."""
+    time_s: object
+    """Time along it."""
+
+
+def arc_flown(from_radial_deg, to_radial_deg, arc_radius_nm, sense, true_airspeed_kt, wind_from_deg=0.0, wind_speed_kt=0.0, **kwargs):
+    r"""How long a DME arc from one radial to another is, and how long it takes in a wind.
+
+    `D a`, and the integral of `D / GS` over the bearing.
+
+    Parameters
+    ----------
+    from_radial_deg : array_like, in degrees
+        Radial on which the arc begins, any finite number.
+    to_radial_deg : array_like, in degrees
+        Radial on which it ends.
+    arc_radius_nm : array_like, in nautical miles
+        Ground distance of the arc from the station, above 0 to 1000.
+    sense : {"clockwise", "counterclockwise"}
+        Which way round the station the arc is flown.
+    true_airspeed_kt : array_like, in knots
+        True airspeed, above 0 to 5000.
+    wind_from_deg : array_like, in degrees
+        Where the wind blows from, against the radials' north (default 0.0).
+    wind_speed_kt : array_like, in knots
+        Speed of the wind, 0 to 1000 (default 0.0).
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    ArcFlown
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `angle_deg`: Angle at the station, in the sense of the arc, in degrees.
+        `distance_nm`: Length of the arc, in nautical miles.
+        `time_s`: Time along it, in seconds.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, a track on the way that the airspeed cannot hold. In
+        arrays such a point is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: 1e-10 of the time for winds to half the airspeed.
+
+    Degenerate cases: From a radial to itself there is no arc, not a full circle.
+
+    Source: The triangle of velocities, integrated.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.arc_flown(20.0, 110.0, 10.0, 'clockwise', 160.0, 310.0, 45.0).time_s:.1f}"
+    '291.2'
+    >>> [f"{value:.1f}" for value in lubberline.arc_flown([20.0, 20.0], 110.0, 10.0, 'clockwise', 160.0, 310.0, 45.0).time_s]
+    ['291.2', '291.2']
+    """
+    sense = chosen(_ARC_SENSE, "sense", sense)
+    if not kwargs:
+        answer = _scalar_arc_flown(from_radial_deg, to_radial_deg, arc_radius_nm, sense, true_airspeed_kt, wind_from_deg, wind_speed_kt)
+        if answer is not None:
+            return named(ArcFlown, answer)
+    return ArcFlown._make(many("arc_flown", ArcFlown._fields, (from_radial_deg, to_radial_deg, arc_radius_nm, sense, true_airspeed_kt, wind_from_deg, wind_speed_kt), kwargs))
+
+
+_scalar_arc_flown = scalars["arc_flown"]
+
+
+class ArcChords(NamedTuple):
+    """The straight legs of an arc: what `arc_chords` gives."""
+
+    legs: object
+    """How many legs there are."""
+    angle_deg: object
+    """Angle of each at the station, which is also the change of course from one to the next."""
+    length_nm: object
+    """Length of each."""
+    distance_at_ends_nm: object
+    """Distance from the station at which each begins and ends."""
+    distance_at_middle_nm: object
+    """Distance from the station in the middle of each."""
+
+
+def arc_chords(from_radial_deg, to_radial_deg, arc_radius_nm, sense, placement, tolerance_nm, **kwargs):
+    r"""The straight legs of a DME arc that stay within a tolerance of it: how many, how long, and how far they depart.
+
+    Half a leg sees the station under the angle h with `cos(h) = (D - t) / D` inside, `D / (D + t)`
+    outside and `(D - t) / (D + t)` on both sides; the legs share the arc evenly.
+
+    Parameters
+    ----------
+    from_radial_deg : array_like, in degrees
+        Radial on which the arc begins, any finite number.
+    to_radial_deg : array_like, in degrees
+        Radial on which it ends.
+    arc_radius_nm : array_like, in nautical miles
+        Ground distance of the arc from the station, above 0 to 1000.
+    sense : {"clockwise", "counterclockwise"}
+        Which way round the station the arc is flown.
+    placement : {"inside", "outside", "balanced"}
+        Where the legs lie.
+    tolerance_nm : array_like, in nautical miles
+        Greatest distance from the arc, above 0 to 1000.
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    ArcChords
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `legs`: How many legs there are.
+        `angle_deg`: Angle of each at the station, which is also the change of course from one to
+        the next, in degrees.
+        `length_nm`: Length of each, in nautical miles.
+        `distance_at_ends_nm`: Distance from the station at which each begins and ends, in nautical
+        miles.
+        `distance_at_middle_nm`: Distance from the station in the middle of each, in nautical miles.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: Rounding error on a plane. The turns between the legs are left out.
+
+    Degenerate cases: From a radial to itself there is no leg. A tolerance near the radius and above
+    still makes a leg for each 120 degrees.
+
+    Source: The right triangle of station, middle and end of a leg.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.arc_chords(350.0, 50.0, 12.0, 'clockwise', 'inside', 0.25).legs:.0f}"
+    '3'
+    >>> f"{lubberline.arc_chords(350.0, 50.0, 12.0, 'clockwise', 'inside', 0.25).length_nm:.2f}"
+    '4.17'
+    >>> [f"{value:.0f}" for value in lubberline.arc_chords([350.0, 350.0], 50.0, 12.0, 'clockwise', 'inside', 0.25).legs]
+    ['3', '3']
+    """
+    sense = chosen(_ARC_SENSE, "sense", sense)
+    placement = chosen(_CHORD_PLACEMENT, "placement", placement)
+    if not kwargs:
+        answer = _scalar_arc_chords(from_radial_deg, to_radial_deg, arc_radius_nm, sense, placement, tolerance_nm)
+        if answer is not None:
+            return named(ArcChords, answer)
+    return ArcChords._make(many("arc_chords", ArcChords._fields, (from_radial_deg, to_radial_deg, arc_radius_nm, sense, placement, tolerance_nm), kwargs))
+
+
+_scalar_arc_chords = scalars["arc_chords"]
+
+
+class ArcChordLeg(NamedTuple):
+    """One straight leg of an arc: what `arc_chord_leg` gives."""
+
+    from_radial_deg: object
+    """Radial of its beginning."""
+    to_radial_deg: object
+    """Radial of its end."""
+    course_deg: object
+    """Its course."""
+    heading_deg: object
+    """Heading that holds it."""
+    groundspeed_kt: object
+    """Groundspeed on it."""
+    time_s: object
+    """Time along it."""
+
+
+def arc_chord_leg(from_radial_deg, to_radial_deg, arc_radius_nm, sense, placement, tolerance_nm, leg, true_airspeed_kt, wind_from_deg=0.0, wind_speed_kt=0.0, **kwargs):
+    r"""One of the straight legs of a DME arc, flown in a wind: radials, course, heading and time.
+
+    The course is square to the radial of its middle. The legs are those of `arc_chords`.
+
+    Parameters
+    ----------
+    from_radial_deg : array_like, in degrees
+        Radial on which the arc begins, any finite number.
+    to_radial_deg : array_like, in degrees
+        Radial on which it ends.
+    arc_radius_nm : array_like, in nautical miles
+        Ground distance of the arc from the station, above 0 to 1000.
+    sense : {"clockwise", "counterclockwise"}
+        Which way round the station the arc is flown.
+    placement : {"inside", "outside", "balanced"}
+        Where the legs lie.
+    tolerance_nm : array_like, in nautical miles
+        Greatest distance from the arc, above 0 to 1000.
+    leg : array_like
+        Which leg, counted from 1: a whole number, 1 to 1 000 000.
+    true_airspeed_kt : array_like, in knots
+        True airspeed, above 0 to 5000.
+    wind_from_deg : array_like, in degrees
+        Where the wind blows from, against the radials' north (default 0.0).
+    wind_speed_kt : array_like, in knots
+        Speed of the wind, 0 to 1000 (default 0.0).
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    ArcChordLeg
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `from_radial_deg`: Radial of its beginning, in degrees.
+        `to_radial_deg`: Radial of its end, in degrees.
+        `course_deg`: Its course, in degrees.
+        `heading_deg`: Heading that holds it, in degrees.
+        `groundspeed_kt`: Groundspeed on it, in knots.
+        `time_s`: Time along it, in seconds.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, a course that the airspeed cannot hold. In arrays
+        such a point is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: Rounding error on a plane. The turns between the legs are left out.
+
+    Degenerate cases: A leg behind the last is NaN throughout.
+
+    Source: The right triangle of station, middle and end of a leg.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.arc_chord_leg(350.0, 50.0, 12.0, 'clockwise', 'inside', 0.25, 1.0, 150.0, 310.0, 30.0).course_deg:.1f}"
+    '90.0'
+    >>> f"{lubberline.arc_chord_leg(350.0, 50.0, 12.0, 'clockwise', 'inside', 0.25, 1.0, 150.0, 310.0, 30.0).heading_deg:.1f}"
+    '82.6'
+    >>> [f"{value:.1f}" for value in lubberline.arc_chord_leg([350.0, 350.0], 50.0, 12.0, 'clockwise', 'inside', 0.25, 1.0, 150.0, 310.0, 30.0).course_deg]
+    ['90.0', '90.0']
+    """
+    sense = chosen(_ARC_SENSE, "sense", sense)
+    placement = chosen(_CHORD_PLACEMENT, "placement", placement)
+    if not kwargs:
+        answer = _scalar_arc_chord_leg(from_radial_deg, to_radial_deg, arc_radius_nm, sense, placement, tolerance_nm, leg, true_airspeed_kt, wind_from_deg, wind_speed_kt)
+        if answer is not None:
+            return named(ArcChordLeg, answer)
+    return ArcChordLeg._make(many("arc_chord_leg", ArcChordLeg._fields, (from_radial_deg, to_radial_deg, arc_radius_nm, sense, placement, tolerance_nm, leg, true_airspeed_kt, wind_from_deg, wind_speed_kt), kwargs))
+
+
+_scalar_arc_chord_leg = scalars["arc_chord_leg"]
+
+
+class ArcRegained(NamedTuple):
+    """A straight way back onto an arc: what `arc_regained` gives."""
+
+    track_deg: object
+    """Direction over the ground."""
+    heading_deg: object
+    """Heading that holds it."""
+    distance_nm: object
+    """Distance to the arc."""
+    time_s: object
+    """Time to the arc."""
+    radial_deg: object
+    """Radial on which the arc is met."""
+    angle_deg: object
+    """Angle at which the arc is met, without its side."""
+
+
+def arc_regained(radial_deg, distance_nm, arc_radius_nm, sense, correction_deg, true_airspeed_kt, wind_from_deg=0.0, wind_speed_kt=0.0, **kwargs):
+    r"""The straight way back onto a DME arc from inside or outside it: where and when the arc is met.
+
+    On a track turned from square by a correction c, the way is `d sin(c) + sqrt(D^2 - d^2
+    cos^2(c))` from inside, with the root taken away from outside.
+
+    Parameters
+    ----------
+    radial_deg : array_like, in degrees
+        Radial on which the aircraft is, any finite number.
+    distance_nm : array_like, in nautical miles
+        Its ground distance from the station, 0 to 10 900.
+    arc_radius_nm : array_like, in nautical miles
+        Ground distance of the arc from the station, above 0 to 1000.
+    sense : {"clockwise", "counterclockwise"}
+        Which way round the station the arc is flown.
+    correction_deg : array_like, in degrees
+        Angle of the track from square to the radial, positive toward the station, any finite
+        number.
+    true_airspeed_kt : array_like, in knots
+        True airspeed, above 0 to 5000.
+    wind_from_deg : array_like, in degrees
+        Where the wind blows from, against the radials' north (default 0.0).
+    wind_speed_kt : array_like, in knots
+        Speed of the wind, 0 to 1000 (default 0.0).
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    ArcRegained
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `track_deg`: Direction over the ground, in degrees.
+        `heading_deg`: Heading that holds it, in degrees.
+        `distance_nm`: Distance to the arc, in nautical miles.
+        `time_s`: Time to the arc, in seconds.
+        `radial_deg`: Radial on which the arc is met, in degrees.
+        `angle_deg`: Angle at which the arc is met, without its side, in degrees.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, a track from outside that passes the arc, a track
+        that the airspeed cannot hold. In arrays such a point is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: Rounding error on a plane.
+
+    Degenerate cases: On the arc the way is nothing. From outside the correction must be at least
+    `acos(D / d)`, at which the arc is met along it.
+
+    Source: The law of cosines.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.arc_regained(200.0, 11.0, 10.0, 'clockwise', 30.0, 160.0, 310.0, 30.0).distance_nm:.2f}"
+    '2.46'
+    >>> f"{lubberline.arc_regained(200.0, 11.0, 10.0, 'clockwise', 30.0, 160.0, 310.0, 30.0).heading_deg:.1f}"
+    '318.1'
+    >>> [f"{value:.2f}" for value in lubberline.arc_regained([200.0, 200.0], 11.0, 10.0, 'clockwise', 30.0, 160.0, 310.0, 30.0).distance_nm]
+    ['2.46', '2.46']
+    """
+    sense = chosen(_ARC_SENSE, "sense", sense)
+    if not kwargs:
+        answer = _scalar_arc_regained(radial_deg, distance_nm, arc_radius_nm, sense, correction_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt)
+        if answer is not None:
+            return named(ArcRegained, answer)
+    return ArcRegained._make(many("arc_regained", ArcRegained._fields, (radial_deg, distance_nm, arc_radius_nm, sense, correction_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt), kwargs))
+
+
+_scalar_arc_regained = scalars["arc_regained"]
+
+
+def arc_least_correction_deg(distance_nm, arc_radius_nm, **kwargs):
+    r"""The least correction toward the station with which a DME arc is met from outside.
+
+    `acos(D / d)`, the tangent from a point to a circle.
+
+    Parameters
+    ----------
+    distance_nm : array_like, in nautical miles
+        Ground distance from the station, 0 to 10 900.
+    arc_radius_nm : array_like, in nautical miles
+        Ground distance of the arc from the station, above 0 to 1000.
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray, in degrees
+        A float if every argument is a plain number.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: Rounding error.
+
+    Degenerate cases: Zero on the arc and inside it.
+
+    Source: The tangent from a point to a circle.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.arc_least_correction_deg(10.5, 10.0):.1f}"
+    '17.8'
+    >>> [f"{value:.1f}" for value in lubberline.arc_least_correction_deg([10.5, 10.5], 10.0)]
+    ['17.8', '17.8']
+    """
+    if not kwargs:
+        answer = _scalar_arc_least_correction_deg(distance_nm, arc_radius_nm)
+        if answer is not None:
+            return answer
+    return ufunc.arc_least_correction_deg(distance_nm, arc_radius_nm, **kwargs)
+
+
+_scalar_arc_least_correction_deg = scalars["arc_least_correction_deg"]
+
+
+def rule_arc_correction_deg(distance_nm, arc_radius_nm, **kwargs):
+    r"""By how much to displace the bearing pointer from the wing tip to get back onto a DME arc, by rule.
+
+    5 degrees away from the station for each half mile inside, 10 degrees toward it for each half
+    mile outside; positive toward the station.
+
+    Parameters
+    ----------
+    distance_nm : array_like, in nautical miles
+        Distance from the station, 0 to 10 900.
+    arc_radius_nm : array_like, in nautical miles
+        Ground distance of the arc from the station, above 0 to 1000.
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray, in degrees
+        A float if every argument is a plain number.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: A rule. From outside it is short of `arc_least_correction_deg`, so the arc is met only
+    as the correction is renewed.
+
+    Degenerate cases: On the arc there is nothing to displace.
+
+    Source: CNATRA P-871 chapter 4, To adjust to/from the arc.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.rule_arc_correction_deg(9.5, 10.0):.0f}"
+    '-5'
+    >>> f"{lubberline.rule_arc_correction_deg(10.5, 10.0):.0f}"
+    '10'
+    >>> [f"{value:.0f}" for value in lubberline.rule_arc_correction_deg([9.5, 9.5], 10.0)]
+    ['-5', '-5']
+    """
+    if not kwargs:
+        answer = _scalar_rule_arc_correction_deg(distance_nm, arc_radius_nm)
+        if answer is not None:
+            return answer
+    return ufunc.rule_arc_correction_deg(distance_nm, arc_radius_nm, **kwargs)
+
+
+_scalar_rule_arc_correction_deg = scalars["rule_arc_correction_deg"]
 
 
 class GeodesicInverse(NamedTuple):

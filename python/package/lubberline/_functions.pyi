@@ -16,7 +16,12 @@ _Codes: TypeAlias = list[int] | list[str] | tuple[int, ...] | tuple[str, ...] | 
 __all__ = [
     "AirspeedForGroundspeed",
     "ArcArcCrossing",
+    "ArcChordLeg",
+    "ArcChords",
     "ArcExtent",
+    "ArcFlown",
+    "ArcHeading",
+    "ArcRegained",
     "ArcTangents",
     "ArcTurn",
     "BaseTurn",
@@ -69,12 +74,18 @@ __all__ = [
     "altimeter_setting_hpa",
     "altimeter_setting_smithsonian_hpa",
     "arc_arc_crossing",
+    "arc_chord_leg",
+    "arc_chords",
     "arc_entry",
     "arc_entry_inbound_nm",
     "arc_entry_outbound_nm",
     "arc_exit",
     "arc_extent",
+    "arc_flown",
+    "arc_heading",
+    "arc_least_correction_deg",
     "arc_length_nm",
+    "arc_regained",
     "arc_tangents",
     "bank_for_load_factor_deg",
     "bank_for_radius_deg",
@@ -182,6 +193,7 @@ __all__ = [
     "receiver_check_limit_deg",
     "rolled_turn",
     "route_half_width_nm",
+    "rule_arc_correction_deg",
     "rule_bank_deg",
     "rule_cone_radius_nm",
     "rule_intercept_angle_deg",
@@ -686,6 +698,78 @@ def on_course(lat_deg: ArrayLike, lon_deg: ArrayLike, course_deg: ArrayLike, rea
 def on_leg(lat1_deg: Number, lon1_deg: Number, lat2_deg: Number, lon2_deg: Number, point_lat_deg: Number, point_lon_deg: Number, tolerance_nm: Number) -> float: ...
 @overload
 def on_leg(lat1_deg: ArrayLike, lon1_deg: ArrayLike, lat2_deg: ArrayLike, lon2_deg: ArrayLike, point_lat_deg: ArrayLike, point_lon_deg: ArrayLike, tolerance_nm: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+class ArcHeading(NamedTuple, Generic[_T]):
+    track_deg: _T
+    heading_deg: _T
+    groundspeed_kt: _T
+    wind_correction_deg: _T
+    station_off_nose_deg: _T
+    ahead_of_wing_tip_deg: _T
+    bank_deg: _T
+
+@overload
+def arc_heading(radial_deg: Number, arc_radius_nm: Number, sense: Literal["clockwise", "counterclockwise"] | int, true_airspeed_kt: Number, wind_from_deg: Number = ..., wind_speed_kt: Number = ...) -> ArcHeading[float]: ...
+@overload
+def arc_heading(radial_deg: ArrayLike, arc_radius_nm: ArrayLike, sense: Literal["clockwise", "counterclockwise"] | int | _Codes, true_airspeed_kt: ArrayLike, wind_from_deg: ArrayLike = ..., wind_speed_kt: ArrayLike = ..., **kwargs: Any) -> ArcHeading[NDArray[np.float64]]: ...
+
+class ArcFlown(NamedTuple, Generic[_T]):
+    angle_deg: _T
+    distance_nm: _T
+    time_s: _T
+
+@overload
+def arc_flown(from_radial_deg: Number, to_radial_deg: Number, arc_radius_nm: Number, sense: Literal["clockwise", "counterclockwise"] | int, true_airspeed_kt: Number, wind_from_deg: Number = ..., wind_speed_kt: Number = ...) -> ArcFlown[float]: ...
+@overload
+def arc_flown(from_radial_deg: ArrayLike, to_radial_deg: ArrayLike, arc_radius_nm: ArrayLike, sense: Literal["clockwise", "counterclockwise"] | int | _Codes, true_airspeed_kt: ArrayLike, wind_from_deg: ArrayLike = ..., wind_speed_kt: ArrayLike = ..., **kwargs: Any) -> ArcFlown[NDArray[np.float64]]: ...
+
+class ArcChords(NamedTuple, Generic[_T]):
+    legs: _T
+    angle_deg: _T
+    length_nm: _T
+    distance_at_ends_nm: _T
+    distance_at_middle_nm: _T
+
+@overload
+def arc_chords(from_radial_deg: Number, to_radial_deg: Number, arc_radius_nm: Number, sense: Literal["clockwise", "counterclockwise"] | int, placement: Literal["inside", "outside", "balanced"] | int, tolerance_nm: Number) -> ArcChords[float]: ...
+@overload
+def arc_chords(from_radial_deg: ArrayLike, to_radial_deg: ArrayLike, arc_radius_nm: ArrayLike, sense: Literal["clockwise", "counterclockwise"] | int | _Codes, placement: Literal["inside", "outside", "balanced"] | int | _Codes, tolerance_nm: ArrayLike, **kwargs: Any) -> ArcChords[NDArray[np.float64]]: ...
+
+class ArcChordLeg(NamedTuple, Generic[_T]):
+    from_radial_deg: _T
+    to_radial_deg: _T
+    course_deg: _T
+    heading_deg: _T
+    groundspeed_kt: _T
+    time_s: _T
+
+@overload
+def arc_chord_leg(from_radial_deg: Number, to_radial_deg: Number, arc_radius_nm: Number, sense: Literal["clockwise", "counterclockwise"] | int, placement: Literal["inside", "outside", "balanced"] | int, tolerance_nm: Number, leg: Number, true_airspeed_kt: Number, wind_from_deg: Number = ..., wind_speed_kt: Number = ...) -> ArcChordLeg[float]: ...
+@overload
+def arc_chord_leg(from_radial_deg: ArrayLike, to_radial_deg: ArrayLike, arc_radius_nm: ArrayLike, sense: Literal["clockwise", "counterclockwise"] | int | _Codes, placement: Literal["inside", "outside", "balanced"] | int | _Codes, tolerance_nm: ArrayLike, leg: ArrayLike, true_airspeed_kt: ArrayLike, wind_from_deg: ArrayLike = ..., wind_speed_kt: ArrayLike = ..., **kwargs: Any) -> ArcChordLeg[NDArray[np.float64]]: ...
+
+class ArcRegained(NamedTuple, Generic[_T]):
+    track_deg: _T
+    heading_deg: _T
+    distance_nm: _T
+    time_s: _T
+    radial_deg: _T
+    angle_deg: _T
+
+@overload
+def arc_regained(radial_deg: Number, distance_nm: Number, arc_radius_nm: Number, sense: Literal["clockwise", "counterclockwise"] | int, correction_deg: Number, true_airspeed_kt: Number, wind_from_deg: Number = ..., wind_speed_kt: Number = ...) -> ArcRegained[float]: ...
+@overload
+def arc_regained(radial_deg: ArrayLike, distance_nm: ArrayLike, arc_radius_nm: ArrayLike, sense: Literal["clockwise", "counterclockwise"] | int | _Codes, correction_deg: ArrayLike, true_airspeed_kt: ArrayLike, wind_from_deg: ArrayLike = ..., wind_speed_kt: ArrayLike = ..., **kwargs: Any) -> ArcRegained[NDArray[np.float64]]: ...
+
+@overload
+def arc_least_correction_deg(distance_nm: Number, arc_radius_nm: Number) -> float: ...
+@overload
+def arc_least_correction_deg(distance_nm: ArrayLike, arc_radius_nm: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def rule_arc_correction_deg(distance_nm: Number, arc_radius_nm: Number) -> float: ...
+@overload
+def rule_arc_correction_deg(distance_nm: ArrayLike, arc_radius_nm: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
 
 class GeodesicInverse(NamedTuple, Generic[_T]):
     distance_nm: _T

@@ -11,6 +11,17 @@ __all__ = [
     "arc_arc_crossing_latitude2_deg",
     "arc_arc_crossing_longitude1_deg",
     "arc_arc_crossing_longitude2_deg",
+    "arc_chord_leg_course_deg",
+    "arc_chord_leg_from_radial_deg",
+    "arc_chord_leg_groundspeed_kt",
+    "arc_chord_leg_heading_deg",
+    "arc_chord_leg_time_s",
+    "arc_chord_leg_to_radial_deg",
+    "arc_chords_angle_deg",
+    "arc_chords_distance_at_ends_nm",
+    "arc_chords_distance_at_middle_nm",
+    "arc_chords_legs",
+    "arc_chords_length_nm",
     "arc_entry_angle_at_station_deg",
     "arc_entry_distance_at_roll_in_nm",
     "arc_entry_distance_at_roll_out_nm",
@@ -35,7 +46,24 @@ __all__ = [
     "arc_extent_latitude2_deg",
     "arc_extent_longitude1_deg",
     "arc_extent_longitude2_deg",
+    "arc_flown_angle_deg",
+    "arc_flown_distance_nm",
+    "arc_flown_time_s",
+    "arc_heading_ahead_of_wing_tip_deg",
+    "arc_heading_bank_deg",
+    "arc_heading_groundspeed_kt",
+    "arc_heading_heading_deg",
+    "arc_heading_station_off_nose_deg",
+    "arc_heading_track_deg",
+    "arc_heading_wind_correction_deg",
+    "arc_least_correction_deg",
     "arc_length_nm",
+    "arc_regained_angle_deg",
+    "arc_regained_distance_nm",
+    "arc_regained_heading_deg",
+    "arc_regained_radial_deg",
+    "arc_regained_time_s",
+    "arc_regained_track_deg",
     "arc_tangents_course1_deg",
     "arc_tangents_course2_deg",
     "arc_tangents_latitude1_deg",
@@ -315,6 +343,7 @@ __all__ = [
     "rolled_turn_roll_duration_s",
     "rolled_turn_transfer_nm",
     "route_half_width_nm",
+    "rule_arc_correction_deg",
     "rule_bank_deg",
     "rule_cone_radius_nm",
     "rule_intercept_angle_deg",
@@ -560,6 +589,35 @@ course_crossing_first_course_deg: np.ufunc
 course_crossing_second_course_deg: np.ufunc
 on_course: np.ufunc
 on_leg: np.ufunc
+arc_heading_track_deg: np.ufunc
+arc_heading_heading_deg: np.ufunc
+arc_heading_groundspeed_kt: np.ufunc
+arc_heading_wind_correction_deg: np.ufunc
+arc_heading_station_off_nose_deg: np.ufunc
+arc_heading_ahead_of_wing_tip_deg: np.ufunc
+arc_heading_bank_deg: np.ufunc
+arc_flown_angle_deg: np.ufunc
+arc_flown_distance_nm: np.ufunc
+arc_flown_time_s: np.ufunc
+arc_chords_legs: np.ufunc
+arc_chords_angle_deg: np.ufunc
+arc_chords_length_nm: np.ufunc
+arc_chords_distance_at_ends_nm: np.ufunc
+arc_chords_distance_at_middle_nm: np.ufunc
+arc_chord_leg_from_radial_deg: np.ufunc
+arc_chord_leg_to_radial_deg: np.ufunc
+arc_chord_leg_course_deg: np.ufunc
+arc_chord_leg_heading_deg: np.ufunc
+arc_chord_leg_groundspeed_kt: np.ufunc
+arc_chord_leg_time_s: np.ufunc
+arc_regained_track_deg: np.ufunc
+arc_regained_heading_deg: np.ufunc
+arc_regained_distance_nm: np.ufunc
+arc_regained_time_s: np.ufunc
+arc_regained_radial_deg: np.ufunc
+arc_regained_angle_deg: np.ufunc
+arc_least_correction_deg: np.ufunc
+rule_arc_correction_deg: np.ufunc
 geodesic_inverse_distance_nm: np.ufunc
 geodesic_inverse_initial_bearing_deg: np.ufunc
 geodesic_inverse_final_bearing_deg: np.ufunc
