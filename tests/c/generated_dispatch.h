@@ -877,6 +877,90 @@ static size_t many_on_leg(size_t count, const double *const *in, const ptrdiff_t
     return lubber_on_leg_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], in[6], in_stride[6], out[0], out_stride[0], status);
 }
 
+static int32_t call_arc_heading(const double *in, double *out)
+{
+    return lubber_arc_heading(in[0], in[1], (int32_t)in[2], in[3], in[4], in[5], &out[0], &out[1], &out[2], &out[3], &out[4], &out[5], &out[6]);
+}
+
+static size_t many_arc_heading(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    (void)in_stride; /* a function of choices alone has no use for it */
+    return lubber_arc_heading_n(count, in[0], in_stride[0], in[1], in_stride[1], (int32_t)in[2][0], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], out[5], out_stride[5], out[6], out_stride[6], status);
+}
+
+static int32_t call_arc_flown(const double *in, double *out)
+{
+    return lubber_arc_flown(in[0], in[1], in[2], (int32_t)in[3], in[4], in[5], in[6], &out[0], &out[1], &out[2]);
+}
+
+static size_t many_arc_flown(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    (void)in_stride; /* a function of choices alone has no use for it */
+    return lubber_arc_flown_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], (int32_t)in[3][0], in[4], in_stride[4], in[5], in_stride[5], in[6], in_stride[6], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], status);
+}
+
+static int32_t call_arc_chords(const double *in, double *out)
+{
+    return lubber_arc_chords(in[0], in[1], in[2], (int32_t)in[3], (int32_t)in[4], in[5], &out[0], &out[1], &out[2], &out[3], &out[4]);
+}
+
+static size_t many_arc_chords(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    (void)in_stride; /* a function of choices alone has no use for it */
+    return lubber_arc_chords_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], (int32_t)in[3][0], (int32_t)in[4][0], in[5], in_stride[5], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], status);
+}
+
+static int32_t call_arc_chord_leg(const double *in, double *out)
+{
+    return lubber_arc_chord_leg(in[0], in[1], in[2], (int32_t)in[3], (int32_t)in[4], in[5], in[6], in[7], in[8], in[9], &out[0], &out[1], &out[2], &out[3], &out[4], &out[5]);
+}
+
+static size_t many_arc_chord_leg(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    (void)in_stride; /* a function of choices alone has no use for it */
+    return lubber_arc_chord_leg_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], (int32_t)in[3][0], (int32_t)in[4][0], in[5], in_stride[5], in[6], in_stride[6], in[7], in_stride[7], in[8], in_stride[8], in[9], in_stride[9], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], out[5], out_stride[5], status);
+}
+
+static int32_t call_arc_regained(const double *in, double *out)
+{
+    return lubber_arc_regained(in[0], in[1], in[2], (int32_t)in[3], in[4], in[5], in[6], in[7], &out[0], &out[1], &out[2], &out[3], &out[4], &out[5]);
+}
+
+static size_t many_arc_regained(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    (void)in_stride; /* a function of choices alone has no use for it */
+    return lubber_arc_regained_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], (int32_t)in[3][0], in[4], in_stride[4], in[5], in_stride[5], in[6], in_stride[6], in[7], in_stride[7], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], out[5], out_stride[5], status);
+}
+
+static int32_t call_arc_least_correction_deg(const double *in, double *out)
+{
+    return lubber_arc_least_correction_deg(in[0], in[1], &out[0]);
+}
+
+static size_t many_arc_least_correction_deg(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    (void)in_stride; /* a function of choices alone has no use for it */
+    return lubber_arc_least_correction_deg_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
+}
+
+static int32_t call_rule_arc_correction_deg(const double *in, double *out)
+{
+    return lubber_rule_arc_correction_deg(in[0], in[1], &out[0]);
+}
+
+static size_t many_rule_arc_correction_deg(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    (void)in_stride; /* a function of choices alone has no use for it */
+    return lubber_rule_arc_correction_deg_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
+}
+
 static int32_t call_geodesic_inverse(const double *in, double *out)
 {
     return lubber_geodesic_inverse(in[0], in[1], in[2], in[3], &out[0], &out[1], &out[2]);
@@ -2149,6 +2233,13 @@ static const struct dispatch DISPATCH[] = {
     {"course_crossing", 6, 6, "nnnnnn", {"latitude_deg", "longitude_deg", "along_first_nm", "along_second_nm", "first_course_deg", "second_course_deg"}, {40.1734722222, -70.2126666667, 90.0, 42.0766111111, -68.2113055556, 187.0}, call_course_crossing, many_course_crossing},
     {"on_course", 7, 1, "nnncnnn", {"on_course"}, {0.0, 0.0, 90.0, LUBBER_COURSE_REACH_ONWARD, 0.0, 5.0, 0.0001}, call_on_course, many_on_course},
     {"on_leg", 7, 1, "nnnnnnn", {"on_leg"}, {0.0, 0.0, 0.0, 6.0, 0.0, 7.0, 0.0001}, call_on_leg, many_on_leg},
+    {"arc_heading", 6, 7, "nncnnn", {"track_deg", "heading_deg", "groundspeed_kt", "wind_correction_deg", "station_off_nose_deg", "ahead_of_wing_tip_deg", "bank_deg"}, {130.0, 12.0, LUBBER_ARC_SENSE_CLOCKWISE, 160.0, 310.0, 30.0}, call_arc_heading, many_arc_heading},
+    {"arc_flown", 7, 3, "nnncnnn", {"angle_deg", "distance_nm", "time_s"}, {20.0, 110.0, 10.0, LUBBER_ARC_SENSE_CLOCKWISE, 160.0, 310.0, 45.0}, call_arc_flown, many_arc_flown},
+    {"arc_chords", 6, 5, "nnnccn", {"legs", "angle_deg", "length_nm", "distance_at_ends_nm", "distance_at_middle_nm"}, {350.0, 50.0, 12.0, LUBBER_ARC_SENSE_CLOCKWISE, LUBBER_CHORD_PLACEMENT_INSIDE, 0.25}, call_arc_chords, many_arc_chords},
+    {"arc_chord_leg", 10, 6, "nnnccnnnnn", {"from_radial_deg", "to_radial_deg", "course_deg", "heading_deg", "groundspeed_kt", "time_s"}, {350.0, 50.0, 12.0, LUBBER_ARC_SENSE_CLOCKWISE, LUBBER_CHORD_PLACEMENT_INSIDE, 0.25, 1.0, 150.0, 310.0, 30.0}, call_arc_chord_leg, many_arc_chord_leg},
+    {"arc_regained", 8, 6, "nnncnnnn", {"track_deg", "heading_deg", "distance_nm", "time_s", "radial_deg", "angle_deg"}, {200.0, 11.0, 10.0, LUBBER_ARC_SENSE_CLOCKWISE, 30.0, 160.0, 310.0, 30.0}, call_arc_regained, many_arc_regained},
+    {"arc_least_correction_deg", 2, 1, "nn", {"arc_least_correction_deg"}, {10.5, 10.0}, call_arc_least_correction_deg, many_arc_least_correction_deg},
+    {"rule_arc_correction_deg", 2, 1, "nn", {"rule_arc_correction_deg"}, {9.5, 10.0}, call_rule_arc_correction_deg, many_rule_arc_correction_deg},
     {"geodesic_inverse", 4, 3, "nnnn", {"distance_nm", "initial_bearing_deg", "final_bearing_deg"}, {51.0, 0.0, 52.0, 1.0}, call_geodesic_inverse, many_geodesic_inverse},
     {"slant_range_nm", 2, 1, "nn", {"slant_range_nm"}, {10.0, 30000.0}, call_slant_range_nm, many_slant_range_nm},
     {"geodesic_direct", 4, 3, "nnnn", {"latitude_deg", "longitude_deg", "final_bearing_deg"}, {0.0, 0.0, 90.0, 60.0}, call_geodesic_direct, many_geodesic_direct},
