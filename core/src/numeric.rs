@@ -51,15 +51,18 @@ pub(crate) fn root_between(mut low: f64, mut high: f64, mut function: impl FnMut
     if at_low == 0.0 { low } else { high }
 }
 
+/// Steps of the golden section that narrow a bracket to the square root of rounding: ln(2^-26) / ln(0.618).
+const GOLDEN_STEPS: u32 = 38;
+
 /// Where `function`, which falls and then rises between `low` and `high`, is least.
 ///
-/// Golden section to the square root of rounding, below which no such place is known.
+/// Golden section to the square root of rounding, below which no such place is known. A count of steps ends it, since a
+/// bracket narrower than the spacing of the numbers in it would never grow narrower.
 pub(crate) fn least_between(mut low: f64, mut high: f64, mut function: impl FnMut(f64) -> f64) -> f64 {
     let golden = (5.0_f64.sqrt() - 1.0) / 2.0;
     let (mut left, mut right) = (high - golden * (high - low), low + golden * (high - low));
     let (mut at_left, mut at_right) = (function(left), function(right));
-    let narrow = (high - low).abs() * f64::EPSILON.sqrt();
-    while (high - low).abs() > narrow {
+    for _ in 0..GOLDEN_STEPS {
         if at_left < at_right {
             (high, right, at_right) = (right, left, at_left);
             left = high - golden * (high - low);
@@ -94,5 +97,13 @@ mod tests {
     fn the_least_value_is_found() {
         let least = least_between(-1.0, 5.0, |x| (x - 2.0).powi(2) + 1.0);
         assert!((least - 2.0).abs() < 1e-7, "{least}");
+    }
+
+    #[test]
+    fn a_bracket_of_a_few_neighbouring_numbers_ends() {
+        let low = 7_000_000.0_f64;
+        let high = low.next_up().next_up();
+        let least = least_between(low, high, |x| (x - low).abs());
+        assert!((low..=high).contains(&least), "{least}");
     }
 }
