@@ -72,7 +72,8 @@ pub struct EntrySector<N: North> {
 /// parallel. Where a station's radials or arcs are all that may be followed to the fix, there are no sectors.
 ///
 /// # Source
-/// FAA Aeronautical Information Manual 5-3-8; CNATRA P-821 figure 3-8; P-801 figures 17A and 17B. The zone: [`FLEXIBILITY_DEG`].
+/// FAA Aeronautical Information Manual 5-3-8; CNATRA P-821 figure 3-8; P-801 figures 17A and 17B. The zone of
+/// 5 degrees: ICAO Doc 8168 Vol I (5th ed. 2006), Part I Section 6 Chapter 1 (from memory).
 ///
 /// # Example
 /// ```
