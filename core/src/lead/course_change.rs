@@ -168,6 +168,14 @@ impl<N: North> CourseChange<N> {
         metres(self.lead_m)
     }
 
+    /// The lead that would put the turn through the air on the outbound course, if the wind did not carry it along.
+    pub(crate) fn lead_without_drift(&self) -> Length {
+        let displacement_m = self.turn.displacement_m(self.before.heading.radians());
+        let sine = degrees(self.change_deg).sin().value;
+        let onward = Plane::along(self.outbound.radians());
+        metres(if self.change_deg == 0.0 { 0.0 } else { displacement_m.cross(onward) / sine })
+    }
+
     /// Distance past the fix, along the outbound course, at which the wings are level again; negative before it.
     pub fn past_fix_at_roll_out(&self) -> Length {
         metres(self.past_fix_m)

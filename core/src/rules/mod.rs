@@ -8,6 +8,7 @@ mod dme;
 mod holding;
 mod intercept;
 mod lead;
+mod lead_error;
 mod needle;
 mod turn;
 
@@ -16,5 +17,6 @@ pub use dme::{cone_radius, least_dme};
 pub use holding::{DriftRule, next_outbound_time, outbound_heading, outbound_time_by_headwind};
 pub use intercept::{intercept_angle, intercept_lead};
 pub use lead::{height_allowance, margin_for_fast_aircraft, reading, rule_lead, third_of_a_mile};
+pub use lead_error::{LeadComparison, LeadError, LeadErrorRow, LeadRule};
 pub use needle::off_course;
 pub use turn::{BankRule, RadiusRule, standard_rate_bank, turn_radius};
