@@ -242,7 +242,8 @@ mod tests {
 
     fn grid() -> (Vec<TrueAirspeed>, Vec<HeightAboveStation>, Vec<DirectionChange>) {
         let speeds = [90.0, 165.0, 250.0, 480.0].map(|value| TrueAirspeed::new(knots(value)).unwrap());
-        let heights = [-200.0, 0.0, 3000.0, 37_000.0].map(|value| HeightAboveStation::new(feet(value)).unwrap());
+        let heights =
+            [-200.0, 0.0, 3000.0, 37_000.0].map(|value| HeightAboveStation::new(feet(value)).unwrap());
         let changes = [0.0, 2.0, -30.0, 60.0, -90.0, 120.0, 170.0].map(DirectionChange::from_degrees);
         (speeds.to_vec(), heights.to_vec(), changes.to_vec())
     }
@@ -286,7 +287,11 @@ mod tests {
                 assert!(term.abs() < 1e-9 * error.exact_lead.abs() + metres(1e-9), "{row:?}");
             }
             let slow = row.true_airspeed.value() < knots(169.0);
-            assert_eq!(error.standard_rate.abs() < metres(1e-6), slow || row.change.degrees() == 0.0, "{row:?}");
+            assert_eq!(
+                error.standard_rate.abs() < metres(1e-6),
+                slow || row.change.degrees() == 0.0,
+                "{row:?}"
+            );
         }
     }
 
@@ -302,7 +307,10 @@ mod tests {
             .unwrap();
         let close = |term: Length, miles: f64| (term.get::<nautical_mile>() - miles).abs() < 5e-3;
         assert!(close(error.round_radius, 2.5 - 450.0 / (60.0 * std::f64::consts::PI)));
-        assert!(close(error.standard_rate, 2.387 - 450.0_f64.powi(2) / (68_625.37 * degrees(25.0).tan().value)));
+        assert!(close(
+            error.standard_rate,
+            2.387 - 450.0_f64.powi(2) / (68_625.37 * degrees(25.0).tan().value)
+        ));
         assert!(close(error.proportion, 0.0) && close(error.mile, 0.0) && close(error.sum, 0.0));
     }
 
