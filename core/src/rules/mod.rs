@@ -4,6 +4,7 @@
 //! is what the rest of the library computes with.
 
 mod arc;
+mod beside;
 mod dme;
 mod holding;
 mod intercept;
@@ -13,6 +14,10 @@ mod needle;
 mod turn;
 
 pub use arc::{ArcLeadRule, arc_correction, lead_radials, radials_per_mile};
+pub use beside::{
+    RuleError, cone_radius_error, lead_radials_error, least_dme_error, off_course_error,
+    standard_rate_bank_error, time_to_station_error, turn_radius_error,
+};
 pub use dme::{cone_radius, least_dme};
 pub use holding::{DriftRule, next_outbound_time, outbound_heading, outbound_time_by_headwind};
 pub use intercept::{intercept_angle, intercept_lead};

@@ -1,0 +1,555 @@
+//! Plain functions that set a rule of thumb beside the exact answer, term by term.
+
+use super::lead::wind;
+use super::turn::turn_limits;
+use super::{any_nan, outputs};
+use crate::Error;
+use crate::lead::RadialFlown;
+use crate::rules::{self, ArcLeadRule, BankRule, LeadComparison, LeadRule, RadiusRule};
+use crate::value::units::{degree, nautical_mile, second};
+use crate::value::{
+    ArcRadius, Bearing, BearingDrift, ConeHalfAngle, Dots, ElapsedTime, HeightAboveStation, StationDistance,
+    TrueAirspeed, TrueBearing,
+};
+
+outputs! {
+    /// The mental arithmetic of a lead beside the exact answer: what [`rule_lead_error`] gives. Errors are the rule less the exact answer.
+    RuleLeadError {
+        /// The lead by the rule.
+        rule_lead_nm,
+        /// The exact lead.
+        exact_lead_nm,
+        /// The error of the lead: the sum of the eight terms from `allowance_nm` to `roll_nm`.
+        lead_error_nm,
+        /// The DME reading by the rule: its lead and the height in miles, added.
+        rule_reading_nm,
+        /// The exact DME reading.
+        exact_reading_nm,
+        /// The error of the reading: the sum of all ten terms.
+        reading_error_nm,
+        /// The allowance for height, if the rule makes one.
+        allowance_nm,
+        /// The standard-rate radius as speed over 180, where it is speed over 60 pi.
+        round_radius_nm,
+        /// The lead in proportion to the change, where it goes with the tangent of half of it.
+        proportion_nm,
+        /// The radius of standard rate, where the bank limit makes it longer.
+        standard_rate_nm,
+        /// The groundspeed as the speed of the turn, where the airspeed is.
+        groundspeed_nm,
+        /// The turn through the change of course, where that of heading has to be turned.
+        heading_change_nm,
+        /// No drift during the turn.
+        drift_nm,
+        /// A roll that takes no time.
+        roll_nm,
+        /// A nautical mile of 6 000 ft in the height.
+        mile_nm,
+        /// Distance and height added, where the slant is the root of their squares.
+        sum_nm,
+    }
+}
+
+/// The mental arithmetic of a lead beside the exact answer, term by term.
+///
+/// Each term is what one simplification adds, positive where it makes the rule begin the turn too early. With `c` the change and `gs` the groundspeed inbound the lead
+/// goes in steps from `gs / 180 c / 90` by `gs / (60 pi) c / 90`, `gs / (60 pi) tan(c / 2)`, `r(gs) tan(c / 2)` and `r(V) tan(c / 2)`, with `r` the radius that the limits
+/// leave, to the turn through the wind-corrected headings without its drift, with it, and with the roll; the reading adds the height as `h / 6000`, as `h`, and
+/// in the slant range.
+///
+/// # Arguments
+/// - `inbound_course_deg`: course flown to the station, any finite number
+/// - `outbound_course_deg`: course flown from it, against the same north
+/// - `true_airspeed_kt`: true airspeed, above 0 to 5000
+/// - `height_above_station_ft`: height above the station's antenna, -60 000 to 400 000 (default 0.0)
+/// - `wind_from_deg`: where the wind blows from, against the same north (default 0.0)
+/// - `wind_speed_kt`: speed of the wind, 0 to 1000 (default 0.0)
+/// - `bank_limit_deg`: greatest bank, above 0 below 90 (default 25.0)
+/// - `turn_rate_limit_deg_per_s`: greatest rate of turn, above 0 (default 3.0)
+/// - `roll_rate_deg_per_s`: rate of roll, above 0, infinite for an instant roll (default 5.0)
+/// - `rule`: which mental arithmetic (default "third")
+///
+/// # Accuracy
+/// The terms sum to the whole to rounding error. Taken back in another order they would share it out a little differently.
+///
+/// # Degenerate cases
+/// In calm air the terms of the wind are zero to rounding error. Toward a reversal the rule stays finite where the exact lead does not.
+///
+/// # Errors
+/// A value outside its range, a reversal, a wind that the airspeed cannot hold.
+///
+/// # Source
+/// The rules: common practice (`rule_lead_nm`, `rule_reading_nm`). The exact answers: `lead_nm`, `dme_at_roll_in_nm`. The terms: derived.
+///
+/// # Example
+/// ```
+/// # use lubberline::plain::rule_lead_error;
+/// # use lubberline::rules::LeadRule;
+/// assert_eq!(format!("{:.2}", rule_lead_error(40.0, 130.0, 450.0, 36_000.0, 0.0, 0.0, 25.0, 3.0, 5.0, LeadRule::Third)?.standard_rate_nm), "-3.94");
+/// assert_eq!(format!("{:.2}", rule_lead_error(40.0, 130.0, 450.0, 36_000.0, 0.0, 0.0, 25.0, 3.0, 5.0, LeadRule::Third)?.mile_nm), "0.08");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
+#[expect(
+    clippy::too_many_arguments,
+    reason = "a plain function takes plain numbers; the typed one groups them"
+)]
+pub fn rule_lead_error(
+    inbound_course_deg: f64,
+    outbound_course_deg: f64,
+    true_airspeed_kt: f64,
+    height_above_station_ft: f64,
+    wind_from_deg: f64,
+    wind_speed_kt: f64,
+    bank_limit_deg: f64,
+    turn_rate_limit_deg_per_s: f64,
+    roll_rate_deg_per_s: f64,
+    rule: LeadRule,
+) -> Result<RuleLeadError, Error> {
+    if any_nan(&[
+        inbound_course_deg,
+        outbound_course_deg,
+        true_airspeed_kt,
+        height_above_station_ft,
+        wind_from_deg,
+        wind_speed_kt,
+        bank_limit_deg,
+        turn_rate_limit_deg_per_s,
+        roll_rate_deg_per_s,
+    ]) {
+        return Ok(RuleLeadError::NAN);
+    }
+    let inbound = TrueBearing::named("inbound_course_deg", inbound_course_deg)?;
+    let outbound = Bearing::named("outbound_course_deg", outbound_course_deg)?;
+    let airspeed = TrueAirspeed::named("true_airspeed_kt", true_airspeed_kt)?;
+    let height = HeightAboveStation::named("height_above_station_ft", height_above_station_ft)?;
+    let comparison = LeadComparison {
+        inbound,
+        wind: wind(wind_from_deg, wind_speed_kt)?,
+        limits: turn_limits(bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s)?,
+        rule,
+    };
+    let error = comparison.error(airspeed, height, inbound.change_to(outbound))?;
+    Ok(RuleLeadError {
+        rule_lead_nm: error.rule_lead.get::<nautical_mile>(),
+        exact_lead_nm: error.exact_lead.get::<nautical_mile>(),
+        lead_error_nm: error.lead_error().get::<nautical_mile>(),
+        rule_reading_nm: error.rule_reading.get::<nautical_mile>(),
+        exact_reading_nm: error.exact_reading.get::<nautical_mile>(),
+        reading_error_nm: error.reading_error().get::<nautical_mile>(),
+        allowance_nm: error.allowance.get::<nautical_mile>(),
+        round_radius_nm: error.round_radius.get::<nautical_mile>(),
+        proportion_nm: error.proportion.get::<nautical_mile>(),
+        standard_rate_nm: error.standard_rate.get::<nautical_mile>(),
+        groundspeed_nm: error.groundspeed.get::<nautical_mile>(),
+        heading_change_nm: error.heading_change.get::<nautical_mile>(),
+        drift_nm: error.drift.get::<nautical_mile>(),
+        roll_nm: error.roll.get::<nautical_mile>(),
+        mile_nm: error.mile.get::<nautical_mile>(),
+        sum_nm: error.sum.get::<nautical_mile>(),
+    })
+}
+
+outputs! {
+    /// The rule of the least DME beside the height itself: what [`rule_least_dme_error`] gives. The error is the rule less the exact answer.
+    RuleLeastDmeError {
+        /// The rule's answer.
+        rule_nm,
+        /// The exact answer.
+        exact_nm,
+        /// The error, of a single term: a nautical mile of 6 000 ft.
+        error_nm,
+    }
+}
+
+/// The rule of the least DME overhead beside the height itself.
+///
+/// `h / 6000` less `h`.
+///
+/// # Arguments
+/// - `height_ft`: height above the station's antenna, -60 000 to 400 000
+///
+/// # Accuracy
+/// 1.3 percent high throughout.
+///
+/// # Degenerate cases
+/// None.
+///
+/// # Errors
+/// A value outside its range.
+///
+/// # Source
+/// The rule: common practice (`rule_least_dme_nm`).
+///
+/// # Example
+/// ```
+/// # use lubberline::plain::rule_least_dme_error;
+/// assert_eq!(format!("{:.3}", rule_least_dme_error(36_000.0)?.error_nm), "0.075");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
+pub fn rule_least_dme_error(height_ft: f64) -> Result<RuleLeastDmeError, Error> {
+    if any_nan(&[height_ft]) {
+        return Ok(RuleLeastDmeError::NAN);
+    }
+    let error = rules::least_dme_error(HeightAboveStation::named("height_ft", height_ft)?);
+    Ok(RuleLeastDmeError {
+        rule_nm: error.rule.get::<nautical_mile>(),
+        exact_nm: error.exact.get::<nautical_mile>(),
+        error_nm: error.error().get::<nautical_mile>(),
+    })
+}
+
+outputs! {
+    /// The rule of the cone beside that of a half-angle: what [`rule_cone_radius_error`] gives. The error is the rule less the exact answer.
+    RuleConeRadiusError {
+        /// The rule's answer.
+        rule_nm,
+        /// The exact answer.
+        exact_nm,
+        /// The error: the sum of the terms.
+        error_nm,
+        /// A nautical mile of 6 000 ft.
+        mile_nm,
+        /// 45 degrees for the half-angle.
+        angle_nm,
+    }
+}
+
+/// The rule of the cone of confusion beside the cone of a half-angle, term by term.
+///
+/// `h / 6000` less `h tan(half-angle)`.
+///
+/// # Arguments
+/// - `height_ft`: height above the station's antenna, -60 000 to 400 000
+/// - `cone_half_angle_deg`: half-angle from the vertical, above 0 below 90 (default 50.0)
+///
+/// # Accuracy
+/// The terms sum to the whole to rounding error.
+///
+/// # Degenerate cases
+/// At the station's height and below it both are zero.
+///
+/// # Errors
+/// A value outside its range.
+///
+/// # Source
+/// The rule: common practice (`rule_cone_radius_nm`); 50 degrees: `cone_radius_nm`.
+///
+/// # Example
+/// ```
+/// # use lubberline::plain::rule_cone_radius_error;
+/// assert_eq!(format!("{:.2}", rule_cone_radius_error(36_000.0, 50.0)?.angle_nm), "-1.14");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
+pub fn rule_cone_radius_error(
+    height_ft: f64,
+    cone_half_angle_deg: f64,
+) -> Result<RuleConeRadiusError, Error> {
+    if any_nan(&[height_ft, cone_half_angle_deg]) {
+        return Ok(RuleConeRadiusError::NAN);
+    }
+    let height = HeightAboveStation::named("height_ft", height_ft)?;
+    let half_angle = ConeHalfAngle::named("cone_half_angle_deg", cone_half_angle_deg)?;
+    let error = rules::cone_radius_error(height, half_angle);
+    let [mile, angle] = error.terms;
+    Ok(RuleConeRadiusError {
+        rule_nm: error.rule.get::<nautical_mile>(),
+        exact_nm: error.exact.get::<nautical_mile>(),
+        error_nm: error.error().get::<nautical_mile>(),
+        mile_nm: mile.get::<nautical_mile>(),
+        angle_nm: angle.get::<nautical_mile>(),
+    })
+}
+
+outputs! {
+    /// A rule of the bank beside that of standard rate: what [`rule_bank_error`] gives. The error is the rule less the exact answer.
+    RuleBankError {
+        /// The rule's answer.
+        rule_deg,
+        /// The exact answer.
+        exact_deg,
+        /// The error, of a single term: the rule's line for an arctangent.
+        error_deg,
+    }
+}
+
+/// A rule of the bank of a standard-rate turn beside the exact bank.
+///
+/// The rule less `atan(V / 364.07)`.
+///
+/// # Arguments
+/// - `true_airspeed_kt`: true airspeed (the indicated one for `twenty_percent`), above 0 to 5000
+/// - `rule`: which rule
+///
+/// # Accuracy
+/// Rounding error of the difference; the rules contradict each other.
+///
+/// # Degenerate cases
+/// At jet speeds the rules give more bank than anyone flies.
+///
+/// # Errors
+/// A value outside its range.
+///
+/// # Source
+/// Named at `rule_bank_deg`.
+///
+/// # Example
+/// ```
+/// # use lubberline::plain::rule_bank_error;
+/// # use lubberline::rules::BankRule;
+/// assert_eq!(format!("{:.1}", rule_bank_error(120.0, BankRule::TenthAndSeven)?.error_deg), "0.8");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
+pub fn rule_bank_error(true_airspeed_kt: f64, rule: BankRule) -> Result<RuleBankError, Error> {
+    if any_nan(&[true_airspeed_kt]) {
+        return Ok(RuleBankError::NAN);
+    }
+    let speed = TrueAirspeed::named("true_airspeed_kt", true_airspeed_kt)?;
+    let error = rules::standard_rate_bank_error(speed, rule)?;
+    Ok(RuleBankError {
+        rule_deg: error.rule.get::<degree>(),
+        exact_deg: error.exact.get::<degree>(),
+        error_deg: error.error().get::<degree>(),
+    })
+}
+
+outputs! {
+    /// A rule of the radius beside that of the turn it is for: what [`rule_turn_radius_error`] gives. The error is the rule less the exact answer.
+    RuleTurnRadiusError {
+        /// The rule's answer.
+        rule_nm,
+        /// The exact answer.
+        exact_nm,
+        /// The error, of a single term: the rule's round number.
+        error_nm,
+    }
+}
+
+/// A rule of the radius of a turn beside the radius of the turn that it is for.
+///
+/// The rule less `V / (60 pi)`, `V / (30 pi)` or `V^2 / (g tan 30)`.
+///
+/// # Arguments
+/// - `speed_kt`: speed, above 0 to 5000
+/// - `rule`: which rule
+///
+/// # Accuracy
+/// Standard and half standard rate: 6 percent short. A tenth of the square: 10 percent long.
+///
+/// # Degenerate cases
+/// Miles a minute less two is zero below 120 kt.
+///
+/// # Errors
+/// A value outside its range.
+///
+/// # Source
+/// Named at `rule_turn_radius_nm`.
+///
+/// # Example
+/// ```
+/// # use lubberline::plain::rule_turn_radius_error;
+/// # use lubberline::rules::RadiusRule;
+/// assert_eq!(format!("{:.3}", rule_turn_radius_error(250.0, RadiusRule::OnePercent)?.error_nm), "-0.153");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
+pub fn rule_turn_radius_error(speed_kt: f64, rule: RadiusRule) -> Result<RuleTurnRadiusError, Error> {
+    if any_nan(&[speed_kt]) {
+        return Ok(RuleTurnRadiusError::NAN);
+    }
+    let error = rules::turn_radius_error(TrueAirspeed::named("speed_kt", speed_kt)?, rule);
+    Ok(RuleTurnRadiusError {
+        rule_nm: error.rule.get::<nautical_mile>(),
+        exact_nm: error.exact.get::<nautical_mile>(),
+        error_nm: error.error().get::<nautical_mile>(),
+    })
+}
+
+outputs! {
+    /// The rule of the distance off course beside the exact one: what [`rule_off_course_error`] gives. The error is the rule less the exact answer.
+    RuleOffCourseError {
+        /// The rule's answer.
+        rule_nm,
+        /// The exact answer.
+        exact_nm,
+        /// The error: the sum of the terms.
+        error_nm,
+        /// 200 ft for 212 to a dot and a mile.
+        dot_nm,
+        /// The angle for its sine.
+        sine_nm,
+    }
+}
+
+/// The rule of the distance off course beside the exact one, term by term.
+///
+/// `-200 ft dots distance` less `-R asin(sin(d / R) sin(2 dots))`.
+///
+/// # Arguments
+/// - `deflection_dots`: where the needle stands in dots of two degrees, positive right of centre, -20 to 20
+/// - `distance_nm`: distance from the station along the ground, above 0 to 5000
+///
+/// # Accuracy
+/// The terms sum to the whole to rounding error.
+///
+/// # Degenerate cases
+/// On course there is no error.
+///
+/// # Errors
+/// A value outside its range.
+///
+/// # Source
+/// The rule: common practice (`rule_off_course_nm`). The exact distance: `cross_track_of_deflection_nm`.
+///
+/// # Example
+/// ```
+/// # use lubberline::plain::rule_off_course_error;
+/// assert_eq!(format!("{:.3}", rule_off_course_error(-2.0, 30.0)?.dot_nm), "-0.119");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
+pub fn rule_off_course_error(deflection_dots: f64, distance_nm: f64) -> Result<RuleOffCourseError, Error> {
+    if any_nan(&[deflection_dots, distance_nm]) {
+        return Ok(RuleOffCourseError::NAN);
+    }
+    let deflection = Dots::named("deflection_dots", deflection_dots)?;
+    let distance = StationDistance::named("distance_nm", distance_nm)?;
+    let error = rules::off_course_error(deflection, distance);
+    let [dot, sine] = error.terms;
+    Ok(RuleOffCourseError {
+        rule_nm: error.rule.get::<nautical_mile>(),
+        exact_nm: error.exact.get::<nautical_mile>(),
+        error_nm: error.error().get::<nautical_mile>(),
+        dot_nm: dot.get::<nautical_mile>(),
+        sine_nm: sine.get::<nautical_mile>(),
+    })
+}
+
+outputs! {
+    /// The lead radials by rule beside the exact ones: what [`rule_lead_radials_error`] gives. The error is the rule less the exact answer.
+    RuleLeadRadialsError {
+        /// The rule's answer.
+        rule_deg,
+        /// The exact answer.
+        exact_deg,
+        /// The error: the sum of the terms.
+        error_deg,
+        /// 60 for 57.3.
+        sixty_deg,
+        /// The rule's correction for the direction of the radial, which is there to make up for the next term.
+        correction_deg,
+        /// `r / D` for `asin(r / (D - r))` inbound, `asin(r / (D + r))` outbound.
+        geometry_deg,
+    }
+}
+
+/// The lead radials off an arc by rule beside the exact ones in still air with an instant roll, term by term.
+///
+/// The rule of `rule_lead_radials_deg` less `asin(r / (D - r))` inbound, `asin(r / (D + r))` outbound.
+///
+/// # Arguments
+/// - `arc_radius_nm`: distance of the arc from the station, above 0 to 5000
+/// - `turn_radius_nm`: radius of the turn, above 0 to 5000
+/// - `flown`: whether the radial is flown inbound or outbound
+/// - `rule`: which correction
+///
+/// # Accuracy
+/// The terms sum to the whole to rounding error.
+///
+/// # Degenerate cases
+/// None in the range.
+///
+/// # Errors
+/// A value outside its range, or an arc below twice the turn radius when turning on its inside.
+///
+/// # Source
+/// Named at `rule_lead_radials_deg`; the exact lead is derived from the geometry of tangent circles.
+///
+/// # Example
+/// ```
+/// # use lubberline::plain::rule_lead_radials_error;
+/// # use lubberline::{lead::RadialFlown, rules::ArcLeadRule};
+/// assert_eq!(format!("{:.2}", rule_lead_radials_error(10.0, 2.5, RadialFlown::Inbound, ArcLeadRule::Proportion)?.error_deg), "-1.97");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
+pub fn rule_lead_radials_error(
+    arc_radius_nm: f64,
+    turn_radius_nm: f64,
+    flown: RadialFlown,
+    rule: ArcLeadRule,
+) -> Result<RuleLeadRadialsError, Error> {
+    if any_nan(&[arc_radius_nm, turn_radius_nm]) {
+        return Ok(RuleLeadRadialsError::NAN);
+    }
+    let arc = ArcRadius::named("arc_radius_nm", arc_radius_nm)?;
+    let turn = ArcRadius::named("turn_radius_nm", turn_radius_nm)?;
+    let error = rules::lead_radials_error(arc, turn, flown, rule)?;
+    let [sixty, correction, geometry] = error.terms;
+    Ok(RuleLeadRadialsError {
+        rule_deg: error.rule.get::<degree>(),
+        exact_deg: error.exact.get::<degree>(),
+        error_deg: error.error().get::<degree>(),
+        sixty_deg: sixty.get::<degree>(),
+        correction_deg: correction.get::<degree>(),
+        geometry_deg: geometry.get::<degree>(),
+    })
+}
+
+outputs! {
+    /// The rule of the time to a station beside the time itself: what [`rule_time_to_station_error`] gives. The error is the rule less the exact answer.
+    RuleTimeToStationError {
+        /// The rule's answer.
+        rule_s,
+        /// The exact answer.
+        exact_s,
+        /// The error: the sum of the terms.
+        error_s,
+        /// 60 for 57.3.
+        sixty_s,
+        /// The angle for its sine.
+        sine_s,
+    }
+}
+
+/// The rule of the time to a station abeam beside the time itself, term by term.
+///
+/// `60 t / c` with the change in degrees less `t / sin(c)`.
+///
+/// # Arguments
+/// - `elapsed_s`: time between the two bearings, above 0 to 1 000 000
+/// - `bearing_change_deg`: change of the bearing, above 0 below 180
+///
+/// # Accuracy
+/// The terms sum to the whole to rounding error.
+///
+/// # Degenerate cases
+/// The terms cancel at 30 degrees.
+///
+/// # Errors
+/// A value outside its range, or a change of 90 degrees and more, which a station abeam cannot make.
+///
+/// # Source
+/// The rule: FAA-H-8083-15 (`time_to_station_rule_s`). The exact time: the law of sines.
+///
+/// # Example
+/// ```
+/// # use lubberline::plain::rule_time_to_station_error;
+/// assert_eq!(format!("{:.1}", rule_time_to_station_error(75.0, 10.0)?.error_s), "18.1");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
+pub fn rule_time_to_station_error(
+    elapsed_s: f64,
+    bearing_change_deg: f64,
+) -> Result<RuleTimeToStationError, Error> {
+    if any_nan(&[elapsed_s, bearing_change_deg]) {
+        return Ok(RuleTimeToStationError::NAN);
+    }
+    let elapsed = ElapsedTime::named("elapsed_s", elapsed_s)?;
+    let change = BearingDrift::named("bearing_change_deg", bearing_change_deg)?;
+    let error = rules::time_to_station_error(elapsed, change)?;
+    let [sixty, sine] = error.terms;
+    Ok(RuleTimeToStationError {
+        rule_s: error.rule.get::<second>(),
+        exact_s: error.exact.get::<second>(),
+        error_s: error.error().get::<second>(),
+        sixty_s: sixty.get::<second>(),
+        sine_s: sine.get::<second>(),
+    })
+}
