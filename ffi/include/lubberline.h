@@ -871,6 +871,16 @@
 #define LUBBER_DRIFT_RULE_TRIPLE 3
 
 /**
+ * A third of a mile for each 60 kt and 90 degrees: [`third_of_a_mile`].
+ */
+#define LUBBER_LEAD_RULE_THIRD 0
+
+/**
+ * That and half a mile for each 10 000 ft above 5 000 ft: [`height_allowance`].
+ */
+#define LUBBER_LEAD_RULE_THIRD_AND_ALLOWANCE 1
+
+/**
  * 15 percent of the true airspeed in knots. Common practice.
  */
 #define LUBBER_BANK_RULE_FIFTEEN_PERCENT 0
@@ -8789,6 +8799,479 @@ size_t lubber_base_turn_sector_nm_n(size_t count,
                                     double *base_turn_sector_nm,
                                     ptrdiff_t base_turn_sector_nm_stride,
                                     int32_t *status);
+
+/**
+ * The mental arithmetic of a lead beside the exact answer, term by term.
+ *
+ * Each term is what one simplification adds, positive where it makes the rule begin the turn too early. With `c` the change and `gs` the groundspeed inbound the lead
+ * goes in steps from `gs / 180 c / 90` by `gs / (60 pi) c / 90`, `gs / (60 pi) tan(c / 2)`, `r(gs) tan(c / 2)` and `r(V) tan(c / 2)`, with `r` the radius that the limits
+ * leave, to the turn through the wind-corrected headings without its drift, with it, and with the roll; the reading adds the height as `h / 6000`, as `h`, and
+ * in the slant range.
+ *
+ * @param inbound_course_deg course flown to the station, any finite number
+ * @param outbound_course_deg course flown from it, against the same north
+ * @param true_airspeed_kt true airspeed, above 0 to 5000
+ * @param height_above_station_ft height above the station's antenna, -60 000 to 400 000
+ * @param wind_from_deg where the wind blows from, against the same north
+ * @param wind_speed_kt speed of the wind, 0 to 1000
+ * @param bank_limit_deg greatest bank, above 0 below 90
+ * @param turn_rate_limit_deg_per_s greatest rate of turn, above 0
+ * @param roll_rate_deg_per_s rate of roll, above 0, infinite for an instant roll
+ * @param rule which mental arithmetic: LUBBER_LEAD_RULE_THIRD, LUBBER_LEAD_RULE_THIRD_AND_ALLOWANCE
+ * @param[out] rule_lead_nm The lead by the rule; may be NULL
+ * @param[out] exact_lead_nm The exact lead; may be NULL
+ * @param[out] lead_error_nm The error of the lead: the sum of the eight terms from `allowance_nm` to `roll_nm`; may be NULL
+ * @param[out] rule_reading_nm The DME reading by the rule: its lead and the height in miles, added; may be NULL
+ * @param[out] exact_reading_nm The exact DME reading; may be NULL
+ * @param[out] reading_error_nm The error of the reading: the sum of all ten terms; may be NULL
+ * @param[out] allowance_nm The allowance for height, if the rule makes one; may be NULL
+ * @param[out] round_radius_nm The standard-rate radius as speed over 180, where it is speed over 60 pi; may be NULL
+ * @param[out] proportion_nm The lead in proportion to the change, where it goes with the tangent of half of it; may be NULL
+ * @param[out] standard_rate_nm The radius of standard rate, where the bank limit makes it longer; may be NULL
+ * @param[out] groundspeed_nm The groundspeed as the speed of the turn, where the airspeed is; may be NULL
+ * @param[out] heading_change_nm The turn through the change of course, where that of heading has to be turned; may be NULL
+ * @param[out] drift_nm No drift during the turn; may be NULL
+ * @param[out] roll_nm A roll that takes no time; may be NULL
+ * @param[out] mile_nm A nautical mile of 6 000 ft in the height; may be NULL
+ * @param[out] sum_nm Distance and height added, where the slant is the root of their squares; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: The terms sum to the whole to rounding error. Taken back in another order they would share it out a little differently.
+ * Degenerate cases: In calm air the terms of the wind are zero to rounding error. Toward a reversal the rule stays finite where the exact lead does not.
+ * Errors: A value outside its range, a reversal, a wind that the airspeed cannot hold.
+ * Source: The rules: common practice (`rule_lead_nm`, `rule_reading_nm`). The exact answers: `lead_nm`, `dme_at_roll_in_nm`. The terms: derived.
+ *
+ * Example: lubber_rule_lead_error(40.0, 130.0, 450.0, 36000.0, 0.0, 0.0, 25.0, 3.0, 5.0, LUBBER_LEAD_RULE_THIRD, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, &value, NULL, NULL, NULL, NULL, NULL, NULL) gives -3.94
+ */
+int32_t lubber_rule_lead_error(double inbound_course_deg,
+                               double outbound_course_deg,
+                               double true_airspeed_kt,
+                               double height_above_station_ft,
+                               double wind_from_deg,
+                               double wind_speed_kt,
+                               double bank_limit_deg,
+                               double turn_rate_limit_deg_per_s,
+                               double roll_rate_deg_per_s,
+                               int32_t rule,
+                               double *rule_lead_nm,
+                               double *exact_lead_nm,
+                               double *lead_error_nm,
+                               double *rule_reading_nm,
+                               double *exact_reading_nm,
+                               double *reading_error_nm,
+                               double *allowance_nm,
+                               double *round_radius_nm,
+                               double *proportion_nm,
+                               double *standard_rate_nm,
+                               double *groundspeed_nm,
+                               double *heading_change_nm,
+                               double *drift_nm,
+                               double *roll_nm,
+                               double *mile_nm,
+                               double *sum_nm);
+
+/**
+ * `lubber_rule_lead_error` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * `rule` is one code for all points: which mental arithmetic: LUBBER_LEAD_RULE_THIRD, LUBBER_LEAD_RULE_THIRD_AND_ALLOWANCE
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_rule_lead_error_n(size_t count,
+                                const double *inbound_course_deg,
+                                ptrdiff_t inbound_course_deg_stride,
+                                const double *outbound_course_deg,
+                                ptrdiff_t outbound_course_deg_stride,
+                                const double *true_airspeed_kt,
+                                ptrdiff_t true_airspeed_kt_stride,
+                                const double *height_above_station_ft,
+                                ptrdiff_t height_above_station_ft_stride,
+                                const double *wind_from_deg,
+                                ptrdiff_t wind_from_deg_stride,
+                                const double *wind_speed_kt,
+                                ptrdiff_t wind_speed_kt_stride,
+                                const double *bank_limit_deg,
+                                ptrdiff_t bank_limit_deg_stride,
+                                const double *turn_rate_limit_deg_per_s,
+                                ptrdiff_t turn_rate_limit_deg_per_s_stride,
+                                const double *roll_rate_deg_per_s,
+                                ptrdiff_t roll_rate_deg_per_s_stride,
+                                int32_t rule,
+                                double *rule_lead_nm,
+                                ptrdiff_t rule_lead_nm_stride,
+                                double *exact_lead_nm,
+                                ptrdiff_t exact_lead_nm_stride,
+                                double *lead_error_nm,
+                                ptrdiff_t lead_error_nm_stride,
+                                double *rule_reading_nm,
+                                ptrdiff_t rule_reading_nm_stride,
+                                double *exact_reading_nm,
+                                ptrdiff_t exact_reading_nm_stride,
+                                double *reading_error_nm,
+                                ptrdiff_t reading_error_nm_stride,
+                                double *allowance_nm,
+                                ptrdiff_t allowance_nm_stride,
+                                double *round_radius_nm,
+                                ptrdiff_t round_radius_nm_stride,
+                                double *proportion_nm,
+                                ptrdiff_t proportion_nm_stride,
+                                double *standard_rate_nm,
+                                ptrdiff_t standard_rate_nm_stride,
+                                double *groundspeed_nm,
+                                ptrdiff_t groundspeed_nm_stride,
+                                double *heading_change_nm,
+                                ptrdiff_t heading_change_nm_stride,
+                                double *drift_nm,
+                                ptrdiff_t drift_nm_stride,
+                                double *roll_nm,
+                                ptrdiff_t roll_nm_stride,
+                                double *mile_nm,
+                                ptrdiff_t mile_nm_stride,
+                                double *sum_nm,
+                                ptrdiff_t sum_nm_stride,
+                                int32_t *status);
+
+/**
+ * The rule of the least DME overhead beside the height itself.
+ *
+ * `h / 6000` less `h`.
+ *
+ * @param height_ft height above the station's antenna, -60 000 to 400 000
+ * @param[out] rule_nm The rule's answer; may be NULL
+ * @param[out] exact_nm The exact answer; may be NULL
+ * @param[out] error_nm The error, of a single term: a nautical mile of 6 000 ft; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: 1.3 percent high throughout.
+ * Degenerate cases: None.
+ * Errors: A value outside its range.
+ * Source: The rule: common practice (`rule_least_dme_nm`).
+ *
+ * Example: lubber_rule_least_dme_error(36000.0, NULL, NULL, &value) gives 0.075
+ */
+int32_t lubber_rule_least_dme_error(double height_ft, double *rule_nm, double *exact_nm, double *error_nm);
+
+/**
+ * `lubber_rule_least_dme_error` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_rule_least_dme_error_n(size_t count,
+                                     const double *height_ft,
+                                     ptrdiff_t height_ft_stride,
+                                     double *rule_nm,
+                                     ptrdiff_t rule_nm_stride,
+                                     double *exact_nm,
+                                     ptrdiff_t exact_nm_stride,
+                                     double *error_nm,
+                                     ptrdiff_t error_nm_stride,
+                                     int32_t *status);
+
+/**
+ * The rule of the cone of confusion beside the cone of a half-angle, term by term.
+ *
+ * `h / 6000` less `h tan(half-angle)`.
+ *
+ * @param height_ft height above the station's antenna, -60 000 to 400 000
+ * @param cone_half_angle_deg half-angle from the vertical, above 0 below 90
+ * @param[out] rule_nm The rule's answer; may be NULL
+ * @param[out] exact_nm The exact answer; may be NULL
+ * @param[out] error_nm The error: the sum of the terms; may be NULL
+ * @param[out] mile_nm A nautical mile of 6 000 ft; may be NULL
+ * @param[out] angle_nm 45 degrees for the half-angle; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: The terms sum to the whole to rounding error.
+ * Degenerate cases: At the station's height and below it both are zero.
+ * Errors: A value outside its range.
+ * Source: The rule: common practice (`rule_cone_radius_nm`); 50 degrees: `cone_radius_nm`.
+ *
+ * Example: lubber_rule_cone_radius_error(36000.0, 50.0, NULL, NULL, NULL, NULL, &value) gives -1.14
+ */
+int32_t lubber_rule_cone_radius_error(double height_ft,
+                                      double cone_half_angle_deg,
+                                      double *rule_nm,
+                                      double *exact_nm,
+                                      double *error_nm,
+                                      double *mile_nm,
+                                      double *angle_nm);
+
+/**
+ * `lubber_rule_cone_radius_error` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_rule_cone_radius_error_n(size_t count,
+                                       const double *height_ft,
+                                       ptrdiff_t height_ft_stride,
+                                       const double *cone_half_angle_deg,
+                                       ptrdiff_t cone_half_angle_deg_stride,
+                                       double *rule_nm,
+                                       ptrdiff_t rule_nm_stride,
+                                       double *exact_nm,
+                                       ptrdiff_t exact_nm_stride,
+                                       double *error_nm,
+                                       ptrdiff_t error_nm_stride,
+                                       double *mile_nm,
+                                       ptrdiff_t mile_nm_stride,
+                                       double *angle_nm,
+                                       ptrdiff_t angle_nm_stride,
+                                       int32_t *status);
+
+/**
+ * A rule of the bank of a standard-rate turn beside the exact bank.
+ *
+ * The rule less `atan(V / 364.07)`.
+ *
+ * @param true_airspeed_kt true airspeed (the indicated one for `twenty_percent`), above 0 to 5000
+ * @param rule which rule: LUBBER_BANK_RULE_FIFTEEN_PERCENT, LUBBER_BANK_RULE_TENTH_AND_SEVEN, LUBBER_BANK_RULE_TENTH_AND_FIVE, LUBBER_BANK_RULE_TWENTY_PERCENT
+ * @param[out] rule_deg The rule's answer; may be NULL
+ * @param[out] exact_deg The exact answer; may be NULL
+ * @param[out] error_deg The error, of a single term: the rule's line for an arctangent; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding error of the difference; the rules contradict each other.
+ * Degenerate cases: At jet speeds the rules give more bank than anyone flies.
+ * Errors: A value outside its range.
+ * Source: Named at `rule_bank_deg`.
+ *
+ * Example: lubber_rule_bank_error(120.0, LUBBER_BANK_RULE_TENTH_AND_SEVEN, NULL, NULL, &value) gives 0.8
+ */
+int32_t lubber_rule_bank_error(double true_airspeed_kt,
+                               int32_t rule,
+                               double *rule_deg,
+                               double *exact_deg,
+                               double *error_deg);
+
+/**
+ * `lubber_rule_bank_error` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * `rule` is one code for all points: which rule: LUBBER_BANK_RULE_FIFTEEN_PERCENT, LUBBER_BANK_RULE_TENTH_AND_SEVEN, LUBBER_BANK_RULE_TENTH_AND_FIVE, LUBBER_BANK_RULE_TWENTY_PERCENT
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_rule_bank_error_n(size_t count,
+                                const double *true_airspeed_kt,
+                                ptrdiff_t true_airspeed_kt_stride,
+                                int32_t rule,
+                                double *rule_deg,
+                                ptrdiff_t rule_deg_stride,
+                                double *exact_deg,
+                                ptrdiff_t exact_deg_stride,
+                                double *error_deg,
+                                ptrdiff_t error_deg_stride,
+                                int32_t *status);
+
+/**
+ * A rule of the radius of a turn beside the radius of the turn that it is for.
+ *
+ * The rule less `V / (60 pi)`, `V / (30 pi)` or `V^2 / (g tan 30)`.
+ *
+ * @param speed_kt speed, above 0 to 5000
+ * @param rule which rule: LUBBER_RADIUS_RULE_HALF_PERCENT, LUBBER_RADIUS_RULE_ONE_PERCENT, LUBBER_RADIUS_RULE_MILES_A_MINUTE_LESS_TWO, LUBBER_RADIUS_RULE_TENTH_OF_SQUARE
+ * @param[out] rule_nm The rule's answer; may be NULL
+ * @param[out] exact_nm The exact answer; may be NULL
+ * @param[out] error_nm The error, of a single term: the rule's round number; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Standard and half standard rate: 6 percent short. A tenth of the square: 10 percent long.
+ * Degenerate cases: Miles a minute less two is zero below 120 kt.
+ * Errors: A value outside its range.
+ * Source: Named at `rule_turn_radius_nm`.
+ *
+ * Example: lubber_rule_turn_radius_error(250.0, LUBBER_RADIUS_RULE_ONE_PERCENT, NULL, NULL, &value) gives -0.153
+ */
+int32_t lubber_rule_turn_radius_error(double speed_kt,
+                                      int32_t rule,
+                                      double *rule_nm,
+                                      double *exact_nm,
+                                      double *error_nm);
+
+/**
+ * `lubber_rule_turn_radius_error` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * `rule` is one code for all points: which rule: LUBBER_RADIUS_RULE_HALF_PERCENT, LUBBER_RADIUS_RULE_ONE_PERCENT, LUBBER_RADIUS_RULE_MILES_A_MINUTE_LESS_TWO, LUBBER_RADIUS_RULE_TENTH_OF_SQUARE
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_rule_turn_radius_error_n(size_t count,
+                                       const double *speed_kt,
+                                       ptrdiff_t speed_kt_stride,
+                                       int32_t rule,
+                                       double *rule_nm,
+                                       ptrdiff_t rule_nm_stride,
+                                       double *exact_nm,
+                                       ptrdiff_t exact_nm_stride,
+                                       double *error_nm,
+                                       ptrdiff_t error_nm_stride,
+                                       int32_t *status);
+
+/**
+ * The rule of the distance off course beside the exact one, term by term.
+ *
+ * `-200 ft dots distance` less `-R asin(sin(d / R) sin(2 dots))`.
+ *
+ * @param deflection_dots where the needle stands in dots of two degrees, positive right of centre, -20 to 20
+ * @param distance_nm distance from the station along the ground, above 0 to 5000
+ * @param[out] rule_nm The rule's answer; may be NULL
+ * @param[out] exact_nm The exact answer; may be NULL
+ * @param[out] error_nm The error: the sum of the terms; may be NULL
+ * @param[out] dot_nm 200 ft for 212 to a dot and a mile; may be NULL
+ * @param[out] sine_nm The angle for its sine; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: The terms sum to the whole to rounding error.
+ * Degenerate cases: On course there is no error.
+ * Errors: A value outside its range.
+ * Source: The rule: common practice (`rule_off_course_nm`). The exact distance: `cross_track_of_deflection_nm`.
+ *
+ * Example: lubber_rule_off_course_error(-2.0, 30.0, NULL, NULL, NULL, &value, NULL) gives -0.119
+ */
+int32_t lubber_rule_off_course_error(double deflection_dots,
+                                     double distance_nm,
+                                     double *rule_nm,
+                                     double *exact_nm,
+                                     double *error_nm,
+                                     double *dot_nm,
+                                     double *sine_nm);
+
+/**
+ * `lubber_rule_off_course_error` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_rule_off_course_error_n(size_t count,
+                                      const double *deflection_dots,
+                                      ptrdiff_t deflection_dots_stride,
+                                      const double *distance_nm,
+                                      ptrdiff_t distance_nm_stride,
+                                      double *rule_nm,
+                                      ptrdiff_t rule_nm_stride,
+                                      double *exact_nm,
+                                      ptrdiff_t exact_nm_stride,
+                                      double *error_nm,
+                                      ptrdiff_t error_nm_stride,
+                                      double *dot_nm,
+                                      ptrdiff_t dot_nm_stride,
+                                      double *sine_nm,
+                                      ptrdiff_t sine_nm_stride,
+                                      int32_t *status);
+
+/**
+ * The lead radials off an arc by rule beside the exact ones in still air with an instant roll, term by term.
+ *
+ * The rule of `rule_lead_radials_deg` less `asin(r / (D - r))` inbound, `asin(r / (D + r))` outbound.
+ *
+ * @param arc_radius_nm distance of the arc from the station, above 0 to 5000
+ * @param turn_radius_nm radius of the turn, above 0 to 5000
+ * @param flown whether the radial is flown inbound or outbound: LUBBER_RADIAL_FLOWN_INBOUND, LUBBER_RADIAL_FLOWN_OUTBOUND
+ * @param rule which correction: LUBBER_ARC_LEAD_RULE_PLAIN, LUBBER_ARC_LEAD_RULE_PROPORTION, LUBBER_ARC_LEAD_RULE_THIRD
+ * @param[out] rule_deg The rule's answer; may be NULL
+ * @param[out] exact_deg The exact answer; may be NULL
+ * @param[out] error_deg The error: the sum of the terms; may be NULL
+ * @param[out] sixty_deg 60 for 57.3; may be NULL
+ * @param[out] correction_deg The rule's correction for the direction of the radial, which is there to make up for the next term; may be NULL
+ * @param[out] geometry_deg `r / D` for `asin(r / (D - r))` inbound, `asin(r / (D + r))` outbound; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: The terms sum to the whole to rounding error.
+ * Degenerate cases: None in the range.
+ * Errors: A value outside its range, or an arc below twice the turn radius when turning on its inside.
+ * Source: Named at `rule_lead_radials_deg`; the exact lead is derived from the geometry of tangent circles.
+ *
+ * Example: lubber_rule_lead_radials_error(10.0, 2.5, LUBBER_RADIAL_FLOWN_INBOUND, LUBBER_ARC_LEAD_RULE_PROPORTION, NULL, NULL, &value, NULL, NULL, NULL) gives -1.97
+ */
+int32_t lubber_rule_lead_radials_error(double arc_radius_nm,
+                                       double turn_radius_nm,
+                                       int32_t flown,
+                                       int32_t rule,
+                                       double *rule_deg,
+                                       double *exact_deg,
+                                       double *error_deg,
+                                       double *sixty_deg,
+                                       double *correction_deg,
+                                       double *geometry_deg);
+
+/**
+ * `lubber_rule_lead_radials_error` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * `flown` is one code for all points: whether the radial is flown inbound or outbound: LUBBER_RADIAL_FLOWN_INBOUND, LUBBER_RADIAL_FLOWN_OUTBOUND
+ *
+ * `rule` is one code for all points: which correction: LUBBER_ARC_LEAD_RULE_PLAIN, LUBBER_ARC_LEAD_RULE_PROPORTION, LUBBER_ARC_LEAD_RULE_THIRD
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_rule_lead_radials_error_n(size_t count,
+                                        const double *arc_radius_nm,
+                                        ptrdiff_t arc_radius_nm_stride,
+                                        const double *turn_radius_nm,
+                                        ptrdiff_t turn_radius_nm_stride,
+                                        int32_t flown,
+                                        int32_t rule,
+                                        double *rule_deg,
+                                        ptrdiff_t rule_deg_stride,
+                                        double *exact_deg,
+                                        ptrdiff_t exact_deg_stride,
+                                        double *error_deg,
+                                        ptrdiff_t error_deg_stride,
+                                        double *sixty_deg,
+                                        ptrdiff_t sixty_deg_stride,
+                                        double *correction_deg,
+                                        ptrdiff_t correction_deg_stride,
+                                        double *geometry_deg,
+                                        ptrdiff_t geometry_deg_stride,
+                                        int32_t *status);
+
+/**
+ * The rule of the time to a station abeam beside the time itself, term by term.
+ *
+ * `60 t / c` with the change in degrees less `t / sin(c)`.
+ *
+ * @param elapsed_s time between the two bearings, above 0 to 1 000 000
+ * @param bearing_change_deg change of the bearing, above 0 below 180
+ * @param[out] rule_s The rule's answer; may be NULL
+ * @param[out] exact_s The exact answer; may be NULL
+ * @param[out] error_s The error: the sum of the terms; may be NULL
+ * @param[out] sixty_s 60 for 57.3; may be NULL
+ * @param[out] sine_s The angle for its sine; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: The terms sum to the whole to rounding error.
+ * Degenerate cases: The terms cancel at 30 degrees.
+ * Errors: A value outside its range, or a change of 90 degrees and more, which a station abeam cannot make.
+ * Source: The rule: FAA-H-8083-15 (`time_to_station_rule_s`). The exact time: the law of sines.
+ *
+ * Example: lubber_rule_time_to_station_error(75.0, 10.0, NULL, NULL, &value, NULL, NULL) gives 18.1
+ */
+int32_t lubber_rule_time_to_station_error(double elapsed_s,
+                                          double bearing_change_deg,
+                                          double *rule_s,
+                                          double *exact_s,
+                                          double *error_s,
+                                          double *sixty_s,
+                                          double *sine_s);
+
+/**
+ * `lubber_rule_time_to_station_error` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_rule_time_to_station_error_n(size_t count,
+                                           const double *elapsed_s,
+                                           ptrdiff_t elapsed_s_stride,
+                                           const double *bearing_change_deg,
+                                           ptrdiff_t bearing_change_deg_stride,
+                                           double *rule_s,
+                                           ptrdiff_t rule_s_stride,
+                                           double *exact_s,
+                                           ptrdiff_t exact_s_stride,
+                                           double *error_s,
+                                           ptrdiff_t error_s_stride,
+                                           double *sixty_s,
+                                           ptrdiff_t sixty_s_stride,
+                                           double *sine_s,
+                                           ptrdiff_t sine_s_stride,
+                                           int32_t *status);
 
 /**
  * The lead of a course change by mental arithmetic: a third of a mile for each 60 kt, and more for height.

@@ -347,6 +347,10 @@ pub const LUBBER_ARC_LEAD_RULE_THIRD: i32 = 2;
 pub const LUBBER_DRIFT_RULE_DOUBLE: i32 = 2;
 /// Three times. FAA Aeronautical Information Manual 5-3-8 j; CNATRA P-871 chapter 4; the upper end of P-1244.
 pub const LUBBER_DRIFT_RULE_TRIPLE: i32 = 3;
+/// A third of a mile for each 60 kt and 90 degrees: [`third_of_a_mile`].
+pub const LUBBER_LEAD_RULE_THIRD: i32 = 0;
+/// That and half a mile for each 10 000 ft above 5 000 ft: [`height_allowance`].
+pub const LUBBER_LEAD_RULE_THIRD_AND_ALLOWANCE: i32 = 1;
 /// 15 percent of the true airspeed in knots. Common practice.
 pub const LUBBER_BANK_RULE_FIFTEEN_PERCENT: i32 = 0;
 /// A tenth of the true airspeed and 7. Common practice.
@@ -10043,6 +10047,627 @@ pub unsafe extern "C" fn lubber_base_turn_sector_nm_n(
     let (inputs, outputs) = ([Array::input(true_airspeed_kt, true_airspeed_kt_stride), Array::input(outbound_time_s, outbound_time_s_stride), Array::input(&raw const units, 0)], [Array::output(base_turn_sector_nm, base_turn_sector_nm_stride)]);
     // SAFETY: the caller vouches for the arrays.
     unsafe { many(const { Function::named("base_turn_sector_nm") }, count, &inputs, &outputs, status) }
+}
+
+/// The mental arithmetic of a lead beside the exact answer, term by term.
+///
+/// Each term is what one simplification adds, positive where it makes the rule begin the turn too early. With `c` the change and `gs` the groundspeed inbound the lead
+/// goes in steps from `gs / 180 c / 90` by `gs / (60 pi) c / 90`, `gs / (60 pi) tan(c / 2)`, `r(gs) tan(c / 2)` and `r(V) tan(c / 2)`, with `r` the radius that the limits
+/// leave, to the turn through the wind-corrected headings without its drift, with it, and with the roll; the reading adds the height as `h / 6000`, as `h`, and
+/// in the slant range.
+///
+/// @param inbound_course_deg course flown to the station, any finite number
+/// @param outbound_course_deg course flown from it, against the same north
+/// @param true_airspeed_kt true airspeed, above 0 to 5000
+/// @param height_above_station_ft height above the station's antenna, -60 000 to 400 000
+/// @param wind_from_deg where the wind blows from, against the same north
+/// @param wind_speed_kt speed of the wind, 0 to 1000
+/// @param bank_limit_deg greatest bank, above 0 below 90
+/// @param turn_rate_limit_deg_per_s greatest rate of turn, above 0
+/// @param roll_rate_deg_per_s rate of roll, above 0, infinite for an instant roll
+/// @param rule which mental arithmetic: LUBBER_LEAD_RULE_THIRD, LUBBER_LEAD_RULE_THIRD_AND_ALLOWANCE
+/// @param[out] rule_lead_nm The lead by the rule; may be NULL
+/// @param[out] exact_lead_nm The exact lead; may be NULL
+/// @param[out] lead_error_nm The error of the lead: the sum of the eight terms from `allowance_nm` to `roll_nm`; may be NULL
+/// @param[out] rule_reading_nm The DME reading by the rule: its lead and the height in miles, added; may be NULL
+/// @param[out] exact_reading_nm The exact DME reading; may be NULL
+/// @param[out] reading_error_nm The error of the reading: the sum of all ten terms; may be NULL
+/// @param[out] allowance_nm The allowance for height, if the rule makes one; may be NULL
+/// @param[out] round_radius_nm The standard-rate radius as speed over 180, where it is speed over 60 pi; may be NULL
+/// @param[out] proportion_nm The lead in proportion to the change, where it goes with the tangent of half of it; may be NULL
+/// @param[out] standard_rate_nm The radius of standard rate, where the bank limit makes it longer; may be NULL
+/// @param[out] groundspeed_nm The groundspeed as the speed of the turn, where the airspeed is; may be NULL
+/// @param[out] heading_change_nm The turn through the change of course, where that of heading has to be turned; may be NULL
+/// @param[out] drift_nm No drift during the turn; may be NULL
+/// @param[out] roll_nm A roll that takes no time; may be NULL
+/// @param[out] mile_nm A nautical mile of 6 000 ft in the height; may be NULL
+/// @param[out] sum_nm Distance and height added, where the slant is the root of their squares; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: The terms sum to the whole to rounding error. Taken back in another order they would share it out a little differently.
+/// Degenerate cases: In calm air the terms of the wind are zero to rounding error. Toward a reversal the rule stays finite where the exact lead does not.
+/// Errors: A value outside its range, a reversal, a wind that the airspeed cannot hold.
+/// Source: The rules: common practice (`rule_lead_nm`, `rule_reading_nm`). The exact answers: `lead_nm`, `dme_at_roll_in_nm`. The terms: derived.
+///
+/// Example: lubber_rule_lead_error(40.0, 130.0, 450.0, 36000.0, 0.0, 0.0, 25.0, 3.0, 5.0, LUBBER_LEAD_RULE_THIRD, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, &value, NULL, NULL, NULL, NULL, NULL, NULL) gives -3.94
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_lead_error(
+    inbound_course_deg: f64,
+    outbound_course_deg: f64,
+    true_airspeed_kt: f64,
+    height_above_station_ft: f64,
+    wind_from_deg: f64,
+    wind_speed_kt: f64,
+    bank_limit_deg: f64,
+    turn_rate_limit_deg_per_s: f64,
+    roll_rate_deg_per_s: f64,
+    rule: i32,
+    rule_lead_nm: *mut f64,
+    exact_lead_nm: *mut f64,
+    lead_error_nm: *mut f64,
+    rule_reading_nm: *mut f64,
+    exact_reading_nm: *mut f64,
+    reading_error_nm: *mut f64,
+    allowance_nm: *mut f64,
+    round_radius_nm: *mut f64,
+    proportion_nm: *mut f64,
+    standard_rate_nm: *mut f64,
+    groundspeed_nm: *mut f64,
+    heading_change_nm: *mut f64,
+    drift_nm: *mut f64,
+    roll_nm: *mut f64,
+    mile_nm: *mut f64,
+    sum_nm: *mut f64,
+) -> i32 {
+    let answer = || {
+        if [inbound_course_deg, outbound_course_deg, true_airspeed_kt, height_above_station_ft, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s].iter().any(|number: &f64| number.is_nan()) { return Ok([f64::NAN; 16]) }
+        plain::rule_lead_error(inbound_course_deg, outbound_course_deg, true_airspeed_kt, height_above_station_ft, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, lubberline::rules::LeadRule::from_code("rule", f64::from(rule))?).map(|answer| [answer.rule_lead_nm, answer.exact_lead_nm, answer.lead_error_nm, answer.rule_reading_nm, answer.exact_reading_nm, answer.reading_error_nm, answer.allowance_nm, answer.round_radius_nm, answer.proportion_nm, answer.standard_rate_nm, answer.groundspeed_nm, answer.heading_change_nm, answer.drift_nm, answer.roll_nm, answer.mile_nm, answer.sum_nm])
+    };
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [rule_lead_nm, exact_lead_nm, lead_error_nm, rule_reading_nm, exact_reading_nm, reading_error_nm, allowance_nm, round_radius_nm, proportion_nm, standard_rate_nm, groundspeed_nm, heading_change_nm, drift_nm, roll_nm, mile_nm, sum_nm]) }
+}
+
+/// `lubber_rule_lead_error` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// `rule` is one code for all points: which mental arithmetic: LUBBER_LEAD_RULE_THIRD, LUBBER_LEAD_RULE_THIRD_AND_ALLOWANCE
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_lead_error_n(
+    count: usize,
+    inbound_course_deg: *const f64,
+    inbound_course_deg_stride: isize,
+    outbound_course_deg: *const f64,
+    outbound_course_deg_stride: isize,
+    true_airspeed_kt: *const f64,
+    true_airspeed_kt_stride: isize,
+    height_above_station_ft: *const f64,
+    height_above_station_ft_stride: isize,
+    wind_from_deg: *const f64,
+    wind_from_deg_stride: isize,
+    wind_speed_kt: *const f64,
+    wind_speed_kt_stride: isize,
+    bank_limit_deg: *const f64,
+    bank_limit_deg_stride: isize,
+    turn_rate_limit_deg_per_s: *const f64,
+    turn_rate_limit_deg_per_s_stride: isize,
+    roll_rate_deg_per_s: *const f64,
+    roll_rate_deg_per_s_stride: isize,
+    rule: i32,
+    rule_lead_nm: *mut f64,
+    rule_lead_nm_stride: isize,
+    exact_lead_nm: *mut f64,
+    exact_lead_nm_stride: isize,
+    lead_error_nm: *mut f64,
+    lead_error_nm_stride: isize,
+    rule_reading_nm: *mut f64,
+    rule_reading_nm_stride: isize,
+    exact_reading_nm: *mut f64,
+    exact_reading_nm_stride: isize,
+    reading_error_nm: *mut f64,
+    reading_error_nm_stride: isize,
+    allowance_nm: *mut f64,
+    allowance_nm_stride: isize,
+    round_radius_nm: *mut f64,
+    round_radius_nm_stride: isize,
+    proportion_nm: *mut f64,
+    proportion_nm_stride: isize,
+    standard_rate_nm: *mut f64,
+    standard_rate_nm_stride: isize,
+    groundspeed_nm: *mut f64,
+    groundspeed_nm_stride: isize,
+    heading_change_nm: *mut f64,
+    heading_change_nm_stride: isize,
+    drift_nm: *mut f64,
+    drift_nm_stride: isize,
+    roll_nm: *mut f64,
+    roll_nm_stride: isize,
+    mile_nm: *mut f64,
+    mile_nm_stride: isize,
+    sum_nm: *mut f64,
+    sum_nm_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let rule = f64::from(rule);
+    let (inputs, outputs) = ([Array::input(inbound_course_deg, inbound_course_deg_stride), Array::input(outbound_course_deg, outbound_course_deg_stride), Array::input(true_airspeed_kt, true_airspeed_kt_stride), Array::input(height_above_station_ft, height_above_station_ft_stride), Array::input(wind_from_deg, wind_from_deg_stride), Array::input(wind_speed_kt, wind_speed_kt_stride), Array::input(bank_limit_deg, bank_limit_deg_stride), Array::input(turn_rate_limit_deg_per_s, turn_rate_limit_deg_per_s_stride), Array::input(roll_rate_deg_per_s, roll_rate_deg_per_s_stride), Array::input(&raw const rule, 0)], [Array::output(rule_lead_nm, rule_lead_nm_stride), Array::output(exact_lead_nm, exact_lead_nm_stride), Array::output(lead_error_nm, lead_error_nm_stride), Array::output(rule_reading_nm, rule_reading_nm_stride), Array::output(exact_reading_nm, exact_reading_nm_stride), Array::output(reading_error_nm, reading_error_nm_stride), Array::output(allowance_nm, allowance_nm_stride), Array::output(round_radius_nm, round_radius_nm_stride), Array::output(proportion_nm, proportion_nm_stride), Array::output(standard_rate_nm, standard_rate_nm_stride), Array::output(groundspeed_nm, groundspeed_nm_stride), Array::output(heading_change_nm, heading_change_nm_stride), Array::output(drift_nm, drift_nm_stride), Array::output(roll_nm, roll_nm_stride), Array::output(mile_nm, mile_nm_stride), Array::output(sum_nm, sum_nm_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("rule_lead_error") }, count, &inputs, &outputs, status) }
+}
+
+/// The rule of the least DME overhead beside the height itself.
+///
+/// `h / 6000` less `h`.
+///
+/// @param height_ft height above the station's antenna, -60 000 to 400 000
+/// @param[out] rule_nm The rule's answer; may be NULL
+/// @param[out] exact_nm The exact answer; may be NULL
+/// @param[out] error_nm The error, of a single term: a nautical mile of 6 000 ft; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: 1.3 percent high throughout.
+/// Degenerate cases: None.
+/// Errors: A value outside its range.
+/// Source: The rule: common practice (`rule_least_dme_nm`).
+///
+/// Example: lubber_rule_least_dme_error(36000.0, NULL, NULL, &value) gives 0.075
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_least_dme_error(
+    height_ft: f64,
+    rule_nm: *mut f64,
+    exact_nm: *mut f64,
+    error_nm: *mut f64,
+) -> i32 {
+    let answer = || plain::rule_least_dme_error(height_ft).map(|answer| [answer.rule_nm, answer.exact_nm, answer.error_nm]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [rule_nm, exact_nm, error_nm]) }
+}
+
+/// `lubber_rule_least_dme_error` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_least_dme_error_n(
+    count: usize,
+    height_ft: *const f64,
+    height_ft_stride: isize,
+    rule_nm: *mut f64,
+    rule_nm_stride: isize,
+    exact_nm: *mut f64,
+    exact_nm_stride: isize,
+    error_nm: *mut f64,
+    error_nm_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(height_ft, height_ft_stride)], [Array::output(rule_nm, rule_nm_stride), Array::output(exact_nm, exact_nm_stride), Array::output(error_nm, error_nm_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("rule_least_dme_error") }, count, &inputs, &outputs, status) }
+}
+
+/// The rule of the cone of confusion beside the cone of a half-angle, term by term.
+///
+/// `h / 6000` less `h tan(half-angle)`.
+///
+/// @param height_ft height above the station's antenna, -60 000 to 400 000
+/// @param cone_half_angle_deg half-angle from the vertical, above 0 below 90
+/// @param[out] rule_nm The rule's answer; may be NULL
+/// @param[out] exact_nm The exact answer; may be NULL
+/// @param[out] error_nm The error: the sum of the terms; may be NULL
+/// @param[out] mile_nm A nautical mile of 6 000 ft; may be NULL
+/// @param[out] angle_nm 45 degrees for the half-angle; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: The terms sum to the whole to rounding error.
+/// Degenerate cases: At the station's height and below it both are zero.
+/// Errors: A value outside its range.
+/// Source: The rule: common practice (`rule_cone_radius_nm`); 50 degrees: `cone_radius_nm`.
+///
+/// Example: lubber_rule_cone_radius_error(36000.0, 50.0, NULL, NULL, NULL, NULL, &value) gives -1.14
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_cone_radius_error(
+    height_ft: f64,
+    cone_half_angle_deg: f64,
+    rule_nm: *mut f64,
+    exact_nm: *mut f64,
+    error_nm: *mut f64,
+    mile_nm: *mut f64,
+    angle_nm: *mut f64,
+) -> i32 {
+    let answer = || plain::rule_cone_radius_error(height_ft, cone_half_angle_deg).map(|answer| [answer.rule_nm, answer.exact_nm, answer.error_nm, answer.mile_nm, answer.angle_nm]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [rule_nm, exact_nm, error_nm, mile_nm, angle_nm]) }
+}
+
+/// `lubber_rule_cone_radius_error` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_cone_radius_error_n(
+    count: usize,
+    height_ft: *const f64,
+    height_ft_stride: isize,
+    cone_half_angle_deg: *const f64,
+    cone_half_angle_deg_stride: isize,
+    rule_nm: *mut f64,
+    rule_nm_stride: isize,
+    exact_nm: *mut f64,
+    exact_nm_stride: isize,
+    error_nm: *mut f64,
+    error_nm_stride: isize,
+    mile_nm: *mut f64,
+    mile_nm_stride: isize,
+    angle_nm: *mut f64,
+    angle_nm_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(height_ft, height_ft_stride), Array::input(cone_half_angle_deg, cone_half_angle_deg_stride)], [Array::output(rule_nm, rule_nm_stride), Array::output(exact_nm, exact_nm_stride), Array::output(error_nm, error_nm_stride), Array::output(mile_nm, mile_nm_stride), Array::output(angle_nm, angle_nm_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("rule_cone_radius_error") }, count, &inputs, &outputs, status) }
+}
+
+/// A rule of the bank of a standard-rate turn beside the exact bank.
+///
+/// The rule less `atan(V / 364.07)`.
+///
+/// @param true_airspeed_kt true airspeed (the indicated one for `twenty_percent`), above 0 to 5000
+/// @param rule which rule: LUBBER_BANK_RULE_FIFTEEN_PERCENT, LUBBER_BANK_RULE_TENTH_AND_SEVEN, LUBBER_BANK_RULE_TENTH_AND_FIVE, LUBBER_BANK_RULE_TWENTY_PERCENT
+/// @param[out] rule_deg The rule's answer; may be NULL
+/// @param[out] exact_deg The exact answer; may be NULL
+/// @param[out] error_deg The error, of a single term: the rule's line for an arctangent; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding error of the difference; the rules contradict each other.
+/// Degenerate cases: At jet speeds the rules give more bank than anyone flies.
+/// Errors: A value outside its range.
+/// Source: Named at `rule_bank_deg`.
+///
+/// Example: lubber_rule_bank_error(120.0, LUBBER_BANK_RULE_TENTH_AND_SEVEN, NULL, NULL, &value) gives 0.8
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_bank_error(
+    true_airspeed_kt: f64,
+    rule: i32,
+    rule_deg: *mut f64,
+    exact_deg: *mut f64,
+    error_deg: *mut f64,
+) -> i32 {
+    let answer = || {
+        if [true_airspeed_kt].iter().any(|number: &f64| number.is_nan()) { return Ok([f64::NAN; 3]) }
+        plain::rule_bank_error(true_airspeed_kt, lubberline::rules::BankRule::from_code("rule", f64::from(rule))?).map(|answer| [answer.rule_deg, answer.exact_deg, answer.error_deg])
+    };
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [rule_deg, exact_deg, error_deg]) }
+}
+
+/// `lubber_rule_bank_error` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// `rule` is one code for all points: which rule: LUBBER_BANK_RULE_FIFTEEN_PERCENT, LUBBER_BANK_RULE_TENTH_AND_SEVEN, LUBBER_BANK_RULE_TENTH_AND_FIVE, LUBBER_BANK_RULE_TWENTY_PERCENT
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_bank_error_n(
+    count: usize,
+    true_airspeed_kt: *const f64,
+    true_airspeed_kt_stride: isize,
+    rule: i32,
+    rule_deg: *mut f64,
+    rule_deg_stride: isize,
+    exact_deg: *mut f64,
+    exact_deg_stride: isize,
+    error_deg: *mut f64,
+    error_deg_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let rule = f64::from(rule);
+    let (inputs, outputs) = ([Array::input(true_airspeed_kt, true_airspeed_kt_stride), Array::input(&raw const rule, 0)], [Array::output(rule_deg, rule_deg_stride), Array::output(exact_deg, exact_deg_stride), Array::output(error_deg, error_deg_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("rule_bank_error") }, count, &inputs, &outputs, status) }
+}
+
+/// A rule of the radius of a turn beside the radius of the turn that it is for.
+///
+/// The rule less `V / (60 pi)`, `V / (30 pi)` or `V^2 / (g tan 30)`.
+///
+/// @param speed_kt speed, above 0 to 5000
+/// @param rule which rule: LUBBER_RADIUS_RULE_HALF_PERCENT, LUBBER_RADIUS_RULE_ONE_PERCENT, LUBBER_RADIUS_RULE_MILES_A_MINUTE_LESS_TWO, LUBBER_RADIUS_RULE_TENTH_OF_SQUARE
+/// @param[out] rule_nm The rule's answer; may be NULL
+/// @param[out] exact_nm The exact answer; may be NULL
+/// @param[out] error_nm The error, of a single term: the rule's round number; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Standard and half standard rate: 6 percent short. A tenth of the square: 10 percent long.
+/// Degenerate cases: Miles a minute less two is zero below 120 kt.
+/// Errors: A value outside its range.
+/// Source: Named at `rule_turn_radius_nm`.
+///
+/// Example: lubber_rule_turn_radius_error(250.0, LUBBER_RADIUS_RULE_ONE_PERCENT, NULL, NULL, &value) gives -0.153
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_turn_radius_error(
+    speed_kt: f64,
+    rule: i32,
+    rule_nm: *mut f64,
+    exact_nm: *mut f64,
+    error_nm: *mut f64,
+) -> i32 {
+    let answer = || {
+        if [speed_kt].iter().any(|number: &f64| number.is_nan()) { return Ok([f64::NAN; 3]) }
+        plain::rule_turn_radius_error(speed_kt, lubberline::rules::RadiusRule::from_code("rule", f64::from(rule))?).map(|answer| [answer.rule_nm, answer.exact_nm, answer.error_nm])
+    };
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [rule_nm, exact_nm, error_nm]) }
+}
+
+/// `lubber_rule_turn_radius_error` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// `rule` is one code for all points: which rule: LUBBER_RADIUS_RULE_HALF_PERCENT, LUBBER_RADIUS_RULE_ONE_PERCENT, LUBBER_RADIUS_RULE_MILES_A_MINUTE_LESS_TWO, LUBBER_RADIUS_RULE_TENTH_OF_SQUARE
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_turn_radius_error_n(
+    count: usize,
+    speed_kt: *const f64,
+    speed_kt_stride: isize,
+    rule: i32,
+    rule_nm: *mut f64,
+    rule_nm_stride: isize,
+    exact_nm: *mut f64,
+    exact_nm_stride: isize,
+    error_nm: *mut f64,
+    error_nm_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let rule = f64::from(rule);
+    let (inputs, outputs) = ([Array::input(speed_kt, speed_kt_stride), Array::input(&raw const rule, 0)], [Array::output(rule_nm, rule_nm_stride), Array::output(exact_nm, exact_nm_stride), Array::output(error_nm, error_nm_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("rule_turn_radius_error") }, count, &inputs, &outputs, status) }
+}
+
+/// The rule of the distance off course beside the exact one, term by term.
+///
+/// `-200 ft dots distance` less `-R asin(sin(d / R) sin(2 dots))`.
+///
+/// @param deflection_dots where the needle stands in dots of two degrees, positive right of centre, -20 to 20
+/// @param distance_nm distance from the station along the ground, above 0 to 5000
+/// @param[out] rule_nm The rule's answer; may be NULL
+/// @param[out] exact_nm The exact answer; may be NULL
+/// @param[out] error_nm The error: the sum of the terms; may be NULL
+/// @param[out] dot_nm 200 ft for 212 to a dot and a mile; may be NULL
+/// @param[out] sine_nm The angle for its sine; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: The terms sum to the whole to rounding error.
+/// Degenerate cases: On course there is no error.
+/// Errors: A value outside its range.
+/// Source: The rule: common practice (`rule_off_course_nm`). The exact distance: `cross_track_of_deflection_nm`.
+///
+/// Example: lubber_rule_off_course_error(-2.0, 30.0, NULL, NULL, NULL, &value, NULL) gives -0.119
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_off_course_error(
+    deflection_dots: f64,
+    distance_nm: f64,
+    rule_nm: *mut f64,
+    exact_nm: *mut f64,
+    error_nm: *mut f64,
+    dot_nm: *mut f64,
+    sine_nm: *mut f64,
+) -> i32 {
+    let answer = || plain::rule_off_course_error(deflection_dots, distance_nm).map(|answer| [answer.rule_nm, answer.exact_nm, answer.error_nm, answer.dot_nm, answer.sine_nm]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [rule_nm, exact_nm, error_nm, dot_nm, sine_nm]) }
+}
+
+/// `lubber_rule_off_course_error` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_off_course_error_n(
+    count: usize,
+    deflection_dots: *const f64,
+    deflection_dots_stride: isize,
+    distance_nm: *const f64,
+    distance_nm_stride: isize,
+    rule_nm: *mut f64,
+    rule_nm_stride: isize,
+    exact_nm: *mut f64,
+    exact_nm_stride: isize,
+    error_nm: *mut f64,
+    error_nm_stride: isize,
+    dot_nm: *mut f64,
+    dot_nm_stride: isize,
+    sine_nm: *mut f64,
+    sine_nm_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(deflection_dots, deflection_dots_stride), Array::input(distance_nm, distance_nm_stride)], [Array::output(rule_nm, rule_nm_stride), Array::output(exact_nm, exact_nm_stride), Array::output(error_nm, error_nm_stride), Array::output(dot_nm, dot_nm_stride), Array::output(sine_nm, sine_nm_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("rule_off_course_error") }, count, &inputs, &outputs, status) }
+}
+
+/// The lead radials off an arc by rule beside the exact ones in still air with an instant roll, term by term.
+///
+/// The rule of `rule_lead_radials_deg` less `asin(r / (D - r))` inbound, `asin(r / (D + r))` outbound.
+///
+/// @param arc_radius_nm distance of the arc from the station, above 0 to 5000
+/// @param turn_radius_nm radius of the turn, above 0 to 5000
+/// @param flown whether the radial is flown inbound or outbound: LUBBER_RADIAL_FLOWN_INBOUND, LUBBER_RADIAL_FLOWN_OUTBOUND
+/// @param rule which correction: LUBBER_ARC_LEAD_RULE_PLAIN, LUBBER_ARC_LEAD_RULE_PROPORTION, LUBBER_ARC_LEAD_RULE_THIRD
+/// @param[out] rule_deg The rule's answer; may be NULL
+/// @param[out] exact_deg The exact answer; may be NULL
+/// @param[out] error_deg The error: the sum of the terms; may be NULL
+/// @param[out] sixty_deg 60 for 57.3; may be NULL
+/// @param[out] correction_deg The rule's correction for the direction of the radial, which is there to make up for the next term; may be NULL
+/// @param[out] geometry_deg `r / D` for `asin(r / (D - r))` inbound, `asin(r / (D + r))` outbound; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: The terms sum to the whole to rounding error.
+/// Degenerate cases: None in the range.
+/// Errors: A value outside its range, or an arc below twice the turn radius when turning on its inside.
+/// Source: Named at `rule_lead_radials_deg`; the exact lead is derived from the geometry of tangent circles.
+///
+/// Example: lubber_rule_lead_radials_error(10.0, 2.5, LUBBER_RADIAL_FLOWN_INBOUND, LUBBER_ARC_LEAD_RULE_PROPORTION, NULL, NULL, &value, NULL, NULL, NULL) gives -1.97
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_lead_radials_error(
+    arc_radius_nm: f64,
+    turn_radius_nm: f64,
+    flown: i32,
+    rule: i32,
+    rule_deg: *mut f64,
+    exact_deg: *mut f64,
+    error_deg: *mut f64,
+    sixty_deg: *mut f64,
+    correction_deg: *mut f64,
+    geometry_deg: *mut f64,
+) -> i32 {
+    let answer = || {
+        if [arc_radius_nm, turn_radius_nm].iter().any(|number: &f64| number.is_nan()) { return Ok([f64::NAN; 6]) }
+        plain::rule_lead_radials_error(arc_radius_nm, turn_radius_nm, lubberline::lead::RadialFlown::from_code("flown", f64::from(flown))?, lubberline::rules::ArcLeadRule::from_code("rule", f64::from(rule))?).map(|answer| [answer.rule_deg, answer.exact_deg, answer.error_deg, answer.sixty_deg, answer.correction_deg, answer.geometry_deg])
+    };
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [rule_deg, exact_deg, error_deg, sixty_deg, correction_deg, geometry_deg]) }
+}
+
+/// `lubber_rule_lead_radials_error` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// `flown` is one code for all points: whether the radial is flown inbound or outbound: LUBBER_RADIAL_FLOWN_INBOUND, LUBBER_RADIAL_FLOWN_OUTBOUND
+///
+/// `rule` is one code for all points: which correction: LUBBER_ARC_LEAD_RULE_PLAIN, LUBBER_ARC_LEAD_RULE_PROPORTION, LUBBER_ARC_LEAD_RULE_THIRD
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_lead_radials_error_n(
+    count: usize,
+    arc_radius_nm: *const f64,
+    arc_radius_nm_stride: isize,
+    turn_radius_nm: *const f64,
+    turn_radius_nm_stride: isize,
+    flown: i32,
+    rule: i32,
+    rule_deg: *mut f64,
+    rule_deg_stride: isize,
+    exact_deg: *mut f64,
+    exact_deg_stride: isize,
+    error_deg: *mut f64,
+    error_deg_stride: isize,
+    sixty_deg: *mut f64,
+    sixty_deg_stride: isize,
+    correction_deg: *mut f64,
+    correction_deg_stride: isize,
+    geometry_deg: *mut f64,
+    geometry_deg_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let flown = f64::from(flown);
+    let rule = f64::from(rule);
+    let (inputs, outputs) = ([Array::input(arc_radius_nm, arc_radius_nm_stride), Array::input(turn_radius_nm, turn_radius_nm_stride), Array::input(&raw const flown, 0), Array::input(&raw const rule, 0)], [Array::output(rule_deg, rule_deg_stride), Array::output(exact_deg, exact_deg_stride), Array::output(error_deg, error_deg_stride), Array::output(sixty_deg, sixty_deg_stride), Array::output(correction_deg, correction_deg_stride), Array::output(geometry_deg, geometry_deg_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("rule_lead_radials_error") }, count, &inputs, &outputs, status) }
+}
+
+/// The rule of the time to a station abeam beside the time itself, term by term.
+///
+/// `60 t / c` with the change in degrees less `t / sin(c)`.
+///
+/// @param elapsed_s time between the two bearings, above 0 to 1 000 000
+/// @param bearing_change_deg change of the bearing, above 0 below 180
+/// @param[out] rule_s The rule's answer; may be NULL
+/// @param[out] exact_s The exact answer; may be NULL
+/// @param[out] error_s The error: the sum of the terms; may be NULL
+/// @param[out] sixty_s 60 for 57.3; may be NULL
+/// @param[out] sine_s The angle for its sine; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: The terms sum to the whole to rounding error.
+/// Degenerate cases: The terms cancel at 30 degrees.
+/// Errors: A value outside its range, or a change of 90 degrees and more, which a station abeam cannot make.
+/// Source: The rule: FAA-H-8083-15 (`time_to_station_rule_s`). The exact time: the law of sines.
+///
+/// Example: lubber_rule_time_to_station_error(75.0, 10.0, NULL, NULL, &value, NULL, NULL) gives 18.1
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_time_to_station_error(
+    elapsed_s: f64,
+    bearing_change_deg: f64,
+    rule_s: *mut f64,
+    exact_s: *mut f64,
+    error_s: *mut f64,
+    sixty_s: *mut f64,
+    sine_s: *mut f64,
+) -> i32 {
+    let answer = || plain::rule_time_to_station_error(elapsed_s, bearing_change_deg).map(|answer| [answer.rule_s, answer.exact_s, answer.error_s, answer.sixty_s, answer.sine_s]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [rule_s, exact_s, error_s, sixty_s, sine_s]) }
+}
+
+/// `lubber_rule_time_to_station_error` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_time_to_station_error_n(
+    count: usize,
+    elapsed_s: *const f64,
+    elapsed_s_stride: isize,
+    bearing_change_deg: *const f64,
+    bearing_change_deg_stride: isize,
+    rule_s: *mut f64,
+    rule_s_stride: isize,
+    exact_s: *mut f64,
+    exact_s_stride: isize,
+    error_s: *mut f64,
+    error_s_stride: isize,
+    sixty_s: *mut f64,
+    sixty_s_stride: isize,
+    sine_s: *mut f64,
+    sine_s_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(elapsed_s, elapsed_s_stride), Array::input(bearing_change_deg, bearing_change_deg_stride)], [Array::output(rule_s, rule_s_stride), Array::output(exact_s, exact_s_stride), Array::output(error_s, error_s_stride), Array::output(sixty_s, sixty_s_stride), Array::output(sine_s, sine_s_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("rule_time_to_station_error") }, count, &inputs, &outputs, status) }
 }
 
 /// The lead of a course change by mental arithmetic: a third of a mile for each 60 kt, and more for height.

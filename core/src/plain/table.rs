@@ -1003,6 +1003,62 @@ pub const FUNCTIONS: &[Function] = &[
         block: |inputs, outputs, statuses| each(inputs, outputs, statuses, base_turn_sector_nm),
     },
     Function {
+        name: "rule_lead_error",
+        inputs: &["inbound_course_deg", "outbound_course_deg", "true_airspeed_kt", "height_above_station_ft", "wind_from_deg", "wind_speed_kt", "bank_limit_deg", "turn_rate_limit_deg_per_s", "roll_rate_deg_per_s", "rule"],
+        outputs: &["rule_lead_nm", "exact_lead_nm", "lead_error_nm", "rule_reading_nm", "exact_reading_nm", "reading_error_nm", "allowance_nm", "round_radius_nm", "proportion_nm", "standard_rate_nm", "groundspeed_nm", "heading_change_nm", "drift_nm", "roll_nm", "mile_nm", "sum_nm"],
+        run: |inputs, outputs| one(inputs, outputs, rule_lead_error),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, rule_lead_error),
+    },
+    Function {
+        name: "rule_least_dme_error",
+        inputs: &["height_ft"],
+        outputs: &["rule_nm", "exact_nm", "error_nm"],
+        run: |inputs, outputs| one(inputs, outputs, rule_least_dme_error),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, rule_least_dme_error),
+    },
+    Function {
+        name: "rule_cone_radius_error",
+        inputs: &["height_ft", "cone_half_angle_deg"],
+        outputs: &["rule_nm", "exact_nm", "error_nm", "mile_nm", "angle_nm"],
+        run: |inputs, outputs| one(inputs, outputs, rule_cone_radius_error),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, rule_cone_radius_error),
+    },
+    Function {
+        name: "rule_bank_error",
+        inputs: &["true_airspeed_kt", "rule"],
+        outputs: &["rule_deg", "exact_deg", "error_deg"],
+        run: |inputs, outputs| one(inputs, outputs, rule_bank_error),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, rule_bank_error),
+    },
+    Function {
+        name: "rule_turn_radius_error",
+        inputs: &["speed_kt", "rule"],
+        outputs: &["rule_nm", "exact_nm", "error_nm"],
+        run: |inputs, outputs| one(inputs, outputs, rule_turn_radius_error),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, rule_turn_radius_error),
+    },
+    Function {
+        name: "rule_off_course_error",
+        inputs: &["deflection_dots", "distance_nm"],
+        outputs: &["rule_nm", "exact_nm", "error_nm", "dot_nm", "sine_nm"],
+        run: |inputs, outputs| one(inputs, outputs, rule_off_course_error),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, rule_off_course_error),
+    },
+    Function {
+        name: "rule_lead_radials_error",
+        inputs: &["arc_radius_nm", "turn_radius_nm", "flown", "rule"],
+        outputs: &["rule_deg", "exact_deg", "error_deg", "sixty_deg", "correction_deg", "geometry_deg"],
+        run: |inputs, outputs| one(inputs, outputs, rule_lead_radials_error),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, rule_lead_radials_error),
+    },
+    Function {
+        name: "rule_time_to_station_error",
+        inputs: &["elapsed_s", "bearing_change_deg"],
+        outputs: &["rule_s", "exact_s", "error_s", "sixty_s", "sine_s"],
+        run: |inputs, outputs| one(inputs, outputs, rule_time_to_station_error),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, rule_time_to_station_error),
+    },
+    Function {
         name: "rule_lead_nm",
         inputs: &["groundspeed_kt", "course_change_deg", "height_above_station_ft"],
         outputs: &["rule_lead_nm"],
@@ -1918,6 +1974,50 @@ fn base_turn_sector_nm([true_airspeed_kt, outbound_time_s, units]: [f64; 3]) -> 
         return Ok([f64::NAN; 1]);
     }
     super::base_turn_sector_nm(true_airspeed_kt, outbound_time_s, crate::procedure::DesignUnits::from_code("units", units)?).map(|answer| [answer])
+}
+
+fn rule_lead_error([inbound_course_deg, outbound_course_deg, true_airspeed_kt, height_above_station_ft, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, rule]: [f64; 10]) -> Result<[f64; 16], Error> {
+    if [inbound_course_deg, outbound_course_deg, true_airspeed_kt, height_above_station_ft, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, rule].iter().any(|input: &f64| input.is_nan()) {
+        return Ok([f64::NAN; 16]);
+    }
+    super::rule_lead_error(inbound_course_deg, outbound_course_deg, true_airspeed_kt, height_above_station_ft, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, crate::rules::LeadRule::from_code("rule", rule)?).map(|answer| [answer.rule_lead_nm, answer.exact_lead_nm, answer.lead_error_nm, answer.rule_reading_nm, answer.exact_reading_nm, answer.reading_error_nm, answer.allowance_nm, answer.round_radius_nm, answer.proportion_nm, answer.standard_rate_nm, answer.groundspeed_nm, answer.heading_change_nm, answer.drift_nm, answer.roll_nm, answer.mile_nm, answer.sum_nm])
+}
+
+fn rule_least_dme_error([height_ft]: [f64; 1]) -> Result<[f64; 3], Error> {
+    super::rule_least_dme_error(height_ft).map(|answer| [answer.rule_nm, answer.exact_nm, answer.error_nm])
+}
+
+fn rule_cone_radius_error([height_ft, cone_half_angle_deg]: [f64; 2]) -> Result<[f64; 5], Error> {
+    super::rule_cone_radius_error(height_ft, cone_half_angle_deg).map(|answer| [answer.rule_nm, answer.exact_nm, answer.error_nm, answer.mile_nm, answer.angle_nm])
+}
+
+fn rule_bank_error([true_airspeed_kt, rule]: [f64; 2]) -> Result<[f64; 3], Error> {
+    if [true_airspeed_kt, rule].iter().any(|input: &f64| input.is_nan()) {
+        return Ok([f64::NAN; 3]);
+    }
+    super::rule_bank_error(true_airspeed_kt, crate::rules::BankRule::from_code("rule", rule)?).map(|answer| [answer.rule_deg, answer.exact_deg, answer.error_deg])
+}
+
+fn rule_turn_radius_error([speed_kt, rule]: [f64; 2]) -> Result<[f64; 3], Error> {
+    if [speed_kt, rule].iter().any(|input: &f64| input.is_nan()) {
+        return Ok([f64::NAN; 3]);
+    }
+    super::rule_turn_radius_error(speed_kt, crate::rules::RadiusRule::from_code("rule", rule)?).map(|answer| [answer.rule_nm, answer.exact_nm, answer.error_nm])
+}
+
+fn rule_off_course_error([deflection_dots, distance_nm]: [f64; 2]) -> Result<[f64; 5], Error> {
+    super::rule_off_course_error(deflection_dots, distance_nm).map(|answer| [answer.rule_nm, answer.exact_nm, answer.error_nm, answer.dot_nm, answer.sine_nm])
+}
+
+fn rule_lead_radials_error([arc_radius_nm, turn_radius_nm, flown, rule]: [f64; 4]) -> Result<[f64; 6], Error> {
+    if [arc_radius_nm, turn_radius_nm, flown, rule].iter().any(|input: &f64| input.is_nan()) {
+        return Ok([f64::NAN; 6]);
+    }
+    super::rule_lead_radials_error(arc_radius_nm, turn_radius_nm, crate::lead::RadialFlown::from_code("flown", flown)?, crate::rules::ArcLeadRule::from_code("rule", rule)?).map(|answer| [answer.rule_deg, answer.exact_deg, answer.error_deg, answer.sixty_deg, answer.correction_deg, answer.geometry_deg])
+}
+
+fn rule_time_to_station_error([elapsed_s, bearing_change_deg]: [f64; 2]) -> Result<[f64; 5], Error> {
+    super::rule_time_to_station_error(elapsed_s, bearing_change_deg).map(|answer| [answer.rule_s, answer.exact_s, answer.error_s, answer.sixty_s, answer.sine_s])
 }
 
 fn rule_lead_nm([groundspeed_kt, course_change_deg, height_above_station_ft]: [f64; 3]) -> Result<[f64; 1], Error> {

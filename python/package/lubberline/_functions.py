@@ -50,6 +50,14 @@ __all__ = [
     "RadialIntercept",
     "ReverseTurn",
     "RolledTurn",
+    "RuleBankError",
+    "RuleConeRadiusError",
+    "RuleLeadError",
+    "RuleLeadRadialsError",
+    "RuleLeastDmeError",
+    "RuleOffCourseError",
+    "RuleTimeToStationError",
+    "RuleTurnRadiusError",
     "StandardAtmosphere",
     "StationByBearingChange",
     "StraightLine",
@@ -188,18 +196,26 @@ __all__ = [
     "route_half_width_nm",
     "rule_arc_correction_deg",
     "rule_bank_deg",
+    "rule_bank_error",
+    "rule_cone_radius_error",
     "rule_cone_radius_nm",
     "rule_intercept_angle_deg",
     "rule_intercept_lead_deg",
+    "rule_lead_error",
     "rule_lead_nm",
     "rule_lead_radials_deg",
+    "rule_lead_radials_error",
+    "rule_least_dme_error",
     "rule_least_dme_nm",
+    "rule_off_course_error",
     "rule_off_course_nm",
     "rule_outbound_heading_deg",
     "rule_outbound_time_by_headwind_s",
     "rule_outbound_time_s",
     "rule_radials_per_mile",
     "rule_reading_nm",
+    "rule_time_to_station_error",
+    "rule_turn_radius_error",
     "rule_turn_radius_nm",
     "service_reach_nm",
     "slant_range_nm",
@@ -268,6 +284,8 @@ _PASSAGE = {"fly_by": 0, "fly_over": 1}
 _ARC_LEAD_RULE = {"plain": 0, "proportion": 1, "third": 2}
 
 _DRIFT_RULE = {"double": 2, "triple": 3}
+
+_LEAD_RULE = {"third": 0, "third_and_allowance": 1}
 
 _BANK_RULE = {"fifteen_percent": 0, "tenth_and_seven": 1, "tenth_and_five": 2, "twenty_percent": 3}
 
@@ -9538,6 +9556,647 @@ def base_turn_sector_nm(true_airspeed_kt, outbound_time_s, units, **kwargs):
 
 
 _scalar_base_turn_sector_nm = scalars["base_turn_sector_nm"]
+
+
+class RuleLeadError(NamedTuple):
+    """The mental arithmetic of a lead beside the exact answer: what `rule_lead_error` gives. Errors are the rule less the exact answer."""
+
+    rule_lead_nm: object
+    """The lead by the rule."""
+    exact_lead_nm: object
+    """The exact lead."""
+    lead_error_nm: object
+    """The error of the lead: the sum of the eight terms from `allowance_nm` to `roll_nm`."""
+    rule_reading_nm: object
+    """The DME reading by the rule: its lead and the height in miles, added."""
+    exact_reading_nm: object
+    """The exact DME reading."""
+    reading_error_nm: object
+    """The error of the reading: the sum of all ten terms."""
+    allowance_nm: object
+    """The allowance for height, if the rule makes one."""
+    round_radius_nm: object
+    """The standard-rate radius as speed over 180, where it is speed over 60 pi."""
+    proportion_nm: object
+    """The lead in proportion to the change, where it goes with the tangent of half of it."""
+    standard_rate_nm: object
+    """The radius of standard rate, where the bank limit makes it longer."""
+    groundspeed_nm: object
+    """The groundspeed as the speed of the turn, where the airspeed is."""
+    heading_change_nm: object
+    """The turn through the change of course, where that of heading has to be turned."""
+    drift_nm: object
+    """No drift during the turn."""
+    roll_nm: object
+    """A roll that takes no time."""
+    mile_nm: object
+    """A nautical mile of 6 000 ft in the height."""
+    sum_nm: object
+    """Distance and height added, where the slant is the root of their squares."""
+
+
+def rule_lead_error(inbound_course_deg, outbound_course_deg, true_airspeed_kt, height_above_station_ft=0.0, wind_from_deg=0.0, wind_speed_kt=0.0, bank_limit_deg=25.0, turn_rate_limit_deg_per_s=3.0, roll_rate_deg_per_s=5.0, rule="third", **kwargs):
+    r"""The mental arithmetic of a lead beside the exact answer, term by term.
+
+    Each term is what one simplification adds, positive where it makes the rule begin the turn too
+    early. With `c` the change and `gs` the groundspeed inbound the lead goes in steps from `gs /
+    180 c / 90` by `gs / (60 pi) c / 90`, `gs / (60 pi) tan(c / 2)`, `r(gs) tan(c / 2)` and `r(V)
+    tan(c / 2)`, with `r` the radius that the limits leave, to the turn through the wind-corrected
+    headings without its drift, with it, and with the roll; the reading adds the height as `h /
+    6000`, as `h`, and in the slant range.
+
+    Parameters
+    ----------
+    inbound_course_deg : array_like, in degrees
+        Course flown to the station, any finite number.
+    outbound_course_deg : array_like, in degrees
+        Course flown from it, against the same north.
+    true_airspeed_kt : array_like, in knots
+        True airspeed, above 0 to 5000.
+    height_above_station_ft : array_like, in feet
+        Height above the station's antenna, -60 000 to 400 000 (default 0.0).
+    wind_from_deg : array_like, in degrees
+        Where the wind blows from, against the same north (default 0.0).
+    wind_speed_kt : array_like, in knots
+        Speed of the wind, 0 to 1000 (default 0.0).
+    bank_limit_deg : array_like, in degrees
+        Greatest bank, above 0 below 90 (default 25.0).
+    turn_rate_limit_deg_per_s : array_like, in degrees per second
+        Greatest rate of turn, above 0 (default 3.0).
+    roll_rate_deg_per_s : array_like, in degrees per second
+        Rate of roll, above 0, infinite for an instant roll (default 5.0).
+    rule : {"third", "third_and_allowance"}
+        Which mental arithmetic (default "third").
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    RuleLeadError
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `rule_lead_nm`: The lead by the rule, in nautical miles.
+        `exact_lead_nm`: The exact lead, in nautical miles.
+        `lead_error_nm`: The error of the lead: the sum of the eight terms from `allowance_nm` to
+        `roll_nm`, in nautical miles.
+        `rule_reading_nm`: The DME reading by the rule: its lead and the height in miles, added, in
+        nautical miles.
+        `exact_reading_nm`: The exact DME reading, in nautical miles.
+        `reading_error_nm`: The error of the reading: the sum of all ten terms, in nautical miles.
+        `allowance_nm`: The allowance for height, if the rule makes one, in nautical miles.
+        `round_radius_nm`: The standard-rate radius as speed over 180, where it is speed over 60 pi,
+        in nautical miles.
+        `proportion_nm`: The lead in proportion to the change, where it goes with the tangent of
+        half of it, in nautical miles.
+        `standard_rate_nm`: The radius of standard rate, where the bank limit makes it longer, in
+        nautical miles.
+        `groundspeed_nm`: The groundspeed as the speed of the turn, where the airspeed is, in
+        nautical miles.
+        `heading_change_nm`: The turn through the change of course, where that of heading has to be
+        turned, in nautical miles.
+        `drift_nm`: No drift during the turn, in nautical miles.
+        `roll_nm`: A roll that takes no time, in nautical miles.
+        `mile_nm`: A nautical mile of 6 000 ft in the height, in nautical miles.
+        `sum_nm`: Distance and height added, where the slant is the root of their squares, in
+        nautical miles.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, a reversal, a wind that the airspeed cannot hold. In
+        arrays such a point is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: The terms sum to the whole to rounding error. Taken back in another order they would
+    share it out a little differently.
+
+    Degenerate cases: In calm air the terms of the wind are zero to rounding error. Toward a
+    reversal the rule stays finite where the exact lead does not.
+
+    Source: The rules: common practice (`rule_lead_nm`, `rule_reading_nm`). The exact answers:
+    `lead_nm`, `dme_at_roll_in_nm`. The terms: derived.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.rule_lead_error(40.0, 130.0, 450.0, 36000.0, 0.0, 0.0, 25.0, 3.0, 5.0, 'third').standard_rate_nm:.2f}"
+    '-3.94'
+    >>> f"{lubberline.rule_lead_error(40.0, 130.0, 450.0, 36000.0, 0.0, 0.0, 25.0, 3.0, 5.0, 'third').mile_nm:.2f}"
+    '0.08'
+    >>> [f"{value:.2f}" for value in lubberline.rule_lead_error([40.0, 40.0], 130.0, 450.0, 36000.0, 0.0, 0.0, 25.0, 3.0, 5.0, 'third').standard_rate_nm]
+    ['-3.94', '-3.94']
+    """
+    rule = chosen(_LEAD_RULE, "rule", rule)
+    if not kwargs:
+        answer = _scalar_rule_lead_error(inbound_course_deg, outbound_course_deg, true_airspeed_kt, height_above_station_ft, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, rule)
+        if answer is not None:
+            return named(RuleLeadError, answer)
+    return RuleLeadError._make(many("rule_lead_error", RuleLeadError._fields, (inbound_course_deg, outbound_course_deg, true_airspeed_kt, height_above_station_ft, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, rule), kwargs))
+
+
+_scalar_rule_lead_error = scalars["rule_lead_error"]
+
+
+class RuleLeastDmeError(NamedTuple):
+    """The rule of the least DME beside the height itself: what `rule_least_dme_error` gives. The error is the rule less the exact answer."""
+
+    rule_nm: object
+    """The rule's answer."""
+    exact_nm: object
+    """The exact answer."""
+    error_nm: object
+    """The error, of a single term: a nautical mile of 6 000 ft."""
+
+
+def rule_least_dme_error(height_ft, **kwargs):
+    r"""The rule of the least DME overhead beside the height itself.
+
+    `h / 6000` less `h`.
+
+    Parameters
+    ----------
+    height_ft : array_like, in feet
+        Height above the station's antenna, -60 000 to 400 000.
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    RuleLeastDmeError
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `rule_nm`: The rule's answer, in nautical miles.
+        `exact_nm`: The exact answer, in nautical miles.
+        `error_nm`: The error, of a single term: a nautical mile of 6 000 ft, in nautical miles.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: 1.3 percent high throughout.
+
+    Degenerate cases: None.
+
+    Source: The rule: common practice (`rule_least_dme_nm`).
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.rule_least_dme_error(36000.0).error_nm:.3f}"
+    '0.075'
+    >>> [f"{value:.3f}" for value in lubberline.rule_least_dme_error([36000.0, 36000.0]).error_nm]
+    ['0.075', '0.075']
+    """
+    if not kwargs:
+        answer = _scalar_rule_least_dme_error(height_ft)
+        if answer is not None:
+            return named(RuleLeastDmeError, answer)
+    return RuleLeastDmeError._make(many("rule_least_dme_error", RuleLeastDmeError._fields, (height_ft,), kwargs))
+
+
+_scalar_rule_least_dme_error = scalars["rule_least_dme_error"]
+
+
+class RuleConeRadiusError(NamedTuple):
+    """The rule of the cone beside that of a half-angle: what `rule_cone_radius_error` gives. The error is the rule less the exact answer."""
+
+    rule_nm: object
+    """The rule's answer."""
+    exact_nm: object
+    """The exact answer."""
+    error_nm: object
+    """The error: the sum of the terms."""
+    mile_nm: object
+    """A nautical mile of 6 000 ft."""
+    angle_nm: object
+    """45 degrees for the half-angle."""
+
+
+def rule_cone_radius_error(height_ft, cone_half_angle_deg=50.0, **kwargs):
+    r"""The rule of the cone of confusion beside the cone of a half-angle, term by term.
+
+    `h / 6000` less `h tan(half-angle)`.
+
+    Parameters
+    ----------
+    height_ft : array_like, in feet
+        Height above the station's antenna, -60 000 to 400 000.
+    cone_half_angle_deg : array_like, in degrees
+        Half-angle from the vertical, above 0 below 90 (default 50.0).
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    RuleConeRadiusError
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `rule_nm`: The rule's answer, in nautical miles.
+        `exact_nm`: The exact answer, in nautical miles.
+        `error_nm`: The error: the sum of the terms, in nautical miles.
+        `mile_nm`: A nautical mile of 6 000 ft, in nautical miles.
+        `angle_nm`: 45 degrees for the half-angle, in nautical miles.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: The terms sum to the whole to rounding error.
+
+    Degenerate cases: At the station's height and below it both are zero.
+
+    Source: The rule: common practice (`rule_cone_radius_nm`); 50 degrees: `cone_radius_nm`.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.rule_cone_radius_error(36000.0, 50.0).angle_nm:.2f}"
+    '-1.14'
+    >>> [f"{value:.2f}" for value in lubberline.rule_cone_radius_error([36000.0, 36000.0], 50.0).angle_nm]
+    ['-1.14', '-1.14']
+    """
+    if not kwargs:
+        answer = _scalar_rule_cone_radius_error(height_ft, cone_half_angle_deg)
+        if answer is not None:
+            return named(RuleConeRadiusError, answer)
+    return RuleConeRadiusError._make(many("rule_cone_radius_error", RuleConeRadiusError._fields, (height_ft, cone_half_angle_deg), kwargs))
+
+
+_scalar_rule_cone_radius_error = scalars["rule_cone_radius_error"]
+
+
+class RuleBankError(NamedTuple):
+    """A rule of the bank beside that of standard rate: what `rule_bank_error` gives. The error is the rule less the exact answer."""
+
+    rule_deg: object
+    """The rule's answer."""
+    exact_deg: object
+    """The exact answer."""
+    error_deg: object
+    """The error, of a single term: the rule's line for an arctangent."""
+
+
+def rule_bank_error(true_airspeed_kt, rule, **kwargs):
+    r"""A rule of the bank of a standard-rate turn beside the exact bank.
+
+    The rule less `atan(V / 364.07)`.
+
+    Parameters
+    ----------
+    true_airspeed_kt : array_like, in knots
+        True airspeed (the indicated one for `twenty_percent`), above 0 to 5000.
+    rule : {"fifteen_percent", "tenth_and_seven", "tenth_and_five", "twenty_percent"}
+        Which rule.
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    RuleBankError
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `rule_deg`: The rule's answer, in degrees.
+        `exact_deg`: The exact answer, in degrees.
+        `error_deg`: The error, of a single term: the rule's line for an arctangent, in degrees.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: Rounding error of the difference; the rules contradict each other.
+
+    Degenerate cases: At jet speeds the rules give more bank than anyone flies.
+
+    Source: Named at `rule_bank_deg`.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.rule_bank_error(120.0, 'tenth_and_seven').error_deg:.1f}"
+    '0.8'
+    >>> [f"{value:.1f}" for value in lubberline.rule_bank_error([120.0, 120.0], 'tenth_and_seven').error_deg]
+    ['0.8', '0.8']
+    """
+    rule = chosen(_BANK_RULE, "rule", rule)
+    if not kwargs:
+        answer = _scalar_rule_bank_error(true_airspeed_kt, rule)
+        if answer is not None:
+            return named(RuleBankError, answer)
+    return RuleBankError._make(many("rule_bank_error", RuleBankError._fields, (true_airspeed_kt, rule), kwargs))
+
+
+_scalar_rule_bank_error = scalars["rule_bank_error"]
+
+
+class RuleTurnRadiusError(NamedTuple):
+    """A rule of the radius beside that of the turn it is for: what `rule_turn_radius_error` gives. The error is the rule less the exact answer."""
+
+    rule_nm: object
+    """The rule's answer."""
+    exact_nm: object
+    """The exact answer."""
+    error_nm: object
+    """The error, of a single term: the rule's round number."""
+
+
+def rule_turn_radius_error(speed_kt, rule, **kwargs):
+    r"""A rule of the radius of a turn beside the radius of the turn that it is for.
+
+    The rule less `V / (60 pi)`, `V / (30 pi)` or `V^2 / (g tan 30)`.
+
+    Parameters
+    ----------
+    speed_kt : array_like, in knots
+        Speed, above 0 to 5000.
+    rule : {"half_percent", "one_percent", "miles_a_minute_less_two", "tenth_of_square"}
+        Which rule.
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    RuleTurnRadiusError
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `rule_nm`: The rule's answer, in nautical miles.
+        `exact_nm`: The exact answer, in nautical miles.
+        `error_nm`: The error, of a single term: the rule's round number, in nautical miles.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: Standard and half standard rate: 6 percent short. A tenth of the square: 10 percent
+    long.
+
+    Degenerate cases: Miles a minute less two is zero below 120 kt.
+
+    Source: Named at `rule_turn_radius_nm`.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.rule_turn_radius_error(250.0, 'one_percent').error_nm:.3f}"
+    '-0.153'
+    >>> [f"{value:.3f}" for value in lubberline.rule_turn_radius_error([250.0, 250.0], 'one_percent').error_nm]
+    ['-0.153', '-0.153']
+    """
+    rule = chosen(_RADIUS_RULE, "rule", rule)
+    if not kwargs:
+        answer = _scalar_rule_turn_radius_error(speed_kt, rule)
+        if answer is not None:
+            return named(RuleTurnRadiusError, answer)
+    return RuleTurnRadiusError._make(many("rule_turn_radius_error", RuleTurnRadiusError._fields, (speed_kt, rule), kwargs))
+
+
+_scalar_rule_turn_radius_error = scalars["rule_turn_radius_error"]
+
+
+class RuleOffCourseError(NamedTuple):
+    """The rule of the distance off course beside the exact one: what `rule_off_course_error` gives. The error is the rule less the exact answer."""
+
+    rule_nm: object
+    """The rule's answer."""
+    exact_nm: object
+    """The exact answer."""
+    error_nm: object
+    """The error: the sum of the terms."""
+    dot_nm: object
+    """200 ft for 212 to a dot and a mile."""
+    sine_nm: object
+    """The angle for its sine."""
+
+
+def rule_off_course_error(deflection_dots, distance_nm, **kwargs):
+    r"""The rule of the distance off course beside the exact one, term by term.
+
+    `-200 ft dots distance` less `-R asin(sin(d / R) sin(2 dots))`.
+
+    Parameters
+    ----------
+    deflection_dots : array_like
+        Where the needle stands in dots of two degrees, positive right of centre, -20 to 20.
+    distance_nm : array_like, in nautical miles
+        Distance from the station along the ground, above 0 to 5000.
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    RuleOffCourseError
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `rule_nm`: The rule's answer, in nautical miles.
+        `exact_nm`: The exact answer, in nautical miles.
+        `error_nm`: The error: the sum of the terms, in nautical miles.
+        `dot_nm`: 200 ft for 212 to a dot and a mile, in nautical miles.
+        `sine_nm`: The angle for its sine, in nautical miles.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: The terms sum to the whole to rounding error.
+
+    Degenerate cases: On course there is no error.
+
+    Source: The rule: common practice (`rule_off_course_nm`). The exact distance:
+    `cross_track_of_deflection_nm`.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.rule_off_course_error(-2.0, 30.0).dot_nm:.3f}"
+    '-0.119'
+    >>> [f"{value:.3f}" for value in lubberline.rule_off_course_error([-2.0, -2.0], 30.0).dot_nm]
+    ['-0.119', '-0.119']
+    """
+    if not kwargs:
+        answer = _scalar_rule_off_course_error(deflection_dots, distance_nm)
+        if answer is not None:
+            return named(RuleOffCourseError, answer)
+    return RuleOffCourseError._make(many("rule_off_course_error", RuleOffCourseError._fields, (deflection_dots, distance_nm), kwargs))
+
+
+_scalar_rule_off_course_error = scalars["rule_off_course_error"]
+
+
+class RuleLeadRadialsError(NamedTuple):
+    """The lead radials by rule beside the exact ones: what `rule_lead_radials_error` gives. The error is the rule less the exact answer."""
+
+    rule_deg: object
+    """The rule's answer."""
+    exact_deg: object
+    """The exact answer."""
+    error_deg: object
+    """The error: the sum of the terms."""
+    sixty_deg: object
+    """60 for 57.3."""
+    correction_deg: object
+    """The rule's correction for the direction of the radial, which is there to make up for the next term."""
+    geometry_deg: object
+    """`r / D` for `asin(r / (D - r))` inbound, `asin(r / (D + r))` outbound."""
+
+
+def rule_lead_radials_error(arc_radius_nm, turn_radius_nm, flown, rule, **kwargs):
+    r"""The lead radials off an arc by rule beside the exact ones in still air with an instant roll, term by term.
+
+    The rule of `rule_lead_radials_deg` less `asin(r / (D - r))` inbound, `asin(r / (D + r))`
+    outbound.
+
+    Parameters
+    ----------
+    arc_radius_nm : array_like, in nautical miles
+        Distance of the arc from the station, above 0 to 5000.
+    turn_radius_nm : array_like, in nautical miles
+        Radius of the turn, above 0 to 5000.
+    flown : {"inbound", "outbound"}
+        Whether the radial is flown inbound or outbound.
+    rule : {"plain", "proportion", "third"}
+        Which correction.
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    RuleLeadRadialsError
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `rule_deg`: The rule's answer, in degrees.
+        `exact_deg`: The exact answer, in degrees.
+        `error_deg`: The error: the sum of the terms, in degrees.
+        `sixty_deg`: 60 for 57.3, in degrees.
+        `correction_deg`: The rule's correction for the direction of the radial, which is there to
+        make up for the next term, in degrees.
+        `geometry_deg`: `r / D` for `asin(r / (D - r))` inbound, `asin(r / (D + r))` outbound, in
+        degrees.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, or an arc below twice the turn radius when turning
+        on its inside. In arrays such a point is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: The terms sum to the whole to rounding error.
+
+    Degenerate cases: None in the range.
+
+    Source: Named at `rule_lead_radials_deg`; the exact lead is derived from the geometry of tangent
+    circles.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.rule_lead_radials_error(10.0, 2.5, 'inbound', 'proportion').error_deg:.2f}"
+    '-1.97'
+    >>> [f"{value:.2f}" for value in lubberline.rule_lead_radials_error([10.0, 10.0], 2.5, 'inbound', 'proportion').error_deg]
+    ['-1.97', '-1.97']
+    """
+    flown = chosen(_RADIAL_FLOWN, "flown", flown)
+    rule = chosen(_ARC_LEAD_RULE, "rule", rule)
+    if not kwargs:
+        answer = _scalar_rule_lead_radials_error(arc_radius_nm, turn_radius_nm, flown, rule)
+        if answer is not None:
+            return named(RuleLeadRadialsError, answer)
+    return RuleLeadRadialsError._make(many("rule_lead_radials_error", RuleLeadRadialsError._fields, (arc_radius_nm, turn_radius_nm, flown, rule), kwargs))
+
+
+_scalar_rule_lead_radials_error = scalars["rule_lead_radials_error"]
+
+
+class RuleTimeToStationError(NamedTuple):
+    """The rule of the time to a station beside the time itself: what `rule_time_to_station_error` gives. The error is the rule less the exact answer."""
+
+    rule_s: object
+    """The rule's answer."""
+    exact_s: object
+    """The exact answer."""
+    error_s: object
+    """The error: the sum of the terms."""
+    sixty_s: object
+    """60 for 57.3."""
+    sine_s: object
+    """The angle for its sine."""
+
+
+def rule_time_to_station_error(elapsed_s, bearing_change_deg, **kwargs):
+    r"""The rule of the time to a station abeam beside the time itself, term by term.
+
+    `60 t / c` with the change in degrees less `t / sin(c)`.
+
+    Parameters
+    ----------
+    elapsed_s : array_like, in seconds
+        Time between the two bearings, above 0 to 1 000 000.
+    bearing_change_deg : array_like, in degrees
+        Change of the bearing, above 0 below 180.
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    RuleTimeToStationError
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `rule_s`: The rule's answer, in seconds.
+        `exact_s`: The exact answer, in seconds.
+        `error_s`: The error: the sum of the terms, in seconds.
+        `sixty_s`: 60 for 57.3, in seconds.
+        `sine_s`: The angle for its sine, in seconds.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, or a change of 90 degrees and more, which a station
+        abeam cannot make. In arrays such a point is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: The terms sum to the whole to rounding error.
+
+    Degenerate cases: The terms cancel at 30 degrees.
+
+    Source: The rule: FAA-H-8083-15 (`time_to_station_rule_s`). The exact time: the law of sines.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.rule_time_to_station_error(75.0, 10.0).error_s:.1f}"
+    '18.1'
+    >>> [f"{value:.1f}" for value in lubberline.rule_time_to_station_error([75.0, 75.0], 10.0).error_s]
+    ['18.1', '18.1']
+    """
+    if not kwargs:
+        answer = _scalar_rule_time_to_station_error(elapsed_s, bearing_change_deg)
+        if answer is not None:
+            return named(RuleTimeToStationError, answer)
+    return RuleTimeToStationError._make(many("rule_time_to_station_error", RuleTimeToStationError._fields, (elapsed_s, bearing_change_deg), kwargs))
+
+
+_scalar_rule_time_to_station_error = scalars["rule_time_to_station_error"]
 
 
 def rule_lead_nm(groundspeed_kt, course_change_deg, height_above_station_ft=0.0, **kwargs):

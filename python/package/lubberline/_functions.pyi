@@ -57,6 +57,14 @@ __all__ = [
     "RadialIntercept",
     "ReverseTurn",
     "RolledTurn",
+    "RuleBankError",
+    "RuleConeRadiusError",
+    "RuleLeadError",
+    "RuleLeadRadialsError",
+    "RuleLeastDmeError",
+    "RuleOffCourseError",
+    "RuleTimeToStationError",
+    "RuleTurnRadiusError",
     "StandardAtmosphere",
     "StationByBearingChange",
     "StraightLine",
@@ -195,18 +203,26 @@ __all__ = [
     "route_half_width_nm",
     "rule_arc_correction_deg",
     "rule_bank_deg",
+    "rule_bank_error",
+    "rule_cone_radius_error",
     "rule_cone_radius_nm",
     "rule_intercept_angle_deg",
     "rule_intercept_lead_deg",
+    "rule_lead_error",
     "rule_lead_nm",
     "rule_lead_radials_deg",
+    "rule_lead_radials_error",
+    "rule_least_dme_error",
     "rule_least_dme_nm",
+    "rule_off_course_error",
     "rule_off_course_nm",
     "rule_outbound_heading_deg",
     "rule_outbound_time_by_headwind_s",
     "rule_outbound_time_s",
     "rule_radials_per_mile",
     "rule_reading_nm",
+    "rule_time_to_station_error",
+    "rule_turn_radius_error",
     "rule_turn_radius_nm",
     "service_reach_nm",
     "slant_range_nm",
@@ -1288,6 +1304,108 @@ def base_turn_template(true_airspeed_kt: ArrayLike, outbound_time_s: ArrayLike, 
 def base_turn_sector_nm(true_airspeed_kt: Number, outbound_time_s: Number, units: Literal["non_si", "si"] | int) -> float: ...
 @overload
 def base_turn_sector_nm(true_airspeed_kt: ArrayLike, outbound_time_s: ArrayLike, units: Literal["non_si", "si"] | int | _Codes, **kwargs: Any) -> NDArray[np.float64]: ...
+
+class RuleLeadError(NamedTuple, Generic[_T]):
+    rule_lead_nm: _T
+    exact_lead_nm: _T
+    lead_error_nm: _T
+    rule_reading_nm: _T
+    exact_reading_nm: _T
+    reading_error_nm: _T
+    allowance_nm: _T
+    round_radius_nm: _T
+    proportion_nm: _T
+    standard_rate_nm: _T
+    groundspeed_nm: _T
+    heading_change_nm: _T
+    drift_nm: _T
+    roll_nm: _T
+    mile_nm: _T
+    sum_nm: _T
+
+@overload
+def rule_lead_error(inbound_course_deg: Number, outbound_course_deg: Number, true_airspeed_kt: Number, height_above_station_ft: Number = ..., wind_from_deg: Number = ..., wind_speed_kt: Number = ..., bank_limit_deg: Number = ..., turn_rate_limit_deg_per_s: Number = ..., roll_rate_deg_per_s: Number = ..., rule: Literal["third", "third_and_allowance"] | int = ...) -> RuleLeadError[float]: ...
+@overload
+def rule_lead_error(inbound_course_deg: ArrayLike, outbound_course_deg: ArrayLike, true_airspeed_kt: ArrayLike, height_above_station_ft: ArrayLike = ..., wind_from_deg: ArrayLike = ..., wind_speed_kt: ArrayLike = ..., bank_limit_deg: ArrayLike = ..., turn_rate_limit_deg_per_s: ArrayLike = ..., roll_rate_deg_per_s: ArrayLike = ..., rule: Literal["third", "third_and_allowance"] | int | _Codes = ..., **kwargs: Any) -> RuleLeadError[NDArray[np.float64]]: ...
+
+class RuleLeastDmeError(NamedTuple, Generic[_T]):
+    rule_nm: _T
+    exact_nm: _T
+    error_nm: _T
+
+@overload
+def rule_least_dme_error(height_ft: Number) -> RuleLeastDmeError[float]: ...
+@overload
+def rule_least_dme_error(height_ft: ArrayLike, **kwargs: Any) -> RuleLeastDmeError[NDArray[np.float64]]: ...
+
+class RuleConeRadiusError(NamedTuple, Generic[_T]):
+    rule_nm: _T
+    exact_nm: _T
+    error_nm: _T
+    mile_nm: _T
+    angle_nm: _T
+
+@overload
+def rule_cone_radius_error(height_ft: Number, cone_half_angle_deg: Number = ...) -> RuleConeRadiusError[float]: ...
+@overload
+def rule_cone_radius_error(height_ft: ArrayLike, cone_half_angle_deg: ArrayLike = ..., **kwargs: Any) -> RuleConeRadiusError[NDArray[np.float64]]: ...
+
+class RuleBankError(NamedTuple, Generic[_T]):
+    rule_deg: _T
+    exact_deg: _T
+    error_deg: _T
+
+@overload
+def rule_bank_error(true_airspeed_kt: Number, rule: Literal["fifteen_percent", "tenth_and_seven", "tenth_and_five", "twenty_percent"] | int) -> RuleBankError[float]: ...
+@overload
+def rule_bank_error(true_airspeed_kt: ArrayLike, rule: Literal["fifteen_percent", "tenth_and_seven", "tenth_and_five", "twenty_percent"] | int | _Codes, **kwargs: Any) -> RuleBankError[NDArray[np.float64]]: ...
+
+class RuleTurnRadiusError(NamedTuple, Generic[_T]):
+    rule_nm: _T
+    exact_nm: _T
+    error_nm: _T
+
+@overload
+def rule_turn_radius_error(speed_kt: Number, rule: Literal["half_percent", "one_percent", "miles_a_minute_less_two", "tenth_of_square"] | int) -> RuleTurnRadiusError[float]: ...
+@overload
+def rule_turn_radius_error(speed_kt: ArrayLike, rule: Literal["half_percent", "one_percent", "miles_a_minute_less_two", "tenth_of_square"] | int | _Codes, **kwargs: Any) -> RuleTurnRadiusError[NDArray[np.float64]]: ...
+
+class RuleOffCourseError(NamedTuple, Generic[_T]):
+    rule_nm: _T
+    exact_nm: _T
+    error_nm: _T
+    dot_nm: _T
+    sine_nm: _T
+
+@overload
+def rule_off_course_error(deflection_dots: Number, distance_nm: Number) -> RuleOffCourseError[float]: ...
+@overload
+def rule_off_course_error(deflection_dots: ArrayLike, distance_nm: ArrayLike, **kwargs: Any) -> RuleOffCourseError[NDArray[np.float64]]: ...
+
+class RuleLeadRadialsError(NamedTuple, Generic[_T]):
+    rule_deg: _T
+    exact_deg: _T
+    error_deg: _T
+    sixty_deg: _T
+    correction_deg: _T
+    geometry_deg: _T
+
+@overload
+def rule_lead_radials_error(arc_radius_nm: Number, turn_radius_nm: Number, flown: Literal["inbound", "outbound"] | int, rule: Literal["plain", "proportion", "third"] | int) -> RuleLeadRadialsError[float]: ...
+@overload
+def rule_lead_radials_error(arc_radius_nm: ArrayLike, turn_radius_nm: ArrayLike, flown: Literal["inbound", "outbound"] | int | _Codes, rule: Literal["plain", "proportion", "third"] | int | _Codes, **kwargs: Any) -> RuleLeadRadialsError[NDArray[np.float64]]: ...
+
+class RuleTimeToStationError(NamedTuple, Generic[_T]):
+    rule_s: _T
+    exact_s: _T
+    error_s: _T
+    sixty_s: _T
+    sine_s: _T
+
+@overload
+def rule_time_to_station_error(elapsed_s: Number, bearing_change_deg: Number) -> RuleTimeToStationError[float]: ...
+@overload
+def rule_time_to_station_error(elapsed_s: ArrayLike, bearing_change_deg: ArrayLike, **kwargs: Any) -> RuleTimeToStationError[NDArray[np.float64]]: ...
 
 @overload
 def rule_lead_nm(groundspeed_kt: Number, course_change_deg: Number, height_above_station_ft: Number = ...) -> float: ...

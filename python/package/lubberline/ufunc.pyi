@@ -345,18 +345,64 @@ __all__ = [
     "route_half_width_nm",
     "rule_arc_correction_deg",
     "rule_bank_deg",
+    "rule_bank_error_error_deg",
+    "rule_bank_error_exact_deg",
+    "rule_bank_error_rule_deg",
+    "rule_cone_radius_error_angle_nm",
+    "rule_cone_radius_error_error_nm",
+    "rule_cone_radius_error_exact_nm",
+    "rule_cone_radius_error_mile_nm",
+    "rule_cone_radius_error_rule_nm",
     "rule_cone_radius_nm",
     "rule_intercept_angle_deg",
     "rule_intercept_lead_deg",
+    "rule_lead_error_allowance_nm",
+    "rule_lead_error_drift_nm",
+    "rule_lead_error_exact_lead_nm",
+    "rule_lead_error_exact_reading_nm",
+    "rule_lead_error_groundspeed_nm",
+    "rule_lead_error_heading_change_nm",
+    "rule_lead_error_lead_error_nm",
+    "rule_lead_error_mile_nm",
+    "rule_lead_error_proportion_nm",
+    "rule_lead_error_reading_error_nm",
+    "rule_lead_error_roll_nm",
+    "rule_lead_error_round_radius_nm",
+    "rule_lead_error_rule_lead_nm",
+    "rule_lead_error_rule_reading_nm",
+    "rule_lead_error_standard_rate_nm",
+    "rule_lead_error_sum_nm",
     "rule_lead_nm",
     "rule_lead_radials_deg",
+    "rule_lead_radials_error_correction_deg",
+    "rule_lead_radials_error_error_deg",
+    "rule_lead_radials_error_exact_deg",
+    "rule_lead_radials_error_geometry_deg",
+    "rule_lead_radials_error_rule_deg",
+    "rule_lead_radials_error_sixty_deg",
+    "rule_least_dme_error_error_nm",
+    "rule_least_dme_error_exact_nm",
+    "rule_least_dme_error_rule_nm",
     "rule_least_dme_nm",
+    "rule_off_course_error_dot_nm",
+    "rule_off_course_error_error_nm",
+    "rule_off_course_error_exact_nm",
+    "rule_off_course_error_rule_nm",
+    "rule_off_course_error_sine_nm",
     "rule_off_course_nm",
     "rule_outbound_heading_deg",
     "rule_outbound_time_by_headwind_s",
     "rule_outbound_time_s",
     "rule_radials_per_mile",
     "rule_reading_nm",
+    "rule_time_to_station_error_error_s",
+    "rule_time_to_station_error_exact_s",
+    "rule_time_to_station_error_rule_s",
+    "rule_time_to_station_error_sine_s",
+    "rule_time_to_station_error_sixty_s",
+    "rule_turn_radius_error_error_nm",
+    "rule_turn_radius_error_exact_nm",
+    "rule_turn_radius_error_rule_nm",
     "rule_turn_radius_nm",
     "service_reach_nm",
     "slant_range_nm",
@@ -805,6 +851,52 @@ base_turn_template_leg_nm: np.ufunc
 base_turn_template_nearest_nm: np.ufunc
 base_turn_template_farthest_nm: np.ufunc
 base_turn_sector_nm: np.ufunc
+rule_lead_error_rule_lead_nm: np.ufunc
+rule_lead_error_exact_lead_nm: np.ufunc
+rule_lead_error_lead_error_nm: np.ufunc
+rule_lead_error_rule_reading_nm: np.ufunc
+rule_lead_error_exact_reading_nm: np.ufunc
+rule_lead_error_reading_error_nm: np.ufunc
+rule_lead_error_allowance_nm: np.ufunc
+rule_lead_error_round_radius_nm: np.ufunc
+rule_lead_error_proportion_nm: np.ufunc
+rule_lead_error_standard_rate_nm: np.ufunc
+rule_lead_error_groundspeed_nm: np.ufunc
+rule_lead_error_heading_change_nm: np.ufunc
+rule_lead_error_drift_nm: np.ufunc
+rule_lead_error_roll_nm: np.ufunc
+rule_lead_error_mile_nm: np.ufunc
+rule_lead_error_sum_nm: np.ufunc
+rule_least_dme_error_rule_nm: np.ufunc
+rule_least_dme_error_exact_nm: np.ufunc
+rule_least_dme_error_error_nm: np.ufunc
+rule_cone_radius_error_rule_nm: np.ufunc
+rule_cone_radius_error_exact_nm: np.ufunc
+rule_cone_radius_error_error_nm: np.ufunc
+rule_cone_radius_error_mile_nm: np.ufunc
+rule_cone_radius_error_angle_nm: np.ufunc
+rule_bank_error_rule_deg: np.ufunc
+rule_bank_error_exact_deg: np.ufunc
+rule_bank_error_error_deg: np.ufunc
+rule_turn_radius_error_rule_nm: np.ufunc
+rule_turn_radius_error_exact_nm: np.ufunc
+rule_turn_radius_error_error_nm: np.ufunc
+rule_off_course_error_rule_nm: np.ufunc
+rule_off_course_error_exact_nm: np.ufunc
+rule_off_course_error_error_nm: np.ufunc
+rule_off_course_error_dot_nm: np.ufunc
+rule_off_course_error_sine_nm: np.ufunc
+rule_lead_radials_error_rule_deg: np.ufunc
+rule_lead_radials_error_exact_deg: np.ufunc
+rule_lead_radials_error_error_deg: np.ufunc
+rule_lead_radials_error_sixty_deg: np.ufunc
+rule_lead_radials_error_correction_deg: np.ufunc
+rule_lead_radials_error_geometry_deg: np.ufunc
+rule_time_to_station_error_rule_s: np.ufunc
+rule_time_to_station_error_exact_s: np.ufunc
+rule_time_to_station_error_error_s: np.ufunc
+rule_time_to_station_error_sixty_s: np.ufunc
+rule_time_to_station_error_sine_s: np.ufunc
 rule_lead_nm: np.ufunc
 rule_reading_nm: np.ufunc
 rule_least_dme_nm: np.ufunc
