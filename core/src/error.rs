@@ -208,6 +208,18 @@ pub enum Error {
         /// The angle between them, 0 to 90 degrees.
         crossing_angle_deg: f64,
     },
+    /// The calendar has no such date.
+    #[error(
+        "year {year}, month {month}, day {day} is no date; allowed: a whole year, a whole month from 1 to 12, a day of that month from 1"
+    )]
+    NoSuchDate {
+        /// The year.
+        year: f64,
+        /// The month, counted from one.
+        month: f64,
+        /// The day of the month, counted from one, with its elapsed fraction.
+        day: f64,
+    },
 }
 
 /// A number that was given, without what a conversion between units left in its last digits: twelve of them.
@@ -248,6 +260,7 @@ pub(crate) const RELATION_FAILURES: &[(i32, &str, &str)] = &[
     (-115, "off_course_beyond_distance", "the distance off course is more than that from the station"),
     (-116, "ident_too_long", "an ident is longer than 16 bytes"),
     (-117, "no_fix", "the lines of position do not cross and give no fix"),
+    (-118, "no_such_date", "the calendar has no such date"),
 ];
 
 impl Error {
@@ -272,6 +285,7 @@ impl Error {
             Self::OffCourseBeyondDistance { .. } => -115,
             Self::IdentTooLong { .. } => -116,
             Self::NoFix { .. } => -117,
+            Self::NoSuchDate { .. } => -118,
         }
     }
 

@@ -386,6 +386,11 @@
 #define LUBBER_ERROR_LEG_NUMBER (-68)
 
 /**
+ * Longitude from the grid's meridian out of range; allowed: from -60.0 to 60.0 deg.
+ */
+#define LUBBER_ERROR_GRID_LONGITUDE (-69)
+
+/**
  * The course change is a reversal and has no lead.
  */
 #define LUBBER_ERROR_COURSE_REVERSAL (-101)
@@ -469,6 +474,11 @@
  * The lines of position do not cross and give no fix.
  */
 #define LUBBER_ERROR_NO_FIX (-117)
+
+/**
+ * The calendar has no such date.
+ */
+#define LUBBER_ERROR_NO_SUCH_DATE (-118)
 
 /**
  * From its point onward.
@@ -7490,6 +7500,116 @@ size_t lubber_lambert_grid_convergence_deg_n(size_t count,
                                              double *lambert_grid_convergence_deg,
                                              ptrdiff_t lambert_grid_convergence_deg_stride,
                                              int32_t *status);
+
+/**
+ * The angle from true north to the north of a map on the transverse Mercator projection, positive east.
+ *
+ * On a sphere `atan(tan(l) sin(lat))`, `l` the longitude from the meridian; on WGS-84 with the conformal latitude and Krueger's series.
+ *
+ * @param lat_deg latitude, -90 to 90
+ * @param lon_deg longitude, any finite number
+ * @param meridian_lon_deg longitude of the meridian whose north is the map's, within 60 degrees of `lon_deg`
+ * @param[out] transverse_grid_convergence_deg the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: 1e-13 degrees to 35 degrees from the meridian, 1e-11 to 45, 1e-9 to 60.
+ * Degenerate cases: Zero on the meridian and on the equator. At a pole it goes with the longitude given.
+ * Errors: A value outside its range, a place beyond 60 degrees from the meridian.
+ * Source: C. F. F. Karney, Transverse Mercator with an accuracy of a few nanometers, Journal of Geodesy 85 (2011) 475-485, equations 7 to 11, 23 to 25.
+ *
+ * Example: lubber_transverse_grid_convergence_deg(60.0, -6.0, -9.0, &value) gives 2.5987
+ */
+int32_t lubber_transverse_grid_convergence_deg(double lat_deg,
+                                               double lon_deg,
+                                               double meridian_lon_deg,
+                                               double *transverse_grid_convergence_deg);
+
+/**
+ * `lubber_transverse_grid_convergence_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_transverse_grid_convergence_deg_n(size_t count,
+                                                const double *lat_deg,
+                                                ptrdiff_t lat_deg_stride,
+                                                const double *lon_deg,
+                                                ptrdiff_t lon_deg_stride,
+                                                const double *meridian_lon_deg,
+                                                ptrdiff_t meridian_lon_deg_stride,
+                                                double *transverse_grid_convergence_deg,
+                                                ptrdiff_t transverse_grid_convergence_deg_stride,
+                                                int32_t *status);
+
+/**
+ * The meridian of the zone of the Universal Transverse Mercator grid in which a place lies.
+ *
+ * Zones are 6 degrees wide, but for those that are widened about Norway and Svalbard; a place between two belongs to the eastern one.
+ *
+ * @param lat_deg latitude, -90 to 90
+ * @param lon_deg longitude, any finite number
+ * @param[out] utm_meridian_deg the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Exact.
+ * Degenerate cases: The grid is laid out from 80 degrees south to 84 north; toward the poles the zones go on, and the polar grid is used.
+ * Errors: A value outside its range.
+ * Source: NGA.STND.0037_2.0.0_GRIDS, Universal Grids and Grid Reference Systems (2014), section 3 (from memory).
+ *
+ * Example: lubber_utm_meridian_deg(60.0, -10.0, &value) gives -9
+ */
+int32_t lubber_utm_meridian_deg(double lat_deg,
+                                double lon_deg,
+                                double *utm_meridian_deg);
+
+/**
+ * `lubber_utm_meridian_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_utm_meridian_deg_n(size_t count,
+                                 const double *lat_deg,
+                                 ptrdiff_t lat_deg_stride,
+                                 const double *lon_deg,
+                                 ptrdiff_t lon_deg_stride,
+                                 double *utm_meridian_deg,
+                                 ptrdiff_t utm_meridian_deg_stride,
+                                 int32_t *status);
+
+/**
+ * A calendar date as a year and its elapsed fraction, as `magnetic_field` takes it.
+ *
+ * The days elapsed since the year began, of 365, or 366 in a leap year of the Gregorian calendar.
+ *
+ * @param year year, whole, 2020 to 2035
+ * @param month month, whole, 1 to 12
+ * @param day day of the month from 1, with its elapsed fraction: 2.5 is noon of the second
+ * @param[out] decimal_year the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding.
+ * Degenerate cases: None.
+ * Errors: A date that the calendar has not, or that lies outside the years of the model.
+ * Source: The Gregorian calendar.
+ *
+ * Example: lubber_decimal_year(2026.0, 7.0, 2.5, &value) gives 2026.5000
+ */
+int32_t lubber_decimal_year(double year, double month, double day, double *decimal_year);
+
+/**
+ * `lubber_decimal_year` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_decimal_year_n(size_t count,
+                             const double *year,
+                             ptrdiff_t year_stride,
+                             const double *month,
+                             ptrdiff_t month_stride,
+                             const double *day,
+                             ptrdiff_t day_stride,
+                             double *decimal_year,
+                             ptrdiff_t decimal_year_stride,
+                             int32_t *status);
 
 /**
  * The point of the line at a constant distance beside a course, abeam of a place along the course.

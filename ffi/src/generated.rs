@@ -153,6 +153,8 @@ pub const LUBBER_ERROR_DISTANCE_ERROR: i32 = -66;
 pub const LUBBER_ERROR_ROUTE_DISTANCE: i32 = -67;
 /// Number of the leg out of range; allowed: from 1.0 to 1000000.0.
 pub const LUBBER_ERROR_LEG_NUMBER: i32 = -68;
+/// Longitude from the grid's meridian out of range; allowed: from -60.0 to 60.0 deg.
+pub const LUBBER_ERROR_GRID_LONGITUDE: i32 = -69;
 /// The course change is a reversal and has no lead.
 pub const LUBBER_ERROR_COURSE_REVERSAL: i32 = -101;
 /// The airspeed cannot hold the course against the wind.
@@ -187,6 +189,8 @@ pub const LUBBER_ERROR_OFF_COURSE_BEYOND_DISTANCE: i32 = -115;
 pub const LUBBER_ERROR_IDENT_TOO_LONG: i32 = -116;
 /// The lines of position do not cross and give no fix.
 pub const LUBBER_ERROR_NO_FIX: i32 = -117;
+/// The calendar has no such date.
+pub const LUBBER_ERROR_NO_SUCH_DATE: i32 = -118;
 /// From its point onward.
 pub const LUBBER_COURSE_REACH_ONWARD: i32 = 0;
 /// Both ways.
@@ -547,6 +551,7 @@ pub extern "C" fn lubber_status_text(status: i32) -> *const c_char {
         -66 => c"error of a distance out of range; allowed: from 0.0 to 1000.0 NM",
         -67 => c"distance from the VOR along the route out of range; allowed: from 0.0 to 75.0 NM",
         -68 => c"number of the leg out of range; allowed: from 1.0 to 1000000.0",
+        -69 => c"longitude from the grid's meridian out of range; allowed: from -60.0 to 60.0 deg",
         -101 => c"the course change is a reversal and has no lead",
         -102 => c"the airspeed cannot hold the course against the wind",
         -103 => c"the turn does not fit between the radial and the arc",
@@ -564,6 +569,7 @@ pub extern "C" fn lubber_status_text(status: i32) -> *const c_char {
         -115 => c"the distance off course is more than that from the station",
         -116 => c"an ident is longer than 16 bytes",
         -117 => c"the lines of position do not cross and give no fix",
+        -118 => c"the calendar has no such date",
         _ => c"unknown status",
     };
     text.as_ptr()
@@ -8330,6 +8336,167 @@ pub unsafe extern "C" fn lubber_lambert_grid_convergence_deg_n(
     let (inputs, outputs) = ([Array::input(lon_deg, lon_deg_stride), Array::input(meridian_lon_deg, meridian_lon_deg_stride), Array::input(parallel1_lat_deg, parallel1_lat_deg_stride), Array::input(parallel2_lat_deg, parallel2_lat_deg_stride)], [Array::output(lambert_grid_convergence_deg, lambert_grid_convergence_deg_stride)]);
     // SAFETY: the caller vouches for the arrays.
     unsafe { many(const { Function::named("lambert_grid_convergence_deg") }, count, &inputs, &outputs, status) }
+}
+
+/// The angle from true north to the north of a map on the transverse Mercator projection, positive east.
+///
+/// On a sphere `atan(tan(l) sin(lat))`, `l` the longitude from the meridian; on WGS-84 with the conformal latitude and Krueger's series.
+///
+/// @param lat_deg latitude, -90 to 90
+/// @param lon_deg longitude, any finite number
+/// @param meridian_lon_deg longitude of the meridian whose north is the map's, within 60 degrees of `lon_deg`
+/// @param[out] transverse_grid_convergence_deg the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: 1e-13 degrees to 35 degrees from the meridian, 1e-11 to 45, 1e-9 to 60.
+/// Degenerate cases: Zero on the meridian and on the equator. At a pole it goes with the longitude given.
+/// Errors: A value outside its range, a place beyond 60 degrees from the meridian.
+/// Source: C. F. F. Karney, Transverse Mercator with an accuracy of a few nanometers, Journal of Geodesy 85 (2011) 475-485, equations 7 to 11, 23 to 25.
+///
+/// Example: lubber_transverse_grid_convergence_deg(60.0, -6.0, -9.0, &value) gives 2.5987
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_transverse_grid_convergence_deg(
+    lat_deg: f64,
+    lon_deg: f64,
+    meridian_lon_deg: f64,
+    transverse_grid_convergence_deg: *mut f64,
+) -> i32 {
+    let answer = || plain::transverse_grid_convergence_deg(lat_deg, lon_deg, meridian_lon_deg).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [transverse_grid_convergence_deg]) }
+}
+
+/// `lubber_transverse_grid_convergence_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_transverse_grid_convergence_deg_n(
+    count: usize,
+    lat_deg: *const f64,
+    lat_deg_stride: isize,
+    lon_deg: *const f64,
+    lon_deg_stride: isize,
+    meridian_lon_deg: *const f64,
+    meridian_lon_deg_stride: isize,
+    transverse_grid_convergence_deg: *mut f64,
+    transverse_grid_convergence_deg_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(lat_deg, lat_deg_stride), Array::input(lon_deg, lon_deg_stride), Array::input(meridian_lon_deg, meridian_lon_deg_stride)], [Array::output(transverse_grid_convergence_deg, transverse_grid_convergence_deg_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("transverse_grid_convergence_deg") }, count, &inputs, &outputs, status) }
+}
+
+/// The meridian of the zone of the Universal Transverse Mercator grid in which a place lies.
+///
+/// Zones are 6 degrees wide, but for those that are widened about Norway and Svalbard; a place between two belongs to the eastern one.
+///
+/// @param lat_deg latitude, -90 to 90
+/// @param lon_deg longitude, any finite number
+/// @param[out] utm_meridian_deg the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Exact.
+/// Degenerate cases: The grid is laid out from 80 degrees south to 84 north; toward the poles the zones go on, and the polar grid is used.
+/// Errors: A value outside its range.
+/// Source: NGA.STND.0037_2.0.0_GRIDS, Universal Grids and Grid Reference Systems (2014), section 3 (from memory).
+///
+/// Example: lubber_utm_meridian_deg(60.0, -10.0, &value) gives -9
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_utm_meridian_deg(
+    lat_deg: f64,
+    lon_deg: f64,
+    utm_meridian_deg: *mut f64,
+) -> i32 {
+    let answer = || plain::utm_meridian_deg(lat_deg, lon_deg).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [utm_meridian_deg]) }
+}
+
+/// `lubber_utm_meridian_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_utm_meridian_deg_n(
+    count: usize,
+    lat_deg: *const f64,
+    lat_deg_stride: isize,
+    lon_deg: *const f64,
+    lon_deg_stride: isize,
+    utm_meridian_deg: *mut f64,
+    utm_meridian_deg_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(lat_deg, lat_deg_stride), Array::input(lon_deg, lon_deg_stride)], [Array::output(utm_meridian_deg, utm_meridian_deg_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("utm_meridian_deg") }, count, &inputs, &outputs, status) }
+}
+
+/// A calendar date as a year and its elapsed fraction, as `magnetic_field` takes it.
+///
+/// The days elapsed since the year began, of 365, or 366 in a leap year of the Gregorian calendar.
+///
+/// @param year year, whole, 2020 to 2035
+/// @param month month, whole, 1 to 12
+/// @param day day of the month from 1, with its elapsed fraction: 2.5 is noon of the second
+/// @param[out] decimal_year the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding.
+/// Degenerate cases: None.
+/// Errors: A date that the calendar has not, or that lies outside the years of the model.
+/// Source: The Gregorian calendar.
+///
+/// Example: lubber_decimal_year(2026.0, 7.0, 2.5, &value) gives 2026.5000
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_decimal_year(
+    year: f64,
+    month: f64,
+    day: f64,
+    decimal_year: *mut f64,
+) -> i32 {
+    let answer = || plain::decimal_year(year, month, day).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [decimal_year]) }
+}
+
+/// `lubber_decimal_year` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_decimal_year_n(
+    count: usize,
+    year: *const f64,
+    year_stride: isize,
+    month: *const f64,
+    month_stride: isize,
+    day: *const f64,
+    day_stride: isize,
+    decimal_year: *mut f64,
+    decimal_year_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(year, year_stride), Array::input(month, month_stride), Array::input(day, day_stride)], [Array::output(decimal_year, decimal_year_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("decimal_year") }, count, &inputs, &outputs, status) }
 }
 
 /// The point of the line at a constant distance beside a course, abeam of a place along the course.

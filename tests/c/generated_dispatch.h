@@ -1453,6 +1453,42 @@ static size_t many_lambert_grid_convergence_deg(size_t count, const double *cons
     return lubber_lambert_grid_convergence_deg_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], out[0], out_stride[0], status);
 }
 
+static int32_t call_transverse_grid_convergence_deg(const double *in, double *out)
+{
+    return lubber_transverse_grid_convergence_deg(in[0], in[1], in[2], &out[0]);
+}
+
+static size_t many_transverse_grid_convergence_deg(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    (void)in_stride; /* a function of choices alone has no use for it */
+    return lubber_transverse_grid_convergence_deg_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], out[0], out_stride[0], status);
+}
+
+static int32_t call_utm_meridian_deg(const double *in, double *out)
+{
+    return lubber_utm_meridian_deg(in[0], in[1], &out[0]);
+}
+
+static size_t many_utm_meridian_deg(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    (void)in_stride; /* a function of choices alone has no use for it */
+    return lubber_utm_meridian_deg_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
+}
+
+static int32_t call_decimal_year(const double *in, double *out)
+{
+    return lubber_decimal_year(in[0], in[1], in[2], &out[0]);
+}
+
+static size_t many_decimal_year(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    (void)in_stride; /* a function of choices alone has no use for it */
+    return lubber_decimal_year_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], out[0], out_stride[0], status);
+}
+
 static int32_t call_offset_point(const double *in, double *out)
 {
     return lubber_offset_point(in[0], in[1], in[2], in[3], in[4], &out[0], &out[1], &out[2]);
@@ -2377,6 +2413,9 @@ static const struct dispatch DISPATCH[] = {
     {"true_from_grid_deg", 2, 1, "nn", {"true_from_grid_deg"}, {60.0, 30.0}, call_true_from_grid_deg, many_true_from_grid_deg},
     {"polar_grid_convergence_deg", 2, 1, "nn", {"polar_grid_convergence_deg"}, {80.0, 30.0}, call_polar_grid_convergence_deg, many_polar_grid_convergence_deg},
     {"lambert_grid_convergence_deg", 4, 1, "nnnn", {"lambert_grid_convergence_deg"}, {-86.0, -96.0, 33.0, 45.0}, call_lambert_grid_convergence_deg, many_lambert_grid_convergence_deg},
+    {"transverse_grid_convergence_deg", 3, 1, "nnn", {"transverse_grid_convergence_deg"}, {60.0, -6.0, -9.0}, call_transverse_grid_convergence_deg, many_transverse_grid_convergence_deg},
+    {"utm_meridian_deg", 2, 1, "nn", {"utm_meridian_deg"}, {60.0, -10.0}, call_utm_meridian_deg, many_utm_meridian_deg},
+    {"decimal_year", 3, 1, "nnn", {"decimal_year"}, {2026.0, 7.0, 2.5}, call_decimal_year, many_decimal_year},
     {"offset_point", 5, 3, "nnnnn", {"latitude_deg", "longitude_deg", "direction_deg"}, {0.0, 0.0, 90.0, -60.0, 0.0}, call_offset_point, many_offset_point},
     {"offset_course_crossing", 7, 3, "nnnnnnn", {"latitude_deg", "longitude_deg", "along_first_nm"}, {0.0, 0.0, 90.0, -60.0, 0.0, 3.0, 0.0}, call_offset_course_crossing, many_offset_course_crossing},
     {"offset_offset_crossing", 8, 4, "nnnnnnnn", {"latitude_deg", "longitude_deg", "along_first_nm", "along_second_nm"}, {0.0, 0.0, 90.0, -60.0, 0.0, 3.0, 0.0, 6.0}, call_offset_offset_crossing, many_offset_offset_crossing},

@@ -5,9 +5,11 @@ mod decimal_year;
 mod grid;
 mod harmonics;
 mod magnetic_field;
+mod transverse_grid;
 mod wmm2020;
 mod wmm2025;
 
 pub use decimal_year::DecimalYear;
 pub use grid::{LambertGrid, polar_grid_convergence};
 pub use magnetic_field::{FieldVector, MagneticField, MagneticZone};
+pub use transverse_grid::{TransverseGrid, utm_meridian};

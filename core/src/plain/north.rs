@@ -3,7 +3,9 @@
 use super::earth::position;
 use super::{any_nan, outputs};
 use crate::Error;
-use crate::north::{DecimalYear, LambertGrid, MagneticField, polar_grid_convergence};
+use crate::north::{
+    DecimalYear, LambertGrid, MagneticField, TransverseGrid, polar_grid_convergence, utm_meridian,
+};
 use crate::value::units::{degree, nanotesla};
 use crate::value::{
     Bearing, Declination, GridNorth, Latitude, Longitude, MagneticBearing, Radial, TrueAltitude, TrueBearing,
@@ -479,4 +481,113 @@ pub fn lambert_grid_convergence_deg(
         Longitude::named("meridian_lon_deg", meridian_lon_deg)?,
     );
     Ok(grid.convergence(longitude).angle().get::<degree>())
+}
+
+/// The angle from true north to the north of a map on the transverse Mercator projection, positive east.
+///
+/// On a sphere `atan(tan(l) sin(lat))`, `l` the longitude from the meridian; on WGS-84 with the conformal latitude and Krueger's series.
+///
+/// # Arguments
+/// - `lat_deg`: latitude, -90 to 90
+/// - `lon_deg`: longitude, any finite number
+/// - `meridian_lon_deg`: longitude of the meridian whose north is the map's, within 60 degrees of `lon_deg`
+///
+/// # Accuracy
+/// 1e-13 degrees to 35 degrees from the meridian, 1e-11 to 45, 1e-9 to 60.
+///
+/// # Degenerate cases
+/// Zero on the meridian and on the equator. At a pole it goes with the longitude given.
+///
+/// # Errors
+/// A value outside its range, a place beyond 60 degrees from the meridian.
+///
+/// # Source
+/// C. F. F. Karney, Transverse Mercator with an accuracy of a few nanometers, Journal of Geodesy 85 (2011) 475-485, equations 7 to 11, 23 to 25.
+///
+/// # Example
+/// ```
+/// # use lubberline::plain::transverse_grid_convergence_deg;
+/// assert_eq!(format!("{:.4}", transverse_grid_convergence_deg(60.0, -6.0, -9.0)?), "2.5987");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
+pub fn transverse_grid_convergence_deg(
+    lat_deg: f64,
+    lon_deg: f64,
+    meridian_lon_deg: f64,
+) -> Result<f64, Error> {
+    if any_nan(&[lat_deg, lon_deg, meridian_lon_deg]) {
+        return Ok(f64::NAN);
+    }
+    let place = position("lat_deg", lat_deg, "lon_deg", lon_deg)?;
+    let grid = TransverseGrid { meridian: Longitude::named("meridian_lon_deg", meridian_lon_deg)? };
+    Ok(grid.convergence(place)?.angle().get::<degree>())
+}
+
+/// The meridian of the zone of the Universal Transverse Mercator grid in which a place lies.
+///
+/// Zones are 6 degrees wide, but for those that are widened about Norway and Svalbard; a place between two belongs to the eastern one.
+///
+/// # Arguments
+/// - `lat_deg`: latitude, -90 to 90
+/// - `lon_deg`: longitude, any finite number
+///
+/// # Accuracy
+/// Exact.
+///
+/// # Degenerate cases
+/// The grid is laid out from 80 degrees south to 84 north; toward the poles the zones go on, and the polar grid is used.
+///
+/// # Errors
+/// A value outside its range.
+///
+/// # Source
+/// NGA.STND.0037_2.0.0_GRIDS, Universal Grids and Grid Reference Systems (2014), section 3 (from memory).
+///
+/// # Example
+/// ```
+/// # use lubberline::plain::utm_meridian_deg;
+/// assert_eq!(format!("{:.0}", utm_meridian_deg(60.0, -10.0)?), "-9");
+/// assert_eq!(format!("{:.0}", utm_meridian_deg(60.0, 4.0)?), "9");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
+pub fn utm_meridian_deg(lat_deg: f64, lon_deg: f64) -> Result<f64, Error> {
+    if any_nan(&[lat_deg, lon_deg]) {
+        return Ok(f64::NAN);
+    }
+    Ok(utm_meridian(position("lat_deg", lat_deg, "lon_deg", lon_deg)?).angle().get::<degree>())
+}
+
+/// A calendar date as a year and its elapsed fraction, as `magnetic_field` takes it.
+///
+/// The days elapsed since the year began, of 365, or 366 in a leap year of the Gregorian calendar.
+///
+/// # Arguments
+/// - `year`: year, whole, 2020 to 2035
+/// - `month`: month, whole, 1 to 12
+/// - `day`: day of the month from 1, with its elapsed fraction: 2.5 is noon of the second
+///
+/// # Accuracy
+/// Rounding.
+///
+/// # Degenerate cases
+/// None.
+///
+/// # Errors
+/// A date that the calendar has not, or that lies outside the years of the model.
+///
+/// # Source
+/// The Gregorian calendar.
+///
+/// # Example
+/// ```
+/// # use lubberline::plain::decimal_year;
+/// assert_eq!(format!("{:.4}", decimal_year(2026.0, 7.0, 2.5)?), "2026.5000");
+/// assert_eq!(format!("{:.4}", decimal_year(2028.0, 3.0, 1.0)?), "2028.1639");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
+pub fn decimal_year(year: f64, month: f64, day: f64) -> Result<f64, Error> {
+    if any_nan(&[year, month, day]) {
+        return Ok(f64::NAN);
+    }
+    Ok(DecimalYear::of_numbers(year, month, day)?.years())
 }

@@ -842,6 +842,27 @@ pub const FUNCTIONS: &[Function] = &[
         block: |inputs, outputs, statuses| each(inputs, outputs, statuses, lambert_grid_convergence_deg),
     },
     Function {
+        name: "transverse_grid_convergence_deg",
+        inputs: &["lat_deg", "lon_deg", "meridian_lon_deg"],
+        outputs: &["transverse_grid_convergence_deg"],
+        run: |inputs, outputs| one(inputs, outputs, transverse_grid_convergence_deg),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, transverse_grid_convergence_deg),
+    },
+    Function {
+        name: "utm_meridian_deg",
+        inputs: &["lat_deg", "lon_deg"],
+        outputs: &["utm_meridian_deg"],
+        run: |inputs, outputs| one(inputs, outputs, utm_meridian_deg),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, utm_meridian_deg),
+    },
+    Function {
+        name: "decimal_year",
+        inputs: &["year", "month", "day"],
+        outputs: &["decimal_year"],
+        run: |inputs, outputs| one(inputs, outputs, decimal_year),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, decimal_year),
+    },
+    Function {
         name: "offset_point",
         inputs: &["lat_deg", "lon_deg", "course_deg", "offset_nm", "along_nm"],
         outputs: &["latitude_deg", "longitude_deg", "direction_deg"],
@@ -1855,6 +1876,18 @@ fn polar_grid_convergence_deg([lat_deg, lon_deg]: [f64; 2]) -> Result<[f64; 1], 
 
 fn lambert_grid_convergence_deg([lon_deg, meridian_lon_deg, parallel1_lat_deg, parallel2_lat_deg]: [f64; 4]) -> Result<[f64; 1], Error> {
     super::lambert_grid_convergence_deg(lon_deg, meridian_lon_deg, parallel1_lat_deg, parallel2_lat_deg).map(|answer| [answer])
+}
+
+fn transverse_grid_convergence_deg([lat_deg, lon_deg, meridian_lon_deg]: [f64; 3]) -> Result<[f64; 1], Error> {
+    super::transverse_grid_convergence_deg(lat_deg, lon_deg, meridian_lon_deg).map(|answer| [answer])
+}
+
+fn utm_meridian_deg([lat_deg, lon_deg]: [f64; 2]) -> Result<[f64; 1], Error> {
+    super::utm_meridian_deg(lat_deg, lon_deg).map(|answer| [answer])
+}
+
+fn decimal_year([year, month, day]: [f64; 3]) -> Result<[f64; 1], Error> {
+    super::decimal_year(year, month, day).map(|answer| [answer])
 }
 
 fn offset_point([lat_deg, lon_deg, course_deg, offset_nm, along_nm]: [f64; 5]) -> Result<[f64; 3], Error> {

@@ -48,7 +48,8 @@ impl Longitude {
         Ok(Self::reduced(Quantity::Longitude.check(parameter, degrees)?))
     }
 
-    fn reduced(degrees: f64) -> Self {
+    /// A longitude known to be finite.
+    pub(crate) fn reduced(degrees: f64) -> Self {
         // Each step is exact, so that no longitude loses its last bit.
         let within = degrees % 360.0;
         Self {

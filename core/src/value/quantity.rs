@@ -213,6 +213,8 @@ quantities! {
     RouteDistance = 67: "distance from the VOR along the route", "NM", [from 0.0 to 75.0];
     /// A leg of several, counted from one.
     LegNumber = 68: "number of the leg", "", [from 1.0 to 1000000.0];
+    /// Longitude from the meridian of a transverse Mercator grid, east positive.
+    GridLongitude = 69: "longitude from the grid's meridian", "deg", [from -60.0 to 60.0];
 }
 
 impl Quantity {

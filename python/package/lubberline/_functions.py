@@ -110,6 +110,7 @@ __all__ = [
     "cross_track",
     "cross_track_of_deflection_nm",
     "crossover_altitude_ft",
+    "decimal_year",
     "deflection_of_cross_track",
     "density_altitude_ft",
     "density_altitude_rule_ft",
@@ -240,6 +241,7 @@ __all__ = [
     "total_temperature_degc",
     "track_and_groundspeed",
     "transition_level_ft",
+    "transverse_grid_convergence_deg",
     "true_altitude_ft",
     "true_from_grid_deg",
     "true_from_magnetic_deg",
@@ -248,6 +250,7 @@ __all__ = [
     "turn_radius_nm",
     "turn_rate_deg_per_s",
     "turn_wind_effect_nm",
+    "utm_meridian_deg",
     "variation_deg",
     "vor_needle",
     "vor_receiver",
@@ -7877,6 +7880,173 @@ def lambert_grid_convergence_deg(lon_deg, meridian_lon_deg, parallel1_lat_deg, p
 
 
 _scalar_lambert_grid_convergence_deg = scalars["lambert_grid_convergence_deg"]
+
+
+def transverse_grid_convergence_deg(lat_deg, lon_deg, meridian_lon_deg, **kwargs):
+    r"""The angle from true north to the north of a map on the transverse Mercator projection, positive east.
+
+    On a sphere `atan(tan(l) sin(lat))`, `l` the longitude from the meridian; on WGS-84 with the
+    conformal latitude and Krueger's series.
+
+    Parameters
+    ----------
+    lat_deg : array_like, in degrees
+        Latitude, -90 to 90.
+    lon_deg : array_like, in degrees
+        Longitude, any finite number.
+    meridian_lon_deg : array_like, in degrees
+        Longitude of the meridian whose north is the map's, within 60 degrees of `lon_deg`.
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray, in degrees
+        A float if every argument is a plain number.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, a place beyond 60 degrees from the meridian. In
+        arrays such a point is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: 1e-13 degrees to 35 degrees from the meridian, 1e-11 to 45, 1e-9 to 60.
+
+    Degenerate cases: Zero on the meridian and on the equator. At a pole it goes with the longitude
+    given.
+
+    Source: C. F. F. Karney, Transverse Mercator with an accuracy of a few nanometers, Journal of
+    Geodesy 85 (2011) 475-485, equations 7 to 11, 23 to 25.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.transverse_grid_convergence_deg(60.0, -6.0, -9.0):.4f}"
+    '2.5987'
+    >>> [f"{value:.4f}" for value in lubberline.transverse_grid_convergence_deg([60.0, 60.0], -6.0, -9.0)]
+    ['2.5987', '2.5987']
+    """
+    if not kwargs:
+        answer = _scalar_transverse_grid_convergence_deg(lat_deg, lon_deg, meridian_lon_deg)
+        if answer is not None:
+            return answer
+    return ufunc.transverse_grid_convergence_deg(lat_deg, lon_deg, meridian_lon_deg, **kwargs)
+
+
+_scalar_transverse_grid_convergence_deg = scalars["transverse_grid_convergence_deg"]
+
+
+def utm_meridian_deg(lat_deg, lon_deg, **kwargs):
+    r"""The meridian of the zone of the Universal Transverse Mercator grid in which a place lies.
+
+    Zones are 6 degrees wide, but for those that are widened about Norway and Svalbard; a place
+    between two belongs to the eastern one.
+
+    Parameters
+    ----------
+    lat_deg : array_like, in degrees
+        Latitude, -90 to 90.
+    lon_deg : array_like, in degrees
+        Longitude, any finite number.
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray, in degrees
+        A float if every argument is a plain number.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: Exact.
+
+    Degenerate cases: The grid is laid out from 80 degrees south to 84 north; toward the poles the
+    zones go on, and the polar grid is used.
+
+    Source: NGA.STND.0037_2.0.0_GRIDS, Universal Grids and Grid Reference Systems (2014), section 3
+    (from memory).
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.utm_meridian_deg(60.0, -10.0):.0f}"
+    '-9'
+    >>> f"{lubberline.utm_meridian_deg(60.0, 4.0):.0f}"
+    '9'
+    >>> [f"{value:.0f}" for value in lubberline.utm_meridian_deg([60.0, 60.0], -10.0)]
+    ['-9', '-9']
+    """
+    if not kwargs:
+        answer = _scalar_utm_meridian_deg(lat_deg, lon_deg)
+        if answer is not None:
+            return answer
+    return ufunc.utm_meridian_deg(lat_deg, lon_deg, **kwargs)
+
+
+_scalar_utm_meridian_deg = scalars["utm_meridian_deg"]
+
+
+def decimal_year(year, month, day, **kwargs):
+    r"""A calendar date as a year and its elapsed fraction, as `magnetic_field` takes it.
+
+    The days elapsed since the year began, of 365, or 366 in a leap year of the Gregorian calendar.
+
+    Parameters
+    ----------
+    year : array_like
+        Year, whole, 2020 to 2035.
+    month : array_like
+        Month, whole, 1 to 12.
+    day : array_like
+        Day of the month from 1, with its elapsed fraction: 2.5 is noon of the second.
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+        A float if every argument is a plain number.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A date that the calendar has not, or that lies outside the years of the model.
+        In arrays such a point is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: Rounding.
+
+    Degenerate cases: None.
+
+    Source: The Gregorian calendar.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.decimal_year(2026.0, 7.0, 2.5):.4f}"
+    '2026.5000'
+    >>> f"{lubberline.decimal_year(2028.0, 3.0, 1.0):.4f}"
+    '2028.1639'
+    >>> [f"{value:.4f}" for value in lubberline.decimal_year([2026.0, 2026.0], 7.0, 2.5)]
+    ['2026.5000', '2026.5000']
+    """
+    if not kwargs:
+        answer = _scalar_decimal_year(year, month, day)
+        if answer is not None:
+            return answer
+    return ufunc.decimal_year(year, month, day, **kwargs)
+
+
+_scalar_decimal_year = scalars["decimal_year"]
 
 
 class OffsetPoint(NamedTuple):

@@ -117,6 +117,7 @@ __all__ = [
     "cross_track",
     "cross_track_of_deflection_nm",
     "crossover_altitude_ft",
+    "decimal_year",
     "deflection_of_cross_track",
     "density_altitude_ft",
     "density_altitude_rule_ft",
@@ -247,6 +248,7 @@ __all__ = [
     "total_temperature_degc",
     "track_and_groundspeed",
     "transition_level_ft",
+    "transverse_grid_convergence_deg",
     "true_altitude_ft",
     "true_from_grid_deg",
     "true_from_magnetic_deg",
@@ -255,6 +257,7 @@ __all__ = [
     "turn_radius_nm",
     "turn_rate_deg_per_s",
     "turn_wind_effect_nm",
+    "utm_meridian_deg",
     "variation_deg",
     "vor_needle",
     "vor_receiver",
@@ -1110,6 +1113,21 @@ def polar_grid_convergence_deg(lat_deg: ArrayLike, lon_deg: ArrayLike, **kwargs:
 def lambert_grid_convergence_deg(lon_deg: Number, meridian_lon_deg: Number, parallel1_lat_deg: Number, parallel2_lat_deg: Number) -> float: ...
 @overload
 def lambert_grid_convergence_deg(lon_deg: ArrayLike, meridian_lon_deg: ArrayLike, parallel1_lat_deg: ArrayLike, parallel2_lat_deg: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def transverse_grid_convergence_deg(lat_deg: Number, lon_deg: Number, meridian_lon_deg: Number) -> float: ...
+@overload
+def transverse_grid_convergence_deg(lat_deg: ArrayLike, lon_deg: ArrayLike, meridian_lon_deg: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def utm_meridian_deg(lat_deg: Number, lon_deg: Number) -> float: ...
+@overload
+def utm_meridian_deg(lat_deg: ArrayLike, lon_deg: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def decimal_year(year: Number, month: Number, day: Number) -> float: ...
+@overload
+def decimal_year(year: ArrayLike, month: ArrayLike, day: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
 
 class OffsetPoint(NamedTuple, Generic[_T]):
     latitude_deg: _T

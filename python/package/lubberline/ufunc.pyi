@@ -120,6 +120,7 @@ __all__ = [
     "cross_track_cross_track_nm",
     "cross_track_of_deflection_nm",
     "crossover_altitude_ft",
+    "decimal_year",
     "deflection_of_cross_track_deflection",
     "deflection_of_cross_track_deviation_deg",
     "density_altitude_ft",
@@ -453,6 +454,7 @@ __all__ = [
     "track_and_groundspeed_groundspeed_kt",
     "track_and_groundspeed_track_deg",
     "transition_level_ft",
+    "transverse_grid_convergence_deg",
     "true_altitude_ft",
     "true_from_grid_deg",
     "true_from_magnetic_deg",
@@ -461,6 +463,7 @@ __all__ = [
     "turn_radius_nm",
     "turn_rate_deg_per_s",
     "turn_wind_effect_nm",
+    "utm_meridian_deg",
     "variation_deg",
     "vor_needle_deflection",
     "vor_needle_deviation_deg",
@@ -779,6 +782,9 @@ grid_from_true_deg: np.ufunc
 true_from_grid_deg: np.ufunc
 polar_grid_convergence_deg: np.ufunc
 lambert_grid_convergence_deg: np.ufunc
+transverse_grid_convergence_deg: np.ufunc
+utm_meridian_deg: np.ufunc
+decimal_year: np.ufunc
 offset_point_latitude_deg: np.ufunc
 offset_point_longitude_deg: np.ufunc
 offset_point_direction_deg: np.ufunc
