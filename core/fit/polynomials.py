@@ -40,6 +40,10 @@ WANTED = [
      lambda z: (2 * atanh(sqrt(z)) - 2 * sqrt(z)) / sqrt(z) ** 3, 0, ((sqrt(mpf(2)) - 1) / (sqrt(mpf(2)) + 1) * 1.001) ** 2, 7, lambda z: z / 2),
     ("EXPONENTIAL", "`(exp x - 1 - x)/x^2` in `x`, to half of `ln 2` either way",
      lambda x: (exp(x) - 1 - x) / x**2, -log(2) / 2 * 1.001, log(2) / 2 * 1.001, 10, lambda x: x * x),
+    ("IMPACT", "`((1 + x)^3.5 - 1)/x` in `x`, to 0.2, the speed of sound", lambda x: ((1 + x) ** mpf("3.5") - 1) / x,
+     0, mpf("0.2") * mpf("1.0001"), 10, lambda x: x / ((1 + x) ** mpf("3.5") - 1)),
+    ("EXPANSION", "`((1 + q)^(1/7) - 1)/q` in `q`, to 1.2^3.5 - 1, the speed of sound", lambda q: ((1 + q) ** (mpf(1) / 7) - 1) / q,
+     0, (mpf("1.2") ** mpf("3.5") - 1) * mpf("1.0001"), 20, lambda q: q / ((1 + q) ** (mpf(1) / 7) - 1)),
 ]
 
 

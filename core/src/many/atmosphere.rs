@@ -2,7 +2,7 @@
 
 use super::arithmetic::sum;
 use super::functions::{exp, ln};
-use super::{Kernel, pass};
+use super::{Column, Kernel, ROOM, pass};
 use crate::air::standard::{ABOVE, GAS_CONSTANT, GRAVITY_M_S2, HEAT_RATIO, Layer, TROPOSPHERE};
 
 const FOOT_M: f64 = 0.3048;
@@ -32,10 +32,11 @@ impl Law {
         }
     }
 
+    /// The law of an altitude, of those of the troposphere and of so many layers above it.
     #[inline(always)]
-    fn at(altitude_m: f64) -> Self {
+    fn at<const LAYERS: usize>(altitude_m: f64) -> Self {
         let mut law = const { Self::of(&TROPOSPHERE) };
-        for layer in &ABOVE {
+        for layer in ABOVE.iter().take(LAYERS) {
             let other = Self::of(layer);
             let above = altitude_m >= other.base_m;
             let chosen = |one, other| if above { other } else { one };
@@ -52,7 +53,48 @@ impl Law {
     }
 }
 
-/// Altitudes and deviations, and where temperature, pressure, density and speed of sound go: NaN outside the range.
+/// The standard air at altitudes, for a kernel's own use: temperature, a pressure, and the logarithm of what the air's
+/// pressure is of that one. The logarithm is NaN outside the range.
+pub struct Air {
+    pub temperature_k: Column,
+    pub base_pa: Column,
+    pub logarithm: Column,
+}
+
+impl Air {
+    #[inline(always)]
+    pub fn at<const FMA: bool>(altitude_ft: &[f64]) -> Self {
+        let mut air = Self { temperature_k: [0.0; ROOM], base_pa: [0.0; ROOM], logarithm: [0.0; ROOM] };
+        // Hardly anyone flies above the first two layers, and a choice among seven costs as much as the logarithm. What is chosen
+        // for a point is the same either way.
+        let above_two =
+            altitude_ft.iter().map(|altitude| u64::from(*altitude * FOOT_M >= 20_000.0)).sum::<u64>();
+        if above_two == 0 {
+            air.fill::<FMA, 1>(altitude_ft)
+        } else {
+            air.fill::<FMA, 6>(altitude_ft)
+        }
+        air
+    }
+
+    #[inline(always)]
+    fn fill<const FMA: bool, const LAYERS: usize>(&mut self, altitude_ft: &[f64]) {
+        pass!(altitude_ft in altitude_ft, temperature_k in &mut self.temperature_k, base_pa in &mut self.base_pa,
+            logarithm in &mut self.logarithm, => {
+            let altitude_m = *altitude_ft * FOOT_M;
+            let law = Law::at::<LAYERS>(altitude_m);
+            let above_m = altitude_m - law.base_m;
+            let warmer_k = law.gradient_k_m * above_m;
+            let inside = (*altitude_ft >= -16_420.0) & (*altitude_ft <= 262_467.2);
+            let ratio = ln::<FMA>(1.0 + warmer_k / law.base_k);
+            *logarithm = if inside { -sum::<FMA>(law.power, ratio, law.fall * above_m) } else { f64::NAN };
+            *base_pa = law.base_pa;
+            *temperature_k = law.base_k + warmer_k;
+        });
+    }
+}
+
+/// Altitudes and deviations, no more than [`ROOM`], and where temperature, pressure, density and speed of sound go: NaN outside the range.
 pub struct Atmosphere<'a> {
     pub pressure_altitude_ft: &'a [f64],
     pub isa_deviation_k: &'a [f64],
@@ -65,21 +107,14 @@ pub struct Atmosphere<'a> {
 impl Kernel for Atmosphere<'_> {
     #[inline(always)]
     fn run<const FMA: bool>(self) {
-        pass!(altitude_ft in self.pressure_altitude_ft, temperature_degc in &mut *self.temperature_degc,
-            pressure_hpa in &mut *self.pressure_hpa, => {
-            let altitude_m = *altitude_ft * FOOT_M;
-            let law = Law::at(altitude_m);
-            let above_m = altitude_m - law.base_m;
-            let warmer_k = law.gradient_k_m * above_m;
-            let logarithm = -sum::<FMA>(law.power, ln::<FMA>(1.0 + warmer_k / law.base_k), law.fall * above_m);
-            let inside = (*altitude_ft >= -16_420.0) & (*altitude_ft <= 262_467.2);
-            *pressure_hpa = if inside { 0.01 * law.base_pa * exp::<FMA>(logarithm) } else { f64::NAN };
-            *temperature_degc = law.base_k + warmer_k;
+        let air = Air::at::<FMA>(self.pressure_altitude_ft);
+        pass!(base_pa in &air.base_pa, logarithm in &air.logarithm, pressure_hpa in &mut *self.pressure_hpa, => {
+            *pressure_hpa = 0.01 * *base_pa * exp::<FMA>(*logarithm);
         });
-        pass!(deviation_k in self.isa_deviation_k, temperature_degc in self.temperature_degc,
-            pressure_hpa in &*self.pressure_hpa, density_kg_per_m3 in self.density_kg_per_m3,
-            speed_of_sound_kt in self.speed_of_sound_kt, => {
-            let temperature_k = *temperature_degc + *deviation_k;
+        pass!(deviation_k in self.isa_deviation_k, standard_k in &air.temperature_k,
+            temperature_degc in self.temperature_degc, pressure_hpa in &*self.pressure_hpa,
+            density_kg_per_m3 in self.density_kg_per_m3, speed_of_sound_kt in self.speed_of_sound_kt, => {
+            let temperature_k = *standard_k + *deviation_k;
             let inside = deviation_k.abs() <= 150.0;
             *temperature_degc = temperature_k - 273.15;
             *density_kg_per_m3 = 100.0 * *pressure_hpa / (GAS_CONSTANT * temperature_k);

@@ -5,6 +5,7 @@
 //! runs. The two differ in rounding only. Calls to the system's mathematics would keep a loop from being vectorised, hence
 //! the [`functions`] here.
 
+pub mod airspeed;
 pub mod arithmetic;
 pub mod atmosphere;
 pub mod functions;
@@ -14,6 +15,9 @@ pub mod wind_triangle;
 
 /// The most points a kernel works on at a time: its columns stay in the nearest cache.
 pub const ROOM: usize = 128;
+
+/// A column of a kernel's own.
+pub type Column = [f64; ROOM];
 
 /// A loop over columns.
 pub trait Kernel {

@@ -3,6 +3,8 @@
 use super::any_nan;
 use crate::Error;
 use crate::air::{self, Air};
+use crate::many::airspeed::{Airspeed, Conversion};
+use crate::many::run;
 use crate::value::units::{degree_celsius, foot, hectopascal, knot, ratio};
 use crate::value::{
     CalibratedAirspeed, EquivalentAirspeed, ImpactPressure, IsaDeviation, Mach, PressureAltitude,
@@ -34,7 +36,7 @@ fn standard_air(pressure_altitude_ft: f64) -> Result<Air, Error> {
 /// - `isa_deviation_k`: warmer than standard by this, -150 to 150 (default 0.0)
 ///
 /// # Accuracy
-/// Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
+/// Rounding (1e-14 of the result, as much again between arrays and single calls), for air of constant heat ratio: good to about Mach 5.
 ///
 /// # Degenerate cases
 /// Zero gives zero.
@@ -61,6 +63,19 @@ pub fn tas_from_cas_kt(cas_kt: f64, pressure_altitude_ft: f64, isa_deviation_k: 
     Ok(air(pressure_altitude_ft, isa_deviation_k)?.true_from_calibrated(given)?.value().get::<knot>())
 }
 
+/// [`tas_from_cas_kt`] over columns.
+pub(super) fn tas_from_cas_kt_block(inputs: [&[f64]; 3], outputs: [&mut [f64]; 1]) {
+    let [airspeed_kt, pressure_altitude_ft, isa_deviation_k] = inputs;
+    let [converted] = outputs;
+    run(Airspeed {
+        conversion: Conversion::TrueFromCalibrated,
+        airspeed_kt,
+        pressure_altitude_ft,
+        isa_deviation_k: Some(isa_deviation_k),
+        converted,
+    });
+}
+
 /// Calibrated airspeed from true airspeed, compressible: the inverse of [`tas_from_cas_kt`].
 ///
 /// The impact pressure at Mach `V/a` is what the calibrated airspeed is read from, as if at standard sea level.
@@ -71,7 +86,7 @@ pub fn tas_from_cas_kt(cas_kt: f64, pressure_altitude_ft: f64, isa_deviation_k: 
 /// - `isa_deviation_k`: warmer than standard by this, -150 to 150 (default 0.0)
 ///
 /// # Accuracy
-/// Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
+/// Rounding (1e-14 of the result, as much again between arrays and single calls), for air of constant heat ratio: good to about Mach 5.
 ///
 /// # Degenerate cases
 /// Zero gives zero.
@@ -97,6 +112,19 @@ pub fn cas_from_tas_kt(tas_kt: f64, pressure_altitude_ft: f64, isa_deviation_k: 
     Ok(air(pressure_altitude_ft, isa_deviation_k)?.calibrated_from_true(given)?.value().get::<knot>())
 }
 
+/// [`cas_from_tas_kt`] over columns.
+pub(super) fn cas_from_tas_kt_block(inputs: [&[f64]; 3], outputs: [&mut [f64]; 1]) {
+    let [airspeed_kt, pressure_altitude_ft, isa_deviation_k] = inputs;
+    let [converted] = outputs;
+    run(Airspeed {
+        conversion: Conversion::CalibratedFromTrue,
+        airspeed_kt,
+        pressure_altitude_ft,
+        isa_deviation_k: Some(isa_deviation_k),
+        converted,
+    });
+}
+
 /// Mach number from calibrated airspeed; the temperature plays no part.
 ///
 /// `M = sqrt(5 ((q/p + 1)^(2/7) - 1))` with `q = p0 ((1 + 0.2 (Vc/a0)^2)^3.5 - 1)`; each side above its Mach 1
@@ -107,7 +135,7 @@ pub fn cas_from_tas_kt(tas_kt: f64, pressure_altitude_ft: f64, isa_deviation_k: 
 /// - `pressure_altitude_ft`: pressure altitude, -16 420 to 262 467.2
 ///
 /// # Accuracy
-/// Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
+/// Rounding (1e-14 of the result, as much again between arrays and single calls), for air of constant heat ratio: good to about Mach 5.
 ///
 /// # Degenerate cases
 /// Zero gives zero.
@@ -132,6 +160,19 @@ pub fn mach_from_cas(cas_kt: f64, pressure_altitude_ft: f64) -> Result<f64, Erro
     }
     let given = CalibratedAirspeed::named("cas_kt", cas_kt)?;
     Ok(standard_air(pressure_altitude_ft)?.mach_from_calibrated(given)?.value().get::<ratio>())
+}
+
+/// [`mach_from_cas`] over columns.
+pub(super) fn mach_from_cas_block(inputs: [&[f64]; 2], outputs: [&mut [f64]; 1]) {
+    let [airspeed_kt, pressure_altitude_ft] = inputs;
+    let [converted] = outputs;
+    run(Airspeed {
+        conversion: Conversion::MachFromCalibrated,
+        airspeed_kt,
+        pressure_altitude_ft,
+        isa_deviation_k: None,
+        converted,
+    });
 }
 
 /// Calibrated airspeed from Mach number: the inverse of [`mach_from_cas`].
