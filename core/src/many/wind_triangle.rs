@@ -1,10 +1,9 @@
 //! The headings that hold many courses in the wind.
 
-use super::arithmetic::sum;
 use super::functions::{atan2_deg, sin_cos_deg};
-use super::{Kernel, pass};
+use super::{Column, Kernel, ROOM, pass};
 
-/// Courses, airspeeds and winds, and where heading and groundspeed go.
+/// Courses, airspeeds and winds, no more than [`ROOM`], and where heading and groundspeed go.
 ///
 /// A groundspeed that is NaN asks for the exact path: directions beyond a full circle, values outside their range, and winds
 /// that nearly cannot be held, where the last bit decides.
@@ -20,21 +19,31 @@ pub struct WindTriangle<'a> {
 impl Kernel for WindTriangle<'_> {
     #[inline(always)]
     fn run<const FMA: bool>(self) {
-        pass!(course_deg in self.course_deg, airspeed_kt in self.true_airspeed_kt, from_deg in self.wind_from_deg,
-            wind_kt in self.wind_speed_kt, heading_deg in self.heading_deg, groundspeed_kt in self.groundspeed_kt, => {
+        let (mut acrosses, mut alongs): (Column, Column) = ([0.0; ROOM], [0.0; ROOM]);
+        pass!(course_deg in self.course_deg, from_deg in self.wind_from_deg, wind_kt in self.wind_speed_kt,
+            across in &mut acrosses, along in &mut alongs, => {
             let (sine, cosine) = sin_cos_deg::<FMA>(*from_deg - *course_deg);
-            let across = *wind_kt * sine / *airspeed_kt;
-            let along = ((1.0 - across) * (1.0 + across)).sqrt();
-            let speed_kt = sum::<FMA>(*airspeed_kt, along, -(*wind_kt * cosine));
+            *across = *wind_kt * sine;
+            *along = *wind_kt * cosine;
+        });
+        // Of the airspeed: what lies across the course against the wind, and what is left along it.
+        pass!(course_deg in self.course_deg, airspeed_kt in self.true_airspeed_kt, from_deg in self.wind_from_deg,
+            wind_kt in self.wind_speed_kt, across in &acrosses, along in &mut alongs,
+            groundspeed_kt in self.groundspeed_kt, => {
+            let left = ((*airspeed_kt - *across) * (*airspeed_kt + *across)).sqrt();
+            let speed_kt = left - *along;
+            *along = left;
+            let vouched = (course_deg.abs() <= 360.0) & (from_deg.abs() <= 360.0) & (*airspeed_kt > 0.0)
+                & (*airspeed_kt <= 5000.0) & (*wind_kt >= 0.0) & (*wind_kt <= 1000.0)
+                & (across.abs() < 0.99 * *airspeed_kt) & (speed_kt > 1e-6 * (*airspeed_kt + *wind_kt));
+            *groundspeed_kt = if vouched { speed_kt } else { f64::NAN };
+        });
+        pass!(course_deg in self.course_deg, across in &acrosses, along in &alongs, heading_deg in self.heading_deg, => {
             let positive = if *course_deg < 0.0 { *course_deg + 360.0 } else { *course_deg };
             let course = if positive >= 360.0 { positive - 360.0 } else { positive };
-            let heading = course + atan2_deg::<FMA>(across, along);
+            let heading = course + atan2_deg::<FMA>(*across, *along);
             let positive = if heading < 0.0 { heading + 360.0 } else { heading };
             *heading_deg = if positive >= 360.0 { positive - 360.0 } else { positive };
-            let vouched = (course_deg.abs() <= 360.0) & (from_deg.abs() <= 360.0) & (*airspeed_kt > 0.0)
-                & (*airspeed_kt <= 5000.0) & (*wind_kt >= 0.0) & (*wind_kt <= 1000.0) & (across.abs() < 0.99)
-                & (speed_kt > 1e-6 * (*airspeed_kt + *wind_kt));
-            *groundspeed_kt = if vouched { speed_kt } else { f64::NAN };
         });
     }
 }

@@ -130,8 +130,12 @@ pub(super) fn columns<const I: usize, const O: usize>(
                 *mark += value;
             }
         }
+        statuses.fill(0);
+        // Counted, which is vectorised, where looking for one is not.
+        if marks.iter().map(|mark| u64::from(mark.is_nan())).sum::<u64>() == 0 {
+            continue;
+        }
         for ((index, status), mark) in statuses.iter_mut().enumerate().zip(marks) {
-            *status = 0;
             if mark.is_nan() {
                 let point = given.map(|column| column.get(index).copied().unwrap_or(f64::NAN));
                 let answer = function(point).unwrap_or_else(|error| {
