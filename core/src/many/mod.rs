@@ -11,6 +11,8 @@ pub mod atmosphere;
 pub mod functions;
 pub mod geodesic;
 pub mod observe;
+pub mod slant_range;
+pub mod turn_radius;
 pub mod wind_triangle;
 
 /// The most points a kernel works on at a time: its columns stay in the nearest cache.

@@ -3,6 +3,8 @@
 use super::{any_nan, outputs};
 use crate::Error;
 use crate::earth::{self, Sphere};
+use crate::many::run;
+use crate::many::slant_range::Slant;
 use crate::value::units::{degree, nautical_mile, nautical_miles};
 use crate::value::{
     Bearing, Elevation, GroundDistance, HeightAboveStation, Latitude, Longitude, Position, Quantity,
@@ -102,7 +104,7 @@ pub fn geodesic_inverse(
 /// - `height_ft`: above the station's antenna, -60 000 to 400 000
 ///
 /// # Accuracy
-/// Within 1.1 m of the ellipsoid to 100 NM and 45 000 ft.
+/// Within 1.1 m of the ellipsoid to 100 NM and 45 000 ft. Arrays and single calls agree to 1e-15 of the range.
 ///
 /// # Degenerate cases
 /// Overhead the answer is the height.
@@ -126,6 +128,13 @@ pub fn slant_range_nm(ground_distance_nm: f64, height_ft: f64) -> Result<f64, Er
     let ground = GroundDistance::named("ground_distance_nm", ground_distance_nm)?;
     let height = HeightAboveStation::named("height_ft", height_ft)?;
     Ok(earth::slant_range(ground, height).value().get::<nautical_mile>())
+}
+
+/// [`slant_range_nm`] over columns.
+pub(super) fn slant_range_nm_block(inputs: [&[f64]; 2], outputs: [&mut [f64]; 1]) {
+    let [ground_distance_nm, height_ft] = inputs;
+    let [slant_range_nm] = outputs;
+    run(Slant { ground_distance_nm, height_ft, slant_range_nm });
 }
 
 outputs! {

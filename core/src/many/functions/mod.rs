@@ -43,6 +43,16 @@ pub fn sin_cos_deg<const FMA: bool>(angle_deg: f64) -> (f64, f64) {
     (f64::from_bits(first.to_bits() ^ sign_of_first), f64::from_bits(second.to_bits() ^ sign_of_second))
 }
 
+/// Sine and cosine of an angle in radians, up to an eighth of a circle either way.
+#[inline(always)]
+pub fn sin_cos_within<const FMA: bool>(x: f64) -> (f64, f64) {
+    let z = x * x;
+    let half = 0.5 * z;
+    let near_one = 1.0 - half;
+    let rest = sum::<FMA>(z * z, polynomial::<FMA, 6>(z, COSINE), (1.0 - near_one) - half);
+    (sum::<FMA>(x * z, polynomial::<FMA, 6>(z, SINE), x), near_one + rest)
+}
+
 /// The direction of a point in degrees, counted from the first axis to the second, -180 to 180; NaN at the origin.
 #[inline(always)]
 pub fn atan2_deg<const FMA: bool>(along_second: f64, along_first: f64) -> f64 {

@@ -64,3 +64,20 @@ fn whole_quarters_are_exact() {
     assert!(atan2_deg::<true>(f64::NAN, 1.0).is_nan() && atan2_deg::<true>(1.0, f64::NAN).is_nan());
     assert!(sin_cos_deg::<true>(f64::NAN).0.is_nan() && sin_cos_deg::<true>(f64::INFINITY).1.is_nan());
 }
+
+/// Against the system's functions, which are right to half a unit of the last place or little more.
+#[test]
+fn within_an_eighth_of_a_circle_too() {
+    let most = std::f64::consts::FRAC_PI_4;
+    let mut worst = 0.0_f64;
+    for step in -100_000..=100_000 {
+        let x = most * f64::from(step) * 1e-5;
+        let (sine, cosine) = x.sin_cos();
+        for (near, far) in [sin_cos_within::<true>(x), sin_cos_within::<false>(x)]
+            .map(|both| ((both.0 - sine).abs() / ulp(sine), (both.1 - cosine).abs() / ulp(cosine)))
+        {
+            worst = worst.max(near).max(far);
+        }
+    }
+    assert!(worst <= 1.0, "{worst}");
+}
