@@ -167,21 +167,21 @@ pub const FUNCTIONS: &[Function] = &[
         inputs: &["cas_kt", "pressure_altitude_ft", "isa_deviation_k"],
         outputs: &["tas_from_cas_kt"],
         run: |inputs, outputs| one(inputs, outputs, tas_from_cas_kt),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, tas_from_cas_kt),
+        block: |inputs, outputs, statuses| columns(inputs, outputs, statuses, super::airspeed::tas_from_cas_kt_block, tas_from_cas_kt),
     },
     Function {
         name: "cas_from_tas_kt",
         inputs: &["tas_kt", "pressure_altitude_ft", "isa_deviation_k"],
         outputs: &["cas_from_tas_kt"],
         run: |inputs, outputs| one(inputs, outputs, cas_from_tas_kt),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, cas_from_tas_kt),
+        block: |inputs, outputs, statuses| columns(inputs, outputs, statuses, super::airspeed::cas_from_tas_kt_block, cas_from_tas_kt),
     },
     Function {
         name: "mach_from_cas",
         inputs: &["cas_kt", "pressure_altitude_ft"],
         outputs: &["mach_from_cas"],
         run: |inputs, outputs| one(inputs, outputs, mach_from_cas),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, mach_from_cas),
+        block: |inputs, outputs, statuses| columns(inputs, outputs, statuses, super::airspeed::mach_from_cas_block, mach_from_cas),
     },
     Function {
         name: "cas_from_mach_kt",
@@ -566,7 +566,7 @@ pub const FUNCTIONS: &[Function] = &[
         inputs: &["ground_distance_nm", "height_ft"],
         outputs: &["slant_range_nm"],
         run: |inputs, outputs| one(inputs, outputs, slant_range_nm),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, slant_range_nm),
+        block: |inputs, outputs, statuses| columns(inputs, outputs, statuses, super::earth::slant_range_nm_block, slant_range_nm),
     },
     Function {
         name: "geodesic_direct",
@@ -1217,7 +1217,7 @@ pub const FUNCTIONS: &[Function] = &[
         inputs: &["true_airspeed_kt", "bank_deg"],
         outputs: &["turn_radius_nm"],
         run: |inputs, outputs| one(inputs, outputs, turn_radius_nm),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, turn_radius_nm),
+        block: |inputs, outputs, statuses| columns(inputs, outputs, statuses, super::turn::turn_radius_nm_block, turn_radius_nm),
     },
     Function {
         name: "turn_rate_deg_per_s",
