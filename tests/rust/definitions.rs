@@ -20,7 +20,7 @@ fn cones_of_a_vor_and_an_ndb() {
 /// Chapter 1 127 094 km/h².
 #[test]
 fn gravity_in_the_units_of_procedure_design() {
-    let gravity = lubberline::turn::STANDARD_GRAVITY * 3600.0 * 3600.0;
+    let gravity = lubberline::turn::STANDARD_GRAVITY_M_S2 * 3600.0 * 3600.0;
     near(gravity / 1852.0, 68_625.0, 0.5);
     near(gravity / 1000.0, 127_094.0, 0.5);
 }

@@ -94,10 +94,7 @@ impl Circle {
             return false;
         }
         let Some(bearing) = inverse(self.center, point).initial_bearing else { return false };
-        let around = |to: TrueBearing| {
-            let turned = (to.degrees() - from.degrees()).rem_euclid(360.0);
-            if clockwise { turned } else { (360.0 - turned).rem_euclid(360.0) }
-        };
+        let around = |to: TrueBearing| from.way_round_deg(to, if clockwise { 1.0 } else { -1.0 });
         let sweep_deg = if around(to) == 0.0 { 360.0 } else { around(to) };
         let slack_deg = (tolerance.get::<meter>() / self.radius.value().get::<meter>()).to_degrees();
         let reached_deg = around(bearing);

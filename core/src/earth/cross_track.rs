@@ -76,7 +76,7 @@ impl Course {
     /// # Ok::<(), lubberline::Error>(())
     /// ```
     pub fn abeam(&self, point: Position) -> Abeam {
-        let radius_m = super::MEAN_RADIUS;
+        let radius_m = super::MEAN_RADIUS_M;
         let mut along_m = 0.0;
         let mut best: Option<(f64, Abeam)> = None;
         for _ in 0..12 {

@@ -1,7 +1,7 @@
 //! Where two courses meet on WGS-84.
 
 use super::circle::TOUCHING_M;
-use super::{Course, MEAN_RADIUS, inverse};
+use super::{Course, MEAN_RADIUS_M, inverse};
 use crate::value::units::{Length, meter, metres};
 use crate::value::{Position, TrueBearing};
 
@@ -72,9 +72,9 @@ fn step(first: (Position, TrueBearing), second: (Position, TrueBearing)) -> Step
     let opens = (at_second.angle() - at_first.angle()).value.sin();
     let (sine_x, cosine_x) = (at_first.angle().value.copysign(at_first.degrees() * opens)).sin_cos();
     let (sine_y, cosine_y) = (at_second.angle().value.copysign(at_second.degrees() * opens)).sin_cos();
-    let (sine_z, cosine_z) = (apart_m / MEAN_RADIUS).sin_cos();
-    let first_m = MEAN_RADIUS * (sine_y * sine_z).atan2(sine_y * cosine_x * cosine_z - cosine_y * sine_x);
-    let second_m = MEAN_RADIUS * (sine_x * sine_z).atan2(cosine_x * sine_y - sine_x * cosine_y * cosine_z);
+    let (sine_z, cosine_z) = (apart_m / MEAN_RADIUS_M).sin_cos();
+    let first_m = MEAN_RADIUS_M * (sine_y * sine_z).atan2(sine_y * cosine_x * cosine_z - cosine_y * sine_x);
+    let second_m = MEAN_RADIUS_M * (sine_x * sine_z).atan2(cosine_x * sine_y - sine_x * cosine_y * cosine_z);
     Step { apart_m, first_m, second_m, across_m: (first_m.abs() + second_m.abs()) * opens.abs() }
 }
 
@@ -97,7 +97,7 @@ impl Course {
     /// C. F. F. Karney, Geodesic intersections, Journal of Surveying Engineering 150 (2024), doi 10.1061/JSUED2.SUENG-1483
     /// (the method, from memory).
     pub fn meets(&self, other: &Self) -> Option<Crossing> {
-        let quarter_m = std::f64::consts::FRAC_PI_2 * MEAN_RADIUS;
+        let quarter_m = std::f64::consts::FRAC_PI_2 * MEAN_RADIUS_M;
         let starts = [(0.0, 0.0), (quarter_m, 0.0), (-quarter_m, 0.0), (0.0, quarter_m), (0.0, -quarter_m)];
         let mut nearest: Option<(f64, Crossing)> = None;
         for start in starts {

@@ -22,7 +22,7 @@ pub use geodesic::{GeodesicLine, direct, inverse};
 pub use offset::OffsetLine;
 #[cfg(feature = "geo")]
 pub use rhumb::{rhumb_direct, rhumb_inverse};
-pub use slant::{MEAN_RADIUS, ground_distance, slant_range};
+pub use slant::{MEAN_RADIUS_M, ground_distance, slant_range};
 pub use sphere::Sphere;
 pub use straight::straight_line;
 pub(crate) use straight::{ECCENTRICITY_SQUARED, SEMI_MAJOR_M};

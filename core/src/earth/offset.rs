@@ -1,7 +1,7 @@
 //! A line at a constant distance beside a geodesic of WGS-84. It is no geodesic itself.
 
 use super::circle::{ROUNDING_M, TOUCHING_M};
-use super::{Circle, Course, MEAN_RADIUS, direct};
+use super::{Circle, Course, MEAN_RADIUS_M, direct};
 use crate::numeric::{least_between, root_between};
 use crate::value::units::{Length, meter, metres, ratio};
 use crate::value::{GroundDistance, Position, TrueBearing};
@@ -74,8 +74,9 @@ impl OffsetLine {
     pub fn crosses_circle(&self, circle: &Circle) -> Option<[(Position, Length); 2]> {
         let center = self.course.abeam(circle.center).along_track;
         // The course runs a longer or a shorter way than the line beside it, as the parallels do.
-        let shrinking = (self.offset / metres(MEAN_RADIUS)).get::<ratio>().cos().abs().max(0.01);
-        let reach = (1.5 * circle.radius.value() / shrinking).min(metres(std::f64::consts::PI * MEAN_RADIUS));
+        let shrinking = (self.offset / metres(MEAN_RADIUS_M)).get::<ratio>().cos().abs().max(0.01);
+        let reach =
+            (1.5 * circle.radius.value() / shrinking).min(metres(std::f64::consts::PI * MEAN_RADIUS_M));
         let mut ends: Option<[(Position, Length); 2]> = None;
         self.each_meeting(
             center - reach,

@@ -71,7 +71,7 @@ mod tests {
     fn along_a_meridian() {
         let (from, to) = (Position::derived(10.0, 20.0), Position::derived(11.0, 20.0));
         let (length, bearing) = rhumb_inverse(from, to);
-        let degree_m = crate::earth::MEAN_RADIUS.to_radians();
+        let degree_m = crate::earth::MEAN_RADIUS_M.to_radians();
         assert!((length.value().get::<meter>() - degree_m).abs() < 0.01, "{length:?}");
         assert!(bearing.unwrap().degrees() < 1e-9);
         let reached = rhumb_direct(from, bearing.unwrap(), length).unwrap();

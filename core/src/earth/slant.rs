@@ -8,7 +8,7 @@ use crate::value::{GroundDistance, HeightAboveStation, SlantRange};
 ///
 /// Source: International Union of Geodesy and Geophysics, Geodetic Reference System 1980 (mean radius R1),
 /// with the axes of WGS-84.
-pub const MEAN_RADIUS: f64 = 6_371_008.771_415;
+pub const MEAN_RADIUS_M: f64 = 6_371_008.771_415;
 
 /// What the digits of earth-centred coordinates leave of a range, in metres.
 const COORDINATES_M: f64 = 1e-6;
@@ -29,8 +29,8 @@ const COORDINATES_M: f64 = 1e-6;
 /// The law of cosines between the radii `R` and `R + h`, in half angles.
 pub fn slant_range(ground: GroundDistance, height: HeightAboveStation) -> SlantRange {
     let height_m = height.value().get::<meter>();
-    let half_angle_rad = ground.value().get::<meter>() / (2.0 * MEAN_RADIUS);
-    let across_m2 = 4.0 * MEAN_RADIUS * (MEAN_RADIUS + height_m) * half_angle_rad.sin().powi(2);
+    let half_angle_rad = ground.value().get::<meter>() / (2.0 * MEAN_RADIUS_M);
+    let across_m2 = 4.0 * MEAN_RADIUS_M * (MEAN_RADIUS_M + height_m) * half_angle_rad.sin().powi(2);
     SlantRange::derived(metres((height_m * height_m + across_m2).sqrt()))
 }
 
@@ -49,7 +49,7 @@ pub fn ground_distance(slant: SlantRange, height: HeightAboveStation) -> Result<
     let reached_m =
         if height_m.abs() - slant_m < COORDINATES_M { slant_m.max(height_m.abs()) } else { slant_m };
     let across_m2 = reached_m * reached_m - height_m * height_m;
-    let sine = (across_m2.max(0.0) / (4.0 * MEAN_RADIUS * (MEAN_RADIUS + height_m))).sqrt();
+    let sine = (across_m2.max(0.0) / (4.0 * MEAN_RADIUS_M * (MEAN_RADIUS_M + height_m))).sqrt();
     // Beyond a sine of one the range is longer than to the far side of the earth.
     if across_m2 < 0.0 || sine > 1.0 {
         let height: Length = height.value();
@@ -58,7 +58,7 @@ pub fn ground_distance(slant: SlantRange, height: HeightAboveStation) -> Result<
             height_nm: height.get::<nautical_mile>().abs(),
         });
     }
-    Ok(GroundDistance::derived(metres(2.0 * MEAN_RADIUS * sine.asin())))
+    Ok(GroundDistance::derived(metres(2.0 * MEAN_RADIUS_M * sine.asin())))
 }
 
 #[cfg(test)]

@@ -1,6 +1,6 @@
 //! The great circle on a sphere, for what is defined on one. [`super::inverse`] is the shortest line on the earth itself.
 
-use super::{GeodesicLine, MEAN_RADIUS};
+use super::{GeodesicLine, MEAN_RADIUS_M};
 use crate::Error;
 use crate::value::units::{Length, meter, metres, nautical_mile};
 use crate::value::{GroundDistance, Position, Quantity, TrueBearing};
@@ -14,7 +14,7 @@ pub struct Sphere {
 impl Default for Sphere {
     /// The sphere of the mean radius of WGS-84.
     fn default() -> Self {
-        Self { radius: metres(MEAN_RADIUS) }
+        Self { radius: metres(MEAN_RADIUS_M) }
     }
 }
 

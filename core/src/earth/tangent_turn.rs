@@ -1,6 +1,6 @@
 //! A turn of fixed radius between two courses on WGS-84.
 
-use super::{Circle, Course, MEAN_RADIUS, direct, inverse};
+use super::{Circle, Course, MEAN_RADIUS_M, direct, inverse};
 use crate::value::units::{Length, degrees, meter, metres};
 use crate::value::{ArcRadius, GroundDistance, Position, TrueBearing};
 
@@ -55,8 +55,8 @@ impl Course {
         let excess_m =
             |along_m: f64| side * other.abeam(center(along_m)).cross_track.get::<meter>() - radius_m;
         // As on a sphere, where the distance from the meeting to the turn obeys sin(t / R) = tan(r / R) tan(change / 2).
-        let sine = (radius_m / MEAN_RADIUS).tan() * (change_rad.abs() / 2.0).tan();
-        let mut last_m = meeting.along_first.get::<meter>() - MEAN_RADIUS * sine.clamp(0.0, 1.0).asin();
+        let sine = (radius_m / MEAN_RADIUS_M).tan() * (change_rad.abs() / 2.0).tan();
+        let mut last_m = meeting.along_first.get::<meter>() - MEAN_RADIUS_M * sine.clamp(0.0, 1.0).asin();
         let mut at_last = excess_m(last_m);
         let mut here_m = last_m + at_last.abs().clamp(10.0, 10_000.0);
         let mut at_here = excess_m(here_m);
@@ -75,7 +75,7 @@ impl Course {
         let (begin, end) = (self.at(metres(here_m)).0, other.abeam(circle.center).point);
         let begin_bearing = inverse(circle.center, begin).initial_bearing?;
         let end_bearing = inverse(circle.center, end).initial_bearing?;
-        let sweep_deg = (side * (end_bearing.degrees() - begin_bearing.degrees())).rem_euclid(360.0);
+        let sweep_deg = begin_bearing.way_round_deg(end_bearing, side);
         Some(TangentTurn {
             circle,
             begin,

@@ -7,7 +7,7 @@ use super::vector::Vector;
 use super::wind_field::WindField;
 use crate::earth::inverse;
 use crate::station::Indication;
-use crate::turn::{STANDARD_GRAVITY, TurnLimits};
+use crate::turn::{STANDARD_GRAVITY_M_S2, TurnLimits};
 use crate::value::units::{
     Angle, Time, Velocity, degrees, meter, meter_per_second, metres, metres_per_second, radian,
     radian_per_second, second, seconds,
@@ -204,7 +204,7 @@ impl Flight {
         let (start_heading_rad, start_bank_rad) = (self.heading_rad, self.bank_rad);
         let middle_bank_rad = (start_bank_rad + end_bank_rad) / 2.0;
         let turned_rad = |to_rad: f64, span_s: f64| {
-            STANDARD_GRAVITY / self.airspeed_m_s * mean_tangent(start_bank_rad, to_rad) * span_s
+            STANDARD_GRAVITY_M_S2 / self.airspeed_m_s * mean_tangent(start_bank_rad, to_rad) * span_s
         };
         let middle_rad = start_heading_rad + turned_rad(middle_bank_rad, time_s / 2.0);
         let end_rad = start_heading_rad + turned_rad(end_bank_rad, time_s);

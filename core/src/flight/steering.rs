@@ -5,11 +5,11 @@ use std::f64::consts::{FRAC_PI_2, PI, TAU};
 use super::fly::Flight;
 use super::place::Place;
 use super::receiver::{Sight, Tuned};
-use crate::earth::{MEAN_RADIUS, inverse};
+use crate::earth::{MEAN_RADIUS_M, inverse};
 use crate::lead::{ArcSense, CourseChange};
 use crate::plane::Plane;
 use crate::station::Station;
-use crate::turn::{RolledTurn, STANDARD_GRAVITY};
+use crate::turn::{RolledTurn, STANDARD_GRAVITY_M_S2};
 use crate::value::units::{Angle, Time, degrees, meter, metres_per_second, radian, second};
 use crate::value::{
     ArcRadius, HeightAboveStation, InterceptAngle, Position, SlantRange, TrueAirspeed, TrueBearing, TrueNorth,
@@ -240,17 +240,17 @@ impl Flight {
         if self.roll_rad_s.is_infinite() {
             return 0.0;
         }
-        let turned_rad = STANDARD_GRAVITY / (self.airspeed_m_s * self.roll_rad_s) * log_secant(bank_rad);
+        let turned_rad = STANDARD_GRAVITY_M_S2 / (self.airspeed_m_s * self.roll_rad_s) * log_secant(bank_rad);
         turned_rad.copysign(bank_rad)
     }
 
     /// The bank toward a heading, by the shortest way, with the rate of turn that the heading itself has.
     fn turn_toward(&self, heading_rad: f64, rate_rad_s: f64) -> Command {
-        let steady_rad = (self.airspeed_m_s * rate_rad_s / STANDARD_GRAVITY).atan();
+        let steady_rad = (self.airspeed_m_s * rate_rad_s / STANDARD_GRAVITY_M_S2).atan();
         let excess_rad = self.roll_out_rad(self.bank_rad) - self.roll_out_rad(steady_rad);
         let error_rad = wrapped(heading_rad - self.heading_rad) - excess_rad;
         let asked_rad_s = rate_rad_s + HEADING_GAIN_PER_S * error_rad;
-        Command::for_now((self.airspeed_m_s * asked_rad_s / STANDARD_GRAVITY).atan())
+        Command::for_now((self.airspeed_m_s * asked_rad_s / STANDARD_GRAVITY_M_S2).atan())
     }
 
     /// A turn to a heading that ends on it with the wings level, in two phases; none when it is over.
@@ -262,7 +262,7 @@ impl Flight {
             let left_rad =
                 (memory.target_rad - self.heading_rad - self.roll_out_rad(bank_rad)) * full_rad.signum();
             let rolling_s = (full_rad - bank_rad).abs() / self.roll_rad_s;
-            let rate_rad_s = STANDARD_GRAVITY * bank_rad.tan().abs() / self.airspeed_m_s;
+            let rate_rad_s = STANDARD_GRAVITY_M_S2 * bank_rad.tan().abs() / self.airspeed_m_s;
             let steady_s = left_rad / rate_rad_s;
             if rolling_s > NOTHING_S && left_rad > 0.0 {
                 return Some(Command { bank_rad: full_rad, valid_s: rolling_s });
@@ -373,9 +373,9 @@ impl Flight {
             else {
                 return (self.turn_toward(self.heading_rad, 0.0), true);
             };
-            let arc_rad = sight.line.distance.value().get::<meter>() / MEAN_RADIUS;
+            let arc_rad = sight.line.distance.value().get::<meter>() / MEAN_RADIUS_M;
             // Distance to the course, positive when it lies to the right: the sphere's triangle with a right angle abeam.
-            let off_m = MEAN_RADIUS * (arc_rad.sin() * needle_rad.sin()).asin();
+            let off_m = MEAN_RADIUS_M * (arc_rad.sin() * needle_rad.sin()).asin();
             let side = off_m.signum();
             let cut_rad = course_rad + side * interception.angle.value().get::<radian>();
             let cutting_rad = cut_rad + self.crab_rad(cut_rad, tracking.believed_wind);
@@ -384,8 +384,7 @@ impl Flight {
                 &self.limits,
                 degrees(wrapped(onto_rad - self.heading_rad).to_degrees()),
             );
-            let turned_m = turn.displacement_m(self.heading_rad)
-                + tracking.believed_wind.velocity_m_s() * turn.duration_s();
+            let turned_m = turn.over_ground_m(self.heading_rad, tracking.believed_wind.velocity_m_s());
             let abeam = Plane::along(course_rad + side * FRAC_PI_2);
             let velocity =
                 Plane::along(self.heading_rad) * self.airspeed_m_s + tracking.believed_wind.velocity_m_s();

@@ -5,7 +5,7 @@ use crate::Error;
 use crate::lead::CourseChange;
 use crate::numeric::root_between;
 use crate::plane::Plane;
-use crate::turn::{RolledTurn, STANDARD_GRAVITY, TurnLimits};
+use crate::turn::{RolledTurn, STANDARD_GRAVITY_M_S2, TurnLimits};
 use crate::value::units::{
     Angle, Length, Time, Velocity, degrees, meter, meter_per_second, metres, metres_per_second, radian,
     second,
@@ -277,7 +277,7 @@ impl Plan {
         // The distance at which the reading with its error is the planned one, over the sphere as the reading was planned.
         let height_m = self.height_m + height_m;
         let slant_m = self.reading_m - dme_m;
-        let radius_m = crate::earth::MEAN_RADIUS;
+        let radius_m = crate::earth::MEAN_RADIUS_M;
         let across_m2 = (slant_m * slant_m - height_m * height_m).max(0.0);
         let sine = (across_m2 / (4.0 * radius_m * (radius_m + height_m))).sqrt().min(1.0);
         let distance_m = 2.0 * radius_m * sine.asin();
@@ -294,7 +294,7 @@ impl Plan {
         let limits = TurnLimits {
             bank: Bank::derived(degrees(bank_rad.to_degrees())),
             rate: crate::value::TurnRate::derived(crate::value::units::degrees_per_second(
-                2.0 * (STANDARD_GRAVITY * bank_rad.tan() / airspeed_m_s).to_degrees(),
+                2.0 * (STANDARD_GRAVITY_M_S2 * bank_rad.tan() / airspeed_m_s).to_degrees(),
             )),
             roll: self.limits.roll,
         };
@@ -303,7 +303,7 @@ impl Plan {
             &limits,
             degrees(change_rad.to_degrees()),
         );
-        let end_m = begin_m + turn.displacement_m(heading_rad) + wind * turn.duration_s();
+        let end_m = begin_m + turn.over_ground_m(heading_rad, wind);
         -self.side * self.outbound.cross(end_m)
     }
 }

@@ -171,8 +171,7 @@ impl<N: North> Join<'_, N> {
         let after = hold_course(to, self.true_airspeed, self.wind).ok()?;
         let change = from.change_to(to).angle() + after.wind_correction - before.wind_correction;
         let turn = RolledTurn::new(self.true_airspeed, self.limits, change);
-        let displacement_m =
-            turn.displacement_m(before.heading.radians()) + self.wind.velocity_m_s() * turn.duration_s();
+        let displacement_m = turn.over_ground_m(before.heading.radians(), self.wind.velocity_m_s());
         Some((turn, displacement_m))
     }
 

@@ -7,7 +7,9 @@ use crate::numeric::root_between;
 use crate::plane::Plane;
 use crate::turn::{RolledTurn, TurnLimits};
 use crate::value::units::{Length, Time, degrees, meter_per_second, metres, nautical_mile};
-use crate::value::{Bearing, GroundDistance, HeightAboveStation, North, SlantRange, TrueAirspeed, choice};
+use crate::value::{
+    Bearing, DirectionChange, GroundDistance, HeightAboveStation, North, SlantRange, TrueAirspeed, choice,
+};
 use crate::wind::{Crabbed, Wind, hold_course};
 
 /// A change this near to 180 degrees is a reversal: the rounding of two courses, and nothing that is flown.
@@ -25,6 +27,18 @@ choice! {
         Left = -1: "left",
         /// To the right, the long way round if need be.
         Right = 1: "right",
+    }
+}
+
+impl TurnSide {
+    /// The signed change that turns to this side, in degrees, the long way round if need be, from the shortest one.
+    pub(crate) fn way_round_deg(self, shortest: DirectionChange) -> f64 {
+        let shortest_deg = shortest.degrees();
+        match self {
+            Self::Left if shortest_deg > 0.0 => shortest_deg - 360.0,
+            Self::Right if shortest_deg < 0.0 => shortest_deg + 360.0,
+            _ => shortest_deg,
+        }
     }
 }
 
@@ -116,15 +130,11 @@ impl<N: North> CourseChange<N> {
         limits: &TurnLimits,
         side: TurnSide,
     ) -> Result<Self, Error> {
-        let shortest_deg = inbound.change_to(outbound).degrees();
-        let change_deg = match side {
-            TurnSide::Left if shortest_deg > 0.0 => shortest_deg - 360.0,
-            TurnSide::Right if shortest_deg < 0.0 => shortest_deg + 360.0,
-            _ => shortest_deg,
-        };
+        let shortest = inbound.change_to(outbound);
+        let change_deg = side.way_round_deg(shortest);
         let before = hold_course(inbound, true_airspeed, wind)?;
         let after = hold_course(outbound, true_airspeed, wind)?;
-        if 180.0 - shortest_deg.abs() < REVERSAL_DEG {
+        if 180.0 - shortest.degrees().abs() < REVERSAL_DEG {
             return Err(Error::CourseReversal {
                 inbound_course_deg: inbound.degrees(),
                 outbound_course_deg: outbound.degrees(),
@@ -136,8 +146,7 @@ impl<N: North> CourseChange<N> {
         let (lead_m, past_fix_m) = if change_deg == 0.0 {
             (0.0, 0.0)
         } else {
-            let displacement_m =
-                turn.displacement_m(before.heading.radians()) + wind.velocity_m_s() * turn.duration_s();
+            let displacement_m = turn.over_ground_m(before.heading.radians(), wind.velocity_m_s());
             let (along, onward) = (Plane::along(inbound.radians()), Plane::along(outbound.radians()));
             let sine = degrees(change_deg).sin().value;
             (displacement_m.cross(onward) / sine, along.cross(displacement_m) / sine)
@@ -285,8 +294,8 @@ impl<N: North> CourseChange<N> {
         let within_s = time_s.min(self.turn.duration_s()).max(0.0);
         let before_m = Plane::along(self.inbound.radians())
             * (self.groundspeed_before_m_s() * time_s.min(0.0) - self.lead_m);
-        let turning_m = self.turn.displacement_after_m(within_s, self.before.heading.radians())
-            + self.wind.velocity_m_s() * within_s;
+        let turning_m =
+            self.turn.over_ground_after_m(within_s, self.before.heading.radians(), self.wind.velocity_m_s());
         let after_s = (time_s - self.turn.duration_s()).max(0.0);
         before_m
             + turning_m

@@ -90,8 +90,8 @@ impl<N: North> CourseChange<N> {
     /// The aircraft is farthest out where its track is parallel to the outbound course: on the heading that holds it.
     fn greatest_overshoot_m(&self, over: &RolledTurn) -> f64 {
         let time_s = over.time_at_s(self.turn.heading_change().get::<radian>().abs());
-        let place_m = over.displacement_after_m(time_s, self.before.heading.radians())
-            + self.wind.velocity_m_s() * time_s;
+        let place_m =
+            over.over_ground_after_m(time_s, self.before.heading.radians(), self.wind.velocity_m_s());
         let right_m = Plane::along(self.outbound.radians()).cross(place_m);
         if self.change_deg < 0.0 { right_m } else { -right_m }
     }

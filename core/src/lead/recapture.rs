@@ -74,8 +74,8 @@ impl<N: North> Recapture<'_, N> {
 
         let wind_m_s = self.wind.velocity_m_s();
         let (first_rad, second_rad) = (self.from_crab.heading.radians(), between_crab.heading.radians());
-        let first_m = first.displacement_m(first_rad) + wind_m_s * first.duration_s();
-        let second_m = second.displacement_m(second_rad) + wind_m_s * second.duration_s();
+        let first_m = first.over_ground_m(first_rad, wind_m_s);
+        let second_m = second.over_ground_m(second_rad, wind_m_s);
         let (toward, along) = (Plane::along(between.radians()), Plane::along(self.onto.radians()));
         // The straight part takes away what the two turns leave across the line.
         let turned_m = self.place_m + first_m + second_m;

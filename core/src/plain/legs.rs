@@ -3,12 +3,13 @@
 use super::lead::wind;
 use super::turn::turn_limits;
 use crate::Error;
+use crate::procedure::HoldingSide;
 use crate::procedure::legs::{Conditions, Fix, GroundPath, Hold, Leg, Passage, Segment};
 use crate::station::{Ident, Station};
-use crate::value::units::{degree, feet_per_minute, foot, nautical_mile, nautical_miles, second, seconds};
+use crate::value::units::{degree, feet_per_minute, foot, nautical_mile, nautical_miles, second};
 use crate::value::{
-    Bearing, Declination, Elevation, GroundDistance, InterceptAngle, Latitude, Longitude, Position, Quantity,
-    Radial, SlantRange, TrueAirspeed, TrueAltitude, TrueBearing, choice,
+    Bearing, Declination, Elevation, GroundDistance, HoldTime, InterceptAngle, Latitude, Longitude, Position,
+    Quantity, Radial, SlantRange, TrueAirspeed, TrueAltitude, TrueBearing, choice,
 };
 
 choice! {
@@ -294,12 +295,11 @@ fn leg(input: &LegInput) -> Result<Leg, Error> {
     };
     let radial = || -> Result<Radial, Error> { Bearing::named("radial_deg", input.radial_deg) };
     let hold = || -> Result<Hold, Error> {
-        let outbound_s = Quantity::HoldTime.check("outbound_time_s", input.outbound_time_s)?;
         Ok(Hold {
             fix: fix()?,
             inbound: course()?,
-            right_turns: input.to_right,
-            outbound_time: seconds(outbound_s),
+            side: if input.to_right { HoldingSide::Right } else { HoldingSide::Left },
+            outbound_time: HoldTime::named("outbound_time_s", input.outbound_time_s)?,
         })
     };
     Ok(match input.code {

@@ -143,9 +143,7 @@ impl<N: North> BaseTurn<N> {
         let outbound = hold_course(track, true_airspeed, wind)?;
         let offset_deg = inbound.reciprocal().change_to(track).angle().value.to_degrees();
         let side = if offset_deg < 0.0 { 1.0 } else { -1.0 };
-        let turned_deg = (side
-            * outbound.heading.change_to(frame.inbound.heading).angle().value.to_degrees())
-        .rem_euclid(360.0);
+        let turned_deg = outbound.heading.way_round_deg(frame.inbound.heading, side);
         let turn = RolledTurn::new(true_airspeed, limits, degrees(side * turned_deg));
         let off_rad = inbound.change_to(outbound.heading).angle().get::<radian>();
         let turned_m = frame.over_ground_m(&turn, off_rad);
@@ -223,7 +221,7 @@ impl<N: North> Frame<N> {
     }
 
     fn over_ground_m(&self, turn: &RolledTurn, heading_off_rad: f64) -> Plane {
-        turn.displacement_m(heading_off_rad) + self.wind_m_s * turn.duration_s()
+        turn.over_ground_m(heading_off_rad, self.wind_m_s)
     }
 
     fn turn(

@@ -1,6 +1,6 @@
 //! A DME arc flown as straight legs.
 
-use super::dme_arc::{angle_between_deg, square_to};
+use super::dme_arc::square_to;
 use crate::Error;
 use crate::lead::ArcSense;
 use crate::value::units::{Angle, Length, Time, degrees, meter, metres};
@@ -97,7 +97,7 @@ impl<N: North> ChordLegs<N> {
         tolerance: ArcRadius,
     ) -> Self {
         let (arc_m, tolerance_m) = (arc.value().get::<meter>(), tolerance.value().get::<meter>());
-        let whole_deg = angle_between_deg(from, to, f64::from(sense.code()));
+        let whole_deg = from.way_round_deg(to, f64::from(sense.code()));
         // The sine of half of it keeps its digits for a small tolerance, where the cosine loses them.
         let sine_squared = match placement {
             ChordPlacement::Inside => tolerance_m / (2.0 * arc_m),

@@ -4,7 +4,7 @@ use crate::Error;
 use crate::lead::ArcSense;
 use crate::numeric::quadrature;
 use crate::plane::Plane;
-use crate::turn::STANDARD_GRAVITY;
+use crate::turn::STANDARD_GRAVITY_M_S2;
 use crate::value::units::{Angle, Time, degree, degrees, meter, meter_per_second, metres, radian, seconds};
 use crate::value::{ArcRadius, Bearing, DirectionChange, GroundDistance, North, TrueAirspeed};
 use crate::wind::{Crabbed, Wind, hold_course};
@@ -82,7 +82,7 @@ pub fn on_arc<N: North>(
         crab,
         station_off_nose: DirectionChange::from_degrees(sign * 90.0 - correction_deg),
         ahead_of_wing_tip: degrees(sign * correction_deg),
-        bank: degrees((rate_rad_s * airspeed_m_s / STANDARD_GRAVITY).atan().to_degrees()),
+        bank: degrees((rate_rad_s * airspeed_m_s / STANDARD_GRAVITY_M_S2).atan().to_degrees()),
     })
 }
 
@@ -124,7 +124,7 @@ pub fn fly_arc<N: North>(
     wind: Wind<N>,
 ) -> Result<ArcFlown, Error> {
     let sign = f64::from(sense.code());
-    let angle_deg = angle_between_deg(from, to, sign);
+    let angle_deg = from.way_round_deg(to, sign);
     let radius_m = arc.value().get::<meter>();
     let groundspeed_m_s = |angle_deg: f64| {
         let radial = from.turned_by(DirectionChange::from_degrees(sign * angle_deg));
@@ -134,7 +134,7 @@ pub fn fly_arc<N: North>(
     // The least groundspeed is upwind; the greatest crosswind is square to it.
     for upwind_deg in [0.0, 90.0, -90.0] {
         let track = wind.from.turned_by(DirectionChange::from_degrees(upwind_deg));
-        let worst_deg = angle_between_deg(from, square_to(track, -sign), sign);
+        let worst_deg = from.way_round_deg(square_to(track, -sign), sign);
         if worst_deg <= angle_deg {
             groundspeed_m_s(worst_deg)?;
         }
@@ -246,13 +246,6 @@ pub(super) fn square_to<N: North>(radial: Bearing<N>, sign: f64) -> Bearing<N> {
     radial.turned_by(DirectionChange::from_degrees(sign * 90.0))
 }
 
-/// From radial to radial in the sense of an arc, in [0, 360).
-pub(super) fn angle_between_deg<N: North>(from: Bearing<N>, to: Bearing<N>, sign: f64) -> f64 {
-    let angle_deg = (sign * from.change_to(to).angle().get::<degree>()).rem_euclid(360.0);
-    // A tiny negative angle rounds up to the full circle.
-    if angle_deg < 360.0 { angle_deg } else { 0.0 }
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -283,10 +276,10 @@ mod tests {
                 let mut place_m = Plane::along(radial.radians()) * miles(10.0).value().get::<meter>();
                 let (step_s, mut time_s) = (0.02, 0.0);
                 let mut seen = radial;
-                while angle_between_deg(radial, seen, f64::from(sense.code())) < 100.0 {
+                while radial.way_round_deg(seen, f64::from(sense.code())) < 100.0 {
                     let here = on_arc(seen, miles(10.0), sense, airspeed(), wind(speed_kt)).unwrap();
-                    let rate_rad_s =
-                        f64::from(sense.code()) * STANDARD_GRAVITY * here.bank.tan().value / airspeed_m_s;
+                    let rate_rad_s = f64::from(sense.code()) * STANDARD_GRAVITY_M_S2 * here.bank.tan().value
+                        / airspeed_m_s;
                     let middle_rad = heading_rad + rate_rad_s * step_s / 2.0;
                     heading_rad += rate_rad_s * step_s;
                     place_m = place_m

@@ -36,8 +36,7 @@ impl Extent {
         airspeed_m_s: f64,
         wind_m_s: Plane,
     ) -> Plane {
-        let place_m =
-            |time_s: f64| from_m + turn.displacement_after_m(time_s, heading_rad) + wind_m_s * time_s;
+        let place_m = |time_s: f64| from_m + turn.over_ground_after_m(time_s, heading_rad, wind_m_s);
         let change_rad = turn.heading_change().get::<radian>();
         let along_rad = (-wind_m_s.north / airspeed_m_s).acos();
         let across_rad = (-wind_m_s.east / airspeed_m_s).acos();

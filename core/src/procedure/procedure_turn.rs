@@ -263,7 +263,7 @@ impl<N: North> Frame<N> {
 
     /// From heading to heading, to the right for a positive sign, the long way if need be.
     fn turn(&self, from: Bearing<N>, to: Bearing<N>, sign: f64, limits: &TurnLimits) -> RolledTurn {
-        let amount_deg = (sign * from.change_to(to).angle().get::<degree>()).rem_euclid(360.0);
+        let amount_deg = from.way_round_deg(to, sign);
         RolledTurn::new(self.true_airspeed, limits, degrees(sign * amount_deg))
     }
 

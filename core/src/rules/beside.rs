@@ -10,7 +10,7 @@ use crate::Error;
 use crate::lead::{RadialFlown, lead_radial};
 use crate::station::{self, DEGREES_PER_DOT, cross_track_of_deviation};
 use crate::timing::time_to_station_by_rule;
-use crate::turn::{STANDARD_RATE, bank_for_rate, radius, radius_at_rate};
+use crate::turn::{STANDARD_RATE_DEG_PER_S, bank_for_rate, radius, radius_at_rate};
 use crate::value::units::{Angle, Length, Time, degree, degrees, degrees_per_second, metres, radian, ratio};
 use crate::value::{
     ArcRadius, Bank, BearingDrift, ConeHalfAngle, CourseDeviation, Dots, ElapsedTime, HeightAboveStation,
@@ -60,7 +60,7 @@ pub fn standard_rate_bank_error(
     true_airspeed: TrueAirspeed,
     rule: BankRule,
 ) -> Result<RuleError<Angle, 1>, Error> {
-    let exact = bank_for_rate(true_airspeed, TurnRate::derived(degrees_per_second(STANDARD_RATE)))?;
+    let exact = bank_for_rate(true_airspeed, TurnRate::derived(degrees_per_second(STANDARD_RATE_DEG_PER_S)))?;
     Ok(whole(standard_rate_bank(true_airspeed, rule), exact.value()))
 }
 
@@ -68,8 +68,8 @@ pub fn standard_rate_bank_error(
 pub fn turn_radius_error(speed: TrueAirspeed, rule: RadiusRule) -> RuleError<Length, 1> {
     let at_rate = |rate| radius_at_rate(speed, TurnRate::derived(degrees_per_second(rate)));
     let exact = match rule {
-        RadiusRule::HalfPercent => at_rate(STANDARD_RATE),
-        RadiusRule::OnePercent => at_rate(STANDARD_RATE / 2.0),
+        RadiusRule::HalfPercent => at_rate(STANDARD_RATE_DEG_PER_S),
+        RadiusRule::OnePercent => at_rate(STANDARD_RATE_DEG_PER_S / 2.0),
         RadiusRule::MilesAMinuteLessTwo | RadiusRule::TenthOfSquare => {
             radius(speed, Bank::derived(degrees(30.0)))
         }

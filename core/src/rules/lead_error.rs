@@ -3,7 +3,7 @@
 use super::{height_allowance, least_dme, third_of_a_mile};
 use crate::Error;
 use crate::lead::{CourseChange, TurnSide};
-use crate::turn::{STANDARD_RATE, TurnLimits, radius, radius_at_rate};
+use crate::turn::{STANDARD_RATE_DEG_PER_S, TurnLimits, radius, radius_at_rate};
 use crate::value::units::{Length, degree, degrees_per_second, metres, radian};
 use crate::value::{
     Bearing, DirectionChange, HeightAboveStation, North, RollRate, TrueAirspeed, TurnRate, choice,
@@ -155,7 +155,7 @@ impl<N: North> LeadComparison<N> {
         let parts_of_90 = change.angle().get::<degree>().abs() / 90.0;
         let flown_radius = |speed| radius(speed, self.limits.governing_bank(speed).0);
         let standard_radius =
-            radius_at_rate(rule_speed, TurnRate::derived(degrees_per_second(STANDARD_RATE)));
+            radius_at_rate(rule_speed, TurnRate::derived(degrees_per_second(STANDARD_RATE_DEG_PER_S)));
 
         let by_third = third_of_a_mile(groundspeed, change);
         let allowance = match self.rule {

@@ -28,5 +28,5 @@ pub fn cone_radius(height: HeightAboveStation, half_angle: ConeHalfAngle) -> Gro
     let height: Length = height.value();
     let radius_m = height.get::<meter>().max(0.0) * half_angle.value().get::<radian>().tan();
     // A half-angle next to a right angle would reach past the earth.
-    GroundDistance::derived(metres(radius_m.min(std::f64::consts::PI * crate::earth::MEAN_RADIUS)))
+    GroundDistance::derived(metres(radius_m.min(std::f64::consts::PI * crate::earth::MEAN_RADIUS_M)))
 }

@@ -3,7 +3,7 @@
 use super::Station;
 use super::needle::arm_m;
 use crate::Error;
-use crate::earth::{MEAN_RADIUS, inverse, slant_range};
+use crate::earth::{MEAN_RADIUS_M, inverse, slant_range};
 use crate::plane::Plane;
 use crate::value::units::{Length, Ratio, meter, metres, radian, ratio};
 use crate::value::{
@@ -44,7 +44,7 @@ impl<N: North> LineOfPosition<N> {
         error: DistanceError,
     ) -> Self {
         let slant = slant_range(GroundDistance::derived(distance.value()), height);
-        let above = 1.0 + height.value().get::<meter>() / MEAN_RADIUS;
+        let above = 1.0 + height.value().get::<meter>() / MEAN_RADIUS_M;
         let stretch = slant.value().get::<meter>() / (above * arm_m(distance));
         Self { across: from_station, deviation_m: stretch * error.value().get::<meter>() }
     }

@@ -1,7 +1,7 @@
 //! How far a station is received over the curve of the earth, and how high an aircraft must be to receive it.
 
 use crate::Error;
-use crate::earth::MEAN_RADIUS;
+use crate::earth::MEAN_RADIUS_M;
 use crate::value::units::{feet, foot, meter, metres, nautical_mile};
 use crate::value::{GroundDistance, Quantity, SurfaceHeight, choice};
 
@@ -44,7 +44,7 @@ impl HorizonRule {
         let height_m = height.value().get::<meter>();
         self.root_factor().map_or_else(
             || {
-                let radius_m = EFFECTIVE_RADIUS_FACTOR * MEAN_RADIUS;
+                let radius_m = EFFECTIVE_RADIUS_FACTOR * MEAN_RADIUS_M;
                 radius_m * ((height_m * (2.0 * radius_m + height_m)).sqrt() / radius_m).atan()
             },
             |factor| factor * height_m.sqrt(),
@@ -55,7 +55,7 @@ impl HorizonRule {
     fn height_m(self, distance_m: f64) -> f64 {
         self.root_factor().map_or_else(
             || {
-                let radius_m = EFFECTIVE_RADIUS_FACTOR * MEAN_RADIUS;
+                let radius_m = EFFECTIVE_RADIUS_FACTOR * MEAN_RADIUS_M;
                 let angle_rad = distance_m / radius_m;
                 // The secant less one, with its digits for a small angle.
                 let half = (angle_rad / 2.0).sin();

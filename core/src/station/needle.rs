@@ -1,7 +1,7 @@
 //! The needle of a course deviation indicator: what it shows for a radial and a selected course, and what that is in miles.
 
 use crate::Error;
-use crate::earth::MEAN_RADIUS;
+use crate::earth::MEAN_RADIUS_M;
 use crate::value::units::{
     Angle, AngularVelocity, Length, Ratio, Time, degree, degrees, degrees_per_second, meter,
     meter_per_second, metres, nautical_mile, radian, ratio, seconds,
@@ -129,7 +129,7 @@ impl Indicator {
 
 /// `R sin(d / R)`: what an angle at the station is worth at a distance, over a sphere of the mean radius.
 pub(super) fn arm_m(distance: StationDistance) -> f64 {
-    MEAN_RADIUS * (distance.value().get::<meter>() / MEAN_RADIUS).sin()
+    MEAN_RADIUS_M * (distance.value().get::<meter>() / MEAN_RADIUS_M).sin()
 }
 
 /// Distance off course, right positive, for a deviation at a distance from the station.
@@ -146,8 +146,8 @@ pub(super) fn arm_m(distance: StationDistance) -> f64 {
 /// The law of sines on the sphere.
 pub fn cross_track_of_deviation(deviation: CourseDeviation, distance: StationDistance) -> Length {
     // Adding zero leaves no negative zero on course.
-    let sine = -deviation.value().get::<radian>().sin() * arm_m(distance) / MEAN_RADIUS + 0.0;
-    metres(MEAN_RADIUS * sine.asin())
+    let sine = -deviation.value().get::<radian>().sin() * arm_m(distance) / MEAN_RADIUS_M + 0.0;
+    metres(MEAN_RADIUS_M * sine.asin())
 }
 
 /// The deviation for a distance off course, right positive, at a distance from the station: the inverse of [`cross_track_of_deviation`].
@@ -163,7 +163,7 @@ pub fn deviation_of_cross_track(
 ) -> Result<CourseDeviation, Error> {
     let cross_track_nm = cross_track.get::<nautical_mile>();
     Quantity::CrossTrack.check("cross-track distance", cross_track_nm)?;
-    let sine = (cross_track.get::<meter>() / MEAN_RADIUS).sin() * MEAN_RADIUS / arm_m(distance);
+    let sine = (cross_track.get::<meter>() / MEAN_RADIUS_M).sin() * MEAN_RADIUS_M / arm_m(distance);
     // Rounding may carry a distance off course that is the whole distance past it.
     if sine.abs() <= 1.0 + 4.0 * f64::EPSILON {
         let deviation_rad = -sine.clamp(-1.0, 1.0).asin() + 0.0;

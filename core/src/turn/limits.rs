@@ -23,7 +23,7 @@ impl Default for TurnLimits {
     fn default() -> Self {
         Self {
             bank: Bank::derived(degrees(25.0)),
-            rate: TurnRate::derived(degrees_per_second(super::STANDARD_RATE)),
+            rate: TurnRate::derived(degrees_per_second(super::STANDARD_RATE_DEG_PER_S)),
             roll: RollRate::derived(degrees_per_second(5.0)),
         }
     }

@@ -4,9 +4,10 @@ mod limits;
 mod rolled;
 mod steady;
 
+pub use crate::value::units::STANDARD_GRAVITY_M_S2;
 pub use limits::{Governor, TurnLimits};
 pub use rolled::RolledTurn;
 pub use steady::{
-    STANDARD_GRAVITY, STANDARD_RATE, bank_for_load_factor, bank_for_radius, bank_for_rate, load_factor,
-    radius, radius_at_rate, rate,
+    STANDARD_RATE_DEG_PER_S, bank_for_load_factor, bank_for_radius, bank_for_rate, load_factor, radius,
+    radius_at_rate, rate,
 };

@@ -1,6 +1,6 @@
 //! A level turn as it is flown: roll in, hold the bank, roll out wings level on the new heading.
 
-use super::{Governor, STANDARD_GRAVITY, TurnLimits};
+use super::{Governor, STANDARD_GRAVITY_M_S2, TurnLimits};
 use crate::numeric::quadrature;
 use crate::plane::Plane;
 use crate::value::TrueAirspeed;
@@ -57,7 +57,7 @@ impl RolledTurn {
         let amount_rad = change_rad.abs();
         let roll_rad_s = limits.roll.value().get::<radian_per_second>().max(SLOWEST_ROLL_RAD_S);
         // Heading turned per unit of -ln cos(bank) while rolling; zero for an instant roll.
-        let turn_per_roll = STANDARD_GRAVITY / (airspeed_m_s * roll_rad_s);
+        let turn_per_roll = STANDARD_GRAVITY_M_S2 / (airspeed_m_s * roll_rad_s);
 
         let (mut bank_rad, mut governor) = limits.governing_bank_rad(true_airspeed);
         let peak_rad = (amount_rad / turn_per_roll).exp_m1().sqrt().atan();
@@ -72,7 +72,7 @@ impl RolledTurn {
         let roll_turn_rad = if rolls_only { amount_rad / 2.0 } else { turn_per_roll * log_secant(bank_rad) };
         let roll_s = bank_rad / roll_rad_s;
         let steady_turn_rad = (amount_rad - 2.0 * roll_turn_rad).max(0.0);
-        let rate_rad_s = STANDARD_GRAVITY * bank_rad.tan() / airspeed_m_s;
+        let rate_rad_s = STANDARD_GRAVITY_M_S2 * bank_rad.tan() / airspeed_m_s;
         let steady_s = if steady_turn_rad > 0.0 { steady_turn_rad / rate_rad_s } else { 0.0 };
 
         let mut turn = Self {
@@ -107,7 +107,7 @@ impl RolledTurn {
 
     /// The radius in the air at that bank; infinite if there is no turn.
     pub fn radius(&self) -> Length {
-        metres(self.airspeed_m_s * self.airspeed_m_s / (STANDARD_GRAVITY * self.bank_rad.tan()))
+        metres(self.airspeed_m_s * self.airspeed_m_s / (STANDARD_GRAVITY_M_S2 * self.bank_rad.tan()))
     }
 
     /// The change of heading, right positive.
@@ -138,6 +138,16 @@ impl RolledTurn {
     /// Displacement through the air in all, for a turn begun on a heading.
     pub(crate) fn displacement_m(&self, heading_before_rad: f64) -> Plane {
         self.on_its_side(self.total_m).turned(Plane::along(heading_before_rad))
+    }
+
+    /// Displacement over the ground in all, in a wind, for a turn begun on a heading.
+    pub(crate) fn over_ground_m(&self, heading_before_rad: f64, wind_m_s: Plane) -> Plane {
+        self.displacement_m(heading_before_rad) + wind_m_s * self.duration_s()
+    }
+
+    /// Displacement over the ground after a time. Before the turn and after it the wind still carries.
+    pub(crate) fn over_ground_after_m(&self, time_s: f64, heading_before_rad: f64, wind_m_s: Plane) -> Plane {
+        self.displacement_after_m(time_s, heading_before_rad) + wind_m_s * time_s
     }
 
     /// Displacement through the air after a time, for a turn begun on a heading. Before and after the turn it is that of its ends.
@@ -218,7 +228,7 @@ impl RolledTurn {
     }
 
     fn turn_per_roll(&self) -> f64 {
-        STANDARD_GRAVITY / (self.airspeed_m_s * self.roll_rad_s)
+        STANDARD_GRAVITY_M_S2 / (self.airspeed_m_s * self.roll_rad_s)
     }
 
     /// Heading turned while rolling in for a time.
@@ -255,7 +265,7 @@ impl RolledTurn {
         if amount_rad == 0.0 {
             return Plane::ZERO;
         }
-        let radius_m = self.airspeed_m_s * self.airspeed_m_s / (STANDARD_GRAVITY * self.bank_rad.tan());
+        let radius_m = self.airspeed_m_s * self.airspeed_m_s / (STANDARD_GRAVITY_M_S2 * self.bank_rad.tan());
         let chord_m = 2.0 * radius_m * (amount_rad / 2.0).sin();
         Plane::along(self.roll_turn_rad + amount_rad / 2.0) * chord_m
     }
@@ -299,7 +309,7 @@ mod tests {
         let (mut place_m, mut heading_rad) = (Plane::ZERO, 0.0);
         for step in 0..steps {
             let middle_s = (f64::from(step) + 0.5) * step_s;
-            let rate_rad_s = STANDARD_GRAVITY * turn.bank_after_rad(middle_s).tan() / turn.airspeed_m_s;
+            let rate_rad_s = STANDARD_GRAVITY_M_S2 * turn.bank_after_rad(middle_s).tan() / turn.airspeed_m_s;
             place_m = place_m
                 + Plane::along(heading_rad + rate_rad_s * step_s / 2.0) * (turn.airspeed_m_s * step_s);
             heading_rad += rate_rad_s * step_s;

@@ -8,14 +8,8 @@ use crate::value::units::{
 use crate::value::units::{Ratio, degree};
 use crate::value::{ArcRadius, Bank, LoadFactor, TrueAirspeed, TurnRate};
 
-/// Standard gravity in metres per second squared, exact by definition.
-///
-/// Source: ICAO Doc 7488/3, Manual of the ICAO Standard Atmosphere; used for turns by ICAO Doc 8168 Vol II
-/// (5th ed. 2006), Part I Section 2 Chapter 3, 3.1.2.2 e).
-pub const STANDARD_GRAVITY: f64 = STANDARD_GRAVITY_M_S2;
-
 /// The standard rate of turn in degrees per second: a full circle in two minutes.
-pub const STANDARD_RATE: f64 = 3.0;
+pub const STANDARD_RATE_DEG_PER_S: f64 = 3.0;
 
 /// Radius of a level turn in still air, `V² / (g tan bank)`.
 ///
@@ -37,7 +31,7 @@ pub const STANDARD_RATE: f64 = 3.0;
 /// ```
 pub fn radius(true_airspeed: TrueAirspeed, bank: Bank) -> crate::value::units::Length {
     let airspeed_m_s = true_airspeed.value().get::<meter_per_second>();
-    metres(airspeed_m_s * airspeed_m_s / (STANDARD_GRAVITY * bank.value().get::<radian>().tan()))
+    metres(airspeed_m_s * airspeed_m_s / (STANDARD_GRAVITY_M_S2 * bank.value().get::<radian>().tan()))
 }
 
 /// Rate of turn at a bank, `g tan(bank) / V`.
@@ -46,7 +40,9 @@ pub fn radius(true_airspeed: TrueAirspeed, bank: Bank) -> crate::value::units::L
 /// As [`radius`].
 pub fn rate(true_airspeed: TrueAirspeed, bank: Bank) -> AngularVelocity {
     let airspeed_m_s = true_airspeed.value().get::<meter_per_second>();
-    degrees_per_second((STANDARD_GRAVITY * bank.value().get::<radian>().tan() / airspeed_m_s).to_degrees())
+    degrees_per_second(
+        (STANDARD_GRAVITY_M_S2 * bank.value().get::<radian>().tan() / airspeed_m_s).to_degrees(),
+    )
 }
 
 /// The bank that turns at a rate, `atan(rate V / g)`.
@@ -66,7 +62,7 @@ pub fn bank_for_rate(true_airspeed: TrueAirspeed, turn_rate: TurnRate) -> Result
 /// [`bank_for_rate`] in radians, up to a right angle.
 pub(super) fn bank_for_rate_rad(true_airspeed: TrueAirspeed, turn_rate: TurnRate) -> f64 {
     let airspeed_m_s = true_airspeed.value().get::<meter_per_second>();
-    (turn_rate.value().get::<radian_per_second>() * airspeed_m_s / STANDARD_GRAVITY).atan()
+    (turn_rate.value().get::<radian_per_second>() * airspeed_m_s / STANDARD_GRAVITY_M_S2).atan()
 }
 
 /// The bank that turns on a radius in still air, `atan(V² / (g r))`.
@@ -78,7 +74,8 @@ pub(super) fn bank_for_rate_rad(true_airspeed: TrueAirspeed, turn_rate: TurnRate
 /// As [`radius`].
 pub fn bank_for_radius(true_airspeed: TrueAirspeed, radius: ArcRadius) -> Result<Bank, Error> {
     let airspeed_m_s = true_airspeed.value().get::<meter_per_second>();
-    let bank_rad = (airspeed_m_s * airspeed_m_s / (STANDARD_GRAVITY * radius.value().get::<meter>())).atan();
+    let bank_rad =
+        (airspeed_m_s * airspeed_m_s / (STANDARD_GRAVITY_M_S2 * radius.value().get::<meter>())).atan();
     Bank::new(degrees(bank_rad.to_degrees()))
 }
 

@@ -117,6 +117,13 @@ impl<N: North> Bearing<N> {
         DirectionChange::from_degrees(other.degrees - self.degrees)
     }
 
+    /// From this direction to another, to the right for a positive sign, to the left for a negative one: in [0, 360) degrees.
+    pub(crate) fn way_round_deg(self, other: Self, sign: f64) -> f64 {
+        let round_deg = (sign * (other.degrees - self.degrees)).rem_euclid(360.0);
+        // A tiny negative angle rounds up to the full circle.
+        if round_deg < 360.0 { round_deg } else { 0.0 }
+    }
+
     /// The same direction counted from a north that lies `declination` east of this one.
     ///
     /// It is a change of north by a known angle, which is why it has to be named.

@@ -20,7 +20,8 @@ pub use uom::si::{
 
 /// Standard acceleration of gravity in metres per second squared, exact by definition.
 ///
-/// Source: ICAO Doc 7488/3, Manual of the ICAO Standard Atmosphere; third General Conference on Weights and Measures (1901), from memory.
+/// Source: ICAO Doc 7488/3, Manual of the ICAO Standard Atmosphere; used for turns by ICAO Doc 8168 Vol II (5th ed. 2006),
+/// Part I Section 2 Chapter 3, 3.1.2.2 e); third General Conference on Weights and Measures (1901), from memory.
 pub const STANDARD_GRAVITY_M_S2: f64 = 9.806_65;
 
 macro_rules! constructors {

@@ -1,6 +1,6 @@
 //! How steeply the turns of a holding pattern are flown.
 
-use crate::turn::{STANDARD_RATE, TurnLimits};
+use crate::turn::{STANDARD_RATE_DEG_PER_S, TurnLimits};
 use crate::value::units::{degrees, degrees_per_second};
 use crate::value::{Bank, RollRate, TurnRate, choice};
 
@@ -26,7 +26,7 @@ pub fn holding_turn_limits(rule: HoldingBankRule, roll: RollRate) -> TurnLimits 
     };
     TurnLimits {
         bank: Bank::derived(degrees(bank_deg)),
-        rate: TurnRate::derived(degrees_per_second(STANDARD_RATE)),
+        rate: TurnRate::derived(degrees_per_second(STANDARD_RATE_DEG_PER_S)),
         roll,
     }
 }

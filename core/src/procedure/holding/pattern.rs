@@ -118,8 +118,8 @@ impl<N: North> HoldingPattern<N> {
             let inbound = RolledTurn::new(true_airspeed, limits, degrees(sign * (360.0 - turned_deg)));
             let between_rad = inbound_off_rad + sign * turned_deg.to_radians();
             Turns {
-                outbound_m: outbound.displacement_m(inbound_off_rad) + wind_m_s * outbound.duration_s(),
-                inbound_m: inbound.displacement_m(between_rad) + wind_m_s * inbound.duration_s(),
+                outbound_m: outbound.over_ground_m(inbound_off_rad, wind_m_s),
+                inbound_m: inbound.over_ground_m(between_rad, wind_m_s),
                 outbound,
                 inbound,
                 between_m_s: Plane::along(between_rad) * airspeed_m_s + wind_m_s,
@@ -274,8 +274,7 @@ impl<N: North> HoldingPattern<N> {
     }
 
     fn turned_outbound_m(&self) -> Plane {
-        self.outbound_turn.displacement_m(self.inbound_off_rad)
-            + self.wind_m_s * self.outbound_turn.duration_s()
+        self.outbound_turn.over_ground_m(self.inbound_off_rad, self.wind_m_s)
     }
 
     fn outbound_end_m(&self) -> Plane {
@@ -366,7 +365,7 @@ mod tests {
             let step_s = duration_s / f64::from(STEPS);
             for step in 0..STEPS {
                 let bank_rad = turn.map_or(0.0, |turn| turn.bank_after_rad(step_s * (f64::from(step) + 0.5)));
-                let rate_rad_s = crate::turn::STANDARD_GRAVITY * bank_rad.tan() / airspeed_m_s;
+                let rate_rad_s = crate::turn::STANDARD_GRAVITY_M_S2 * bank_rad.tan() / airspeed_m_s;
                 let middle_rad = heading_rad + rate_rad_s * step_s / 2.0;
                 heading_rad += rate_rad_s * step_s;
                 place_m = place_m + (Plane::along(middle_rad) * airspeed_m_s + pattern.wind_m_s) * step_s;

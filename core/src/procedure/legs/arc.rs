@@ -34,7 +34,7 @@ impl Flight<'_> {
             return Err(self.refuse("its fix is the centre of the arc"));
         };
         let sign = if clockwise { 1.0 } else { -1.0 };
-        let mut sweep_deg = (sign * (to.degrees() - from.degrees())).rem_euclid(360.0);
+        let mut sweep_deg = from.way_round_deg(to, sign);
         // A fix that has just been passed is not once more round.
         if sweep_deg > 359.0 {
             sweep_deg = 0.0;

@@ -332,7 +332,7 @@ impl Flight<'_> {
         let before = self.crab(course)?.heading;
         let heading = TrueBearing::from_degrees(before.degrees() + frame_deg);
         let wind_m_s = self.conditions.wind.velocity_m_s().turned(Plane::along(frame_deg.to_radians()));
-        let by_m = turn.displacement_m(heading.radians()) + wind_m_s * turn.duration_s();
+        let by_m = turn.over_ground_m(heading.radians(), wind_m_s);
         let (position, turned_deg) = displaced(self.now.position, by_m);
         let after = TrueBearing::from_degrees(before.degrees() + turn.heading_change().get::<degree>());
         let onward = TrueBearing::from_degrees(self.track_of(after).degrees() + frame_deg + turned_deg);

@@ -84,7 +84,7 @@ impl Segment {
             }
             Shape::Turn { turn, heading, wind_m_s } => {
                 let time_s = turn.duration_s() * share;
-                let by_m = turn.displacement_after_m(time_s, heading.radians()) + wind_m_s * time_s;
+                let by_m = turn.over_ground_after_m(time_s, heading.radians(), wind_m_s);
                 displaced(self.start.position, by_m).0
             }
             Shape::Arc { center, radius, from, sweep_deg } => {

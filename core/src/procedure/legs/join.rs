@@ -3,6 +3,7 @@
 use super::flight::{Flight, ON_THE_LINE_M, Path};
 use crate::Error;
 use crate::earth::{Course, direct, inverse};
+use crate::lead::TurnSide;
 use crate::lead::recapture::{Recapture, Recaptured};
 use crate::numeric::root_between;
 use crate::plane::Plane;
@@ -22,28 +23,24 @@ const LONG_WAY_M: f64 = 1000.0;
 impl Flight<'_> {
     pub fn join(&mut self, path: Path) -> Result<(), Error> {
         match path {
-            Path::Line(line) => self.join_line(line, None),
-            Path::Track(course) => self.join_track(course, None),
+            Path::Line(line) => self.join_line(line, TurnSide::Shortest),
+            Path::Track(course) => self.join_track(course, TurnSide::Shortest),
             Path::Direct(fix) => self.join_direct(fix),
             Path::Arc { center, radius, clockwise } => self.join_arc(center, radius, clockwise),
             Path::Whole => Ok(()),
         }
     }
 
-    /// Onto a line: along it already, or by a turn toward it, a straight and a turn onto it. `to_right` forces the first turn.
-    pub fn join_line(&mut self, line: Course, to_right: Option<bool>) -> Result<(), Error> {
+    /// Onto a line: along it already, or by a turn toward it, a straight and a turn onto it. `side` is that of the first turn.
+    pub fn join_line(&mut self, line: Course, side: TurnSide) -> Result<(), Error> {
         let abeam = line.abeam(self.now.position);
         let across_m = abeam.cross_track.get::<meter>();
-        let short_deg = self.now.course.change_to(abeam.bearing).degrees();
-        if across_m.abs() <= ON_THE_LINE_M && short_deg.abs() <= ALONG_THE_LINE_DEG {
+        let shortest = self.now.course.change_to(abeam.bearing);
+        if across_m.abs() <= ON_THE_LINE_M && shortest.degrees().abs() <= ALONG_THE_LINE_DEG {
             self.settle(line);
             return Ok(());
         }
-        let change_deg = match to_right {
-            Some(true) if short_deg < 0.0 => short_deg + 360.0,
-            Some(false) if short_deg > 0.0 => short_deg - 360.0,
-            _ => short_deg,
-        };
+        let change_deg = side.way_round_deg(shortest);
         // The course flown now, in the frame of the point abeam.
         let carried = inverse(self.now.position, abeam.point);
         let turned_deg = match (carried.initial_bearing, carried.final_bearing) {
@@ -59,9 +56,8 @@ impl Flight<'_> {
         let conditions = self.conditions;
         let direct_change = degrees(change_deg) + onto_crab.wind_correction - from_crab.wind_correction;
         let parallel = RolledTurn::new(conditions.true_airspeed, &conditions.limits, direct_change);
-        let end_m = place_m
-            + parallel.displacement_m(from_crab.heading.radians())
-            + conditions.wind.velocity_m_s() * parallel.duration_s();
+        let end_m =
+            place_m + parallel.over_ground_m(from_crab.heading.radians(), conditions.wind.velocity_m_s());
         if end_m.dot(right).abs() <= ON_THE_LINE_M {
             let leg = self.leg;
             self.turn(parallel, from, leg)?;
@@ -109,9 +105,9 @@ impl Flight<'_> {
         self.turn(flown.second, flown.between, leg)
     }
 
-    /// Onto a course from wherever the aircraft is, by one turn, the short way unless it is said which.
-    pub fn join_track(&mut self, course: TrueBearing, to_right: Option<bool>) -> Result<(), Error> {
-        self.turn_to(course, to_right)?;
+    /// Onto a course from wherever the aircraft is, by one turn, to a side.
+    pub fn join_track(&mut self, course: TrueBearing, side: TurnSide) -> Result<(), Error> {
+        self.turn_to(course, side)?;
         // A course is held against the north of the place where it is taken up.
         self.now.course = course;
         if let Some(last) = self.segments.last_mut().filter(|last| last.end.time == self.now.time) {
@@ -120,14 +116,9 @@ impl Flight<'_> {
         Ok(())
     }
 
-    /// A turn to a course against the north of where it begins, the short way unless it is said which.
-    pub fn turn_to(&mut self, course: TrueBearing, to_right: Option<bool>) -> Result<(), Error> {
-        let short_deg = self.now.course.change_to(course).degrees();
-        let change_deg = match to_right {
-            Some(true) if short_deg < 0.0 => short_deg + 360.0,
-            Some(false) if short_deg > 0.0 => short_deg - 360.0,
-            _ => short_deg,
-        };
+    /// A turn to a course against the north of where it begins, to a side.
+    pub fn turn_to(&mut self, course: TrueBearing, side: TurnSide) -> Result<(), Error> {
+        let change_deg = side.way_round_deg(self.now.course.change_to(course));
         let (before, after) = (self.crab(self.now.course)?, self.crab(course)?);
         let change = degrees(change_deg) + after.wind_correction - before.wind_correction;
         let turn = RolledTurn::new(self.conditions.true_airspeed, &self.conditions.limits, change);
@@ -151,8 +142,7 @@ impl Flight<'_> {
                 let crab = self.crab(course).ok()?;
                 let change = degrees(sign * changed_deg) + crab.wind_correction - before.wind_correction;
                 let turn = RolledTurn::new(self.conditions.true_airspeed, &self.conditions.limits, change);
-                let end_m = turn.displacement_m(before.heading.radians())
-                    + self.conditions.wind.velocity_m_s() * turn.duration_s();
+                let end_m = turn.over_ground_m(before.heading.radians(), self.conditions.wind.velocity_m_s());
                 let (along, to_fix_m) = (Plane::along(course.radians()), fix_m - end_m);
                 Some((sign * along.cross(to_fix_m), along.dot(to_fix_m), turn))
             };

@@ -1,8 +1,10 @@
 //! The legs: how each is flown and what ends it.
 
+use crate::procedure::holding::HoldingSide;
 use crate::station::Station;
-use crate::value::units::Time;
-use crate::value::{GroundDistance, Position, Radial, SlantRange, TrueAltitude, TrueBearing, choice};
+use crate::value::{
+    GroundDistance, HoldTime, Position, Radial, SlantRange, TrueAltitude, TrueBearing, choice,
+};
 
 choice! {
     /// How a fix is passed.
@@ -30,10 +32,10 @@ pub struct Hold {
     pub fix: Position,
     /// The course flown to the fix.
     pub inbound: TrueBearing,
-    /// Whether its turns go to the right, which is standard; else to the left.
-    pub right_turns: bool,
-    /// Time flown straight outbound.
-    pub outbound_time: Time,
+    /// Which way its turns go.
+    pub side: HoldingSide,
+    /// Time flown straight outbound, from wings level.
+    pub outbound_time: HoldTime,
 }
 
 /// A leg of a procedure. Courses and headings are true; radials are in their station's north.

@@ -3,14 +3,15 @@
 use super::*;
 use crate::Error;
 use crate::earth::{Course, direct, inverse};
+use crate::procedure::HoldingSide;
 use crate::station::{Ident, Station};
 use crate::value::units::{
     degree, degrees, feet, feet_per_minute, foot, knots, meter, metres, nautical_mile, nautical_miles,
     second, seconds,
 };
 use crate::value::{
-    Declination, Elevation, GroundDistance, Position, Radial, SlantRange, TrueAirspeed, TrueAltitude,
-    TrueBearing, WindSpeed,
+    Declination, Elevation, GroundDistance, HoldTime, Position, Radial, SlantRange, TrueAirspeed,
+    TrueAltitude, TrueBearing, WindSpeed,
 };
 use crate::wind::Wind;
 
@@ -234,26 +235,26 @@ fn rf_is_flown_tangent() {
     assert!(apart_m(arc.end.position, finish) < 1e-3);
 }
 
-fn hold(fix: Position, inbound: f64, right_turns: bool) -> Hold {
-    Hold { fix, inbound: bearing(inbound), right_turns, outbound_time: seconds(60.0) }
+fn hold(fix: Position, inbound: f64, side: HoldingSide) -> Hold {
+    Hold { fix, inbound: bearing(inbound), side, outbound_time: HoldTime::new(seconds(60.0)).unwrap() }
 }
 
 #[test]
 fn racetracks_end_over_their_fix_on_their_inbound_course_whatever_the_entry() {
     let fix = at(60.0, -10.0);
-    for right_turns in [true, false] {
+    for side in [HoldingSide::Right, HoldingSide::Left] {
         for from in [0.0, 60.0, 100.0, 140.0, 170.0, 200.0, 260.0, 300.0] {
             let legs = [
                 Leg::InitialFix(by(off(fix, from, 15.0))),
                 Leg::TrackToFix(over(fix)),
-                Leg::HoldToFix(hold(fix, 90.0, right_turns)),
+                Leg::HoldToFix(hold(fix, 90.0, side)),
             ];
             let path = flown(&legs, &windy());
             assert!(apart_m(end(&path).position, fix) < 1e-3, "from {from}");
             assert!(bearing(90.0).change_to(end(&path).course).degrees().abs() < 1e-3, "from {from}");
         }
     }
-    let legs = [Leg::HoldToManual(hold(fix, 200.0, true))];
+    let legs = [Leg::HoldToManual(hold(fix, 200.0, HoldingSide::Right))];
     let path = flown(&legs, &windy());
     assert!(apart_m(end(&path).position, fix) < 1e-3);
     let calm = Conditions { wind: Wind::calm(), ..windy() };
@@ -262,7 +263,8 @@ fn racetracks_end_over_their_fix_on_their_inbound_course_whatever_the_entry() {
     // five seconds at its two ends, in which on average half the rate is turned.
     let one_s = still.duration().get::<second>() / 2.0;
     assert!((one_s - 2.0 * (60.0 + 180.0 / 2.315 + 5.0)).abs() < 1.0, "{one_s}");
-    let climbed = flown(&[Leg::HoldToAltitude(hold(fix, 200.0, true), altitude(12_000.0))], &windy());
+    let climbed =
+        flown(&[Leg::HoldToAltitude(hold(fix, 200.0, HoldingSide::Right), altitude(12_000.0))], &windy());
     assert!(end(&climbed).altitude.value() >= feet(12_000.0) && apart_m(end(&climbed).position, fix) < 1e-3);
 }
 
