@@ -3,12 +3,12 @@
 use super::arithmetic::sum;
 use super::functions::sin_cos_within;
 use super::{Kernel, pass};
-use crate::earth::MEAN_RADIUS;
+use crate::earth::MEAN_RADIUS_M;
 
 const MILE_M: f64 = 1852.0;
 /// Height in feet to miles, and the earth's mean radius in miles.
 const MILE: f64 = 0.3048 / MILE_M;
-const RADIUS_NM: f64 = MEAN_RADIUS / MILE_M;
+const RADIUS_NM: f64 = MEAN_RADIUS_M / MILE_M;
 
 /// Ground distances and heights, and where the slant ranges go.
 ///

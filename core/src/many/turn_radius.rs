@@ -2,12 +2,12 @@
 
 use super::functions::sin_cos_deg;
 use super::{Kernel, pass};
-use crate::turn::STANDARD_GRAVITY;
+use crate::turn::STANDARD_GRAVITY_M_S2;
 
 const MILE_M: f64 = 1852.0;
 const KNOT_M_S: f64 = MILE_M / 3600.0;
 /// A squared knot over standard gravity, in miles.
-pub const KNOT2_NM: f64 = KNOT_M_S * KNOT_M_S / STANDARD_GRAVITY / MILE_M;
+pub const KNOT2_NM: f64 = KNOT_M_S * KNOT_M_S / STANDARD_GRAVITY_M_S2 / MILE_M;
 
 /// Airspeeds and banks, and where the radii go: NaN outside their ranges.
 pub struct TurnRadius<'a> {
