@@ -5,11 +5,13 @@ use super::turn::turn_limits;
 use super::{any_nan, outputs};
 use crate::Error;
 use crate::lead::RadialFlown;
-use crate::rules::{self, ArcLeadRule, BankRule, LeadComparison, LeadRule, RadiusRule};
+use crate::rules::{
+    self, ArcLeadRule, BankRule, LeadComparison, LeadRule, RadiusRule, RollOutAllowed, TurnCue,
+};
 use crate::value::units::{degree, nautical_mile, second};
 use crate::value::{
-    ArcRadius, Bearing, BearingDrift, ConeHalfAngle, Dots, ElapsedTime, HeightAboveStation, StationDistance,
-    TrueAirspeed, TrueBearing,
+    ArcRadius, Bearing, BearingDrift, ConeHalfAngle, Dots, ElapsedTime, GroundDistance, HeightAboveStation,
+    StationDistance, TrueAirspeed, TrueBearing,
 };
 
 outputs! {
@@ -27,7 +29,7 @@ outputs! {
         exact_reading_nm,
         /// The error of the reading: the sum of all ten terms.
         reading_error_nm,
-        /// The allowance for height, if the rule makes one.
+        /// The allowance for height or the margin, if the rule makes one.
         allowance_nm,
         /// The standard-rate radius as speed over 180, where it is speed over 60 pi.
         round_radius_nm,
@@ -146,6 +148,132 @@ pub fn rule_lead_error(
         roll_nm: error.roll.get::<nautical_mile>(),
         mile_nm: error.mile.get::<nautical_mile>(),
         sum_nm: error.sum.get::<nautical_mile>(),
+    })
+}
+
+outputs! {
+    /// Where a turn that mental arithmetic begins really ends: what [`rule_lead_flown`] gives.
+    RuleLeadFlown {
+        /// The DME reading at which the turn begins.
+        reading_nm,
+        /// How far before the station that is, along the ground; negative past it.
+        before_station_nm,
+        /// How far beyond the outbound course the wings are level again, on the outer side of the turn; negative short of it.
+        overshoot_nm,
+        /// How far past the station that is, along the outbound course; negative before it.
+        past_station_nm,
+        /// 1 if the turn begins in the cone of confusion, else 0.
+        began_in_cone,
+        /// 1 if it ends there, else 0.
+        ended_in_cone,
+        /// What it comes to: the code of [`TurnVerdict`](crate::rules::TurnVerdict), -1 early, 0 safe, 1 late.
+        verdict,
+    }
+}
+
+/// The turn that mental arithmetic begins, flown: where its wings are level again.
+///
+/// Inbound on the heading that holds the course; from the cue on, the bank and the heading of the exact turn, over the ellipsoid. What the crew has wrong is where the turn
+/// begins, and nothing else. The turn is safe if it ends at most `allowed_beyond_nm` beyond the outbound course and `allowed_short_nm` short of it.
+///
+/// # Arguments
+/// - `inbound_course_deg`: course flown to the station, any finite number
+/// - `outbound_course_deg`: course flown from it, against the same north
+/// - `true_airspeed_kt`: true airspeed, above 0 to 5000
+/// - `height_above_station_ft`: height above the station's antenna, -60 000 to 400 000 (default 0.0)
+/// - `wind_from_deg`: where the wind blows from, against the same north (default 0.0)
+/// - `wind_speed_kt`: speed of the wind, 0 to 1000 (default 0.0)
+/// - `bank_limit_deg`: greatest bank, above 0 below 90 (default 25.0)
+/// - `turn_rate_limit_deg_per_s`: greatest rate of turn, above 0 (default 3.0)
+/// - `roll_rate_deg_per_s`: rate of roll, above 0, infinite for an instant roll (default 5.0)
+/// - `rule`: which mental arithmetic (default "third")
+/// - `cue`: what the turn begins by: the rule's DME reading, its distance along the ground, or the exact reading (default "reading")
+/// - `cone_half_angle_deg`: half-angle of the cone of confusion from the vertical, above 0 below 90 (default 50.0)
+/// - `allowed_beyond_nm`: how far beyond the outbound course is safe, 0 to 10 900 (default 0.5)
+/// - `allowed_short_nm`: how far short of it is safe, 0 to 10 900 (default 1.0)
+///
+/// # Accuracy
+/// A centimetre across the outbound course and half a metre along it for the flight itself. The station stands at 45 degrees of latitude; elsewhere it ends less than 0.001 NM away to leads of 10 NM. The exact
+/// reading ends within 1e-4 NM of the course at the surface, and 0.2 percent of the lead short of it at 45 000 ft.
+///
+/// # Degenerate cases
+/// No change of course is no turn: it ends where it begins, without an overshoot. An exact turn that begins past the station begins at its place, not by a reading.
+///
+/// # Errors
+/// A value outside its range, a reversal, a wind that the airspeed cannot hold.
+///
+/// # Source
+/// The rules: common practice (`rule_lead_nm`, `rule_reading_nm`). What is allowed by default: half a mile is what DME may be off (FAA AIM 1-1-7), the other half mile is the
+/// trade's margin. The flight: docs/flight.md.
+///
+/// # Example
+/// ```
+/// # use lubberline::plain::rule_lead_flown;
+/// # use lubberline::rules::{LeadRule, TurnCue};
+/// assert_eq!(format!("{:.2}", rule_lead_flown(40.0, 130.0, 450.0, 36_000.0, 0.0, 0.0, 25.0, 3.0, 5.0, LeadRule::Third, TurnCue::Reading, 50.0, 0.5, 1.0)?.overshoot_nm), "0.55");
+/// assert_eq!(format!("{:.2}", rule_lead_flown(40.0, 130.0, 450.0, 36_000.0, 0.0, 0.0, 25.0, 3.0, 5.0, LeadRule::Third, TurnCue::Distance, 50.0, 0.5, 1.0)?.overshoot_nm), "4.14");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
+#[expect(
+    clippy::too_many_arguments,
+    reason = "a plain function takes plain numbers; the typed one groups them"
+)]
+pub fn rule_lead_flown(
+    inbound_course_deg: f64,
+    outbound_course_deg: f64,
+    true_airspeed_kt: f64,
+    height_above_station_ft: f64,
+    wind_from_deg: f64,
+    wind_speed_kt: f64,
+    bank_limit_deg: f64,
+    turn_rate_limit_deg_per_s: f64,
+    roll_rate_deg_per_s: f64,
+    rule: LeadRule,
+    cue: TurnCue,
+    cone_half_angle_deg: f64,
+    allowed_beyond_nm: f64,
+    allowed_short_nm: f64,
+) -> Result<RuleLeadFlown, Error> {
+    if any_nan(&[
+        inbound_course_deg,
+        outbound_course_deg,
+        true_airspeed_kt,
+        height_above_station_ft,
+        wind_from_deg,
+        wind_speed_kt,
+        bank_limit_deg,
+        turn_rate_limit_deg_per_s,
+        roll_rate_deg_per_s,
+        cone_half_angle_deg,
+        allowed_beyond_nm,
+        allowed_short_nm,
+    ]) {
+        return Ok(RuleLeadFlown::NAN);
+    }
+    let inbound = TrueBearing::named("inbound_course_deg", inbound_course_deg)?;
+    let outbound = Bearing::named("outbound_course_deg", outbound_course_deg)?;
+    let airspeed = TrueAirspeed::named("true_airspeed_kt", true_airspeed_kt)?;
+    let height = HeightAboveStation::named("height_above_station_ft", height_above_station_ft)?;
+    let comparison = LeadComparison {
+        inbound,
+        wind: wind(wind_from_deg, wind_speed_kt)?,
+        limits: turn_limits(bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s)?,
+        rule,
+    };
+    let cone_half_angle = ConeHalfAngle::named("cone_half_angle_deg", cone_half_angle_deg)?;
+    let allowed = RollOutAllowed {
+        beyond: GroundDistance::named("allowed_beyond_nm", allowed_beyond_nm)?,
+        short: GroundDistance::named("allowed_short_nm", allowed_short_nm)?,
+    };
+    let flown = comparison.flown(airspeed, height, inbound.change_to(outbound), cue, cone_half_angle)?;
+    Ok(RuleLeadFlown {
+        reading_nm: flown.reading.value().get::<nautical_mile>(),
+        before_station_nm: flown.before_station.get::<nautical_mile>(),
+        overshoot_nm: flown.overshoot.get::<nautical_mile>(),
+        past_station_nm: flown.past_station.get::<nautical_mile>(),
+        began_in_cone: f64::from(u8::from(flown.began_in_cone)),
+        ended_in_cone: f64::from(u8::from(flown.ended_in_cone)),
+        verdict: f64::from(flown.verdict(allowed).code()),
     })
 }
 

@@ -1,6 +1,6 @@
 //! How far the mental arithmetic of a lead is from the exact answer, term by term.
 
-use super::{height_allowance, least_dme, third_of_a_mile};
+use super::{height_allowance, least_dme, margin_for_fast_aircraft, third_of_a_mile};
 use crate::Error;
 use crate::lead::{CourseChange, TurnSide};
 use crate::turn::{STANDARD_RATE_DEG_PER_S, TurnLimits, radius, radius_at_rate};
@@ -17,6 +17,19 @@ choice! {
         Third = 0: "third",
         /// That and half a mile for each 10 000 ft above 5 000 ft: [`height_allowance`].
         ThirdAndAllowance = 1: "third_and_allowance",
+        /// A third of a mile and half a mile more, the greater of [`margin_for_fast_aircraft`].
+        ThirdAndMargin = 2: "third_and_margin",
+    }
+}
+
+impl LeadRule {
+    /// What it adds to a third of a mile for each 60 kt and 90 degrees.
+    pub fn allowance(self, height: HeightAboveStation) -> Length {
+        match self {
+            Self::Third => metres(0.0),
+            Self::ThirdAndAllowance => height_allowance(height),
+            Self::ThirdAndMargin => margin_for_fast_aircraft().1,
+        }
     }
 }
 
@@ -35,7 +48,7 @@ pub struct LeadError {
     pub rule_reading: Length,
     /// The exact DME reading.
     pub exact_reading: Length,
-    /// The allowance for height, if the rule makes one: a lead over the ground has none.
+    /// The allowance for height or the margin, if the rule makes one: the exact lead has none.
     pub allowance: Length,
     /// The standard-rate radius as speed over 180, where it is speed over 60 π.
     pub round_radius: Length,
@@ -142,12 +155,9 @@ impl<N: North> LeadComparison<N> {
         height: HeightAboveStation,
         change: DirectionChange,
     ) -> Result<LeadError, Error> {
-        let fly = |limits: &TurnLimits| {
-            let outbound = self.inbound.turned_by(change);
-            CourseChange::new(self.inbound, outbound, true_airspeed, self.wind, limits, TurnSide::Shortest)
-        };
-        let exact = fly(&self.limits)?;
-        let at_once = fly(&TurnLimits { roll: RollRate::instant(), ..self.limits })?;
+        let exact = self.turn(true_airspeed, change, &self.limits)?;
+        let instant = TurnLimits { roll: RollRate::instant(), ..self.limits };
+        let at_once = self.turn(true_airspeed, change, &instant)?;
         let groundspeed = exact.before().groundspeed;
         // The rule turns at the groundspeed, as if it were the airspeed.
         let rule_speed = TrueAirspeed::derived(groundspeed.value());
@@ -158,10 +168,7 @@ impl<N: North> LeadComparison<N> {
             radius_at_rate(rule_speed, TurnRate::derived(degrees_per_second(STANDARD_RATE_DEG_PER_S)));
 
         let by_third = third_of_a_mile(groundspeed, change);
-        let allowance = match self.rule {
-            LeadRule::Third => metres(0.0),
-            LeadRule::ThirdAndAllowance => height_allowance(height),
-        };
+        let allowance = self.rule.allowance(height);
         let by_radius = standard_radius * parts_of_90;
         let by_tangent = standard_radius * half_tangent;
         let by_groundspeed = flown_radius(rule_speed) * half_tangent;
@@ -187,6 +194,17 @@ impl<N: North> LeadComparison<N> {
             mile: rule_height - above,
             sum: exact.lead() + above - slant,
         })
+    }
+
+    /// The exact turn, within some limits.
+    pub(super) fn turn(
+        &self,
+        true_airspeed: TrueAirspeed,
+        change: DirectionChange,
+        limits: &TurnLimits,
+    ) -> Result<CourseChange<N>, Error> {
+        let outbound = self.inbound.turned_by(change);
+        CourseChange::new(self.inbound, outbound, true_airspeed, self.wind, limits, TurnSide::Shortest)
     }
 
     /// The comparison over a range: a row for each speed, at each height, for each change of course, in this order.
@@ -256,7 +274,7 @@ mod tests {
             comparison(0.0, 0.0, LeadRule::Third),
             comparison(250.0, 60.0, LeadRule::ThirdAndAllowance),
             comparison(33.0, 80.0, LeadRule::Third),
-            comparison(190.0, 85.0, LeadRule::Third),
+            comparison(190.0, 85.0, LeadRule::ThirdAndMargin),
         ] {
             for row in comparison.over(&speeds, &heights, &changes) {
                 let Ok(error) = row.error else { continue };

@@ -10,6 +10,7 @@ mod holding;
 mod intercept;
 mod lead;
 mod lead_error;
+mod lead_flown;
 mod needle;
 mod turn;
 
@@ -23,5 +24,6 @@ pub use holding::{DriftRule, next_outbound_time, outbound_heading, outbound_time
 pub use intercept::{intercept_angle, intercept_lead};
 pub use lead::{height_allowance, margin_for_fast_aircraft, reading, rule_lead, third_of_a_mile};
 pub use lead_error::{LeadComparison, LeadError, LeadErrorRow, LeadRule};
+pub use lead_flown::{FlownTurn, RollOutAllowed, TurnCue, TurnVerdict};
 pub use needle::off_course;
 pub use turn::{BankRule, RadiusRule, standard_rate_bank, turn_radius};
