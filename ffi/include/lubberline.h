@@ -891,6 +891,41 @@
 #define LUBBER_LEAD_RULE_THIRD_AND_ALLOWANCE 1
 
 /**
+ * A third of a mile and half a mile more, the greater of [`margin_for_fast_aircraft`].
+ */
+#define LUBBER_LEAD_RULE_THIRD_AND_MARGIN 2
+
+/**
+ * The DME reading of the rule: its lead and the height in miles, added.
+ */
+#define LUBBER_TURN_CUE_READING 0
+
+/**
+ * The rule's lead as a distance along the ground, as a map shows it.
+ */
+#define LUBBER_TURN_CUE_DISTANCE 1
+
+/**
+ * The exact DME reading.
+ */
+#define LUBBER_TURN_CUE_EXACT 2
+
+/**
+ * Farther inside the outbound course than is allowed: the turn began too early and cuts the corner.
+ */
+#define LUBBER_TURN_VERDICT_EARLY (-1)
+
+/**
+ * Within what is allowed.
+ */
+#define LUBBER_TURN_VERDICT_SAFE 0
+
+/**
+ * Farther beyond the outbound course than is allowed: the turn began too late and overshoots.
+ */
+#define LUBBER_TURN_VERDICT_LATE 1
+
+/**
  * 15 percent of the true airspeed in knots. Common practice.
  */
 #define LUBBER_BANK_RULE_FIFTEEN_PERCENT 0
@@ -8939,14 +8974,14 @@ size_t lubber_base_turn_sector_nm_n(size_t count,
  * @param bank_limit_deg greatest bank, above 0 below 90
  * @param turn_rate_limit_deg_per_s greatest rate of turn, above 0
  * @param roll_rate_deg_per_s rate of roll, above 0, infinite for an instant roll
- * @param rule which mental arithmetic: LUBBER_LEAD_RULE_THIRD, LUBBER_LEAD_RULE_THIRD_AND_ALLOWANCE
+ * @param rule which mental arithmetic: LUBBER_LEAD_RULE_THIRD, LUBBER_LEAD_RULE_THIRD_AND_ALLOWANCE, LUBBER_LEAD_RULE_THIRD_AND_MARGIN
  * @param[out] rule_lead_nm The lead by the rule; may be NULL
  * @param[out] exact_lead_nm The exact lead; may be NULL
  * @param[out] lead_error_nm The error of the lead: the sum of the eight terms from `allowance_nm` to `roll_nm`; may be NULL
  * @param[out] rule_reading_nm The DME reading by the rule: its lead and the height in miles, added; may be NULL
  * @param[out] exact_reading_nm The exact DME reading; may be NULL
  * @param[out] reading_error_nm The error of the reading: the sum of all ten terms; may be NULL
- * @param[out] allowance_nm The allowance for height, if the rule makes one; may be NULL
+ * @param[out] allowance_nm The allowance for height or the margin, if the rule makes one; may be NULL
  * @param[out] round_radius_nm The standard-rate radius as speed over 180, where it is speed over 60 pi; may be NULL
  * @param[out] proportion_nm The lead in proportion to the change, where it goes with the tangent of half of it; may be NULL
  * @param[out] standard_rate_nm The radius of standard rate, where the bank limit makes it longer; may be NULL
@@ -8995,7 +9030,7 @@ int32_t lubber_rule_lead_error(double inbound_course_deg,
 /**
  * `lubber_rule_lead_error` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
  *
- * `rule` is one code for all points: which mental arithmetic: LUBBER_LEAD_RULE_THIRD, LUBBER_LEAD_RULE_THIRD_AND_ALLOWANCE
+ * `rule` is one code for all points: which mental arithmetic: LUBBER_LEAD_RULE_THIRD, LUBBER_LEAD_RULE_THIRD_AND_ALLOWANCE, LUBBER_LEAD_RULE_THIRD_AND_MARGIN
  *
  * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
  */
@@ -9051,6 +9086,118 @@ size_t lubber_rule_lead_error_n(size_t count,
                                 ptrdiff_t mile_nm_stride,
                                 double *sum_nm,
                                 ptrdiff_t sum_nm_stride,
+                                int32_t *status);
+
+/**
+ * The turn that mental arithmetic begins, flown: where its wings are level again.
+ *
+ * Inbound on the heading that holds the course; from the cue on, the bank and the heading of the exact turn, over the ellipsoid. What the crew has wrong is where the turn
+ * begins, and nothing else. The turn is safe if it ends at most `allowed_beyond_nm` beyond the outbound course and `allowed_short_nm` short of it.
+ *
+ * @param inbound_course_deg course flown to the station, any finite number
+ * @param outbound_course_deg course flown from it, against the same north
+ * @param true_airspeed_kt true airspeed, above 0 to 5000
+ * @param height_above_station_ft height above the station's antenna, -60 000 to 400 000
+ * @param wind_from_deg where the wind blows from, against the same north
+ * @param wind_speed_kt speed of the wind, 0 to 1000
+ * @param bank_limit_deg greatest bank, above 0 below 90
+ * @param turn_rate_limit_deg_per_s greatest rate of turn, above 0
+ * @param roll_rate_deg_per_s rate of roll, above 0, infinite for an instant roll
+ * @param rule which mental arithmetic: LUBBER_LEAD_RULE_THIRD, LUBBER_LEAD_RULE_THIRD_AND_ALLOWANCE, LUBBER_LEAD_RULE_THIRD_AND_MARGIN
+ * @param cue what the turn begins by: the rule's DME reading, its distance along the ground, or the exact reading: LUBBER_TURN_CUE_READING, LUBBER_TURN_CUE_DISTANCE, LUBBER_TURN_CUE_EXACT
+ * @param cone_half_angle_deg half-angle of the cone of confusion from the vertical, above 0 below 90
+ * @param allowed_beyond_nm how far beyond the outbound course is safe, 0 to 10 900
+ * @param allowed_short_nm how far short of it is safe, 0 to 10 900
+ * @param[out] reading_nm The DME reading at which the turn begins; may be NULL
+ * @param[out] before_station_nm How far before the station that is, along the ground; negative past it; may be NULL
+ * @param[out] overshoot_nm How far beyond the outbound course the wings are level again, on the outer side of the turn; negative short of it; may be NULL
+ * @param[out] past_station_nm How far past the station that is, along the outbound course; negative before it; may be NULL
+ * @param[out] began_in_cone 1 if the turn begins in the cone of confusion, else 0; may be NULL
+ * @param[out] ended_in_cone 1 if it ends there, else 0; may be NULL
+ * @param[out] verdict What it comes to: the code of LUBBER_TURN_VERDICT_EARLY, LUBBER_TURN_VERDICT_SAFE, LUBBER_TURN_VERDICT_LATE(crate::rules::TurnVerdict), -1 early, 0 safe, 1 late; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: A centimetre across the outbound course and half a metre along it for the flight itself. The station stands at 45 degrees of latitude; elsewhere it ends less than 0.001 NM away to leads of 10 NM. The exact
+ * reading ends within 1e-4 NM of the course at the surface, and 0.2 percent of the lead short of it at 45 000 ft.
+ * Degenerate cases: No change of course is no turn: it ends where it begins, without an overshoot. An exact turn that begins past the station begins at its place, not by a reading.
+ * Errors: A value outside its range, a reversal, a wind that the airspeed cannot hold.
+ * Source: The rules: common practice (`rule_lead_nm`, `rule_reading_nm`). What is allowed by default: half a mile is what DME may be off (FAA AIM 1-1-7), the other half mile is the
+ * trade's margin. The flight: docs/flight.md.
+ *
+ * Example: lubber_rule_lead_flown(40.0, 130.0, 450.0, 36000.0, 0.0, 0.0, 25.0, 3.0, 5.0, LUBBER_LEAD_RULE_THIRD, LUBBER_TURN_CUE_READING, 50.0, 0.5, 1.0, NULL, NULL, &value, NULL, NULL, NULL, NULL) gives 0.55
+ */
+int32_t lubber_rule_lead_flown(double inbound_course_deg,
+                               double outbound_course_deg,
+                               double true_airspeed_kt,
+                               double height_above_station_ft,
+                               double wind_from_deg,
+                               double wind_speed_kt,
+                               double bank_limit_deg,
+                               double turn_rate_limit_deg_per_s,
+                               double roll_rate_deg_per_s,
+                               int32_t rule,
+                               int32_t cue,
+                               double cone_half_angle_deg,
+                               double allowed_beyond_nm,
+                               double allowed_short_nm,
+                               double *reading_nm,
+                               double *before_station_nm,
+                               double *overshoot_nm,
+                               double *past_station_nm,
+                               double *began_in_cone,
+                               double *ended_in_cone,
+                               double *verdict);
+
+/**
+ * `lubber_rule_lead_flown` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * `rule` is one code for all points: which mental arithmetic: LUBBER_LEAD_RULE_THIRD, LUBBER_LEAD_RULE_THIRD_AND_ALLOWANCE, LUBBER_LEAD_RULE_THIRD_AND_MARGIN
+ *
+ * `cue` is one code for all points: what the turn begins by: the rule's DME reading, its distance along the ground, or the exact reading: LUBBER_TURN_CUE_READING, LUBBER_TURN_CUE_DISTANCE, LUBBER_TURN_CUE_EXACT
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_rule_lead_flown_n(size_t count,
+                                const double *inbound_course_deg,
+                                ptrdiff_t inbound_course_deg_stride,
+                                const double *outbound_course_deg,
+                                ptrdiff_t outbound_course_deg_stride,
+                                const double *true_airspeed_kt,
+                                ptrdiff_t true_airspeed_kt_stride,
+                                const double *height_above_station_ft,
+                                ptrdiff_t height_above_station_ft_stride,
+                                const double *wind_from_deg,
+                                ptrdiff_t wind_from_deg_stride,
+                                const double *wind_speed_kt,
+                                ptrdiff_t wind_speed_kt_stride,
+                                const double *bank_limit_deg,
+                                ptrdiff_t bank_limit_deg_stride,
+                                const double *turn_rate_limit_deg_per_s,
+                                ptrdiff_t turn_rate_limit_deg_per_s_stride,
+                                const double *roll_rate_deg_per_s,
+                                ptrdiff_t roll_rate_deg_per_s_stride,
+                                int32_t rule,
+                                int32_t cue,
+                                const double *cone_half_angle_deg,
+                                ptrdiff_t cone_half_angle_deg_stride,
+                                const double *allowed_beyond_nm,
+                                ptrdiff_t allowed_beyond_nm_stride,
+                                const double *allowed_short_nm,
+                                ptrdiff_t allowed_short_nm_stride,
+                                double *reading_nm,
+                                ptrdiff_t reading_nm_stride,
+                                double *before_station_nm,
+                                ptrdiff_t before_station_nm_stride,
+                                double *overshoot_nm,
+                                ptrdiff_t overshoot_nm_stride,
+                                double *past_station_nm,
+                                ptrdiff_t past_station_nm_stride,
+                                double *began_in_cone,
+                                ptrdiff_t began_in_cone_stride,
+                                double *ended_in_cone,
+                                ptrdiff_t ended_in_cone_stride,
+                                double *verdict,
+                                ptrdiff_t verdict_stride,
                                 int32_t *status);
 
 /**

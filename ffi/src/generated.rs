@@ -355,6 +355,20 @@ pub const LUBBER_DRIFT_RULE_TRIPLE: i32 = 3;
 pub const LUBBER_LEAD_RULE_THIRD: i32 = 0;
 /// That and half a mile for each 10 000 ft above 5 000 ft: [`height_allowance`].
 pub const LUBBER_LEAD_RULE_THIRD_AND_ALLOWANCE: i32 = 1;
+/// A third of a mile and half a mile more, the greater of [`margin_for_fast_aircraft`].
+pub const LUBBER_LEAD_RULE_THIRD_AND_MARGIN: i32 = 2;
+/// The DME reading of the rule: its lead and the height in miles, added.
+pub const LUBBER_TURN_CUE_READING: i32 = 0;
+/// The rule's lead as a distance along the ground, as a map shows it.
+pub const LUBBER_TURN_CUE_DISTANCE: i32 = 1;
+/// The exact DME reading.
+pub const LUBBER_TURN_CUE_EXACT: i32 = 2;
+/// Farther inside the outbound course than is allowed: the turn began too early and cuts the corner.
+pub const LUBBER_TURN_VERDICT_EARLY: i32 = -1;
+/// Within what is allowed.
+pub const LUBBER_TURN_VERDICT_SAFE: i32 = 0;
+/// Farther beyond the outbound course than is allowed: the turn began too late and overshoots.
+pub const LUBBER_TURN_VERDICT_LATE: i32 = 1;
 /// 15 percent of the true airspeed in knots. Common practice.
 pub const LUBBER_BANK_RULE_FIFTEEN_PERCENT: i32 = 0;
 /// A tenth of the true airspeed and 7. Common practice.
@@ -10232,14 +10246,14 @@ pub unsafe extern "C" fn lubber_base_turn_sector_nm_n(
 /// @param bank_limit_deg greatest bank, above 0 below 90
 /// @param turn_rate_limit_deg_per_s greatest rate of turn, above 0
 /// @param roll_rate_deg_per_s rate of roll, above 0, infinite for an instant roll
-/// @param rule which mental arithmetic: LUBBER_LEAD_RULE_THIRD, LUBBER_LEAD_RULE_THIRD_AND_ALLOWANCE
+/// @param rule which mental arithmetic: LUBBER_LEAD_RULE_THIRD, LUBBER_LEAD_RULE_THIRD_AND_ALLOWANCE, LUBBER_LEAD_RULE_THIRD_AND_MARGIN
 /// @param[out] rule_lead_nm The lead by the rule; may be NULL
 /// @param[out] exact_lead_nm The exact lead; may be NULL
 /// @param[out] lead_error_nm The error of the lead: the sum of the eight terms from `allowance_nm` to `roll_nm`; may be NULL
 /// @param[out] rule_reading_nm The DME reading by the rule: its lead and the height in miles, added; may be NULL
 /// @param[out] exact_reading_nm The exact DME reading; may be NULL
 /// @param[out] reading_error_nm The error of the reading: the sum of all ten terms; may be NULL
-/// @param[out] allowance_nm The allowance for height, if the rule makes one; may be NULL
+/// @param[out] allowance_nm The allowance for height or the margin, if the rule makes one; may be NULL
 /// @param[out] round_radius_nm The standard-rate radius as speed over 180, where it is speed over 60 pi; may be NULL
 /// @param[out] proportion_nm The lead in proportion to the change, where it goes with the tangent of half of it; may be NULL
 /// @param[out] standard_rate_nm The radius of standard rate, where the bank limit makes it longer; may be NULL
@@ -10299,7 +10313,7 @@ pub unsafe extern "C" fn lubber_rule_lead_error(
 
 /// `lubber_rule_lead_error` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
 ///
-/// `rule` is one code for all points: which mental arithmetic: LUBBER_LEAD_RULE_THIRD, LUBBER_LEAD_RULE_THIRD_AND_ALLOWANCE
+/// `rule` is one code for all points: which mental arithmetic: LUBBER_LEAD_RULE_THIRD, LUBBER_LEAD_RULE_THIRD_AND_ALLOWANCE, LUBBER_LEAD_RULE_THIRD_AND_MARGIN
 ///
 /// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
 ///
@@ -10365,6 +10379,139 @@ pub unsafe extern "C" fn lubber_rule_lead_error_n(
     let (inputs, outputs) = ([Array::input(inbound_course_deg, inbound_course_deg_stride), Array::input(outbound_course_deg, outbound_course_deg_stride), Array::input(true_airspeed_kt, true_airspeed_kt_stride), Array::input(height_above_station_ft, height_above_station_ft_stride), Array::input(wind_from_deg, wind_from_deg_stride), Array::input(wind_speed_kt, wind_speed_kt_stride), Array::input(bank_limit_deg, bank_limit_deg_stride), Array::input(turn_rate_limit_deg_per_s, turn_rate_limit_deg_per_s_stride), Array::input(roll_rate_deg_per_s, roll_rate_deg_per_s_stride), Array::input(&raw const rule, 0)], [Array::output(rule_lead_nm, rule_lead_nm_stride), Array::output(exact_lead_nm, exact_lead_nm_stride), Array::output(lead_error_nm, lead_error_nm_stride), Array::output(rule_reading_nm, rule_reading_nm_stride), Array::output(exact_reading_nm, exact_reading_nm_stride), Array::output(reading_error_nm, reading_error_nm_stride), Array::output(allowance_nm, allowance_nm_stride), Array::output(round_radius_nm, round_radius_nm_stride), Array::output(proportion_nm, proportion_nm_stride), Array::output(standard_rate_nm, standard_rate_nm_stride), Array::output(groundspeed_nm, groundspeed_nm_stride), Array::output(heading_change_nm, heading_change_nm_stride), Array::output(drift_nm, drift_nm_stride), Array::output(roll_nm, roll_nm_stride), Array::output(mile_nm, mile_nm_stride), Array::output(sum_nm, sum_nm_stride)]);
     // SAFETY: the caller vouches for the arrays.
     unsafe { many(const { Function::named("rule_lead_error") }, count, &inputs, &outputs, status) }
+}
+
+/// The turn that mental arithmetic begins, flown: where its wings are level again.
+///
+/// Inbound on the heading that holds the course; from the cue on, the bank and the heading of the exact turn, over the ellipsoid. What the crew has wrong is where the turn
+/// begins, and nothing else. The turn is safe if it ends at most `allowed_beyond_nm` beyond the outbound course and `allowed_short_nm` short of it.
+///
+/// @param inbound_course_deg course flown to the station, any finite number
+/// @param outbound_course_deg course flown from it, against the same north
+/// @param true_airspeed_kt true airspeed, above 0 to 5000
+/// @param height_above_station_ft height above the station's antenna, -60 000 to 400 000
+/// @param wind_from_deg where the wind blows from, against the same north
+/// @param wind_speed_kt speed of the wind, 0 to 1000
+/// @param bank_limit_deg greatest bank, above 0 below 90
+/// @param turn_rate_limit_deg_per_s greatest rate of turn, above 0
+/// @param roll_rate_deg_per_s rate of roll, above 0, infinite for an instant roll
+/// @param rule which mental arithmetic: LUBBER_LEAD_RULE_THIRD, LUBBER_LEAD_RULE_THIRD_AND_ALLOWANCE, LUBBER_LEAD_RULE_THIRD_AND_MARGIN
+/// @param cue what the turn begins by: the rule's DME reading, its distance along the ground, or the exact reading: LUBBER_TURN_CUE_READING, LUBBER_TURN_CUE_DISTANCE, LUBBER_TURN_CUE_EXACT
+/// @param cone_half_angle_deg half-angle of the cone of confusion from the vertical, above 0 below 90
+/// @param allowed_beyond_nm how far beyond the outbound course is safe, 0 to 10 900
+/// @param allowed_short_nm how far short of it is safe, 0 to 10 900
+/// @param[out] reading_nm The DME reading at which the turn begins; may be NULL
+/// @param[out] before_station_nm How far before the station that is, along the ground; negative past it; may be NULL
+/// @param[out] overshoot_nm How far beyond the outbound course the wings are level again, on the outer side of the turn; negative short of it; may be NULL
+/// @param[out] past_station_nm How far past the station that is, along the outbound course; negative before it; may be NULL
+/// @param[out] began_in_cone 1 if the turn begins in the cone of confusion, else 0; may be NULL
+/// @param[out] ended_in_cone 1 if it ends there, else 0; may be NULL
+/// @param[out] verdict What it comes to: the code of LUBBER_TURN_VERDICT_EARLY, LUBBER_TURN_VERDICT_SAFE, LUBBER_TURN_VERDICT_LATE(crate::rules::TurnVerdict), -1 early, 0 safe, 1 late; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: A centimetre across the outbound course and half a metre along it for the flight itself. The station stands at 45 degrees of latitude; elsewhere it ends less than 0.001 NM away to leads of 10 NM. The exact
+/// reading ends within 1e-4 NM of the course at the surface, and 0.2 percent of the lead short of it at 45 000 ft.
+/// Degenerate cases: No change of course is no turn: it ends where it begins, without an overshoot. An exact turn that begins past the station begins at its place, not by a reading.
+/// Errors: A value outside its range, a reversal, a wind that the airspeed cannot hold.
+/// Source: The rules: common practice (`rule_lead_nm`, `rule_reading_nm`). What is allowed by default: half a mile is what DME may be off (FAA AIM 1-1-7), the other half mile is the
+/// trade's margin. The flight: docs/flight.md.
+///
+/// Example: lubber_rule_lead_flown(40.0, 130.0, 450.0, 36000.0, 0.0, 0.0, 25.0, 3.0, 5.0, LUBBER_LEAD_RULE_THIRD, LUBBER_TURN_CUE_READING, 50.0, 0.5, 1.0, NULL, NULL, &value, NULL, NULL, NULL, NULL) gives 0.55
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_lead_flown(
+    inbound_course_deg: f64,
+    outbound_course_deg: f64,
+    true_airspeed_kt: f64,
+    height_above_station_ft: f64,
+    wind_from_deg: f64,
+    wind_speed_kt: f64,
+    bank_limit_deg: f64,
+    turn_rate_limit_deg_per_s: f64,
+    roll_rate_deg_per_s: f64,
+    rule: i32,
+    cue: i32,
+    cone_half_angle_deg: f64,
+    allowed_beyond_nm: f64,
+    allowed_short_nm: f64,
+    reading_nm: *mut f64,
+    before_station_nm: *mut f64,
+    overshoot_nm: *mut f64,
+    past_station_nm: *mut f64,
+    began_in_cone: *mut f64,
+    ended_in_cone: *mut f64,
+    verdict: *mut f64,
+) -> i32 {
+    let answer = || {
+        if [inbound_course_deg, outbound_course_deg, true_airspeed_kt, height_above_station_ft, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, cone_half_angle_deg, allowed_beyond_nm, allowed_short_nm].iter().any(|number: &f64| number.is_nan()) { return Ok([f64::NAN; 7]) }
+        plain::rule_lead_flown(inbound_course_deg, outbound_course_deg, true_airspeed_kt, height_above_station_ft, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, lubberline::rules::LeadRule::from_code("rule", f64::from(rule))?, lubberline::rules::TurnCue::from_code("cue", f64::from(cue))?, cone_half_angle_deg, allowed_beyond_nm, allowed_short_nm).map(|answer| [answer.reading_nm, answer.before_station_nm, answer.overshoot_nm, answer.past_station_nm, answer.began_in_cone, answer.ended_in_cone, answer.verdict])
+    };
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [reading_nm, before_station_nm, overshoot_nm, past_station_nm, began_in_cone, ended_in_cone, verdict]) }
+}
+
+/// `lubber_rule_lead_flown` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// `rule` is one code for all points: which mental arithmetic: LUBBER_LEAD_RULE_THIRD, LUBBER_LEAD_RULE_THIRD_AND_ALLOWANCE, LUBBER_LEAD_RULE_THIRD_AND_MARGIN
+///
+/// `cue` is one code for all points: what the turn begins by: the rule's DME reading, its distance along the ground, or the exact reading: LUBBER_TURN_CUE_READING, LUBBER_TURN_CUE_DISTANCE, LUBBER_TURN_CUE_EXACT
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_lead_flown_n(
+    count: usize,
+    inbound_course_deg: *const f64,
+    inbound_course_deg_stride: isize,
+    outbound_course_deg: *const f64,
+    outbound_course_deg_stride: isize,
+    true_airspeed_kt: *const f64,
+    true_airspeed_kt_stride: isize,
+    height_above_station_ft: *const f64,
+    height_above_station_ft_stride: isize,
+    wind_from_deg: *const f64,
+    wind_from_deg_stride: isize,
+    wind_speed_kt: *const f64,
+    wind_speed_kt_stride: isize,
+    bank_limit_deg: *const f64,
+    bank_limit_deg_stride: isize,
+    turn_rate_limit_deg_per_s: *const f64,
+    turn_rate_limit_deg_per_s_stride: isize,
+    roll_rate_deg_per_s: *const f64,
+    roll_rate_deg_per_s_stride: isize,
+    rule: i32,
+    cue: i32,
+    cone_half_angle_deg: *const f64,
+    cone_half_angle_deg_stride: isize,
+    allowed_beyond_nm: *const f64,
+    allowed_beyond_nm_stride: isize,
+    allowed_short_nm: *const f64,
+    allowed_short_nm_stride: isize,
+    reading_nm: *mut f64,
+    reading_nm_stride: isize,
+    before_station_nm: *mut f64,
+    before_station_nm_stride: isize,
+    overshoot_nm: *mut f64,
+    overshoot_nm_stride: isize,
+    past_station_nm: *mut f64,
+    past_station_nm_stride: isize,
+    began_in_cone: *mut f64,
+    began_in_cone_stride: isize,
+    ended_in_cone: *mut f64,
+    ended_in_cone_stride: isize,
+    verdict: *mut f64,
+    verdict_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let rule = f64::from(rule);
+    let cue = f64::from(cue);
+    let (inputs, outputs) = ([Array::input(inbound_course_deg, inbound_course_deg_stride), Array::input(outbound_course_deg, outbound_course_deg_stride), Array::input(true_airspeed_kt, true_airspeed_kt_stride), Array::input(height_above_station_ft, height_above_station_ft_stride), Array::input(wind_from_deg, wind_from_deg_stride), Array::input(wind_speed_kt, wind_speed_kt_stride), Array::input(bank_limit_deg, bank_limit_deg_stride), Array::input(turn_rate_limit_deg_per_s, turn_rate_limit_deg_per_s_stride), Array::input(roll_rate_deg_per_s, roll_rate_deg_per_s_stride), Array::input(&raw const rule, 0), Array::input(&raw const cue, 0), Array::input(cone_half_angle_deg, cone_half_angle_deg_stride), Array::input(allowed_beyond_nm, allowed_beyond_nm_stride), Array::input(allowed_short_nm, allowed_short_nm_stride)], [Array::output(reading_nm, reading_nm_stride), Array::output(before_station_nm, before_station_nm_stride), Array::output(overshoot_nm, overshoot_nm_stride), Array::output(past_station_nm, past_station_nm_stride), Array::output(began_in_cone, began_in_cone_stride), Array::output(ended_in_cone, ended_in_cone_stride), Array::output(verdict, verdict_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("rule_lead_flown") }, count, &inputs, &outputs, status) }
 }
 
 /// The rule of the least DME overhead beside the height itself.

@@ -1031,6 +1031,13 @@ pub const FUNCTIONS: &[Function] = &[
         block: |inputs, outputs, statuses| each(inputs, outputs, statuses, rule_lead_error),
     },
     Function {
+        name: "rule_lead_flown",
+        inputs: &["inbound_course_deg", "outbound_course_deg", "true_airspeed_kt", "height_above_station_ft", "wind_from_deg", "wind_speed_kt", "bank_limit_deg", "turn_rate_limit_deg_per_s", "roll_rate_deg_per_s", "rule", "cue", "cone_half_angle_deg", "allowed_beyond_nm", "allowed_short_nm"],
+        outputs: &["reading_nm", "before_station_nm", "overshoot_nm", "past_station_nm", "began_in_cone", "ended_in_cone", "verdict"],
+        run: |inputs, outputs| one(inputs, outputs, rule_lead_flown),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, rule_lead_flown),
+    },
+    Function {
         name: "rule_least_dme_error",
         inputs: &["height_ft"],
         outputs: &["rule_nm", "exact_nm", "error_nm"],
@@ -2014,6 +2021,13 @@ fn rule_lead_error([inbound_course_deg, outbound_course_deg, true_airspeed_kt, h
         return Ok([f64::NAN; 16]);
     }
     super::rule_lead_error(inbound_course_deg, outbound_course_deg, true_airspeed_kt, height_above_station_ft, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, crate::rules::LeadRule::from_code("rule", rule)?).map(|answer| [answer.rule_lead_nm, answer.exact_lead_nm, answer.lead_error_nm, answer.rule_reading_nm, answer.exact_reading_nm, answer.reading_error_nm, answer.allowance_nm, answer.round_radius_nm, answer.proportion_nm, answer.standard_rate_nm, answer.groundspeed_nm, answer.heading_change_nm, answer.drift_nm, answer.roll_nm, answer.mile_nm, answer.sum_nm])
+}
+
+fn rule_lead_flown([inbound_course_deg, outbound_course_deg, true_airspeed_kt, height_above_station_ft, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, rule, cue, cone_half_angle_deg, allowed_beyond_nm, allowed_short_nm]: [f64; 14]) -> Result<[f64; 7], Error> {
+    if [inbound_course_deg, outbound_course_deg, true_airspeed_kt, height_above_station_ft, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, rule, cue, cone_half_angle_deg, allowed_beyond_nm, allowed_short_nm].iter().any(|input: &f64| input.is_nan()) {
+        return Ok([f64::NAN; 7]);
+    }
+    super::rule_lead_flown(inbound_course_deg, outbound_course_deg, true_airspeed_kt, height_above_station_ft, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, crate::rules::LeadRule::from_code("rule", rule)?, crate::rules::TurnCue::from_code("cue", cue)?, cone_half_angle_deg, allowed_beyond_nm, allowed_short_nm).map(|answer| [answer.reading_nm, answer.before_station_nm, answer.overshoot_nm, answer.past_station_nm, answer.began_in_cone, answer.ended_in_cone, answer.verdict])
 }
 
 fn rule_least_dme_error([height_ft]: [f64; 1]) -> Result<[f64; 3], Error> {

@@ -60,6 +60,7 @@ __all__ = [
     "RuleBankError",
     "RuleConeRadiusError",
     "RuleLeadError",
+    "RuleLeadFlown",
     "RuleLeadRadialsError",
     "RuleLeastDmeError",
     "RuleOffCourseError",
@@ -210,6 +211,7 @@ __all__ = [
     "rule_intercept_angle_deg",
     "rule_intercept_lead_deg",
     "rule_lead_error",
+    "rule_lead_flown",
     "rule_lead_nm",
     "rule_lead_radials_deg",
     "rule_lead_radials_error",
@@ -1342,9 +1344,23 @@ class RuleLeadError(NamedTuple, Generic[_T]):
     sum_nm: _T
 
 @overload
-def rule_lead_error(inbound_course_deg: Number, outbound_course_deg: Number, true_airspeed_kt: Number, height_above_station_ft: Number = ..., wind_from_deg: Number = ..., wind_speed_kt: Number = ..., bank_limit_deg: Number = ..., turn_rate_limit_deg_per_s: Number = ..., roll_rate_deg_per_s: Number = ..., rule: Literal["third", "third_and_allowance"] | int = ...) -> RuleLeadError[float]: ...
+def rule_lead_error(inbound_course_deg: Number, outbound_course_deg: Number, true_airspeed_kt: Number, height_above_station_ft: Number = ..., wind_from_deg: Number = ..., wind_speed_kt: Number = ..., bank_limit_deg: Number = ..., turn_rate_limit_deg_per_s: Number = ..., roll_rate_deg_per_s: Number = ..., rule: Literal["third", "third_and_allowance", "third_and_margin"] | int = ...) -> RuleLeadError[float]: ...
 @overload
-def rule_lead_error(inbound_course_deg: ArrayLike, outbound_course_deg: ArrayLike, true_airspeed_kt: ArrayLike, height_above_station_ft: ArrayLike = ..., wind_from_deg: ArrayLike = ..., wind_speed_kt: ArrayLike = ..., bank_limit_deg: ArrayLike = ..., turn_rate_limit_deg_per_s: ArrayLike = ..., roll_rate_deg_per_s: ArrayLike = ..., rule: Literal["third", "third_and_allowance"] | int | _Codes = ..., **kwargs: Any) -> RuleLeadError[NDArray[np.float64]]: ...
+def rule_lead_error(inbound_course_deg: ArrayLike, outbound_course_deg: ArrayLike, true_airspeed_kt: ArrayLike, height_above_station_ft: ArrayLike = ..., wind_from_deg: ArrayLike = ..., wind_speed_kt: ArrayLike = ..., bank_limit_deg: ArrayLike = ..., turn_rate_limit_deg_per_s: ArrayLike = ..., roll_rate_deg_per_s: ArrayLike = ..., rule: Literal["third", "third_and_allowance", "third_and_margin"] | int | _Codes = ..., **kwargs: Any) -> RuleLeadError[NDArray[np.float64]]: ...
+
+class RuleLeadFlown(NamedTuple, Generic[_T]):
+    reading_nm: _T
+    before_station_nm: _T
+    overshoot_nm: _T
+    past_station_nm: _T
+    began_in_cone: _T
+    ended_in_cone: _T
+    verdict: _T
+
+@overload
+def rule_lead_flown(inbound_course_deg: Number, outbound_course_deg: Number, true_airspeed_kt: Number, height_above_station_ft: Number = ..., wind_from_deg: Number = ..., wind_speed_kt: Number = ..., bank_limit_deg: Number = ..., turn_rate_limit_deg_per_s: Number = ..., roll_rate_deg_per_s: Number = ..., rule: Literal["third", "third_and_allowance", "third_and_margin"] | int = ..., cue: Literal["reading", "distance", "exact"] | int = ..., cone_half_angle_deg: Number = ..., allowed_beyond_nm: Number = ..., allowed_short_nm: Number = ...) -> RuleLeadFlown[float]: ...
+@overload
+def rule_lead_flown(inbound_course_deg: ArrayLike, outbound_course_deg: ArrayLike, true_airspeed_kt: ArrayLike, height_above_station_ft: ArrayLike = ..., wind_from_deg: ArrayLike = ..., wind_speed_kt: ArrayLike = ..., bank_limit_deg: ArrayLike = ..., turn_rate_limit_deg_per_s: ArrayLike = ..., roll_rate_deg_per_s: ArrayLike = ..., rule: Literal["third", "third_and_allowance", "third_and_margin"] | int | _Codes = ..., cue: Literal["reading", "distance", "exact"] | int | _Codes = ..., cone_half_angle_deg: ArrayLike = ..., allowed_beyond_nm: ArrayLike = ..., allowed_short_nm: ArrayLike = ..., **kwargs: Any) -> RuleLeadFlown[NDArray[np.float64]]: ...
 
 class RuleLeastDmeError(NamedTuple, Generic[_T]):
     rule_nm: _T

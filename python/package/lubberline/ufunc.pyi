@@ -373,6 +373,13 @@ __all__ = [
     "rule_lead_error_rule_reading_nm",
     "rule_lead_error_standard_rate_nm",
     "rule_lead_error_sum_nm",
+    "rule_lead_flown_before_station_nm",
+    "rule_lead_flown_began_in_cone",
+    "rule_lead_flown_ended_in_cone",
+    "rule_lead_flown_overshoot_nm",
+    "rule_lead_flown_past_station_nm",
+    "rule_lead_flown_reading_nm",
+    "rule_lead_flown_verdict",
     "rule_lead_nm",
     "rule_lead_radials_deg",
     "rule_lead_radials_error_correction_deg",
@@ -873,6 +880,13 @@ rule_lead_error_drift_nm: np.ufunc
 rule_lead_error_roll_nm: np.ufunc
 rule_lead_error_mile_nm: np.ufunc
 rule_lead_error_sum_nm: np.ufunc
+rule_lead_flown_reading_nm: np.ufunc
+rule_lead_flown_before_station_nm: np.ufunc
+rule_lead_flown_overshoot_nm: np.ufunc
+rule_lead_flown_past_station_nm: np.ufunc
+rule_lead_flown_began_in_cone: np.ufunc
+rule_lead_flown_ended_in_cone: np.ufunc
+rule_lead_flown_verdict: np.ufunc
 rule_least_dme_error_rule_nm: np.ufunc
 rule_least_dme_error_exact_nm: np.ufunc
 rule_least_dme_error_error_nm: np.ufunc
