@@ -6,6 +6,8 @@ use lubberline::Error;
 use lubberline::plain::table::Function;
 use lubberline_strided::{INTERNAL_ERROR, Input, Output, run};
 
+use crate::generated::LUBBER_ERROR_STRUCT;
+
 /// Computes one point and writes its outputs, NaN on a failure; an output may be null.
 ///
 /// # Safety
@@ -41,10 +43,10 @@ impl Array {
     }
 }
 
-/// Computes many points and gives back how many failed.
+/// Computes many points and gives back how many failed; all of them if an argument is null, which is answered, not read.
 ///
 /// # Safety
-/// As [`lubberline_strided::run`].
+/// As [`lubberline_strided::run`] for operands that are not null.
 pub(crate) unsafe fn many(
     function: Option<&'static Function>,
     count: usize,
@@ -54,7 +56,28 @@ pub(crate) unsafe fn many(
 ) -> usize {
     match function {
         // SAFETY: the caller vouches for the arrays.
-        Some(function) => unsafe { run(function, count, inputs, outputs, status) },
-        None => count,
+        Some(function) if inputs.iter().all(|input| !input.data.is_null()) => unsafe {
+            run(function, count, inputs, outputs, status)
+        },
+        // SAFETY: as above.
+        _ => unsafe { refuse(count, outputs, status) },
     }
+}
+
+/// Answers every point with NaN and a status of its own.
+///
+/// # Safety
+/// As [`many`].
+unsafe fn refuse(count: usize, outputs: &[Output], status: *mut i32) -> usize {
+    for index in 0..count {
+        for output in outputs {
+            // SAFETY: the caller vouches for the arrays.
+            unsafe { output.write(index, f64::NAN) };
+        }
+        if !status.is_null() {
+            // SAFETY: the caller vouches for the statuses.
+            unsafe { status.add(index).write(LUBBER_ERROR_STRUCT) };
+        }
+    }
+    count
 }

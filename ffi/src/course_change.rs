@@ -1,15 +1,13 @@
 //! The course change in C: a structure in, a structure out, both of which can grow.
-//!
-//! They grow at their ends, by eight bytes at a time, so that no new field lies in what was padding before and an old
-//! caller never set.
 
-use std::mem::{offset_of, size_of};
+use std::mem::offset_of;
 
 use lubberline::plain::{CourseChangeInput, CourseChangeOutput, course_change, course_change_at};
 use lubberline::turn::Governor;
 
 use crate::call::one;
-use crate::generated::{LUBBER_ERROR_STRUCT, LUBBER_OK};
+use crate::generated::LUBBER_ERROR_STRUCT;
+use crate::sized::{self, Grows};
 
 /// A course change at a station. Directions share one north, which may be the station's.
 ///
@@ -18,7 +16,7 @@ use crate::generated::{LUBBER_ERROR_STRUCT, LUBBER_OK};
 #[derive(Debug, Clone, Copy)]
 #[allow(non_camel_case_types, reason = "the name is C's")]
 pub struct lubber_course_change_input {
-    /// sizeof(lubber_course_change_input), so that the structure can grow.
+    /// sizeof(lubber_course_change_input).
     pub struct_size: usize,
     /// Course flown to the station, any finite number.
     pub inbound_course_deg: f64,
@@ -46,12 +44,17 @@ pub struct lubber_course_change_input {
     pub turn: i32,
 }
 
+// SAFETY: as the trait asks; the courses and the airspeed have no usual values.
+unsafe impl Grows for lubber_course_change_input {
+    const LEAST: usize = offset_of!(Self, wind_from_deg);
+}
+
 /// Where to begin the turn, and what it does.
 #[repr(C)]
 #[derive(Debug, Clone, Copy)]
 #[allow(non_camel_case_types, reason = "the name is C's")]
 pub struct lubber_course_change_result {
-    /// sizeof(lubber_course_change_result), set by the caller, so that the structure can grow.
+    /// sizeof(lubber_course_change_result), set by the caller.
     pub struct_size: usize,
     /// Distance before the station at which roll-in begins; negative past it.
     pub lead_nm: f64,
@@ -108,28 +111,33 @@ pub struct lubber_course_change_result {
     pub enters_cone: i32,
 }
 
+// SAFETY: as the trait asks; an answer of one number is an answer.
+unsafe impl Grows for lubber_course_change_result {
+    const LEAST: usize = offset_of!(Self, dme_at_roll_in_nm);
+}
+
 /// Sets the usual values: calm air, 25 degrees of bank, 3 degrees per second, a roll of 5 degrees per second, at the station's
 /// height, an intercept of 30 degrees, a cone of 50 degrees, the short way; courses and airspeed NaN, to be set.
 ///
+/// @param[out] input the structure
+/// @param struct_size sizeof(lubber_course_change_input)
+/// @return LUBBER_OK, or LUBBER_ERROR_STRUCT
+///
 /// # Safety
-/// `input` must be null (nothing is done) or writable.
+/// `input` must be null (a failure) or have room for `struct_size` bytes.
 #[unsafe(no_mangle)]
-pub unsafe extern "C" fn lubber_course_change_input_init(input: *mut lubber_course_change_input) {
-    let usual = CourseChangeInput::new(f64::NAN, f64::NAN, f64::NAN);
-    if !input.is_null() {
-        // SAFETY: the caller vouches for it.
-        unsafe { input.write(from_plain(&usual)) };
-    }
+pub unsafe extern "C" fn lubber_course_change_input_init(
+    input: *mut lubber_course_change_input,
+    struct_size: usize,
+) -> i32 {
+    // SAFETY: the caller vouches for it.
+    unsafe { sized::init(input, struct_size, &usual()) }
 }
 
 /// Where to begin the turn at a station so as to roll out on the outbound course, and what that turn does.
 ///
-/// `input->struct_size` and `result->struct_size` must be set by the caller; a smaller structure of an older header is
-/// served with the usual values for what it lacks, and only as far as it reaches. A size this library does not know is
-/// refused; nothing is written to a result of such a size.
-///
 /// @param input the course change
-/// @param[out] result the answer; on a failure every number is NaN
+/// @param[out] result the answer, its `struct_size` set by the caller; on a failure every number is NaN and every code -1
 /// @return LUBBER_OK, or a negative status
 ///
 /// # Safety
@@ -139,28 +147,12 @@ pub unsafe extern "C" fn lubber_course_change(
     input: *const lubber_course_change_input,
     result: *mut lubber_course_change_result,
 ) -> i32 {
-    if result.is_null() {
-        return LUBBER_ERROR_STRUCT;
-    }
     // SAFETY: the caller vouches for both, as far as their sizes reach.
     unsafe {
-        let room = (&raw const (*result).struct_size).read();
-        let mut answer = to_c(room, &CourseChangeOutput::NAN);
-        if room < offset_of!(lubber_course_change_result, lead_nm)
-            || room > size_of::<lubber_course_change_result>()
-        {
-            return LUBBER_ERROR_STRUCT;
-        }
-        let mut status = LUBBER_ERROR_STRUCT;
-        if let Some(question) = read(input) {
-            let solve = || {
-                answer = to_c(room, &course_change(&question)?);
-                Ok([])
-            };
-            status = one(solve, []);
-        }
-        result.cast::<u8>().copy_from_nonoverlapping((&raw const answer).cast(), room);
-        status
+        sized::answer(result, || {
+            let question = read(input).ok_or(LUBBER_ERROR_STRUCT)?;
+            Ok(to_c(&course_change(&question).map_err(|error| error.code())?))
+        })
     }
 }
 
@@ -202,42 +194,31 @@ pub unsafe extern "C" fn lubber_course_change_at(
     }
 }
 
-/// Reads a question of this or an older header; none for one that is null or of an unknown size.
+/// Reads a question; none for one that is not understood here.
 ///
 /// # Safety
 /// As [`lubber_course_change`].
 pub(crate) unsafe fn read(input: *const lubber_course_change_input) -> Option<CourseChangeInput> {
-    if input.is_null() {
-        return None;
-    }
     // SAFETY: the caller vouches for as many bytes as the size says.
-    unsafe {
-        let size = (&raw const (*input).struct_size).read();
-        // An older header cannot have had less than the courses and the airspeed.
-        let least = offset_of!(lubber_course_change_input, wind_from_deg);
-        if size < least || size > size_of::<lubber_course_change_input>() {
-            return None;
-        }
-        let mut whole = from_plain(&CourseChangeInput::new(f64::NAN, f64::NAN, f64::NAN));
-        (&raw mut whole).cast::<u8>().copy_from_nonoverlapping(input.cast(), size);
-        Some(CourseChangeInput {
-            inbound_course_deg: whole.inbound_course_deg,
-            outbound_course_deg: whole.outbound_course_deg,
-            true_airspeed_kt: whole.true_airspeed_kt,
-            wind_from_deg: whole.wind_from_deg,
-            wind_speed_kt: whole.wind_speed_kt,
-            bank_limit_deg: whole.bank_limit_deg,
-            turn_rate_limit_deg_per_s: whole.turn_rate_limit_deg_per_s,
-            roll_rate_deg_per_s: whole.roll_rate_deg_per_s,
-            height_above_station_ft: whole.height_above_station_ft,
-            intercept_angle_deg: whole.intercept_angle_deg,
-            cone_half_angle_deg: whole.cone_half_angle_deg,
-            turn: whole.turn,
-        })
-    }
+    let given = unsafe { sized::read(input, usual())? };
+    Some(CourseChangeInput {
+        inbound_course_deg: given.inbound_course_deg,
+        outbound_course_deg: given.outbound_course_deg,
+        true_airspeed_kt: given.true_airspeed_kt,
+        wind_from_deg: given.wind_from_deg,
+        wind_speed_kt: given.wind_speed_kt,
+        bank_limit_deg: given.bank_limit_deg,
+        turn_rate_limit_deg_per_s: given.turn_rate_limit_deg_per_s,
+        roll_rate_deg_per_s: given.roll_rate_deg_per_s,
+        height_above_station_ft: given.height_above_station_ft,
+        intercept_angle_deg: given.intercept_angle_deg,
+        cone_half_angle_deg: given.cone_half_angle_deg,
+        turn: given.turn,
+    })
 }
 
-fn from_plain(input: &CourseChangeInput) -> lubber_course_change_input {
+fn usual() -> lubber_course_change_input {
+    let input = CourseChangeInput::new(f64::NAN, f64::NAN, f64::NAN);
     lubber_course_change_input {
         struct_size: size_of::<lubber_course_change_input>(),
         inbound_course_deg: input.inbound_course_deg,
@@ -255,10 +236,10 @@ fn from_plain(input: &CourseChangeInput) -> lubber_course_change_input {
     }
 }
 
-fn to_c(struct_size: usize, output: &CourseChangeOutput) -> lubber_course_change_result {
+fn to_c(output: &CourseChangeOutput) -> lubber_course_change_result {
     let governor: Governor = output.governed_by;
     lubber_course_change_result {
-        struct_size,
+        struct_size: size_of::<lubber_course_change_result>(),
         lead_nm: output.lead_nm,
         dme_at_roll_in_nm: output.dme_at_roll_in_nm,
         radial_at_roll_in_deg: output.radial_at_roll_in_deg,
@@ -287,5 +268,3 @@ fn to_c(struct_size: usize, output: &CourseChangeOutput) -> lubber_course_change
         enters_cone: i32::from(output.enters_cone > 0.0),
     }
 }
-
-const _: () = assert!(LUBBER_OK == 0);

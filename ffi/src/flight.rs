@@ -1,14 +1,13 @@
-//! A flight in C: a handle that is made, steered, stepped and freed, and how sure a course change is.
+//! A flight in C: a handle that is made, steered, stepped and freed.
 
+use std::mem::offset_of;
 use std::panic::{AssertUnwindSafe, catch_unwind};
 
 use lubberline::Error;
-use lubberline::plain::{
-    ErrorModelInput, FlightAndReceiver, FlightInput, FlightState, SurenessOutput, course_change_sureness,
-};
+use lubberline::plain::{FlightAndReceiver, FlightInput, FlightState};
 
-use crate::course_change::{lubber_course_change_input, read};
 use crate::generated::{LUBBER_ERROR_INTERNAL, LUBBER_ERROR_STRUCT, LUBBER_OK};
+use crate::sized::{self, Grows};
 
 /// A flight with its receiver; made by lubber_flight_new, freed by lubber_flight_free.
 #[allow(non_camel_case_types, reason = "the name is C's")]
@@ -57,6 +56,11 @@ pub struct lubber_flight_start {
     pub cone_half_angle_deg: f64,
 }
 
+// SAFETY: as the trait asks; where the flight begins and where the station is have no usual values.
+unsafe impl Grows for lubber_flight_start {
+    const LEAST: usize = offset_of!(Self, station_elevation_ft);
+}
+
 /// Where a flight is and what its receiver shows.
 #[repr(C)]
 #[derive(Debug, Clone, Copy)]
@@ -99,38 +103,26 @@ pub struct lubber_flight_state {
     pub done: i32,
 }
 
-/// Sets the usual values; place, heading, speed and station NaN, to be set.
+// SAFETY: as the trait asks; an answer of one number is an answer.
+unsafe impl Grows for lubber_flight_state {
+    const LEAST: usize = offset_of!(Self, latitude_deg);
+}
+
+/// Sets the usual values; place, altitude, heading, speed and station NaN, to be set.
+///
+/// @param[out] start the structure
+/// @param struct_size sizeof(lubber_flight_start)
+/// @return LUBBER_OK, or LUBBER_ERROR_STRUCT
 ///
 /// # Safety
-/// `start` must be null (nothing is done) or writable.
+/// `start` must be null (a failure) or have room for `struct_size` bytes.
 #[unsafe(no_mangle)]
-pub unsafe extern "C" fn lubber_flight_start_init(start: *mut lubber_flight_start) {
-    if !start.is_null() {
-        let usual = FlightInput::USUAL;
-        // SAFETY: the caller vouches for it.
-        unsafe {
-            start.write(lubber_flight_start {
-                struct_size: size_of::<lubber_flight_start>(),
-                latitude_deg: usual.latitude_deg,
-                longitude_deg: usual.longitude_deg,
-                altitude_ft: usual.altitude_ft,
-                heading_deg: usual.heading_deg,
-                true_airspeed_kt: usual.true_airspeed_kt,
-                wind_from_deg: usual.wind_from_deg,
-                wind_speed_kt: usual.wind_speed_kt,
-                bank_limit_deg: usual.bank_limit_deg,
-                turn_rate_limit_deg_per_s: usual.turn_rate_limit_deg_per_s,
-                roll_rate_deg_per_s: usual.roll_rate_deg_per_s,
-                reaction_s: usual.reaction_s,
-                station_latitude_deg: usual.station_latitude_deg,
-                station_longitude_deg: usual.station_longitude_deg,
-                station_elevation_ft: usual.station_elevation_ft,
-                station_declination_deg: usual.station_declination_deg,
-                course_deg: usual.course_deg,
-                cone_half_angle_deg: usual.cone_half_angle_deg,
-            });
-        }
-    }
+pub unsafe extern "C" fn lubber_flight_start_init(
+    start: *mut lubber_flight_start,
+    struct_size: usize,
+) -> i32 {
+    // SAFETY: the caller vouches for it.
+    unsafe { sized::init(start, struct_size, &usual()) }
 }
 
 /// Makes a flight that holds its heading. This allocates; steering and stepping do not.
@@ -152,10 +144,7 @@ pub unsafe extern "C" fn lubber_flight_new(
     // SAFETY: the caller vouches for both.
     unsafe {
         flight.write(std::ptr::null_mut());
-        if start.is_null() || (&raw const (*start).struct_size).read() != size_of::<lubber_flight_start>() {
-            return LUBBER_ERROR_STRUCT;
-        }
-        let given = start.read();
+        let Some(given) = sized::read(start, usual()) else { return LUBBER_ERROR_STRUCT };
         let input = FlightInput {
             latitude_deg: given.latitude_deg,
             longitude_deg: given.longitude_deg,
@@ -242,8 +231,8 @@ pub unsafe extern "C" fn lubber_flight_step(flight: *mut lubber_flight, time_s: 
 /// Where a flight is and what its receiver shows.
 ///
 /// @param flight the flight
-/// @param[out] state the answer, its `struct_size` set by the caller
-/// @return LUBBER_OK, or a negative status; state is then as it was
+/// @param[out] state the answer, its `struct_size` set by the caller; on a failure every number is NaN and every code -1
+/// @return LUBBER_OK, or a negative status
 ///
 /// # Safety
 /// `flight` must be null (a failure) or come from lubber_flight_new; `state` must be null (a failure) or as long as its size says.
@@ -252,20 +241,13 @@ pub unsafe extern "C" fn lubber_flight_look(
     flight: *const lubber_flight,
     state: *mut lubber_flight_state,
 ) -> i32 {
-    if flight.is_null() || state.is_null() {
-        return LUBBER_ERROR_STRUCT;
-    }
     // SAFETY: the caller vouches for both.
     unsafe {
-        if (&raw const (*state).struct_size).read() != size_of::<lubber_flight_state>() {
-            return LUBBER_ERROR_STRUCT;
-        }
-        let Ok(seen) = catch_unwind(AssertUnwindSafe(|| (*flight).0.state())) else {
-            return LUBBER_ERROR_INTERNAL;
-        };
-        state.write(to_c(&seen));
+        sized::answer(state, || {
+            let flown = flight.as_ref().ok_or(LUBBER_ERROR_STRUCT)?;
+            Ok(to_c(&flown.0.state()))
+        })
     }
-    LUBBER_OK
 }
 
 /// Holds a heading, from the carried north.
@@ -408,6 +390,30 @@ pub unsafe extern "C" fn lubber_flight_set_wind(
     unsafe { with(flight, |flown| flown.set_wind(wind_from_deg, wind_speed_kt)) }
 }
 
+fn usual() -> lubber_flight_start {
+    let input = FlightInput::USUAL;
+    lubber_flight_start {
+        struct_size: size_of::<lubber_flight_start>(),
+        latitude_deg: input.latitude_deg,
+        longitude_deg: input.longitude_deg,
+        altitude_ft: input.altitude_ft,
+        heading_deg: input.heading_deg,
+        true_airspeed_kt: input.true_airspeed_kt,
+        wind_from_deg: input.wind_from_deg,
+        wind_speed_kt: input.wind_speed_kt,
+        bank_limit_deg: input.bank_limit_deg,
+        turn_rate_limit_deg_per_s: input.turn_rate_limit_deg_per_s,
+        roll_rate_deg_per_s: input.roll_rate_deg_per_s,
+        reaction_s: input.reaction_s,
+        station_latitude_deg: input.station_latitude_deg,
+        station_longitude_deg: input.station_longitude_deg,
+        station_elevation_ft: input.station_elevation_ft,
+        station_declination_deg: input.station_declination_deg,
+        course_deg: input.course_deg,
+        cone_half_angle_deg: input.cone_half_angle_deg,
+    }
+}
+
 fn to_c(state: &FlightState) -> lubber_flight_state {
     lubber_flight_state {
         struct_size: size_of::<lubber_flight_state>(),
@@ -427,141 +433,5 @@ fn to_c(state: &FlightState) -> lubber_flight_state {
         flag: state.flag as i32,
         in_cone: state.in_cone as i32,
         done: state.done as i32,
-    }
-}
-
-/// The standard deviations of what a turn begun by DME depends on, none negative.
-#[repr(C)]
-#[derive(Debug, Clone, Copy)]
-#[allow(non_camel_case_types, reason = "the name is C's")]
-pub struct lubber_error_model {
-    /// sizeof(lubber_error_model), set by the caller.
-    pub struct_size: usize,
-    /// Of the bearing of the station's signal.
-    pub station_bearing_deg: f64,
-    /// Of the DME reading.
-    pub dme_nm: f64,
-    /// Of the wind's speed.
-    pub wind_speed_kt: f64,
-    /// Of the wind's direction.
-    pub wind_direction_deg: f64,
-    /// Of the true airspeed.
-    pub airspeed_kt: f64,
-    /// Of the bank.
-    pub bank_deg: f64,
-    /// Of the moment of roll-in.
-    pub roll_in_delay_s: f64,
-    /// Of the height above the station.
-    pub height_ft: f64,
-    /// By how much the crew is late on the average.
-    pub mean_delay_s: f64,
-}
-
-/// How sure a course change is. Overshoot is the cross-track at roll-out on the outer side of the outbound course.
-#[repr(C)]
-#[derive(Debug, Clone, Copy)]
-#[allow(non_camel_case_types, reason = "the name is C's")]
-pub struct lubber_sureness {
-    /// sizeof(lubber_sureness), set by the caller.
-    pub struct_size: usize,
-    /// Mean overshoot of the trials.
-    pub mean_nm: f64,
-    /// Its standard deviation.
-    pub deviation_nm: f64,
-    /// The share of trials that overshot by more than the limit.
-    pub chance_beyond: f64,
-    /// What to add to the lead for the confidence; negative if there is room.
-    pub margin_nm: f64,
-    /// The overshoot without any error but the mean delay.
-    pub linear_mean_nm: f64,
-    /// The standard deviation by linear propagation.
-    pub linear_deviation_nm: f64,
-    /// The chance by linear propagation.
-    pub linear_chance_beyond: f64,
-    /// The margin by linear propagation.
-    pub linear_margin_nm: f64,
-    /// What one standard deviation of each source is worth, in the order of lubber_error_model.
-    pub by_source_nm: [f64; 8],
-    /// The source that is worth most, by its place among the eight from 0; -1 if none is worth anything.
-    pub foremost: f64,
-}
-
-/// How sure a course change is that is begun by its DME reading: by trials, and by linear propagation beside them.
-///
-/// @param input the course change
-/// @param errors the errors
-/// @param limit_nm the overshoot that matters
-/// @param confidence the chance with which it is to be kept, between 0 and 1
-/// @param trials how many are flown, 1 to 10 000 000; a million takes some seconds, and eight bytes each while it runs
-/// @param seed the same seed gives the same trials
-/// @param[out] result the answer; on a failure every number is NaN
-/// @return LUBBER_OK, or a negative status
-///
-/// # Safety
-/// Each must be null (a failure) or hold what its size says.
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn lubber_course_change_sureness(
-    input: *const lubber_course_change_input,
-    errors: *const lubber_error_model,
-    limit_nm: f64,
-    confidence: f64,
-    trials: u64,
-    seed: u64,
-    result: *mut lubber_sureness,
-) -> i32 {
-    // SAFETY: the caller vouches for them.
-    unsafe {
-        if result.is_null() || (&raw const (*result).struct_size).read() != size_of::<lubber_sureness>() {
-            return LUBBER_ERROR_STRUCT;
-        }
-        result.write(sureness_to_c(&SurenessOutput::NAN));
-        if errors.is_null() || (&raw const (*errors).struct_size).read() != size_of::<lubber_error_model>() {
-            return LUBBER_ERROR_STRUCT;
-        }
-        let (Some(question), model) = (read(input), errors.read()) else { return LUBBER_ERROR_STRUCT };
-        let model = ErrorModelInput {
-            station_bearing_deg: model.station_bearing_deg,
-            dme_nm: model.dme_nm,
-            wind_speed_kt: model.wind_speed_kt,
-            wind_direction_deg: model.wind_direction_deg,
-            airspeed_kt: model.airspeed_kt,
-            bank_deg: model.bank_deg,
-            roll_in_delay_s: model.roll_in_delay_s,
-            height_ft: model.height_ft,
-            mean_delay_s: model.mean_delay_s,
-        };
-        match catch_unwind(|| course_change_sureness(&question, &model, limit_nm, confidence, trials, seed)) {
-            Ok(Ok(answer)) => {
-                result.write(sureness_to_c(&answer));
-                LUBBER_OK
-            }
-            Ok(Err(error)) => error.code(),
-            Err(_) => LUBBER_ERROR_INTERNAL,
-        }
-    }
-}
-
-fn sureness_to_c(sure: &SurenessOutput) -> lubber_sureness {
-    lubber_sureness {
-        struct_size: size_of::<lubber_sureness>(),
-        mean_nm: sure.mean_nm,
-        deviation_nm: sure.deviation_nm,
-        chance_beyond: sure.chance_beyond,
-        margin_nm: sure.margin_nm,
-        linear_mean_nm: sure.linear_mean_nm,
-        linear_deviation_nm: sure.linear_deviation_nm,
-        linear_chance_beyond: sure.linear_chance_beyond,
-        linear_margin_nm: sure.linear_margin_nm,
-        by_source_nm: [
-            sure.by_station_bearing_nm,
-            sure.by_dme_nm,
-            sure.by_wind_speed_nm,
-            sure.by_wind_direction_nm,
-            sure.by_airspeed_nm,
-            sure.by_bank_nm,
-            sure.by_roll_in_delay_nm,
-            sure.by_height_nm,
-        ],
-        foremost: sure.foremost,
     }
 }

@@ -1,20 +1,25 @@
 //! Path-and-terminator legs in C: an array of legs in, segments and points out into the caller's arrays.
 
+use std::mem::offset_of;
 use std::panic::{AssertUnwindSafe, catch_unwind};
 
+use lubberline::Error;
 use lubberline::plain::{
     ConditionsInput, LegCode, LegInput, SegmentOutput, fly_legs, path_points, segment_output,
 };
 use lubberline::procedure::legs::{GroundPath, Passage};
-use lubberline::{Error, plain};
 
 use crate::generated::{LUBBER_ERROR_INTERNAL, LUBBER_ERROR_STRUCT, LUBBER_OK};
+use crate::sized::{self, Grows};
 
-/// A leg of a procedure; which numbers it needs follows from its code, the others may be NaN.
+/// A leg of a procedure; which numbers it needs follows from its code, the others may be NaN. Set it with lubber_leg_init, then
+/// what the leg needs.
 #[repr(C)]
 #[derive(Debug, Clone, Copy)]
 #[allow(non_camel_case_types, reason = "the name is C's")]
 pub struct lubber_leg {
+    /// sizeof(lubber_leg).
+    pub struct_size: usize,
     /// Which leg: 1 IF, 2 TF, 3 CF, 4 DF, 5 AF, 6 RF, 7 FA, 8 FC, 9 FD, 10 FM, 11 CA, 12 CD, 13 CI, 14 CR, 15 VA, 16 VD, 17 VI,
     /// 18 VM, 19 VR, 20 HA, 21 HF, 22 HM, 23 PI.
     pub code: i32,
@@ -46,6 +51,11 @@ pub struct lubber_leg {
     pub outbound_time_s: f64,
 }
 
+// SAFETY: as the trait asks; no leg goes without its code, nearly none without its fix.
+unsafe impl Grows for lubber_leg {
+    const LEAST: usize = offset_of!(Self, course_deg);
+}
+
 /// What a sequence of legs is flown with. Set it with lubber_leg_conditions_init, then change what differs.
 #[repr(C)]
 #[derive(Debug, Clone, Copy)]
@@ -75,11 +85,18 @@ pub struct lubber_leg_conditions {
     pub manual_distance_nm: f64,
 }
 
+// SAFETY: as the trait asks; the airspeed and the altitude have no usual values.
+unsafe impl Grows for lubber_leg_conditions {
+    const LEAST: usize = offset_of!(Self, climb_fpm);
+}
+
 /// A segment of the path over the ground.
 #[repr(C)]
 #[derive(Debug, Clone, Copy)]
 #[allow(non_camel_case_types, reason = "the name is C's")]
 pub struct lubber_path_segment {
+    /// sizeof(lubber_path_segment), set by the caller in the first one of an array.
+    pub struct_size: usize,
     /// The leg it belongs to, counted from zero; a turn belongs to the leg it leads onto.
     pub leg: usize,
     /// 0 a straight, 1 a turn, 2 an arc.
@@ -106,23 +123,25 @@ pub struct lubber_path_segment {
     pub end_time_s: f64,
 }
 
+// SAFETY: as the trait asks; the leg and the kind say nothing without a number beside them.
+unsafe impl Grows for lubber_path_segment {
+    const LEAST: usize = offset_of!(Self, start_longitude_deg);
+}
+
 /// Sets a leg of a code: numbers NaN, a station at sea level without declination, flown by, to the right, a minute outbound.
 ///
-/// @return LUBBER_OK, or LUBBER_ERROR_UNKNOWN_CHOICE for a code that is none
+/// @param[out] leg the leg
+/// @param struct_size sizeof(lubber_leg)
+/// @param code which leg, as in the structure
+/// @return LUBBER_OK, LUBBER_ERROR_STRUCT, or LUBBER_ERROR_UNKNOWN_CHOICE for a code that is none
 ///
 /// # Safety
-/// `leg` must be null (a failure) or writable.
+/// `leg` must be null (a failure) or have room for `struct_size` bytes.
 #[unsafe(no_mangle)]
-pub unsafe extern "C" fn lubber_leg_init(leg: *mut lubber_leg, code: i32) -> i32 {
-    if leg.is_null() {
-        return LUBBER_ERROR_STRUCT;
-    }
+pub unsafe extern "C" fn lubber_leg_init(leg: *mut lubber_leg, struct_size: usize, code: i32) -> i32 {
     match LegCode::from_code("code", f64::from(code)) {
-        Ok(known) => {
-            // SAFETY: the caller vouches for it.
-            unsafe { leg.write(to_c(&LegInput::new(known))) };
-            LUBBER_OK
-        }
+        // SAFETY: the caller vouches for it.
+        Ok(known) => unsafe { sized::init(leg, struct_size, &to_c(&LegInput::new(known))) },
         Err(error) => error.code(),
     }
 }
@@ -130,40 +149,31 @@ pub unsafe extern "C" fn lubber_leg_init(leg: *mut lubber_leg, code: i32) -> i32
 /// Sets the usual conditions for a speed and an altitude: calm air, level flight, 25 degrees of bank, 3 degrees per second, a roll
 /// of 5, an intercept of 30 degrees, ten miles for what is ended by hand.
 ///
+/// @param[out] conditions the structure
+/// @param struct_size sizeof(lubber_leg_conditions)
+/// @param true_airspeed_kt true airspeed
+/// @param altitude_ft altitude at the first fix
+/// @return LUBBER_OK, or LUBBER_ERROR_STRUCT
+///
 /// # Safety
-/// `conditions` must be null (nothing is done) or writable.
+/// `conditions` must be null (a failure) or have room for `struct_size` bytes.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn lubber_leg_conditions_init(
     conditions: *mut lubber_leg_conditions,
+    struct_size: usize,
     true_airspeed_kt: f64,
     altitude_ft: f64,
-) {
-    let usual = ConditionsInput::new(true_airspeed_kt, altitude_ft);
-    if !conditions.is_null() {
-        // SAFETY: the caller vouches for it.
-        unsafe {
-            conditions.write(lubber_leg_conditions {
-                struct_size: size_of::<lubber_leg_conditions>(),
-                true_airspeed_kt: usual.true_airspeed_kt,
-                wind_from_deg: usual.wind_from_deg,
-                wind_speed_kt: usual.wind_speed_kt,
-                bank_limit_deg: usual.bank_limit_deg,
-                turn_rate_limit_deg_per_s: usual.turn_rate_limit_deg_per_s,
-                roll_rate_deg_per_s: usual.roll_rate_deg_per_s,
-                altitude_ft: usual.altitude_ft,
-                climb_fpm: usual.climb_fpm,
-                intercept_angle_deg: usual.intercept_angle_deg,
-                manual_distance_nm: usual.manual_distance_nm,
-            });
-        }
-    }
+) -> i32 {
+    // SAFETY: the caller vouches for it.
+    unsafe { sized::init(conditions, struct_size, &usual(true_airspeed_kt, altitude_ft)) }
 }
 
 /// Flies a sequence of legs and gives the segments of its path.
 ///
-/// @param legs the legs, `leg_count` of them
+/// @param legs the legs, `leg_count` of them, all of one size
 /// @param conditions what they are flown with
-/// @param[out] segments room for `capacity` segments; may be NULL if that is 0
+/// @param[out] segments room for `capacity` segments, the `struct_size` of the first set by the caller and taken for all; may be
+/// NULL if that is 0
 /// @param[out] segment_count how many segments there are, which may be more than fit: call again with more room
 /// @param[out] failed_leg the leg that could not be flown, counted from 1, 0 if none; may be NULL
 /// @return LUBBER_OK, or a negative status; segment_count is then 0
@@ -182,18 +192,21 @@ pub unsafe extern "C" fn lubber_legs_fly(
 ) -> i32 {
     // SAFETY: the caller vouches for the arrays.
     unsafe {
-        if segment_count.is_null() || (segments.is_null() && capacity > 0) {
+        if segment_count.is_null() {
             return LUBBER_ERROR_STRUCT;
         }
         segment_count.write(0);
         if !failed_leg.is_null() {
             failed_leg.write(0);
         }
+        let size = if capacity == 0 { Some(0) } else { sized::size(segments) };
+        let Some(size) = size else { return LUBBER_ERROR_STRUCT };
         match flown(legs, leg_count, conditions) {
             Ok(path) => {
                 segment_count.write(path.segments.len());
                 for (index, segment) in path.segments.iter().take(capacity).enumerate() {
-                    segments.add(index).write(segment_to_c(&segment_output(segment)));
+                    let place = segments.byte_add(index * size);
+                    sized::fill(place, size, &segment_to_c(&segment_output(segment)), sized::NO_ANSWER);
                 }
                 LUBBER_OK
             }
@@ -212,9 +225,10 @@ pub unsafe extern "C" fn lubber_legs_fly(
 
 /// Flies a sequence of legs and gives points along its path, no farther apart than a spacing.
 ///
-/// @param legs the legs, `leg_count` of them
+/// @param legs the legs, `leg_count` of them, all of one size
 /// @param conditions what they are flown with
-/// @param spacing_nm the spacing, above 0
+/// @param spacing_nm the spacing, above 0; zero, less or NaN gives the ends of the segments only. No segment gets more than 10 000
+/// points
 /// @param[out] latitudes_deg room for `capacity` latitudes; may be NULL if that is 0
 /// @param[out] longitudes_deg room for as many longitudes
 /// @param[out] point_count how many points there are, which may be more than fit: call again with more room
@@ -235,18 +249,21 @@ pub unsafe extern "C" fn lubber_legs_points(
 ) -> i32 {
     // SAFETY: the caller vouches for the arrays.
     unsafe {
-        if point_count.is_null() || ((latitudes_deg.is_null() || longitudes_deg.is_null()) && capacity > 0) {
+        if point_count.is_null() {
             return LUBBER_ERROR_STRUCT;
         }
         point_count.write(0);
+        if (latitudes_deg.is_null() || longitudes_deg.is_null()) && capacity > 0 {
+            return LUBBER_ERROR_STRUCT;
+        }
         match flown(legs, leg_count, conditions) {
             Ok(path) => {
                 let points = catch_unwind(|| path_points(&path, spacing_nm));
                 let Ok(points) = points else { return LUBBER_ERROR_INTERNAL };
                 point_count.write(points.len());
                 for (index, (latitude_deg, longitude_deg)) in points.iter().take(capacity).enumerate() {
-                    latitudes_deg.add(index).write(*latitude_deg);
-                    longitudes_deg.add(index).write(*longitude_deg);
+                    latitudes_deg.add(index).write_unaligned(*latitude_deg);
+                    longitudes_deg.add(index).write_unaligned(*longitude_deg);
                 }
                 LUBBER_OK
             }
@@ -261,43 +278,85 @@ enum Failure {
     Error(Error),
 }
 
+/// Flies the caller's legs.
+///
+/// # Safety
+/// Both must be null (a failure, unless there is no leg) or hold what their sizes and the count say.
 unsafe fn flown(
     legs: *const lubber_leg,
     leg_count: usize,
     conditions: *const lubber_leg_conditions,
 ) -> Result<GroundPath, Failure> {
-    if conditions.is_null() || (legs.is_null() && leg_count > 0) {
-        return Err(Failure::Status(LUBBER_ERROR_STRUCT));
+    let fly = || {
+        // SAFETY: the caller vouches for both.
+        let (conditions, legs) = unsafe { (read_conditions(conditions)?, read_legs(legs, leg_count)?) };
+        fly_legs(&legs, &conditions).map_err(Failure::Error)
+    };
+    catch_unwind(AssertUnwindSafe(fly)).unwrap_or(Err(Failure::Status(LUBBER_ERROR_INTERNAL)))
+}
+
+/// Reads the legs, all of the size of the first.
+///
+/// # Safety
+/// As [`flown`].
+unsafe fn read_legs(legs: *const lubber_leg, leg_count: usize) -> Result<Vec<LegInput>, Failure> {
+    const UNKNOWN: Failure = Failure::Status(LUBBER_ERROR_STRUCT);
+    let mut plain_legs = Vec::new();
+    if leg_count == 0 {
+        return Ok(plain_legs);
     }
-    // SAFETY: the caller vouches for both.
+    // SAFETY: the caller vouches for them.
     unsafe {
-        if (&raw const (*conditions).struct_size).read() != size_of::<lubber_leg_conditions>() {
-            return Err(Failure::Status(LUBBER_ERROR_STRUCT));
-        }
-        let given = conditions.read();
-        let fly = || -> Result<GroundPath, Error> {
-            let mut plain_legs = Vec::new();
-            for index in 0..leg_count {
-                plain_legs.push(from_c(&legs.add(index).read())?);
+        let size = sized::size(legs).ok_or(UNKNOWN)?;
+        for index in 0..leg_count {
+            let place = legs.byte_add(index * size);
+            if sized::size(place) != Some(size) {
+                return Err(UNKNOWN);
             }
-            let conditions = plain::ConditionsInput {
-                true_airspeed_kt: given.true_airspeed_kt,
-                wind_from_deg: given.wind_from_deg,
-                wind_speed_kt: given.wind_speed_kt,
-                bank_limit_deg: given.bank_limit_deg,
-                turn_rate_limit_deg_per_s: given.turn_rate_limit_deg_per_s,
-                roll_rate_deg_per_s: given.roll_rate_deg_per_s,
-                altitude_ft: given.altitude_ft,
-                climb_fpm: given.climb_fpm,
-                intercept_angle_deg: given.intercept_angle_deg,
-                manual_distance_nm: given.manual_distance_nm,
-            };
-            fly_legs(&plain_legs, &conditions)
-        };
-        match catch_unwind(AssertUnwindSafe(fly)) {
-            Ok(answer) => answer.map_err(Failure::Error),
-            Err(_) => Err(Failure::Status(LUBBER_ERROR_INTERNAL)),
+            // The usual values of what an old caller's leg lacks are the same for every code.
+            let leg = sized::read(place, to_c(&LegInput::new(LegCode::InitialFix))).ok_or(UNKNOWN)?;
+            plain_legs.push(from_c(&leg).map_err(Failure::Error)?);
         }
+    }
+    Ok(plain_legs)
+}
+
+/// Reads the conditions.
+///
+/// # Safety
+/// As [`flown`].
+unsafe fn read_conditions(conditions: *const lubber_leg_conditions) -> Result<ConditionsInput, Failure> {
+    // SAFETY: the caller vouches for them.
+    let given = unsafe { sized::read(conditions, usual(f64::NAN, f64::NAN)) };
+    let given = given.ok_or(Failure::Status(LUBBER_ERROR_STRUCT))?;
+    Ok(ConditionsInput {
+        true_airspeed_kt: given.true_airspeed_kt,
+        wind_from_deg: given.wind_from_deg,
+        wind_speed_kt: given.wind_speed_kt,
+        bank_limit_deg: given.bank_limit_deg,
+        turn_rate_limit_deg_per_s: given.turn_rate_limit_deg_per_s,
+        roll_rate_deg_per_s: given.roll_rate_deg_per_s,
+        altitude_ft: given.altitude_ft,
+        climb_fpm: given.climb_fpm,
+        intercept_angle_deg: given.intercept_angle_deg,
+        manual_distance_nm: given.manual_distance_nm,
+    })
+}
+
+fn usual(true_airspeed_kt: f64, altitude_ft: f64) -> lubber_leg_conditions {
+    let input = ConditionsInput::new(true_airspeed_kt, altitude_ft);
+    lubber_leg_conditions {
+        struct_size: size_of::<lubber_leg_conditions>(),
+        true_airspeed_kt: input.true_airspeed_kt,
+        wind_from_deg: input.wind_from_deg,
+        wind_speed_kt: input.wind_speed_kt,
+        bank_limit_deg: input.bank_limit_deg,
+        turn_rate_limit_deg_per_s: input.turn_rate_limit_deg_per_s,
+        roll_rate_deg_per_s: input.roll_rate_deg_per_s,
+        altitude_ft: input.altitude_ft,
+        climb_fpm: input.climb_fpm,
+        intercept_angle_deg: input.intercept_angle_deg,
+        manual_distance_nm: input.manual_distance_nm,
     }
 }
 
@@ -322,6 +381,7 @@ fn from_c(leg: &lubber_leg) -> Result<LegInput, Error> {
 
 fn to_c(leg: &LegInput) -> lubber_leg {
     lubber_leg {
+        struct_size: size_of::<lubber_leg>(),
         code: leg.code.code(),
         passage: leg.passage.code(),
         to_right: i32::from(leg.to_right),
@@ -341,6 +401,7 @@ fn to_c(leg: &LegInput) -> lubber_leg {
 
 fn segment_to_c(segment: &SegmentOutput) -> lubber_path_segment {
     lubber_path_segment {
+        struct_size: size_of::<lubber_path_segment>(),
         leg: segment.leg,
         kind: segment.kind,
         start_latitude_deg: segment.start_latitude_deg,

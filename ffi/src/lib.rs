@@ -6,4 +6,6 @@ pub mod flight;
 #[rustfmt::skip]
 pub mod generated;
 pub mod legs;
+mod sized;
+pub mod sureness;
 pub mod version;

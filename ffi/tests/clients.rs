@@ -93,6 +93,11 @@ fn course_change() {
 }
 
 #[test]
+fn structures() {
+    both("structures");
+}
+
+#[test]
 fn flight() {
     both("flight");
 }

@@ -83,7 +83,7 @@ int main(void)
     struct lubber_course_change_input input;
     struct lubber_course_change_result result;
     result.struct_size = sizeof result;
-    lubber_course_change_input_init(&input);
+    lubber_course_change_input_init(&input, sizeof input);
     input.inbound_course_deg = 350.0;
     input.outbound_course_deg = 50.0;
     input.true_airspeed_kt = 430.0;

@@ -10,7 +10,7 @@ int main(void)
     struct lubber_course_change_result result;
 
     /* Still air and an instant roll: the lead is the radius times the tangent of half the change. */
-    lubber_course_change_input_init(&input);
+    lubber_course_change_input_init(&input, sizeof input);
     input.inbound_course_deg = 350.0;
     input.outbound_course_deg = 50.0;
     input.true_airspeed_kt = 430.0;
@@ -69,31 +69,6 @@ int main(void)
     EXPECT(isnan(result.lead_nm));
     EXPECT(lubber_course_change(NULL, &result) == LUBBER_ERROR_STRUCT);
     EXPECT(lubber_course_change(&input, NULL) == LUBBER_ERROR_STRUCT);
-    input.struct_size = 3;
-    EXPECT(lubber_course_change(&input, &result) == LUBBER_ERROR_STRUCT);
-
-    /* A caller with an older, shorter pair of structures is served as far as they reach. */
-    lubber_course_change_input_init(&input);
-    input.inbound_course_deg = 350.0;
-    input.outbound_course_deg = 50.0;
-    input.true_airspeed_kt = 430.0;
-    input.struct_size = offsetof(struct lubber_course_change_input, wind_from_deg);
-    memset(&result, 0x55, sizeof result);
-    struct lubber_course_change_result untouched = result;
-    result.struct_size = offsetof(struct lubber_course_change_result, duration_s);
-    EXPECT(lubber_course_change(&input, &result) == LUBBER_OK);
-    EXPECT(result.lead_nm > 3.0 && result.lead_nm < 5.0);
-    EXPECT(memcmp(&result.duration_s, &untouched.duration_s, sizeof result.duration_s) == 0);
-
-    /* Sizes of no known header are refused: nothing is written to a result of unknown size. */
-    result.struct_size = sizeof result + 8;
-    result.lead_nm = 77.0;
-    EXPECT(lubber_course_change(&input, &result) == LUBBER_ERROR_STRUCT);
-    EXPECT(result.lead_nm == 77.0);
-    result.struct_size = sizeof result;
-    input.struct_size = sizeof input + 8;
-    EXPECT(lubber_course_change(&input, &result) == LUBBER_ERROR_STRUCT);
-    EXPECT(isnan(result.lead_nm));
 
     /* Any number in any field: no crash, and NaN with a negative status or an answer. */
     const double bad[] = {NAN, INFINITY, -INFINITY, 1e308, -1e308, 5e-324, 0.0, -1.0, 90.0, 180.0, 1e9};
@@ -101,7 +76,7 @@ int main(void)
     size_t count = (offsetof(struct lubber_course_change_input, turn) - sizeof input.struct_size) / sizeof(double);
     for (size_t field = 0; field < count; field++) {
         for (size_t kind = 0; kind < sizeof bad / sizeof bad[0]; kind++) {
-            lubber_course_change_input_init(&input);
+            lubber_course_change_input_init(&input, sizeof input);
             input.inbound_course_deg = 350.0;
             input.outbound_course_deg = 50.0;
             input.true_airspeed_kt = 430.0;

@@ -5,7 +5,7 @@
 int main(void)
 {
     struct lubber_flight_start start;
-    lubber_flight_start_init(&start);
+    lubber_flight_start_init(&start, sizeof start);
     start.station_latitude_deg = 60.0;
     start.station_longitude_deg = -20.0;
     EXPECT(lubber_geodesic_direct(60.0, -20.0, 180.0, 12.0, &start.latitude_deg, &start.longitude_deg, NULL) == LUBBER_OK);
@@ -40,7 +40,7 @@ int main(void)
     EXPECT(lubber_flight_step(NULL, 1.0) == LUBBER_ERROR_STRUCT);
 
     struct lubber_course_change_input input;
-    lubber_course_change_input_init(&input);
+    lubber_course_change_input_init(&input, sizeof input);
     input.inbound_course_deg = 0.0;
     input.outbound_course_deg = 70.0;
     input.true_airspeed_kt = 300.0;

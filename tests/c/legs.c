@@ -7,19 +7,19 @@ int main(void)
     struct lubber_leg legs[3];
     const double latitudes[3] = {60.0, 60.5, 60.5}, longitudes[3] = {-10.0, -10.0, -9.0};
     for (int index = 0; index < 3; index++) {
-        EXPECT(lubber_leg_init(&legs[index], index == 0 ? 1 : 2) == LUBBER_OK);
+        EXPECT(lubber_leg_init(&legs[index], sizeof legs[index], index == 0 ? 1 : 2) == LUBBER_OK);
         legs[index].fix_latitude_deg = latitudes[index];
         legs[index].fix_longitude_deg = longitudes[index];
     }
     struct lubber_leg_conditions conditions;
-    lubber_leg_conditions_init(&conditions, 250.0, 9000.0);
+    lubber_leg_conditions_init(&conditions, sizeof conditions, 250.0, 9000.0);
     conditions.wind_from_deg = 280.0;
     conditions.wind_speed_kt = 30.0;
 
     size_t count = 0, failed = 99;
     EXPECT(lubber_legs_fly(legs, 3, &conditions, NULL, 0, &count, &failed) == LUBBER_OK);
     EXPECT(count == 3 && failed == 0);
-    struct lubber_path_segment segments[3];
+    struct lubber_path_segment segments[3] = {{.struct_size = sizeof segments[0]}};
     EXPECT(lubber_legs_fly(legs, 3, &conditions, segments, 3, &count, NULL) == LUBBER_OK);
     EXPECT(segments[0].kind == 0 && segments[1].kind == 1 && segments[2].kind == 0);
     EXPECT_NEAR(segments[2].end_latitude_deg, 60.5, 1e-9);
@@ -44,7 +44,7 @@ int main(void)
     EXPECT(count == 0 && failed == 2);
     legs[1].fix_latitude_deg = NAN;
     EXPECT(lubber_legs_fly(legs, 3, &conditions, segments, 3, &count, &failed) == LUBBER_ERROR_LATITUDE);
-    EXPECT(lubber_leg_init(&legs[0], 77) == LUBBER_ERROR_UNKNOWN_CHOICE);
+    EXPECT(lubber_leg_init(&legs[0], sizeof legs[0], 77) == LUBBER_ERROR_UNKNOWN_CHOICE);
     EXPECT(lubber_legs_fly(legs, 3, NULL, segments, 3, &count, &failed) == LUBBER_ERROR_STRUCT);
     return expect_close();
 }

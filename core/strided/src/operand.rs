@@ -60,7 +60,7 @@ impl Output {
     ///
     /// # Safety
     /// Unless the output goes nowhere, its place must be writable.
-    pub(crate) unsafe fn write(self, index: usize, value: f64) {
+    pub unsafe fn write(self, index: usize, value: f64) {
         if !self.data.is_null() {
             // SAFETY: the caller vouches for the place; alignment is not assumed.
             unsafe { at(self.data, self.stride, index).cast_mut().cast::<f64>().write_unaligned(value) };
