@@ -13,11 +13,22 @@
  * cubic metre, _nt nanotesla; none for a ratio or a code. Right, east and north are positive. A wind is named by where it blows from.
  *
  * Status. Every function gives LUBBER_OK (0) or a negative status; lubber_status_text puts it in words. On a failure every
- * output is NaN, so that ignoring the status is safe. A NaN that is given comes back as NaN with LUBBER_OK.
+ * output is NaN, and a code in a structure -1, so that ignoring the status is safe. A NaN that is given comes back as NaN with
+ * LUBBER_OK.
  *
  * Arrays. Each function has a twin that ends in _n: a count, then for each operand a pointer and the distance from one value
  * to the next in bytes (sizeof(double) for a plain array, 0 for one value for all, negative to go backwards). An output may
- * be an input.
+ * be an input, or NULL if it is not wanted; an input that is NULL fails every point with LUBBER_ERROR_STRUCT. It gives back how
+ * many points failed, and each point's status if that array is not NULL.
+ *
+ * Structures. Each begins with struct_size, its sizeof: an _init function sets it to the size it is given, where there is none the
+ * caller does, and nothing else changes it. In an array all have the size of the first. Structures grow at their ends only, so that
+ * a program and a library of different versions but the same lubber_abi_version go together:
+ * - The program's structure is shorter. Going in, what it lacks has the usual value; coming back, it is filled as far as it reaches.
+ * - The program's structure is longer. Going in, what the library does not know must be zero bytes, as an _init function and an
+ *   initialiser in C leave it: a request that the library would not see is refused. Coming back, the rest is NaN, a code -1.
+ * - A size that ends inside a field, or above 4096, is that of no header; it is refused and nothing is written.
+ * What is refused gives LUBBER_ERROR_STRUCT.
  *
  * Threads. Every function is re-entrant: there is no global state. What flies a sequence of legs or tries a course change's
  * sureness allocates, and frees everything before it returns; lubber_flight_new allocates what lubber_flight_free frees.
@@ -41,7 +52,7 @@
 #define LUBBER_ERROR_INTERNAL (-1000)
 
 /**
- * A pointer to a structure is null, or its `struct_size` is not one this library knows.
+ * A pointer that is needed is null, or a structure's `struct_size` or what it sets is not known to this library.
  */
 #define LUBBER_ERROR_STRUCT (-1001)
 
@@ -1252,7 +1263,7 @@ typedef struct lubber_flight lubber_flight;
  */
 typedef struct lubber_course_change_input {
   /**
-   * sizeof(lubber_course_change_input), so that the structure can grow.
+   * sizeof(lubber_course_change_input).
    */
   size_t struct_size;
   /**
@@ -1310,7 +1321,7 @@ typedef struct lubber_course_change_input {
  */
 typedef struct lubber_course_change_result {
   /**
-   * sizeof(lubber_course_change_result), set by the caller, so that the structure can grow.
+   * sizeof(lubber_course_change_result), set by the caller.
    */
   size_t struct_size;
   /**
@@ -1574,105 +1585,14 @@ typedef struct lubber_flight_state {
 } lubber_flight_state;
 
 /**
- * The standard deviations of what a turn begun by DME depends on, none negative.
- */
-typedef struct lubber_error_model {
-  /**
-   * sizeof(lubber_error_model), set by the caller.
-   */
-  size_t struct_size;
-  /**
-   * Of the bearing of the station's signal.
-   */
-  double station_bearing_deg;
-  /**
-   * Of the DME reading.
-   */
-  double dme_nm;
-  /**
-   * Of the wind's speed.
-   */
-  double wind_speed_kt;
-  /**
-   * Of the wind's direction.
-   */
-  double wind_direction_deg;
-  /**
-   * Of the true airspeed.
-   */
-  double airspeed_kt;
-  /**
-   * Of the bank.
-   */
-  double bank_deg;
-  /**
-   * Of the moment of roll-in.
-   */
-  double roll_in_delay_s;
-  /**
-   * Of the height above the station.
-   */
-  double height_ft;
-  /**
-   * By how much the crew is late on the average.
-   */
-  double mean_delay_s;
-} lubber_error_model;
-
-/**
- * How sure a course change is. Overshoot is the cross-track at roll-out on the outer side of the outbound course.
- */
-typedef struct lubber_sureness {
-  /**
-   * sizeof(lubber_sureness), set by the caller.
-   */
-  size_t struct_size;
-  /**
-   * Mean overshoot of the trials.
-   */
-  double mean_nm;
-  /**
-   * Its standard deviation.
-   */
-  double deviation_nm;
-  /**
-   * The share of trials that overshot by more than the limit.
-   */
-  double chance_beyond;
-  /**
-   * What to add to the lead for the confidence; negative if there is room.
-   */
-  double margin_nm;
-  /**
-   * The overshoot without any error but the mean delay.
-   */
-  double linear_mean_nm;
-  /**
-   * The standard deviation by linear propagation.
-   */
-  double linear_deviation_nm;
-  /**
-   * The chance by linear propagation.
-   */
-  double linear_chance_beyond;
-  /**
-   * The margin by linear propagation.
-   */
-  double linear_margin_nm;
-  /**
-   * What one standard deviation of each source is worth, in the order of lubber_error_model.
-   */
-  double by_source_nm[8];
-  /**
-   * The source that is worth most, by its place among the eight from 0; -1 if none is worth anything.
-   */
-  double foremost;
-} lubber_sureness;
-
-/**
- * A leg of a procedure; which numbers it needs follows from its code, the others may be NaN.
+ * A leg of a procedure; which numbers it needs follows from its code, the others may be NaN. Set it with lubber_leg_init, then
+ * what the leg needs.
  */
 typedef struct lubber_leg {
+  /**
+   * sizeof(lubber_leg).
+   */
+  size_t struct_size;
   /**
    * Which leg: 1 IF, 2 TF, 3 CF, 4 DF, 5 AF, 6 RF, 7 FA, 8 FC, 9 FD, 10 FM, 11 CA, 12 CD, 13 CI, 14 CR, 15 VA, 16 VD, 17 VI,
    * 18 VM, 19 VR, 20 HA, 21 HF, 22 HM, 23 PI.
@@ -1787,6 +1707,10 @@ typedef struct lubber_leg_conditions {
  */
 typedef struct lubber_path_segment {
   /**
+   * sizeof(lubber_path_segment), set by the caller in the first one of an array.
+   */
+  size_t struct_size;
+  /**
    * The leg it belongs to, counted from zero; a turn belongs to the leg it leads onto.
    */
   size_t leg;
@@ -1835,6 +1759,102 @@ typedef struct lubber_path_segment {
    */
   double end_time_s;
 } lubber_path_segment;
+
+/**
+ * The standard deviations of what a turn begun by DME depends on, none negative; 0 is none.
+ */
+typedef struct lubber_error_model {
+  /**
+   * sizeof(lubber_error_model), set by the caller.
+   */
+  size_t struct_size;
+  /**
+   * Of the bearing of the station's signal.
+   */
+  double station_bearing_deg;
+  /**
+   * Of the DME reading.
+   */
+  double dme_nm;
+  /**
+   * Of the wind's speed.
+   */
+  double wind_speed_kt;
+  /**
+   * Of the wind's direction.
+   */
+  double wind_direction_deg;
+  /**
+   * Of the true airspeed.
+   */
+  double airspeed_kt;
+  /**
+   * Of the bank.
+   */
+  double bank_deg;
+  /**
+   * Of the moment of roll-in.
+   */
+  double roll_in_delay_s;
+  /**
+   * Of the height above the station.
+   */
+  double height_ft;
+  /**
+   * By how much the crew is late on the average.
+   */
+  double mean_delay_s;
+} lubber_error_model;
+
+/**
+ * How sure a course change is. Overshoot is the cross-track at roll-out on the outer side of the outbound course.
+ */
+typedef struct lubber_sureness {
+  /**
+   * sizeof(lubber_sureness), set by the caller.
+   */
+  size_t struct_size;
+  /**
+   * Mean overshoot of the trials.
+   */
+  double mean_nm;
+  /**
+   * Its standard deviation.
+   */
+  double deviation_nm;
+  /**
+   * The share of trials that overshot by more than the limit.
+   */
+  double chance_beyond;
+  /**
+   * What to add to the lead for the confidence; negative if there is room.
+   */
+  double margin_nm;
+  /**
+   * The overshoot without any error but the mean delay.
+   */
+  double linear_mean_nm;
+  /**
+   * The standard deviation by linear propagation.
+   */
+  double linear_deviation_nm;
+  /**
+   * The chance by linear propagation.
+   */
+  double linear_chance_beyond;
+  /**
+   * The margin by linear propagation.
+   */
+  double linear_margin_nm;
+  /**
+   * What one standard deviation of each source is worth, in the order of lubber_error_model.
+   */
+  double by_source_nm[8];
+  /**
+   * The source that is worth most, by its place among the eight from 0; -1 if none is worth anything.
+   */
+  double foremost;
+} lubber_sureness;
 
 #ifdef __cplusplus
 extern "C" {
@@ -11108,18 +11128,19 @@ size_t lubber_wind_between_levels_n(size_t count,
 /**
  * Sets the usual values: calm air, 25 degrees of bank, 3 degrees per second, a roll of 5 degrees per second, at the station's
  * height, an intercept of 30 degrees, a cone of 50 degrees, the short way; courses and airspeed NaN, to be set.
+ *
+ * @param[out] input the structure
+ * @param struct_size sizeof(lubber_course_change_input)
+ * @return LUBBER_OK, or LUBBER_ERROR_STRUCT
  */
-void lubber_course_change_input_init(struct lubber_course_change_input *input);
+int32_t lubber_course_change_input_init(struct lubber_course_change_input *input,
+                                        size_t struct_size);
 
 /**
  * Where to begin the turn at a station so as to roll out on the outbound course, and what that turn does.
  *
- * `input->struct_size` and `result->struct_size` must be set by the caller; a smaller structure of an older header is
- * served with the usual values for what it lacks, and only as far as it reaches. A size this library does not know is
- * refused; nothing is written to a result of such a size.
- *
  * @param input the course change
- * @param[out] result the answer; on a failure every number is NaN
+ * @param[out] result the answer, its `struct_size` set by the caller; on a failure every number is NaN and every code -1
  * @return LUBBER_OK, or a negative status
  */
 int32_t lubber_course_change(const struct lubber_course_change_input *input,
@@ -11145,9 +11166,13 @@ int32_t lubber_course_change_at(const struct lubber_course_change_input *input,
                                 double *bank_deg);
 
 /**
- * Sets the usual values; place, heading, speed and station NaN, to be set.
+ * Sets the usual values; place, altitude, heading, speed and station NaN, to be set.
+ *
+ * @param[out] start the structure
+ * @param struct_size sizeof(lubber_flight_start)
+ * @return LUBBER_OK, or LUBBER_ERROR_STRUCT
  */
-void lubber_flight_start_init(struct lubber_flight_start *start);
+int32_t lubber_flight_start_init(struct lubber_flight_start *start, size_t struct_size);
 
 /**
  * Makes a flight that holds its heading. This allocates; steering and stepping do not.
@@ -11174,8 +11199,8 @@ int32_t lubber_flight_step(struct lubber_flight *flight, double time_s);
  * Where a flight is and what its receiver shows.
  *
  * @param flight the flight
- * @param[out] state the answer, its `struct_size` set by the caller
- * @return LUBBER_OK, or a negative status; state is then as it was
+ * @param[out] state the answer, its `struct_size` set by the caller; on a failure every number is NaN and every code -1
+ * @return LUBBER_OK, or a negative status
  */
 int32_t lubber_flight_look(const struct lubber_flight *flight,
                            struct lubber_flight_state *state);
@@ -11264,47 +11289,39 @@ int32_t lubber_flight_climb_to(struct lubber_flight *flight, double altitude_ft,
 int32_t lubber_flight_set_wind(struct lubber_flight *flight, double wind_from_deg, double wind_speed_kt);
 
 /**
- * How sure a course change is that is begun by its DME reading: by trials, and by linear propagation beside them.
- *
- * @param input the course change
- * @param errors the errors
- * @param limit_nm the overshoot that matters
- * @param confidence the chance with which it is to be kept, between 0 and 1
- * @param trials how many are flown, 1 to 10 000 000; a million takes some seconds, and eight bytes each while it runs
- * @param seed the same seed gives the same trials
- * @param[out] result the answer; on a failure every number is NaN
- * @return LUBBER_OK, or a negative status
- */
-int32_t lubber_course_change_sureness(const struct lubber_course_change_input *input,
-                                      const struct lubber_error_model *errors,
-                                      double limit_nm,
-                                      double confidence,
-                                      uint64_t trials,
-                                      uint64_t seed,
-                                      struct lubber_sureness *result);
-
-/**
  * Sets a leg of a code: numbers NaN, a station at sea level without declination, flown by, to the right, a minute outbound.
  *
- * @return LUBBER_OK, or LUBBER_ERROR_UNKNOWN_CHOICE for a code that is none
+ * @param[out] leg the leg
+ * @param struct_size sizeof(lubber_leg)
+ * @param code which leg, as in the structure
+ * @return LUBBER_OK, LUBBER_ERROR_STRUCT, or LUBBER_ERROR_UNKNOWN_CHOICE for a code that is none
  */
 int32_t lubber_leg_init(struct lubber_leg *leg,
+                        size_t struct_size,
                         int32_t code);
 
 /**
  * Sets the usual conditions for a speed and an altitude: calm air, level flight, 25 degrees of bank, 3 degrees per second, a roll
  * of 5, an intercept of 30 degrees, ten miles for what is ended by hand.
+ *
+ * @param[out] conditions the structure
+ * @param struct_size sizeof(lubber_leg_conditions)
+ * @param true_airspeed_kt true airspeed
+ * @param altitude_ft altitude at the first fix
+ * @return LUBBER_OK, or LUBBER_ERROR_STRUCT
  */
-void lubber_leg_conditions_init(struct lubber_leg_conditions *conditions,
-                                double true_airspeed_kt,
-                                double altitude_ft);
+int32_t lubber_leg_conditions_init(struct lubber_leg_conditions *conditions,
+                                   size_t struct_size,
+                                   double true_airspeed_kt,
+                                   double altitude_ft);
 
 /**
  * Flies a sequence of legs and gives the segments of its path.
  *
- * @param legs the legs, `leg_count` of them
+ * @param legs the legs, `leg_count` of them, all of one size
  * @param conditions what they are flown with
- * @param[out] segments room for `capacity` segments; may be NULL if that is 0
+ * @param[out] segments room for `capacity` segments, the `struct_size` of the first set by the caller and taken for all; may be
+ * NULL if that is 0
  * @param[out] segment_count how many segments there are, which may be more than fit: call again with more room
  * @param[out] failed_leg the leg that could not be flown, counted from 1, 0 if none; may be NULL
  * @return LUBBER_OK, or a negative status; segment_count is then 0
@@ -11320,9 +11337,10 @@ int32_t lubber_legs_fly(const struct lubber_leg *legs,
 /**
  * Flies a sequence of legs and gives points along its path, no farther apart than a spacing.
  *
- * @param legs the legs, `leg_count` of them
+ * @param legs the legs, `leg_count` of them, all of one size
  * @param conditions what they are flown with
- * @param spacing_nm the spacing, above 0
+ * @param spacing_nm the spacing, above 0; zero, less or NaN gives the ends of the segments only. No segment gets more than 10 000
+ * points
  * @param[out] latitudes_deg room for `capacity` latitudes; may be NULL if that is 0
  * @param[out] longitudes_deg room for as many longitudes
  * @param[out] point_count how many points there are, which may be more than fit: call again with more room
@@ -11336,6 +11354,26 @@ int32_t lubber_legs_points(const struct lubber_leg *legs,
                            double *longitudes_deg,
                            size_t capacity,
                            size_t *point_count);
+
+/**
+ * How sure a course change is that is begun by its DME reading: by trials, and by linear propagation beside them.
+ *
+ * @param input the course change
+ * @param errors the errors
+ * @param limit_nm the overshoot that matters
+ * @param confidence the chance with which it is to be kept, between 0 and 1
+ * @param trials how many are flown, 1 to 10 000 000; a million takes some seconds, and eight bytes each while it runs
+ * @param seed the same seed gives the same trials
+ * @param[out] result the answer, its `struct_size` set by the caller; on a failure every number is NaN
+ * @return LUBBER_OK, or a negative status
+ */
+int32_t lubber_course_change_sureness(const struct lubber_course_change_input *input,
+                                      const struct lubber_error_model *errors,
+                                      double limit_nm,
+                                      double confidence,
+                                      uint64_t trials,
+                                      uint64_t seed,
+                                      struct lubber_sureness *result);
 
 /**
  * The version of the library, such as "0.1.0".
