@@ -220,6 +220,15 @@ pub enum Error {
         /// The day of the month, counted from one, with its elapsed fraction.
         day: f64,
     },
+    /// The aircraft would pass under a station.
+    #[error(
+        "the aircraft is {below_ft} ft below the station; allowed: at its elevation or above",
+        below_ft = rough(*below_ft)
+    )]
+    BelowStation {
+        /// By how much.
+        below_ft: f64,
+    },
 }
 
 /// A number that was given, without what a conversion between units left in its last digits: twelve of them.
@@ -261,6 +270,7 @@ pub(crate) const RELATION_FAILURES: &[(i32, &str, &str)] = &[
     (-116, "ident_too_long", "an ident is longer than 16 bytes"),
     (-117, "no_fix", "the lines of position do not cross and give no fix"),
     (-118, "no_such_date", "the calendar has no such date"),
+    (-119, "below_station", "the aircraft is below the station"),
 ];
 
 impl Error {
@@ -286,6 +296,7 @@ impl Error {
             Self::IdentTooLong { .. } => -116,
             Self::NoFix { .. } => -117,
             Self::NoSuchDate { .. } => -118,
+            Self::BelowStation { .. } => -119,
         }
     }
 

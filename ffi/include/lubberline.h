@@ -492,6 +492,11 @@
 #define LUBBER_ERROR_NO_SUCH_DATE (-118)
 
 /**
+ * The aircraft is below the station.
+ */
+#define LUBBER_ERROR_BELOW_STATION (-119)
+
+/**
  * From its point onward.
  */
 #define LUBBER_COURSE_REACH_ONWARD 0

@@ -191,6 +191,8 @@ pub const LUBBER_ERROR_IDENT_TOO_LONG: i32 = -116;
 pub const LUBBER_ERROR_NO_FIX: i32 = -117;
 /// The calendar has no such date.
 pub const LUBBER_ERROR_NO_SUCH_DATE: i32 = -118;
+/// The aircraft is below the station.
+pub const LUBBER_ERROR_BELOW_STATION: i32 = -119;
 /// From its point onward.
 pub const LUBBER_COURSE_REACH_ONWARD: i32 = 0;
 /// Both ways.
@@ -584,6 +586,7 @@ pub extern "C" fn lubber_status_text(status: i32) -> *const c_char {
         -116 => c"an ident is longer than 16 bytes",
         -117 => c"the lines of position do not cross and give no fix",
         -118 => c"the calendar has no such date",
+        -119 => c"the aircraft is below the station",
         _ => c"unknown status",
     };
     text.as_ptr()

@@ -2,6 +2,7 @@
 
 use std::fmt::Display;
 
+use lubberline::Error;
 use lubberline::air::{Air, isa_deviation};
 use lubberline::lead::TurnSide;
 use lubberline::route::{RouteError, RouteFix, RoutePlace, RoutePlan};
@@ -55,11 +56,23 @@ fn written_degrees(place: &str, value: f64, low: f64, high: f64) -> Result<f64, 
     }
 }
 
+/// What the reader of TOML says, with the place and the line it quotes, in words of plans instead of types.
+fn in_words(error: &toml::de::Error) -> String {
+    let mut said = error.to_string().trim_end().to_string();
+    for (type_word, word) in [
+        ("expected f64", "allowed: a number"),
+        ("expected a string", "allowed: words in quotes"),
+        ("expected a sequence", "allowed: tables in double brackets, [[...]]"),
+    ] {
+        said = said.replace(type_word, word);
+    }
+    said
+}
+
 impl Plan {
     /// Reads a plan.
     pub fn read(text: &str) -> Result<Self, String> {
-        let written: Written =
-            toml::from_str(text).map_err(|error| error.to_string().trim_end().to_string())?;
+        let written: Written = toml::from_str(text).map_err(|error| in_words(&error))?;
         let altitude = at(
             "aircraft.pressure_altitude_ft",
             PressureAltitude::new(feet(written.aircraft.pressure_altitude_ft)),
@@ -107,29 +120,33 @@ impl Plan {
     }
 }
 
+/// An airspeed to turn with: not none.
+fn usable(airspeed: Result<TrueAirspeed, Error>) -> Result<TrueAirspeed, Error> {
+    TrueAirspeed::new(airspeed?.value())
+}
+
 impl WrittenAircraft {
     fn true_airspeed(&self, air: Air) -> Result<TrueAirspeed, String> {
-        let (key, airspeed) = match (self.calibrated_airspeed_kt, self.mach) {
+        match (self.calibrated_airspeed_kt, self.mach) {
             (Some(speed_kt), None) => {
                 let key = "aircraft.calibrated_airspeed_kt";
                 let calibrated = at(key, CalibratedAirspeed::new(knots(speed_kt)))?;
-                (key, at(key, air.true_from_calibrated(calibrated))?)
+                let airspeed = air.true_from_calibrated(calibrated);
+                usable(airspeed).map_err(|error| format!("{key} is {speed_kt} kt, by which the {error}"))
             }
             (None, Some(number)) => {
                 let key = "aircraft.mach";
                 let mach = at(key, Mach::new(Ratio::new::<ratio>(number)))?;
-                (key, at(key, air.true_from_mach(mach))?)
+                usable(air.true_from_mach(mach))
+                    .map_err(|error| format!("{key} is {number}, by which the {error}"))
             }
-            (Some(speed_kt), Some(number)) => {
-                return Err(format!(
-                    "aircraft: calibrated_airspeed_kt ({speed_kt}) and mach ({number}) are both given; allowed: one of them"
-                ));
-            }
+            (Some(speed_kt), Some(number)) => Err(format!(
+                "aircraft: calibrated_airspeed_kt ({speed_kt}) and mach ({number}) are both given; allowed: one of them"
+            )),
             (None, None) => {
-                return Err("aircraft: no speed is given; allowed: calibrated_airspeed_kt or mach".into());
+                Err("aircraft: no speed is given; allowed: calibrated_airspeed_kt or mach".into())
             }
-        };
-        at(key, TrueAirspeed::new(airspeed.value()))
+        }
     }
 
     fn limits(&self) -> Result<TurnLimits, String> {

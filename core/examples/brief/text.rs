@@ -168,10 +168,11 @@ fn change(text: &mut Block, change: &Change, leg: &Leg) {
     text.0.push('\n');
     text.title(
         &format!(
-            "{}{name}: {:.0} degrees {}, course {} to {}",
+            "{}{name}: {:.0} degrees {}{}, course {} to {}",
             change.fix,
             change.course_change_deg.abs(),
             side(change.course_change_deg),
+            long_way(change),
             direction(change.inbound_course_deg),
             direction(change.outbound_course_deg)
         ),
@@ -243,6 +244,16 @@ fn change(text: &mut Block, change: &Change, leg: &Leg) {
     text.row("by rule", &by_rule(&change.by_rule));
 }
 
+/// A turn against the side of the change is the long way round.
+fn long_way(change: &Change) -> String {
+    let against = change.heading_change_deg * change.course_change_deg < 0.0;
+    if against && change.heading_change_deg.abs() > 180.0 {
+        format!(", turned {} the long way", side(change.heading_change_deg))
+    } else {
+        String::new()
+    }
+}
+
 fn begin(change: &Change, leg: &Leg) -> Vec<String> {
     let (way, place) =
         if change.begin_before_fix_nm < 0.0 { ("outbound", "past") } else { ("inbound", "before") };
@@ -278,16 +289,26 @@ fn over(over: &FlyOver) -> Vec<String> {
     if over.extra_time_s.is_nan() {
         return vec!["the wind leaves no way back to the outbound course".into()];
     }
+    let overshoot = if over.greatest_overshoot_nm < 0.0 {
+        "no overshoot".into()
+    } else {
+        format!("overshoot {:.2} NM", over.greatest_overshoot_nm)
+    };
+    // Turned the long way, coming back from over the station can be the shorter flight.
+    let than = |extra: f64| if extra < 0.0 { "less" } else { "more" };
+    let (farther, longer) = (than(over.extra_distance_nm), than(over.extra_time_s));
+    let between = if farther == longer { String::new() } else { format!(" {farther}") };
     vec![
         format!(
-            "overshoot {:.2} NM; {:.2} NM and {} more than turning before it",
-            over.greatest_overshoot_nm,
-            over.extra_distance_nm,
-            clock(over.extra_time_s)
+            "{overshoot}; {:.2} NM{between} and {} {longer} than turning before it",
+            over.extra_distance_nm.abs(),
+            clock(over.extra_time_s.abs())
         ),
         format!(
-            "established {:.1} NM past, intercepting at {:.0} degrees",
-            over.established_past_fix_nm, over.intercept_angle_deg
+            "established {:.1} NM {}, intercepting at {:.0} degrees",
+            over.established_past_fix_nm.abs(),
+            if over.established_past_fix_nm < 0.0 { "before it" } else { "past" },
+            over.intercept_angle_deg
         ),
     ]
 }

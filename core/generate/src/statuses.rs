@@ -21,7 +21,7 @@ pub fn read(root: &Path) -> Result<Vec<Status>> {
     let mut statuses = quantities(&root.join("core/src/value/quantity.rs"))?;
     statuses.extend(relations(&root.join("core/src/error.rs"))?);
     ensure!(
-        statuses.windows(2).all(|pair| pair[1].code < pair[0].code),
+        statuses.is_sorted_by(|before, after| after.code < before.code),
         "status codes must descend in the order of their tables"
     );
     Ok(statuses)

@@ -26,7 +26,8 @@ impl RouteBrief {
     /// Fewer than two stations have no leg. A leg too short for the turns at its ends is briefed all the same, with what is lacking.
     ///
     /// # Errors
-    /// [`RouteError`] says where, and what: two stations at one place, a wind that a course cannot be held in, a reversal.
+    /// [`RouteError`] says where, and what: two stations at one place, a wind that a course cannot be held in, a reversal,
+    /// a turn below the station.
     ///
     /// # Example
     /// ```
@@ -93,9 +94,11 @@ impl RouteBrief {
         }
 
         let mut turns: Vec<RouteTurn> = Vec::new();
-        for ((change, fix), leg) in changes.iter().zip(plan.fixes.iter().skip(1)).zip(&legs) {
+        let inner = plan.fixes.iter().enumerate().skip(1);
+        for ((change, (index, fix)), leg) in changes.iter().zip(inner).zip(&legs) {
             let last_roll_out = turns.last().map_or(seconds(0.0), RouteTurn::roll_out_time);
-            turns.push(RouteTurn::of(plan, fix, *change, leg.straight_time, last_roll_out));
+            let turn = RouteTurn::of(plan, fix, *change, leg.straight_time, last_roll_out);
+            turns.push(turn.map_err(|error| RouteError { place: RoutePlace::Fix(index), error })?);
         }
         Ok(Self { legs, turns })
     }

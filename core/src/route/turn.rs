@@ -1,12 +1,13 @@
 //! The turn at a station of a route: when, where, and what other ways would do.
 
 use super::{RouteFix, RoutePlan};
+use crate::Error;
 use crate::air::height_above_station;
 use crate::earth::slant_range;
 use crate::lead::{CourseChange, FlyOver};
 use crate::rules;
 use crate::station::cone_radius;
-use crate::value::units::{Length, Ratio, Time, metres, nautical_miles, ratio};
+use crate::value::units::{Length, Ratio, Time, foot, metres, nautical_miles, ratio};
 use crate::value::{DirectionChange, GroundDistance, HeightAboveStation, Radial, SlantRange, TrueNorth};
 
 /// A turn at a station.
@@ -54,10 +55,14 @@ impl RouteTurn {
         change: CourseChange<TrueNorth>,
         straight_time: Time,
         last_roll_out: Time,
-    ) -> Self {
+    ) -> Result<Self, Error> {
         let height =
             height_above_station(plan.pressure_altitude, plan.setting, fix.station.elevation, plan.deviation);
-        Self {
+        let height_ft = height.value().get::<foot>();
+        if height_ft < 0.0 {
+            return Err(Error::BelowStation { below_ft: -height_ft });
+        }
+        Ok(Self {
             change,
             height,
             inbound_radial: change.inbound().reciprocal().to_radial(&fix.station),
@@ -69,7 +74,7 @@ impl RouteTurn {
             closest_approach: change.closest_approach(),
             cone_radius: cone_radius(height, fix.cone_half_angle),
             fly_over: change.fly_over(plan.intercept),
-        }
+        })
     }
 
     /// From the start of the route to where the wings are level again.

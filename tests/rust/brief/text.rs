@@ -61,6 +61,11 @@ fn the_long_way_round_begins_past_the_station() {
         ]),
         &[],
     );
+    assert!(
+        text.contains("\nOST (Ostvik): 53 degrees right, turned left the long way, course 114 to 167\n"),
+        "{text}"
+    );
+    assert!(text.contains("0.71 NM and 0:06 less than turning before it"), "{text}");
     let line = text.lines().find(|line| line.starts_with("BEGIN")).unwrap();
     assert!(line.contains("DME outbound on radial 120") && line.ends_with("past the station"), "{line}");
     let line = text.lines().find(|line| line.starts_with("ROLL OUT")).unwrap();

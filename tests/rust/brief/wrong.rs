@@ -14,7 +14,16 @@ fn refused(name: &str, plan: &str) -> String {
 fn each_key_is_checked_by_its_name_value_and_range() {
     for (from, to, key, value, allowed) in [
         ("mach = 0.78", "mach = 78", "aircraft.mach", "78", "from 0.0 to 10.0"),
-        ("mach = 0.78", "mach = 0", "aircraft.mach", "0 kt", "above 0.0"),
+        ("mach = 0.78", "mach = 0", "aircraft.mach is 0, by which the true airspeed", "0 kt", "above 0.0"),
+        ("mach = 0.78", "mach = 9", "aircraft.mach is 9, by which the true airspeed", "kt", "to 5000.0 kt"),
+        ("mach = 0.78", "mach = \"fast\"", "mach = \"fast\"", "line 5", "allowed: a number"),
+        (
+            "pressure_altitude_ft = 35000",
+            "pressure_altitude_ft = -300",
+            "route fix 2 (OST)",
+            "ft below the station",
+            "its elevation or above",
+        ),
         (
             "mach = 0.78",
             "calibrated_airspeed_kt = -250",
