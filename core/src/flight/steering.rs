@@ -1,31 +1,36 @@
 //! Steering laws: what bank to take, by plan or by what the receiver shows.
 
-use std::f64::consts::{FRAC_PI_2, PI, TAU};
+use std::f64::consts::{FRAC_PI_2, FRAC_PI_6, TAU};
 
 use super::fly::Flight;
+use super::hold::Racetrack;
 use super::place::Place;
 use super::receiver::{Sight, Tuned};
+use super::vector::Vector;
 use crate::earth::{MEAN_RADIUS_M, inverse};
 use crate::lead::{ArcSense, CourseChange};
 use crate::plane::Plane;
 use crate::station::Station;
 use crate::turn::{RolledTurn, STANDARD_GRAVITY_M_S2};
-use crate::value::units::{Angle, Time, degrees, meter, metres_per_second, radian, second};
+use crate::value::units::{Angle, degrees, meter, metres_per_second, radian};
 use crate::value::{
-    ArcRadius, HeightAboveStation, InterceptAngle, Position, SlantRange, TrueAirspeed, TrueBearing, TrueNorth,
+    ArcRadius, HeightAboveStation, InterceptAngle, SlantRange, TrueAirspeed, TrueBearing, TrueNorth,
 };
 use crate::wind::Wind;
 
 /// Rate of turn asked for by each unit of heading error, per second, in every law that steers to a heading.
 pub const HEADING_GAIN_PER_S: f64 = 0.4;
 
-/// The time in which a law that closes a distance (on an arc, in a hold) would close it at its first speed.
-const CLOSING_TIME_S: f64 = 15.0;
-/// The most by which such a law cuts toward its line.
-const GREATEST_CUT_RAD: f64 = PI / 6.0;
+/// The time in which a law that closes a distance (on an arc, in a hold) would close it at its first speed. With the gain above, both of its
+/// own motions then die out with 5 s, the fastest without swinging.
+const CLOSING_TIME_S: f64 = 4.0 / HEADING_GAIN_PER_S;
+/// The most by which such a law cuts toward its line, where nothing else is said.
+pub(super) const GREATEST_CUT_RAD: f64 = FRAC_PI_6;
+/// The radius of the turn onto the line against that of the bank limit, to leave time to roll.
+const CAPTURE_ROOM: f64 = 1.3;
 /// What is left of a distance or of a time counts as nothing.
-const NOTHING_M: f64 = 1e-4;
-const NOTHING_S: f64 = 1e-10;
+pub(super) const NOTHING_M: f64 = 1e-4;
+pub(super) const NOTHING_S: f64 = 1e-10;
 
 /// How an aircraft is steered. Directions are counted from the carried north unless a station is named.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -49,8 +54,10 @@ pub enum Steering {
 pub enum Begin {
     /// Without waiting.
     Now,
-    /// The DME reading of a station has come down to this.
+    /// The DME reading of a station has come down to this, or rises again without having done so.
     Dme(Station, SlantRange),
+    /// The DME reading of a station has risen to this: past the station, for a lead that lies beyond the fix.
+    RisingDme(Station, SlantRange),
 }
 
 /// A turn as planned: when it begins, the bank, and the heading on which it ends.
@@ -73,8 +80,10 @@ impl PlannedTurn {
         station: Station,
         height: HeightAboveStation,
     ) -> Self {
+        let reading = change.reading_at_roll_in(height);
+        let past_fix = change.lead().get::<meter>() < 0.0;
         Self {
-            begin: Begin::Dme(station, change.reading_at_roll_in(height)),
+            begin: if past_fix { Begin::RisingDme(station, reading) } else { Begin::Dme(station, reading) },
             heading_after: change.after().heading,
             heading_change: change.turn().heading_change(),
             bank: change.turn().bank(),
@@ -133,23 +142,6 @@ pub struct ArcTracking {
     pub believed_wind: Wind<TrueNorth>,
 }
 
-/// A racetrack: from the fix a turn, a time outbound, a turn, and inbound to the fix.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Racetrack {
-    /// The fix.
-    pub fix: Position,
-    /// The inbound course, from the true north at the fix.
-    pub inbound: TrueBearing,
-    /// Whether the turns go to the right.
-    pub to_right: bool,
-    /// The heading flown outbound, from the carried north.
-    pub outbound_heading: TrueBearing,
-    /// The time flown outbound, wings level.
-    pub outbound_time: Time,
-    /// The wind the crew believes in, from the carried north.
-    pub believed_wind: Wind<TrueNorth>,
-}
-
 /// A bank to take, and how long before the law wants to be asked again.
 #[derive(Debug, Clone, Copy)]
 pub(super) struct Command {
@@ -158,14 +150,14 @@ pub(super) struct Command {
 }
 
 impl Command {
-    fn for_now(bank_rad: f64) -> Self {
+    pub fn for_now(bank_rad: f64) -> Self {
         Self { bank_rad, valid_s: f64::INFINITY }
     }
 }
 
 /// Where in its course a law is.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
-enum Phase {
+pub(super) enum Phase {
     #[default]
     Before,
     Reacting,
@@ -181,18 +173,22 @@ enum Phase {
 /// What a law remembers from one step to the next.
 #[derive(Debug, Clone, Copy, PartialEq, Default)]
 pub(super) struct Memory {
-    phase: Phase,
+    pub phase: Phase,
     /// When the phase began, or the law was last asked.
-    since_s: f64,
+    pub since_s: f64,
     /// When the crew looks next, what it then does, and what it does now.
     pub look_s: f64,
     pub pending_rad: f64,
     pub active_rad: f64,
     /// Where a turn ends, and its bank with its side.
-    target_rad: f64,
-    turn_bank_rad: f64,
+    pub target_rad: f64,
+    pub turn_bank_rad: f64,
     /// The heading learned for the wind.
     learned_rad: f64,
+    /// Whether a reading that is to come down has been seen to fall.
+    pub approached: bool,
+    /// Whether a racetrack is being entered.
+    pub entering: bool,
 }
 
 impl Memory {
@@ -204,14 +200,14 @@ impl Memory {
         self.phase == Phase::Done
     }
 
-    fn enter(&mut self, phase: Phase, time_s: f64) {
+    pub fn enter(&mut self, phase: Phase, time_s: f64) {
         self.phase = phase;
         self.since_s = time_s;
     }
 }
 
 /// An angle brought to half a circle either way.
-fn wrapped(angle_rad: f64) -> f64 {
+pub(super) fn wrapped(angle_rad: f64) -> f64 {
     angle_rad - TAU * (angle_rad / TAU).round()
 }
 
@@ -245,7 +241,7 @@ impl Flight {
     }
 
     /// The bank toward a heading, by the shortest way, with the rate of turn that the heading itself has.
-    fn turn_toward(&self, heading_rad: f64, rate_rad_s: f64) -> Command {
+    pub(super) fn turn_toward(&self, heading_rad: f64, rate_rad_s: f64) -> Command {
         let steady_rad = (self.airspeed_m_s * rate_rad_s / STANDARD_GRAVITY_M_S2).atan();
         let excess_rad = self.roll_out_rad(self.bank_rad) - self.roll_out_rad(steady_rad);
         let error_rad = wrapped(heading_rad - self.heading_rad) - excess_rad;
@@ -254,7 +250,7 @@ impl Flight {
     }
 
     /// A turn to a heading that ends on it with the wings level, in two phases; none when it is over.
-    fn turning(&self, memory: &mut Memory, phases: (Phase, Phase)) -> Option<Command> {
+    pub(super) fn turning(&self, memory: &mut Memory, phases: (Phase, Phase)) -> Option<Command> {
         let instant = self.roll_rad_s.is_infinite();
         if memory.phase == phases.0 {
             let full_rad = memory.turn_bank_rad.clamp(-self.bank_limit_rad, self.bank_limit_rad);
@@ -284,7 +280,8 @@ impl Flight {
         if memory.phase == Phase::Before {
             let wait_s = match turn.begin {
                 Begin::Now => 0.0,
-                Begin::Dme(station, reading) => self.time_to_reading_s(station, reading),
+                Begin::Dme(station, reading) => self.time_to_falling_s(station, reading, memory),
+                Begin::RisingDme(station, reading) => self.time_to_rising_s(station, reading),
             };
             if wait_s > 0.0 {
                 return Command { valid_s: wait_s, ..self.turn_toward(self.heading_rad, 0.0) };
@@ -307,11 +304,21 @@ impl Flight {
         self.turn_toward(turn.heading_after.radians(), 0.0)
     }
 
-    /// Time until a station's DME reading comes down to a value, by its present rate; zero if it has.
-    fn time_to_reading_s(&self, station: Station, reading: SlantRange) -> f64 {
+    /// From a station's antenna to the aircraft, in space.
+    fn off_antenna_m(&self, station: Station) -> Vector {
         let antenna_m =
             Place::new(station.position, 0.0).in_space_m(station.elevation.value().get::<meter>());
-        let from_antenna_m = self.place.in_space_m(self.altitude_m) - antenna_m;
+        self.place.in_space_m(self.altitude_m) - antenna_m
+    }
+
+    /// Time until a station's DME reading comes down to a value, by its present rate; zero if it has, or has ceased to fall.
+    pub(super) fn time_to_falling_s(
+        &self,
+        station: Station,
+        reading: SlantRange,
+        memory: &mut Memory,
+    ) -> f64 {
+        let from_antenna_m = self.off_antenna_m(station);
         let slant_m = from_antenna_m.length();
         let left_m = slant_m - reading.value().get::<meter>();
         if left_m <= NOTHING_M {
@@ -319,11 +326,32 @@ impl Flight {
         }
         // The reading falls ever more slowly on the way in: this comes short of the moment and is asked again.
         let closing_m_s = -from_antenna_m.dot(self.velocity_m_s()) / slant_m;
-        if closing_m_s > 0.0 { left_m / closing_m_s } else { f64::INFINITY }
+        if closing_m_s > 0.0 {
+            memory.approached = true;
+            return left_m / closing_m_s;
+        }
+        if memory.approached { 0.0 } else { f64::INFINITY }
+    }
+
+    /// Time until a station's DME reading has risen to a value, on the straight line flown now; zero if it has.
+    pub(super) fn time_to_rising_s(&self, station: Station, reading: SlantRange) -> f64 {
+        let (from_antenna_m, velocity_m_s) = (self.off_antenna_m(station), self.velocity_m_s());
+        let reading_m = reading.value().get::<meter>();
+        let opening_m2_s = from_antenna_m.dot(velocity_m_s);
+        let speed_m2_s2 = velocity_m_s.dot(velocity_m_s);
+        // |d + v t| = reading: the later root, and none if the line passes the antenna farther off than the reading.
+        let lacking_m2 = reading_m * reading_m - from_antenna_m.dot(from_antenna_m);
+        if opening_m2_s >= 0.0 && lacking_m2 <= 2.0 * reading_m * NOTHING_M {
+            return 0.0;
+        }
+        let root = opening_m2_s * opening_m2_s + speed_m2_s2 * lacking_m2;
+        let time_s = (root.max(0.0).sqrt() - opening_m2_s) / speed_m2_s2;
+        // The way flown is no straight line in space, but so nearly that what is left of it shrinks fast.
+        if time_s > 1.0 { 0.9 * time_s } else { time_s }
     }
 
     /// Heading less course, from the carried north, for a wind believed in; at most a right angle.
-    fn crab_rad(&self, course_rad: f64, wind: Wind<TrueNorth>) -> f64 {
+    pub(super) fn crab_rad(&self, course_rad: f64, wind: Wind<TrueNorth>) -> f64 {
         let wind_m_s = wind.velocity_m_s();
         -(Plane::along(course_rad).cross(wind_m_s) / self.airspeed_m_s).clamp(-1.0, 1.0).asin()
     }
@@ -408,6 +436,17 @@ impl Flight {
         }
     }
 
+    /// How steeply to cut toward a line that lies so far to one side: so that the distance closes in its time, and the turn onto the
+    /// line can still be flown.
+    pub(super) fn cut_rad(&self, off_m: f64, greatest_rad: f64) -> f64 {
+        let speed_m_s = self.velocity_m_s().length();
+        let radius_m =
+            CAPTURE_ROOM * speed_m_s * speed_m_s / (STANDARD_GRAVITY_M_S2 * self.bank_limit_rad.tan());
+        let closing_rad = (off_m.abs() / (CLOSING_TIME_S * speed_m_s)).atan();
+        let turn_rad = (1.0 - off_m.abs() / radius_m).max(-1.0).acos();
+        closing_rad.min(turn_rad).min(greatest_rad).copysign(off_m)
+    }
+
     fn on_arc(&self, arc: &ArcTracking) -> Command {
         let line = inverse(arc.station.position, self.position());
         let Some(outward) = line.final_bearing else {
@@ -417,8 +456,7 @@ impl Flight {
         let off_m = line.distance.value().get::<meter>() - arc.radius.value().get::<meter>();
         let velocity = self.velocity_m_s();
         let speed_m_s = velocity.length();
-        let cut_rad =
-            (off_m / (CLOSING_TIME_S * speed_m_s)).atan().clamp(-GREATEST_CUT_RAD, GREATEST_CUT_RAD);
+        let cut_rad = self.cut_rad(off_m, GREATEST_CUT_RAD);
         let course_rad = outward.radians() - self.place.north_from_true_rad() + side * (FRAC_PI_2 + cut_rad);
         let crab_rad = self.crab_rad(course_rad, arc.believed_wind);
         // As the course turns, so does the crab: d(crab)/d(course), from the sine of the crab.
@@ -426,51 +464,5 @@ impl Flight {
         let crab_rate = along_m_s / (self.airspeed_m_s * crab_rad.cos().max(0.1));
         let rate_rad_s = side * speed_m_s / arc.radius.value().get::<meter>() * (1.0 + crab_rate);
         self.turn_toward(course_rad + crab_rad, rate_rad_s)
-    }
-
-    fn holding(&self, racetrack: &Racetrack, memory: &mut Memory) -> (Command, bool) {
-        let side = if racetrack.to_right { 1.0 } else { -1.0 };
-        let line = inverse(racetrack.fix, self.position());
-        // Along and right of the inbound course, beyond the fix positive.
-        let (bearing_rad, convergence_rad) = match (line.initial_bearing, line.final_bearing) {
-            (Some(first), Some(last)) => (first.radians(), first.change_to(last).degrees().to_radians()),
-            _ => (racetrack.inbound.radians(), 0.0),
-        };
-        let place_m =
-            Plane::along(bearing_rad - racetrack.inbound.radians()) * line.distance.value().get::<meter>();
-        let inbound_rad = racetrack.inbound.radians() + convergence_rad - self.place.north_from_true_rad();
-        let onto_rad = inbound_rad + self.crab_rad(inbound_rad, racetrack.believed_wind);
-        let begin = |memory: &mut Memory, heading_rad: f64, phase| {
-            let short_rad = wrapped(heading_rad - self.heading_rad);
-            let change_rad = if short_rad * side < 0.0 { short_rad + side * TAU } else { short_rad };
-            memory.target_rad = self.heading_rad + change_rad;
-            memory.turn_bank_rad = self.bank_limit_rad * side;
-            memory.enter(phase, self.time_s);
-        };
-        if memory.phase == Phase::Inbound && place_m.north >= 0.0 || memory.phase == Phase::Before {
-            begin(memory, racetrack.outbound_heading.radians(), Phase::Turning);
-        }
-        if let Some(command) = self.turning(memory, (Phase::Turning, Phase::RollingOut)) {
-            return (command, false);
-        }
-        if memory.phase == Phase::RollingOut {
-            memory.enter(Phase::Timing, self.time_s);
-        }
-        if memory.phase == Phase::Timing {
-            let left_s = memory.since_s + racetrack.outbound_time.get::<second>() - self.time_s;
-            if left_s > NOTHING_S {
-                let hold = self.turn_toward(racetrack.outbound_heading.radians(), 0.0);
-                return (Command { valid_s: left_s, ..hold }, false);
-            }
-            begin(memory, onto_rad, Phase::TurningBack);
-        }
-        if let Some(command) = self.turning(memory, (Phase::TurningBack, Phase::RollingOutBack)) {
-            return (command, false);
-        }
-        memory.phase = Phase::Inbound;
-        let speed_m_s = self.velocity_m_s().length();
-        let cut_rad =
-            (-place_m.east / (CLOSING_TIME_S * speed_m_s)).atan().clamp(-GREATEST_CUT_RAD, GREATEST_CUT_RAD);
-        (self.turn_toward(onto_rad + cut_rad, 0.0), true)
     }
 }

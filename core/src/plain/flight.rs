@@ -6,10 +6,11 @@ use super::lead::wind;
 use super::turn::turn_limits;
 use crate::Error;
 use crate::flight::{
-    ArcTracking, ERROR_SOURCES, ErrorModel, Flight, Interception, NeedleTracking, PlannedTurn, Racetrack,
-    Reference, Start, Steering, Sureness, Tuned, WindField, sureness,
+    ArcTracking, ERROR_SOURCES, ErrorModel, Flight, Interception, NeedleTracking, OutboundEnd, PlannedTurn,
+    Racetrack, Reference, Start, Steering, Sureness, Tuned, WindField, sureness,
 };
 use crate::lead::{ArcSense, CourseChange};
+use crate::procedure::{HoldingEntry, HoldingSide};
 use crate::station::{Flag, Ident, Receiver, Station};
 use crate::value::units::{
     degree, degrees, feet, feet_per_minute, foot, knot, knots, nautical_mile, nautical_miles, second, seconds,
@@ -314,9 +315,12 @@ impl FlightAndReceiver {
         self.flight.steer(Steering::Hold(Racetrack {
             fix: self.receiver.station.position,
             inbound: Bearing::named("inbound_course_deg", inbound_course_deg)?,
-            to_right,
+            side: if to_right { HoldingSide::Right } else { HoldingSide::Left },
             outbound_heading: Bearing::named("outbound_heading_deg", outbound_heading_deg)?,
-            outbound_time: seconds(Quantity::HoldTime.check("outbound_time_s", outbound_time_s)?),
+            outbound_end: OutboundEnd::Time(seconds(
+                Quantity::HoldTime.check("outbound_time_s", outbound_time_s)?,
+            )),
+            entry: HoldingEntry::Direct,
             believed_wind: self.flight.wind().lowest(),
         }));
         Ok(())

@@ -21,8 +21,8 @@ pub use design::{
 pub use dme_arc::{ArcFlown, ArcRegained, OnArc, fly_arc, least_correction, on_arc, regain_arc};
 pub use holding::{
     EntrySector, HoldingBankRule, HoldingEntry, HoldingPattern, HoldingSide, HoldingSpeed, HoldingSpeedRule,
-    LegTiming, LimitingDme, TimedLeg, TimingAuthority, entry_sector, holding_speed, holding_turn_limits,
-    leg_timing, limiting_dme, outbound_end_reading,
+    LegTiming, LimitingDme, OFFSET_ENTRY_DEG, TimedLeg, TimingAuthority, entry_sector, holding_speed,
+    holding_turn_limits, leg_timing, limiting_dme, outbound_end_reading,
 };
 pub use intercept::{DoubleAngle, Intercept, double_angle};
 pub use legs::Passage;

@@ -8,6 +8,7 @@
 )]
 
 mod arcs;
+mod holds;
 mod leads;
 mod needle;
 

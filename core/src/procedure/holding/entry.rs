@@ -29,7 +29,7 @@ choice! {
 ///
 /// Source: FAA Aeronautical Information Manual 5-3-8; CNATRA P-801; ICAO Doc 8168 Vol II (5th ed. 2006), Part I Section 4
 /// Chapter 3 Appendix C, 3.3.4.1.2.5.
-pub const OFFSET_DEG: f64 = 30.0;
+pub const OFFSET_ENTRY_DEG: f64 = 30.0;
 
 /// Half the width of the zone about a boundary in which either entry may be flown, in degrees.
 ///
@@ -105,7 +105,7 @@ pub fn entry_sector<N: North>(heading: Bearing<N>, inbound: Bearing<N>, side: Ho
             also = Some(if entry == below { above } else { below });
         }
     }
-    let into_side_deg = if entry == HoldingEntry::Offset { -sign * OFFSET_DEG } else { 0.0 };
+    let into_side_deg = if entry == HoldingEntry::Offset { -sign * OFFSET_ENTRY_DEG } else { 0.0 };
     EntrySector {
         entry,
         also,

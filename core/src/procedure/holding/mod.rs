@@ -9,7 +9,7 @@ mod timing;
 
 pub use bank::{HoldingBankRule, holding_turn_limits};
 pub use dme::{LimitingDme, limiting_dme, outbound_end_reading};
-pub use entry::{EntrySector, HoldingEntry, HoldingSide, entry_sector};
+pub use entry::{EntrySector, HoldingEntry, HoldingSide, OFFSET_ENTRY_DEG, entry_sector};
 pub use pattern::HoldingPattern;
 pub use speed::{HoldingSpeed, HoldingSpeedRule, holding_speed};
 pub use timing::{LegTiming, TimedLeg, TimingAuthority, leg_timing};

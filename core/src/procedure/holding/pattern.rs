@@ -171,6 +171,16 @@ impl<N: North> HoldingPattern<N> {
         })
     }
 
+    /// The inbound course.
+    pub fn inbound_course(&self) -> Bearing<N> {
+        self.inbound
+    }
+
+    /// Which way its turns go.
+    pub fn side(&self) -> HoldingSide {
+        if self.sign > 0.0 { HoldingSide::Right } else { HoldingSide::Left }
+    }
+
     /// Heading, groundspeed and wind correction inbound.
     pub fn inbound(&self) -> Crabbed<N> {
         self.inbound_crab
