@@ -4,6 +4,7 @@ mod declaration;
 mod documentation;
 mod example;
 mod function;
+mod names;
 
 use std::fs;
 use std::path::{Path, PathBuf};
@@ -33,6 +34,7 @@ pub fn model(root: &Path) -> Result<Model> {
         let file = parsed(&path)?;
         plain_file(&file, &module, &mut model).with_context(|| path.display().to_string())?;
     }
+    names::beside(&model)?;
     Ok(model)
 }
 
@@ -194,6 +196,11 @@ mod tests {
             ("Result<Pair, Error>", "Result<Pears, Error>", "Pears"),
             ("Result<Pair, Error>", "f64", "Result"),
             ("a_nm", "class", "`class` is a word of"),
+            ("a_nm", "count", "`count` is an argument of"),
+            ("a_nm", "b_stride", "C makes `b_stride` of `b`"),
+            ("second,", "index,", "the output `index` is taken"),
+            ("second,", "first_nm,", "two outputs are named `first_nm`"),
+            ("second,", "kwargs,", "`kwargs` is an argument of"),
         ];
         for (from, to, named) in faults {
             assert!(GOOD.contains(from), "{from}");
@@ -205,5 +212,26 @@ mod tests {
     #[test]
     fn a_name_is_declared_once() {
         assert!(read(&format!("{GOOD}{GOOD}")).is_err());
+    }
+
+    /// `pair` has the array function `pair_n` in C, and `pair_second` in NumPy.
+    #[test]
+    fn names_that_are_made_do_not_meet() {
+        let beside = |other: &str| {
+            let renamed = GOOD
+                .replace("pair(", &format!("{other}("))
+                .replace("plain::pair", &format!("plain::{other}"));
+            let single =
+                renamed.replace("Result<Pair, Error>", "Result<f64, Error>").replace(")?.first_nm", ")?");
+            let pairs = read(GOOD).unwrap();
+            let mut both = read(&single).unwrap();
+            both.functions.extend(pairs.functions);
+            names::beside(&both)
+        };
+        assert!(beside("third").is_ok());
+        for other in ["pair_n", "pair_second"] {
+            let fault = format!("{:#}", beside(other).unwrap_err());
+            assert!(fault.contains(other), "{fault}");
+        }
     }
 }

@@ -1,67 +1,58 @@
 //! Path-and-terminator legs in plain numbers, bound by hand: a list of legs in, a list of segments out.
 
 use super::lead::wind;
+use super::outputs;
 use super::turn::turn_limits;
 use crate::Error;
 use crate::procedure::HoldingSide;
+pub use crate::procedure::LegCode;
 use crate::procedure::legs::{Conditions, Fix, GroundPath, Hold, Leg, Passage, Segment};
 use crate::station::{Ident, Station};
 use crate::value::units::{degree, feet_per_minute, foot, nautical_mile, nautical_miles, second};
 use crate::value::{
     Bearing, Declination, Elevation, GroundDistance, HoldTime, InterceptAngle, Latitude, Longitude, Position,
-    Quantity, Radial, SlantRange, TrueAirspeed, TrueAltitude, TrueBearing, choice,
+    Quantity, Radial, SlantRange, TrueAirspeed, TrueAltitude, TrueBearing,
 };
 
-choice! {
-    /// The legs of ARINC 424: how the path is flown, and what ends it. See [`crate::procedure::legs::Leg`].
-    LegCode {
-        /// Initial fix.
-        InitialFix = 1: "IF",
-        /// Track to a fix.
-        TrackToFix = 2: "TF",
-        /// Course to a fix.
-        CourseToFix = 3: "CF",
-        /// Direct to a fix.
-        DirectToFix = 4: "DF",
-        /// DME arc to a fix.
-        ArcToFix = 5: "AF",
-        /// Radius to a fix.
-        RadiusToFix = 6: "RF",
-        /// Fix to an altitude.
-        FixToAltitude = 7: "FA",
-        /// Fix to a distance.
-        FixToDistance = 8: "FC",
-        /// Fix to a DME reading.
-        FixToDme = 9: "FD",
-        /// Fix until ended by hand.
-        FixToManual = 10: "FM",
-        /// Course to an altitude.
-        CourseToAltitude = 11: "CA",
-        /// Course to a DME reading.
-        CourseToDme = 12: "CD",
-        /// Course until it meets the next leg.
-        CourseToIntercept = 13: "CI",
-        /// Course to a radial.
-        CourseToRadial = 14: "CR",
-        /// Heading to an altitude.
-        HeadingToAltitude = 15: "VA",
-        /// Heading to a DME reading.
-        HeadingToDme = 16: "VD",
-        /// Heading until it meets the next leg.
-        HeadingToIntercept = 17: "VI",
-        /// Heading until ended by hand.
-        HeadingToManual = 18: "VM",
-        /// Heading to a radial.
-        HeadingToRadial = 19: "VR",
-        /// Racetrack to an altitude.
-        HoldToAltitude = 20: "HA",
-        /// One racetrack.
-        HoldToFix = 21: "HF",
-        /// Racetrack until ended by hand.
-        HoldToManual = 22: "HM",
-        /// Procedure turn until it meets the next leg.
-        ProcedureTurn = 23: "PI",
+outputs! {
+    /// What the two letters of a leg say: what [`leg_meaning`] gives.
+    LegMeaning {
+        /// How its path is flown: a code of [`crate::procedure::legs::LegPath`].
+        path,
+        /// What ends it: a code of [`crate::procedure::legs::LegEnd`].
+        end,
     }
+}
+
+/// What the two letters of a leg say: how the path is flown, and what ends it.
+///
+/// Most codes are one letter for the path and one for the end; IF, AF, RF and PI name their path by both.
+///
+/// # Arguments
+/// - `leg`: the leg's code
+///
+/// # Accuracy
+/// Exact.
+///
+/// # Degenerate cases
+/// None.
+///
+/// # Errors
+/// A code that is none.
+///
+/// # Source
+/// ARINC 424 path-and-terminator concept, as listed in AIXM 5.1, CodeSegmentPathBaseType; FAA Aeronautical Information Manual 1-2-1.
+///
+/// # Example
+/// ```
+/// # use lubberline::plain::leg_meaning;
+/// # use lubberline::procedure::LegCode;
+/// assert_eq!(format!("{:.0}", leg_meaning(LegCode::CourseToDme)?.path), "2");
+/// assert_eq!(format!("{:.0}", leg_meaning(LegCode::CourseToDme)?.end), "3");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
+pub fn leg_meaning(leg: LegCode) -> Result<LegMeaning, Error> {
+    Ok(LegMeaning { path: f64::from(leg.path().code()), end: f64::from(leg.end().code()) })
 }
 
 /// One leg. Which numbers it needs follows from its code; those it does not need may be NaN.
@@ -354,7 +345,7 @@ mod tests {
                 radial_deg: 45.0,
                 ..LegInput::new(*code)
             };
-            assert_eq!(leg(&numbers).unwrap().code(), code.word());
+            assert_eq!(leg(&numbers).unwrap().code(), *code);
             // Without its numbers it is refused, and the error says which is missing.
             assert!(leg(&LegInput::new(*code)).unwrap_err().parameter().is_some(), "{}", code.word());
         }

@@ -33,7 +33,7 @@ pub(super) fn turn_limits(
 /// Rounding error, in arrays 2e-15 of the radius over the cosine of the bank; standard gravity stands for the local one, which differs by up to 0.3 percent at the surface.
 ///
 /// # Degenerate cases
-/// None in the range.
+/// Infinite at a bank whose tangent is less than any number.
 ///
 /// # Errors
 /// A value outside its range.

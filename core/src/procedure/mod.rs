@@ -25,7 +25,7 @@ pub use holding::{
     holding_turn_limits, leg_timing, limiting_dme, outbound_end_reading,
 };
 pub use intercept::{DoubleAngle, Intercept, double_angle};
-pub use legs::Passage;
+pub use legs::{LegCode, Passage};
 pub use procedure_turn::{OFF_LEG_FAST_S, OFF_LEG_SLOW_S, ProcedureTurn, ReverseTurn};
 pub use stabilization::stabilization_distance;
 pub use successive::{SingleTurn, SuccessiveTurns};

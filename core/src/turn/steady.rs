@@ -17,6 +17,9 @@ pub const STANDARD_RATE_DEG_PER_S: f64 = 3.0;
 /// Rounding error. With standard gravity; local gravity differs by up to 0.3 percent at the surface and
 /// 0.4 percent more at 45 000 ft.
 ///
+/// # Degenerate cases
+/// Infinite at a bank whose tangent is less than any number.
+///
 /// # Source
 /// Equilibrium of lift, weight and centripetal force; ICAO Doc 8168 Vol II (5th ed. 2006), Part I Section 2 Chapter 3,
 /// prints it with g = 68 625 NM/h².
@@ -31,7 +34,8 @@ pub const STANDARD_RATE_DEG_PER_S: f64 = 3.0;
 /// ```
 pub fn radius(true_airspeed: TrueAirspeed, bank: Bank) -> crate::value::units::Length {
     let airspeed_m_s = true_airspeed.value().get::<meter_per_second>();
-    metres(airspeed_m_s * airspeed_m_s / (STANDARD_GRAVITY_M_S2 * bank.value().get::<radian>().tan()))
+    // The square of a speed that all but vanishes would be nothing.
+    metres(airspeed_m_s * (airspeed_m_s / (STANDARD_GRAVITY_M_S2 * bank.value().get::<radian>().tan())))
 }
 
 /// Rate of turn at a bank, `g tan(bank) / V`.

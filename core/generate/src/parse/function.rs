@@ -4,7 +4,7 @@ use anyhow::{Result, anyhow, bail, ensure};
 use syn::{FnArg, GenericArgument, ItemFn, Pat, PathArguments, ReturnType, Type};
 
 use super::documentation::Sections;
-use super::{doc_lines, example};
+use super::{doc_lines, example, names};
 use crate::model::{Choice, Doc, Example, Function, Kind, Output, Parameter, ResultStruct};
 
 /// The most arguments, and the most outputs, that the bindings have room for.
@@ -78,67 +78,14 @@ pub fn read(
         source: sections.get("Source")?,
         examples,
     };
-    Ok(Function { module: module.to_string(), name, parameters, outputs, result, doc, block: false })
+    let function =
+        Function { module: module.to_string(), name, parameters, outputs, result, doc, block: false };
+    names::within(&function)?;
+    Ok(function)
 }
-
-/// Words that Rust lets a parameter have, and C, C++ or Python does not.
-const TAKEN_ELSEWHERE: [&str; 48] = [
-    "and",
-    "assert",
-    "auto",
-    "case",
-    "char",
-    "class",
-    "def",
-    "default",
-    "del",
-    "delete",
-    "double",
-    "elif",
-    "except",
-    "explicit",
-    "export",
-    "finally",
-    "float",
-    "friend",
-    "from",
-    "global",
-    "goto",
-    "import",
-    "inline",
-    "int",
-    "is",
-    "lambda",
-    "long",
-    "namespace",
-    "new",
-    "nonlocal",
-    "not",
-    "operator",
-    "or",
-    "pass",
-    "private",
-    "protected",
-    "public",
-    "raise",
-    "register",
-    "short",
-    "signed",
-    "switch",
-    "template",
-    "this",
-    "unsigned",
-    "using",
-    "void",
-    "with",
-];
 
 /// Cuts the default from the words of a parameter, and sees that it is a number or a word of the choice.
 fn parameter(name: String, kind: Kind, text: &str, choices: &[Choice]) -> Result<Parameter> {
-    ensure!(
-        !TAKEN_ELSEWHERE.contains(&name.as_str()),
-        "`{name}` is a word of C, C++ or Python; allowed: a name that is none"
-    );
     let (doc, default) = match text.split_once(" (default ") {
         Some((doc, rest)) => (doc, Some(rest.trim_end_matches(')').to_string())),
         None => (text, None),

@@ -77,8 +77,11 @@ impl GroundPath {
     /// # Ok::<(), lubberline::Error>(())
     /// ```
     pub fn fly(legs: &[Leg], conditions: &Conditions) -> Result<Self, Error> {
-        let refuse =
-            |reason| Error::LegNotFlown { leg: 1, code: legs.first().map_or("none", Leg::code), reason };
+        let refuse = |reason| Error::LegNotFlown {
+            leg: 1,
+            code: legs.first().map_or("none", |leg| leg.code().word()),
+            reason,
+        };
         let start = match legs.first() {
             Some(Leg::InitialFix(fix)) => fix.position,
             Some(
@@ -116,7 +119,7 @@ impl Flight<'_> {
     pub fn refuse(&self, reason: &'static str) -> Error {
         Error::LegNotFlown {
             leg: self.leg + 1,
-            code: self.legs.get(self.leg).map_or("none", Leg::code),
+            code: self.legs.get(self.leg).map_or("none", |leg| leg.code().word()),
             reason,
         }
     }

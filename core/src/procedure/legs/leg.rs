@@ -1,5 +1,6 @@
 //! The legs: how each is flown and what ends it.
 
+use super::LegCode;
 use crate::procedure::holding::HoldingSide;
 use crate::station::Station;
 use crate::value::{
@@ -113,32 +114,32 @@ pub enum Leg {
 }
 
 impl Leg {
-    /// The two letters of the leg.
-    pub const fn code(&self) -> &'static str {
+    /// Which leg it is; its [`LegCode::word`] is the two letters.
+    pub const fn code(&self) -> LegCode {
         match self {
-            Self::InitialFix(..) => "IF",
-            Self::TrackToFix(..) => "TF",
-            Self::CourseToFix(..) => "CF",
-            Self::DirectToFix(..) => "DF",
-            Self::ArcToFix { .. } => "AF",
-            Self::RadiusToFix { .. } => "RF",
-            Self::FixToAltitude(..) => "FA",
-            Self::FixToDistance(..) => "FC",
-            Self::FixToDme(..) => "FD",
-            Self::FixToManual(..) => "FM",
-            Self::CourseToAltitude(..) => "CA",
-            Self::CourseToDme(..) => "CD",
-            Self::CourseToIntercept(..) => "CI",
-            Self::CourseToRadial(..) => "CR",
-            Self::HeadingToAltitude(..) => "VA",
-            Self::HeadingToDme(..) => "VD",
-            Self::HeadingToIntercept(..) => "VI",
-            Self::HeadingToManual(..) => "VM",
-            Self::HeadingToRadial(..) => "VR",
-            Self::HoldToAltitude(..) => "HA",
-            Self::HoldToFix(..) => "HF",
-            Self::HoldToManual(..) => "HM",
-            Self::ProcedureTurn { .. } => "PI",
+            Self::InitialFix(..) => LegCode::InitialFix,
+            Self::TrackToFix(..) => LegCode::TrackToFix,
+            Self::CourseToFix(..) => LegCode::CourseToFix,
+            Self::DirectToFix(..) => LegCode::DirectToFix,
+            Self::ArcToFix { .. } => LegCode::ArcToFix,
+            Self::RadiusToFix { .. } => LegCode::RadiusToFix,
+            Self::FixToAltitude(..) => LegCode::FixToAltitude,
+            Self::FixToDistance(..) => LegCode::FixToDistance,
+            Self::FixToDme(..) => LegCode::FixToDme,
+            Self::FixToManual(..) => LegCode::FixToManual,
+            Self::CourseToAltitude(..) => LegCode::CourseToAltitude,
+            Self::CourseToDme(..) => LegCode::CourseToDme,
+            Self::CourseToIntercept(..) => LegCode::CourseToIntercept,
+            Self::CourseToRadial(..) => LegCode::CourseToRadial,
+            Self::HeadingToAltitude(..) => LegCode::HeadingToAltitude,
+            Self::HeadingToDme(..) => LegCode::HeadingToDme,
+            Self::HeadingToIntercept(..) => LegCode::HeadingToIntercept,
+            Self::HeadingToManual(..) => LegCode::HeadingToManual,
+            Self::HeadingToRadial(..) => LegCode::HeadingToRadial,
+            Self::HoldToAltitude(..) => LegCode::HoldToAltitude,
+            Self::HoldToFix(..) => LegCode::HoldToFix,
+            Self::HoldToManual(..) => LegCode::HoldToManual,
+            Self::ProcedureTurn { .. } => LegCode::ProcedureTurn,
         }
     }
 

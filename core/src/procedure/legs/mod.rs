@@ -9,6 +9,7 @@
 //! ARINC 424 path-and-terminator concept; the codes as listed in AIXM 5.1, `CodeSegmentPathBaseType`.
 
 mod arc;
+mod code;
 mod conditions;
 mod end;
 mod flight;
@@ -19,6 +20,7 @@ mod leg;
 #[cfg(test)]
 mod tests;
 
+pub use code::{LegCode, LegEnd, LegPath};
 pub use conditions::Conditions;
 pub use ground_path::{GroundPath, Place, Segment, SegmentKind};
 pub use leg::{Fix, Hold, Leg, Passage};

@@ -157,7 +157,7 @@ fn courses_and_headings_end_at_altitude_dme_radial_or_by_hand() {
     for leg in [Leg::CourseToDme(bearing(20.0), site, dme), Leg::HeadingToDme(bearing(20.0), site, dme)] {
         let met = to(leg);
         let seen = site.observe(met.position, met.altitude).dme.value().get::<nautical_mile>();
-        assert!((seen - 15.0).abs() < 1e-6, "{} {seen}", leg.code());
+        assert!((seen - 15.0).abs() < 1e-6, "{} {seen}", leg.code().word());
     }
     let radial = Radial::new(degrees(10.0)).unwrap();
     for leg in
@@ -165,7 +165,7 @@ fn courses_and_headings_end_at_altitude_dme_radial_or_by_hand() {
     {
         let met = to(leg);
         let seen = site.observe(met.position, met.altitude).radial.unwrap();
-        assert!(radial.change_to(seen).degrees().abs() < 1e-6, "{} {seen:?}", leg.code());
+        assert!(radial.change_to(seen).degrees().abs() < 1e-6, "{} {seen:?}", leg.code().word());
     }
     // The wind from the west carries an eastward heading along, and a northward one to the right.
     let drifted = to(Leg::HeadingToManual(bearing(0.0)));
@@ -186,11 +186,11 @@ fn courses_and_headings_meet_the_next_leg() {
             ],
             &windy(),
         );
-        assert!(apart_m(end(&path).position, fix) < 1e-3, "{}", leg.code());
+        assert!(apart_m(end(&path).position, fix) < 1e-3, "{}", leg.code().word());
         let line = Course { through: fix, bearing: bearing(95.0) };
         let onto = path.segments[path.segments.len() - 2];
         assert_eq!(onto.kind, SegmentKind::Turn);
-        assert!(line.abeam(onto.at(1.0)).cross_track.get::<meter>().abs() < 0.2, "{}", leg.code());
+        assert!(line.abeam(onto.at(1.0)).cross_track.get::<meter>().abs() < 0.2, "{}", leg.code().word());
     }
 }
 
