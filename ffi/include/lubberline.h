@@ -597,121 +597,6 @@
 #define LUBBER_MAGNETIC_ZONE_BLACKOUT 2
 
 /**
- * Initial fix.
- */
-#define LUBBER_LEG_CODE_INITIAL_FIX 1
-
-/**
- * Track to a fix.
- */
-#define LUBBER_LEG_CODE_TRACK_TO_FIX 2
-
-/**
- * Course to a fix.
- */
-#define LUBBER_LEG_CODE_COURSE_TO_FIX 3
-
-/**
- * Direct to a fix.
- */
-#define LUBBER_LEG_CODE_DIRECT_TO_FIX 4
-
-/**
- * DME arc to a fix.
- */
-#define LUBBER_LEG_CODE_ARC_TO_FIX 5
-
-/**
- * Radius to a fix.
- */
-#define LUBBER_LEG_CODE_RADIUS_TO_FIX 6
-
-/**
- * Fix to an altitude.
- */
-#define LUBBER_LEG_CODE_FIX_TO_ALTITUDE 7
-
-/**
- * Fix to a distance.
- */
-#define LUBBER_LEG_CODE_FIX_TO_DISTANCE 8
-
-/**
- * Fix to a DME reading.
- */
-#define LUBBER_LEG_CODE_FIX_TO_DME 9
-
-/**
- * Fix until ended by hand.
- */
-#define LUBBER_LEG_CODE_FIX_TO_MANUAL 10
-
-/**
- * Course to an altitude.
- */
-#define LUBBER_LEG_CODE_COURSE_TO_ALTITUDE 11
-
-/**
- * Course to a DME reading.
- */
-#define LUBBER_LEG_CODE_COURSE_TO_DME 12
-
-/**
- * Course until it meets the next leg.
- */
-#define LUBBER_LEG_CODE_COURSE_TO_INTERCEPT 13
-
-/**
- * Course to a radial.
- */
-#define LUBBER_LEG_CODE_COURSE_TO_RADIAL 14
-
-/**
- * Heading to an altitude.
- */
-#define LUBBER_LEG_CODE_HEADING_TO_ALTITUDE 15
-
-/**
- * Heading to a DME reading.
- */
-#define LUBBER_LEG_CODE_HEADING_TO_DME 16
-
-/**
- * Heading until it meets the next leg.
- */
-#define LUBBER_LEG_CODE_HEADING_TO_INTERCEPT 17
-
-/**
- * Heading until ended by hand.
- */
-#define LUBBER_LEG_CODE_HEADING_TO_MANUAL 18
-
-/**
- * Heading to a radial.
- */
-#define LUBBER_LEG_CODE_HEADING_TO_RADIAL 19
-
-/**
- * Racetrack to an altitude.
- */
-#define LUBBER_LEG_CODE_HOLD_TO_ALTITUDE 20
-
-/**
- * One racetrack.
- */
-#define LUBBER_LEG_CODE_HOLD_TO_FIX 21
-
-/**
- * Racetrack until ended by hand.
- */
-#define LUBBER_LEG_CODE_HOLD_TO_MANUAL 22
-
-/**
- * Procedure turn until it meets the next leg.
- */
-#define LUBBER_LEG_CODE_PROCEDURE_TURN 23
-
-/**
  * Knots, nautical miles, feet.
  */
 #define LUBBER_DESIGN_UNITS_NON_SI 0
@@ -845,6 +730,206 @@
  * The outbound leg from wings level, for a fix whose passage abeam cannot be told.
  */
 #define LUBBER_TIMED_LEG_OUTBOUND_FROM_LEVEL 2
+
+/**
+ * Initial fix.
+ */
+#define LUBBER_LEG_CODE_INITIAL_FIX 1
+
+/**
+ * Track to a fix.
+ */
+#define LUBBER_LEG_CODE_TRACK_TO_FIX 2
+
+/**
+ * Course to a fix.
+ */
+#define LUBBER_LEG_CODE_COURSE_TO_FIX 3
+
+/**
+ * Direct to a fix.
+ */
+#define LUBBER_LEG_CODE_DIRECT_TO_FIX 4
+
+/**
+ * DME arc to a fix.
+ */
+#define LUBBER_LEG_CODE_ARC_TO_FIX 5
+
+/**
+ * Radius to a fix.
+ */
+#define LUBBER_LEG_CODE_RADIUS_TO_FIX 6
+
+/**
+ * Fix to an altitude.
+ */
+#define LUBBER_LEG_CODE_FIX_TO_ALTITUDE 7
+
+/**
+ * Fix to a distance.
+ */
+#define LUBBER_LEG_CODE_FIX_TO_DISTANCE 8
+
+/**
+ * Fix to a DME reading.
+ */
+#define LUBBER_LEG_CODE_FIX_TO_DME 9
+
+/**
+ * Fix until ended by hand.
+ */
+#define LUBBER_LEG_CODE_FIX_TO_MANUAL 10
+
+/**
+ * Course to an altitude.
+ */
+#define LUBBER_LEG_CODE_COURSE_TO_ALTITUDE 11
+
+/**
+ * Course to a DME reading.
+ */
+#define LUBBER_LEG_CODE_COURSE_TO_DME 12
+
+/**
+ * Course until it meets the next leg.
+ */
+#define LUBBER_LEG_CODE_COURSE_TO_INTERCEPT 13
+
+/**
+ * Course to a radial.
+ */
+#define LUBBER_LEG_CODE_COURSE_TO_RADIAL 14
+
+/**
+ * Heading to an altitude.
+ */
+#define LUBBER_LEG_CODE_HEADING_TO_ALTITUDE 15
+
+/**
+ * Heading to a DME reading.
+ */
+#define LUBBER_LEG_CODE_HEADING_TO_DME 16
+
+/**
+ * Heading until it meets the next leg.
+ */
+#define LUBBER_LEG_CODE_HEADING_TO_INTERCEPT 17
+
+/**
+ * Heading until ended by hand.
+ */
+#define LUBBER_LEG_CODE_HEADING_TO_MANUAL 18
+
+/**
+ * Heading to a radial.
+ */
+#define LUBBER_LEG_CODE_HEADING_TO_RADIAL 19
+
+/**
+ * Racetrack to an altitude.
+ */
+#define LUBBER_LEG_CODE_HOLD_TO_ALTITUDE 20
+
+/**
+ * One racetrack.
+ */
+#define LUBBER_LEG_CODE_HOLD_TO_FIX 21
+
+/**
+ * Racetrack until ended by hand.
+ */
+#define LUBBER_LEG_CODE_HOLD_TO_MANUAL 22
+
+/**
+ * Procedure turn until it meets the next leg.
+ */
+#define LUBBER_LEG_CODE_PROCEDURE_TURN 23
+
+/**
+ * No path: where a sequence begins.
+ */
+#define LUBBER_LEG_PATH_INITIAL 0
+
+/**
+ * The geodesic between two fixes.
+ */
+#define LUBBER_LEG_PATH_TRACK 1
+
+/**
+ * A course over the ground.
+ */
+#define LUBBER_LEG_PATH_COURSE 2
+
+/**
+ * Straight to a fix from wherever the aircraft is.
+ */
+#define LUBBER_LEG_PATH_DIRECT 3
+
+/**
+ * An arc about a DME station.
+ */
+#define LUBBER_LEG_PATH_DME_ARC 4
+
+/**
+ * An arc of a given radius, tangent to what comes before and after.
+ */
+#define LUBBER_LEG_PATH_RADIUS 5
+
+/**
+ * A course from a fix.
+ */
+#define LUBBER_LEG_PATH_COURSE_FROM_FIX 6
+
+/**
+ * A heading, off which the wind carries.
+ */
+#define LUBBER_LEG_PATH_HEADING 7
+
+/**
+ * A racetrack.
+ */
+#define LUBBER_LEG_PATH_HOLD 8
+
+/**
+ * A course reversal by a procedure turn.
+ */
+#define LUBBER_LEG_PATH_PROCEDURE_TURN 9
+
+/**
+ * A fix.
+ */
+#define LUBBER_LEG_END_FIX 0
+
+/**
+ * An altitude.
+ */
+#define LUBBER_LEG_END_ALTITUDE 1
+
+/**
+ * A distance along the track.
+ */
+#define LUBBER_LEG_END_DISTANCE 2
+
+/**
+ * A DME reading.
+ */
+#define LUBBER_LEG_END_DME 3
+
+/**
+ * The crew or the controller.
+ */
+#define LUBBER_LEG_END_MANUAL 4
+
+/**
+ * Where it meets the next leg.
+ */
+#define LUBBER_LEG_END_INTERCEPT 5
+
+/**
+ * A radial.
+ */
+#define LUBBER_LEG_END_RADIAL 6
 
 /**
  * A geodesic.
@@ -7096,6 +7181,42 @@ size_t lubber_lead_radial_outbound_deg_n(size_t count,
                                          int32_t *status);
 
 /**
+ * What the two letters of a leg say: how the path is flown, and what ends it.
+ *
+ * Most codes are one letter for the path and one for the end; IF, AF, RF and PI name their path by both.
+ *
+ * @param leg the leg's code: LUBBER_LEG_CODE_INITIAL_FIX, LUBBER_LEG_CODE_TRACK_TO_FIX, LUBBER_LEG_CODE_COURSE_TO_FIX, LUBBER_LEG_CODE_DIRECT_TO_FIX, LUBBER_LEG_CODE_ARC_TO_FIX, LUBBER_LEG_CODE_RADIUS_TO_FIX, LUBBER_LEG_CODE_FIX_TO_ALTITUDE, LUBBER_LEG_CODE_FIX_TO_DISTANCE, LUBBER_LEG_CODE_FIX_TO_DME, LUBBER_LEG_CODE_FIX_TO_MANUAL, LUBBER_LEG_CODE_COURSE_TO_ALTITUDE, LUBBER_LEG_CODE_COURSE_TO_DME, LUBBER_LEG_CODE_COURSE_TO_INTERCEPT, LUBBER_LEG_CODE_COURSE_TO_RADIAL, LUBBER_LEG_CODE_HEADING_TO_ALTITUDE, LUBBER_LEG_CODE_HEADING_TO_DME, LUBBER_LEG_CODE_HEADING_TO_INTERCEPT, LUBBER_LEG_CODE_HEADING_TO_MANUAL, LUBBER_LEG_CODE_HEADING_TO_RADIAL, LUBBER_LEG_CODE_HOLD_TO_ALTITUDE, LUBBER_LEG_CODE_HOLD_TO_FIX, LUBBER_LEG_CODE_HOLD_TO_MANUAL, LUBBER_LEG_CODE_PROCEDURE_TURN
+ * @param[out] path How its path is flown: a code of LUBBER_LEG_PATH_INITIAL, LUBBER_LEG_PATH_TRACK, LUBBER_LEG_PATH_COURSE, LUBBER_LEG_PATH_DIRECT, LUBBER_LEG_PATH_DME_ARC, LUBBER_LEG_PATH_RADIUS, LUBBER_LEG_PATH_COURSE_FROM_FIX, LUBBER_LEG_PATH_HEADING, LUBBER_LEG_PATH_HOLD, LUBBER_LEG_PATH_PROCEDURE_TURN; may be NULL
+ * @param[out] end What ends it: a code of LUBBER_LEG_END_FIX, LUBBER_LEG_END_ALTITUDE, LUBBER_LEG_END_DISTANCE, LUBBER_LEG_END_DME, LUBBER_LEG_END_MANUAL, LUBBER_LEG_END_INTERCEPT, LUBBER_LEG_END_RADIAL; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Exact.
+ * Degenerate cases: None.
+ * Errors: A code that is none.
+ * Source: ARINC 424 path-and-terminator concept, as listed in AIXM 5.1, CodeSegmentPathBaseType; FAA Aeronautical Information Manual 1-2-1.
+ *
+ * Example: lubber_leg_meaning(LUBBER_LEG_CODE_COURSE_TO_DME, &value, NULL) gives 2
+ */
+int32_t lubber_leg_meaning(int32_t leg,
+                           double *path,
+                           double *end);
+
+/**
+ * `lubber_leg_meaning` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * `leg` is one code for all points: the leg's code: LUBBER_LEG_CODE_INITIAL_FIX, LUBBER_LEG_CODE_TRACK_TO_FIX, LUBBER_LEG_CODE_COURSE_TO_FIX, LUBBER_LEG_CODE_DIRECT_TO_FIX, LUBBER_LEG_CODE_ARC_TO_FIX, LUBBER_LEG_CODE_RADIUS_TO_FIX, LUBBER_LEG_CODE_FIX_TO_ALTITUDE, LUBBER_LEG_CODE_FIX_TO_DISTANCE, LUBBER_LEG_CODE_FIX_TO_DME, LUBBER_LEG_CODE_FIX_TO_MANUAL, LUBBER_LEG_CODE_COURSE_TO_ALTITUDE, LUBBER_LEG_CODE_COURSE_TO_DME, LUBBER_LEG_CODE_COURSE_TO_INTERCEPT, LUBBER_LEG_CODE_COURSE_TO_RADIAL, LUBBER_LEG_CODE_HEADING_TO_ALTITUDE, LUBBER_LEG_CODE_HEADING_TO_DME, LUBBER_LEG_CODE_HEADING_TO_INTERCEPT, LUBBER_LEG_CODE_HEADING_TO_MANUAL, LUBBER_LEG_CODE_HEADING_TO_RADIAL, LUBBER_LEG_CODE_HOLD_TO_ALTITUDE, LUBBER_LEG_CODE_HOLD_TO_FIX, LUBBER_LEG_CODE_HOLD_TO_MANUAL, LUBBER_LEG_CODE_PROCEDURE_TURN
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_leg_meaning_n(size_t count,
+                            int32_t leg,
+                            double *path,
+                            ptrdiff_t path_stride,
+                            double *end,
+                            ptrdiff_t end_stride,
+                            int32_t *status);
+
+/**
  * The earth's magnetic field at a place and date, by the World Magnetic Model.
  *
  * Schmidt semi-normalised spherical harmonics of degree and order 12, in double precision: the model of 2020 before 2025, that of 2025 from
@@ -10407,7 +10528,7 @@ size_t lubber_time_to_station_rule_s_n(size_t count,
  * @return LUBBER_OK, or a negative status with every output NaN
  *
  * Accuracy: Rounding error, in arrays 2e-15 of the radius over the cosine of the bank; standard gravity stands for the local one, which differs by up to 0.3 percent at the surface.
- * Degenerate cases: None in the range.
+ * Degenerate cases: Infinite at a bank whose tangent is less than any number.
  * Errors: A value outside its range.
  * Source: Equilibrium in a coordinated turn; ICAO Doc 8168 Vol II (5th ed. 2006), Part I Section 2 Chapter 3.
  *

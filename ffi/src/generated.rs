@@ -233,52 +233,6 @@ pub const LUBBER_MAGNETIC_ZONE_CLEAR: i32 = 0;
 pub const LUBBER_MAGNETIC_ZONE_CAUTION: i32 = 1;
 /// Below 2 000 nT: declination is not to be used.
 pub const LUBBER_MAGNETIC_ZONE_BLACKOUT: i32 = 2;
-/// Initial fix.
-pub const LUBBER_LEG_CODE_INITIAL_FIX: i32 = 1;
-/// Track to a fix.
-pub const LUBBER_LEG_CODE_TRACK_TO_FIX: i32 = 2;
-/// Course to a fix.
-pub const LUBBER_LEG_CODE_COURSE_TO_FIX: i32 = 3;
-/// Direct to a fix.
-pub const LUBBER_LEG_CODE_DIRECT_TO_FIX: i32 = 4;
-/// DME arc to a fix.
-pub const LUBBER_LEG_CODE_ARC_TO_FIX: i32 = 5;
-/// Radius to a fix.
-pub const LUBBER_LEG_CODE_RADIUS_TO_FIX: i32 = 6;
-/// Fix to an altitude.
-pub const LUBBER_LEG_CODE_FIX_TO_ALTITUDE: i32 = 7;
-/// Fix to a distance.
-pub const LUBBER_LEG_CODE_FIX_TO_DISTANCE: i32 = 8;
-/// Fix to a DME reading.
-pub const LUBBER_LEG_CODE_FIX_TO_DME: i32 = 9;
-/// Fix until ended by hand.
-pub const LUBBER_LEG_CODE_FIX_TO_MANUAL: i32 = 10;
-/// Course to an altitude.
-pub const LUBBER_LEG_CODE_COURSE_TO_ALTITUDE: i32 = 11;
-/// Course to a DME reading.
-pub const LUBBER_LEG_CODE_COURSE_TO_DME: i32 = 12;
-/// Course until it meets the next leg.
-pub const LUBBER_LEG_CODE_COURSE_TO_INTERCEPT: i32 = 13;
-/// Course to a radial.
-pub const LUBBER_LEG_CODE_COURSE_TO_RADIAL: i32 = 14;
-/// Heading to an altitude.
-pub const LUBBER_LEG_CODE_HEADING_TO_ALTITUDE: i32 = 15;
-/// Heading to a DME reading.
-pub const LUBBER_LEG_CODE_HEADING_TO_DME: i32 = 16;
-/// Heading until it meets the next leg.
-pub const LUBBER_LEG_CODE_HEADING_TO_INTERCEPT: i32 = 17;
-/// Heading until ended by hand.
-pub const LUBBER_LEG_CODE_HEADING_TO_MANUAL: i32 = 18;
-/// Heading to a radial.
-pub const LUBBER_LEG_CODE_HEADING_TO_RADIAL: i32 = 19;
-/// Racetrack to an altitude.
-pub const LUBBER_LEG_CODE_HOLD_TO_ALTITUDE: i32 = 20;
-/// One racetrack.
-pub const LUBBER_LEG_CODE_HOLD_TO_FIX: i32 = 21;
-/// Racetrack until ended by hand.
-pub const LUBBER_LEG_CODE_HOLD_TO_MANUAL: i32 = 22;
-/// Procedure turn until it meets the next leg.
-pub const LUBBER_LEG_CODE_PROCEDURE_TURN: i32 = 23;
 /// Knots, nautical miles, feet.
 pub const LUBBER_DESIGN_UNITS_NON_SI: i32 = 0;
 /// Kilometres per hour, kilometres, metres.
@@ -333,6 +287,86 @@ pub const LUBBER_TIMED_LEG_INBOUND: i32 = 0;
 pub const LUBBER_TIMED_LEG_OUTBOUND: i32 = 1;
 /// The outbound leg from wings level, for a fix whose passage abeam cannot be told.
 pub const LUBBER_TIMED_LEG_OUTBOUND_FROM_LEVEL: i32 = 2;
+/// Initial fix.
+pub const LUBBER_LEG_CODE_INITIAL_FIX: i32 = 1;
+/// Track to a fix.
+pub const LUBBER_LEG_CODE_TRACK_TO_FIX: i32 = 2;
+/// Course to a fix.
+pub const LUBBER_LEG_CODE_COURSE_TO_FIX: i32 = 3;
+/// Direct to a fix.
+pub const LUBBER_LEG_CODE_DIRECT_TO_FIX: i32 = 4;
+/// DME arc to a fix.
+pub const LUBBER_LEG_CODE_ARC_TO_FIX: i32 = 5;
+/// Radius to a fix.
+pub const LUBBER_LEG_CODE_RADIUS_TO_FIX: i32 = 6;
+/// Fix to an altitude.
+pub const LUBBER_LEG_CODE_FIX_TO_ALTITUDE: i32 = 7;
+/// Fix to a distance.
+pub const LUBBER_LEG_CODE_FIX_TO_DISTANCE: i32 = 8;
+/// Fix to a DME reading.
+pub const LUBBER_LEG_CODE_FIX_TO_DME: i32 = 9;
+/// Fix until ended by hand.
+pub const LUBBER_LEG_CODE_FIX_TO_MANUAL: i32 = 10;
+/// Course to an altitude.
+pub const LUBBER_LEG_CODE_COURSE_TO_ALTITUDE: i32 = 11;
+/// Course to a DME reading.
+pub const LUBBER_LEG_CODE_COURSE_TO_DME: i32 = 12;
+/// Course until it meets the next leg.
+pub const LUBBER_LEG_CODE_COURSE_TO_INTERCEPT: i32 = 13;
+/// Course to a radial.
+pub const LUBBER_LEG_CODE_COURSE_TO_RADIAL: i32 = 14;
+/// Heading to an altitude.
+pub const LUBBER_LEG_CODE_HEADING_TO_ALTITUDE: i32 = 15;
+/// Heading to a DME reading.
+pub const LUBBER_LEG_CODE_HEADING_TO_DME: i32 = 16;
+/// Heading until it meets the next leg.
+pub const LUBBER_LEG_CODE_HEADING_TO_INTERCEPT: i32 = 17;
+/// Heading until ended by hand.
+pub const LUBBER_LEG_CODE_HEADING_TO_MANUAL: i32 = 18;
+/// Heading to a radial.
+pub const LUBBER_LEG_CODE_HEADING_TO_RADIAL: i32 = 19;
+/// Racetrack to an altitude.
+pub const LUBBER_LEG_CODE_HOLD_TO_ALTITUDE: i32 = 20;
+/// One racetrack.
+pub const LUBBER_LEG_CODE_HOLD_TO_FIX: i32 = 21;
+/// Racetrack until ended by hand.
+pub const LUBBER_LEG_CODE_HOLD_TO_MANUAL: i32 = 22;
+/// Procedure turn until it meets the next leg.
+pub const LUBBER_LEG_CODE_PROCEDURE_TURN: i32 = 23;
+/// No path: where a sequence begins.
+pub const LUBBER_LEG_PATH_INITIAL: i32 = 0;
+/// The geodesic between two fixes.
+pub const LUBBER_LEG_PATH_TRACK: i32 = 1;
+/// A course over the ground.
+pub const LUBBER_LEG_PATH_COURSE: i32 = 2;
+/// Straight to a fix from wherever the aircraft is.
+pub const LUBBER_LEG_PATH_DIRECT: i32 = 3;
+/// An arc about a DME station.
+pub const LUBBER_LEG_PATH_DME_ARC: i32 = 4;
+/// An arc of a given radius, tangent to what comes before and after.
+pub const LUBBER_LEG_PATH_RADIUS: i32 = 5;
+/// A course from a fix.
+pub const LUBBER_LEG_PATH_COURSE_FROM_FIX: i32 = 6;
+/// A heading, off which the wind carries.
+pub const LUBBER_LEG_PATH_HEADING: i32 = 7;
+/// A racetrack.
+pub const LUBBER_LEG_PATH_HOLD: i32 = 8;
+/// A course reversal by a procedure turn.
+pub const LUBBER_LEG_PATH_PROCEDURE_TURN: i32 = 9;
+/// A fix.
+pub const LUBBER_LEG_END_FIX: i32 = 0;
+/// An altitude.
+pub const LUBBER_LEG_END_ALTITUDE: i32 = 1;
+/// A distance along the track.
+pub const LUBBER_LEG_END_DISTANCE: i32 = 2;
+/// A DME reading.
+pub const LUBBER_LEG_END_DME: i32 = 3;
+/// The crew or the controller.
+pub const LUBBER_LEG_END_MANUAL: i32 = 4;
+/// Where it meets the next leg.
+pub const LUBBER_LEG_END_INTERCEPT: i32 = 5;
+/// A radial.
+pub const LUBBER_LEG_END_RADIAL: i32 = 6;
 /// A geodesic.
 pub const LUBBER_SEGMENT_KIND_STRAIGHT: i32 = 0;
 /// A turn with its roll, in wind.
@@ -7699,6 +7733,62 @@ pub unsafe extern "C" fn lubber_lead_radial_outbound_deg_n(
     unsafe { many(const { Function::named("lead_radial_outbound_deg") }, count, &inputs, &outputs, status) }
 }
 
+/// What the two letters of a leg say: how the path is flown, and what ends it.
+///
+/// Most codes are one letter for the path and one for the end; IF, AF, RF and PI name their path by both.
+///
+/// @param leg the leg's code: LUBBER_LEG_CODE_INITIAL_FIX, LUBBER_LEG_CODE_TRACK_TO_FIX, LUBBER_LEG_CODE_COURSE_TO_FIX, LUBBER_LEG_CODE_DIRECT_TO_FIX, LUBBER_LEG_CODE_ARC_TO_FIX, LUBBER_LEG_CODE_RADIUS_TO_FIX, LUBBER_LEG_CODE_FIX_TO_ALTITUDE, LUBBER_LEG_CODE_FIX_TO_DISTANCE, LUBBER_LEG_CODE_FIX_TO_DME, LUBBER_LEG_CODE_FIX_TO_MANUAL, LUBBER_LEG_CODE_COURSE_TO_ALTITUDE, LUBBER_LEG_CODE_COURSE_TO_DME, LUBBER_LEG_CODE_COURSE_TO_INTERCEPT, LUBBER_LEG_CODE_COURSE_TO_RADIAL, LUBBER_LEG_CODE_HEADING_TO_ALTITUDE, LUBBER_LEG_CODE_HEADING_TO_DME, LUBBER_LEG_CODE_HEADING_TO_INTERCEPT, LUBBER_LEG_CODE_HEADING_TO_MANUAL, LUBBER_LEG_CODE_HEADING_TO_RADIAL, LUBBER_LEG_CODE_HOLD_TO_ALTITUDE, LUBBER_LEG_CODE_HOLD_TO_FIX, LUBBER_LEG_CODE_HOLD_TO_MANUAL, LUBBER_LEG_CODE_PROCEDURE_TURN
+/// @param[out] path How its path is flown: a code of LUBBER_LEG_PATH_INITIAL, LUBBER_LEG_PATH_TRACK, LUBBER_LEG_PATH_COURSE, LUBBER_LEG_PATH_DIRECT, LUBBER_LEG_PATH_DME_ARC, LUBBER_LEG_PATH_RADIUS, LUBBER_LEG_PATH_COURSE_FROM_FIX, LUBBER_LEG_PATH_HEADING, LUBBER_LEG_PATH_HOLD, LUBBER_LEG_PATH_PROCEDURE_TURN; may be NULL
+/// @param[out] end What ends it: a code of LUBBER_LEG_END_FIX, LUBBER_LEG_END_ALTITUDE, LUBBER_LEG_END_DISTANCE, LUBBER_LEG_END_DME, LUBBER_LEG_END_MANUAL, LUBBER_LEG_END_INTERCEPT, LUBBER_LEG_END_RADIAL; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Exact.
+/// Degenerate cases: None.
+/// Errors: A code that is none.
+/// Source: ARINC 424 path-and-terminator concept, as listed in AIXM 5.1, CodeSegmentPathBaseType; FAA Aeronautical Information Manual 1-2-1.
+///
+/// Example: lubber_leg_meaning(LUBBER_LEG_CODE_COURSE_TO_DME, &value, NULL) gives 2
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_leg_meaning(
+    leg: i32,
+    path: *mut f64,
+    end: *mut f64,
+) -> i32 {
+    let answer = || {
+        if [].iter().any(|number: &f64| number.is_nan()) { return Ok([f64::NAN; 2]) }
+        plain::leg_meaning(lubberline::procedure::LegCode::from_code("leg", f64::from(leg))?).map(|answer| [answer.path, answer.end])
+    };
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [path, end]) }
+}
+
+/// `lubber_leg_meaning` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// `leg` is one code for all points: the leg's code: LUBBER_LEG_CODE_INITIAL_FIX, LUBBER_LEG_CODE_TRACK_TO_FIX, LUBBER_LEG_CODE_COURSE_TO_FIX, LUBBER_LEG_CODE_DIRECT_TO_FIX, LUBBER_LEG_CODE_ARC_TO_FIX, LUBBER_LEG_CODE_RADIUS_TO_FIX, LUBBER_LEG_CODE_FIX_TO_ALTITUDE, LUBBER_LEG_CODE_FIX_TO_DISTANCE, LUBBER_LEG_CODE_FIX_TO_DME, LUBBER_LEG_CODE_FIX_TO_MANUAL, LUBBER_LEG_CODE_COURSE_TO_ALTITUDE, LUBBER_LEG_CODE_COURSE_TO_DME, LUBBER_LEG_CODE_COURSE_TO_INTERCEPT, LUBBER_LEG_CODE_COURSE_TO_RADIAL, LUBBER_LEG_CODE_HEADING_TO_ALTITUDE, LUBBER_LEG_CODE_HEADING_TO_DME, LUBBER_LEG_CODE_HEADING_TO_INTERCEPT, LUBBER_LEG_CODE_HEADING_TO_MANUAL, LUBBER_LEG_CODE_HEADING_TO_RADIAL, LUBBER_LEG_CODE_HOLD_TO_ALTITUDE, LUBBER_LEG_CODE_HOLD_TO_FIX, LUBBER_LEG_CODE_HOLD_TO_MANUAL, LUBBER_LEG_CODE_PROCEDURE_TURN
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_leg_meaning_n(
+    count: usize,
+    leg: i32,
+    path: *mut f64,
+    path_stride: isize,
+    end: *mut f64,
+    end_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let leg = f64::from(leg);
+    let (inputs, outputs) = ([Array::input(&raw const leg, 0)], [Array::output(path, path_stride), Array::output(end, end_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("leg_meaning") }, count, &inputs, &outputs, status) }
+}
+
 /// The earth's magnetic field at a place and date, by the World Magnetic Model.
 ///
 /// Schmidt semi-normalised spherical harmonics of degree and order 12, in double precision: the model of 2020 before 2025, that of 2025 from
@@ -12165,7 +12255,7 @@ pub unsafe extern "C" fn lubber_time_to_station_rule_s_n(
 /// @return LUBBER_OK, or a negative status with every output NaN
 ///
 /// Accuracy: Rounding error, in arrays 2e-15 of the radius over the cosine of the bank; standard gravity stands for the local one, which differs by up to 0.3 percent at the surface.
-/// Degenerate cases: None in the range.
+/// Degenerate cases: Infinite at a bank whose tangent is less than any number.
 /// Errors: A value outside its range.
 /// Source: Equilibrium in a coordinated turn; ICAO Doc 8168 Vol II (5th ed. 2006), Part I Section 2 Chapter 3.
 ///

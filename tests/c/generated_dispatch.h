@@ -1321,6 +1321,18 @@ static size_t many_lead_radial_outbound_deg(size_t count, const double *const *i
     return lubber_lead_radial_outbound_deg_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], status);
 }
 
+static int32_t call_leg_meaning(const double *in, double *out)
+{
+    return lubber_leg_meaning((int32_t)in[0], &out[0], &out[1]);
+}
+
+static size_t many_leg_meaning(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    (void)in_stride; /* a function of choices alone has no use for it */
+    return lubber_leg_meaning_n(count, (int32_t)in[0][0], out[0], out_stride[0], out[1], out_stride[1], status);
+}
+
 static int32_t call_magnetic_field(const double *in, double *out)
 {
     return lubber_magnetic_field(in[0], in[1], in[2], in[3], &out[0], &out[1], &out[2], &out[3], &out[4], &out[5], &out[6], &out[7], &out[8], &out[9], &out[10], &out[11], &out[12], &out[13], &out[14], &out[15], &out[16], &out[17]);
@@ -2414,6 +2426,7 @@ static const struct dispatch DISPATCH[] = {
     {"arc_entry_outbound_nm", 2, 1, "nn", {"arc_entry_outbound_nm"}, {10.0, 2.5}, call_arc_entry_outbound_nm, many_arc_entry_outbound_nm},
     {"lead_radial_inbound_deg", 2, 1, "nn", {"lead_radial_inbound_deg"}, {12.0, 0.6}, call_lead_radial_inbound_deg, many_lead_radial_inbound_deg},
     {"lead_radial_outbound_deg", 2, 1, "nn", {"lead_radial_outbound_deg"}, {12.0, 0.6}, call_lead_radial_outbound_deg, many_lead_radial_outbound_deg},
+    {"leg_meaning", 1, 2, "c", {"path", "end"}, {LUBBER_LEG_CODE_COURSE_TO_DME}, call_leg_meaning, many_leg_meaning},
     {"magnetic_field", 4, 18, "nnnn", {"declination_deg", "inclination_deg", "horizontal_nt", "north_nt", "east_nt", "down_nt", "total_nt", "declination_change_deg", "inclination_change_deg", "horizontal_change_nt", "north_change_nt", "east_change_nt", "down_change_nt", "total_change_nt", "declination_uncertainty_deg", "grid_variation_deg", "zone", "in_date"}, {-80.0, 240.0, 0.0, 2027.5}, call_magnetic_field, many_magnetic_field},
     {"variation_deg", 4, 1, "nnnn", {"variation_deg"}, {-80.0, 240.0, 0.0, 2027.5}, call_variation_deg, many_variation_deg},
     {"magnetic_from_true_deg", 2, 1, "nn", {"magnetic_from_true_deg"}, {5.0, 12.0}, call_magnetic_from_true_deg, many_magnetic_from_true_deg},

@@ -440,6 +440,12 @@ int main(void)
     status = lubber_lead_radial_outbound_deg(12.0, 0.6, &value);
     expect("lubber_lead_radial_outbound_deg(12.0, 0.6, &value)", status, value, 2, "2.73");
     value = NAN;
+    status = lubber_leg_meaning(LUBBER_LEG_CODE_COURSE_TO_DME, &value, NULL);
+    expect("lubber_leg_meaning(LUBBER_LEG_CODE_COURSE_TO_DME, &value, NULL)", status, value, 0, "2");
+    value = NAN;
+    status = lubber_leg_meaning(LUBBER_LEG_CODE_COURSE_TO_DME, NULL, &value);
+    expect("lubber_leg_meaning(LUBBER_LEG_CODE_COURSE_TO_DME, NULL, &value)", status, value, 0, "3");
+    value = NAN;
     status = lubber_magnetic_field(-80.0, 240.0, 0.0, 2027.5, &value, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL);
     expect("lubber_magnetic_field(-80.0, 240.0, 0.0, 2027.5, &value, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL)", status, value, 2, "68.49");
     value = NAN;

@@ -765,6 +765,13 @@ pub const FUNCTIONS: &[Function] = &[
         block: |inputs, outputs, statuses| each(inputs, outputs, statuses, lead_radial_outbound_deg),
     },
     Function {
+        name: "leg_meaning",
+        inputs: &["leg"],
+        outputs: &["path", "end"],
+        run: |inputs, outputs| one(inputs, outputs, leg_meaning),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, leg_meaning),
+    },
+    Function {
         name: "magnetic_field",
         inputs: &["lat_deg", "lon_deg", "altitude_ft", "decimal_year"],
         outputs: &["declination_deg", "inclination_deg", "horizontal_nt", "north_nt", "east_nt", "down_nt", "total_nt", "declination_change_deg", "inclination_change_deg", "horizontal_change_nt", "north_change_nt", "east_change_nt", "down_change_nt", "total_change_nt", "declination_uncertainty_deg", "grid_variation_deg", "zone", "in_date"],
@@ -1839,6 +1846,13 @@ fn lead_radial_inbound_deg([arc_radius_nm, turn_radius_nm]: [f64; 2]) -> Result<
 
 fn lead_radial_outbound_deg([arc_radius_nm, turn_radius_nm]: [f64; 2]) -> Result<[f64; 1], Error> {
     super::lead_radial_outbound_deg(arc_radius_nm, turn_radius_nm).map(|answer| [answer])
+}
+
+fn leg_meaning([leg]: [f64; 1]) -> Result<[f64; 2], Error> {
+    if [leg].iter().any(|input: &f64| input.is_nan()) {
+        return Ok([f64::NAN; 2]);
+    }
+    super::leg_meaning(crate::procedure::LegCode::from_code("leg", leg)?).map(|answer| [answer.path, answer.end])
 }
 
 fn magnetic_field([lat_deg, lon_deg, altitude_ft, decimal_year]: [f64; 4]) -> Result<[f64; 18], Error> {

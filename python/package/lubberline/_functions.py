@@ -35,6 +35,7 @@ __all__ = [
     "HoldingTiming",
     "HoldingTurn",
     "Intercept",
+    "LegMeaning",
     "LimitedTurn",
     "LimitingDme",
     "MagneticFieldOutput",
@@ -158,6 +159,7 @@ __all__ = [
     "lead_radial_outbound_deg",
     "least_dme_nm",
     "least_reception_height_ft",
+    "leg_meaning",
     "limited_turn",
     "limiting_dme",
     "load_factor",
@@ -283,6 +285,8 @@ _HOLDING_SPEED_RULE = {"faa": 0, "faa_air_force": 1, "faa_navy": 2, "icao": 3, "
 _TIMING_AUTHORITY = {"icao": 0, "faa": 1}
 
 _TIMED_LEG = {"inbound": 0, "outbound": 1, "outbound_from_level": 2}
+
+_LEG_CODE = {"IF": 1, "TF": 2, "CF": 3, "DF": 4, "AF": 5, "RF": 6, "FA": 7, "FC": 8, "FD": 9, "FM": 10, "CA": 11, "CD": 12, "CI": 13, "CR": 14, "VA": 15, "VD": 16, "VI": 17, "VM": 18, "VR": 19, "HA": 20, "HF": 21, "HM": 22, "PI": 23}
 
 _PASSAGE = {"fly_by": 0, "fly_over": 1}
 
@@ -7239,6 +7243,70 @@ def lead_radial_outbound_deg(arc_radius_nm, turn_radius_nm, **kwargs):
 _scalar_lead_radial_outbound_deg = scalars["lead_radial_outbound_deg"]
 
 
+class LegMeaning(NamedTuple):
+    """What the two letters of a leg say: what `leg_meaning` gives."""
+
+    path: object
+    """How its path is flown: a code of `LegPath`."""
+    end: object
+    """What ends it: a code of `LegEnd`."""
+
+
+def leg_meaning(leg, **kwargs):
+    r"""What the two letters of a leg say: how the path is flown, and what ends it.
+
+    Most codes are one letter for the path and one for the end; IF, AF, RF and PI name their path by
+    both.
+
+    Parameters
+    ----------
+    leg : {"IF", "TF", "CF", "DF", "AF", "RF", "FA", "FC", "FD", "FM", "CA", "CD", "CI", "CR", "VA", "VD", "VI", "VM", "VR", "HA", "HF", "HM", "PI"}
+        The leg's code.
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    LegMeaning
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `path`: How its path is flown: a code of `LegPath`.
+        `end`: What ends it: a code of `LegEnd`.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A code that is none. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: Exact.
+
+    Degenerate cases: None.
+
+    Source: ARINC 424 path-and-terminator concept, as listed in AIXM 5.1, CodeSegmentPathBaseType;
+    FAA Aeronautical Information Manual 1-2-1.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.leg_meaning('CD').path:.0f}"
+    '2'
+    >>> f"{lubberline.leg_meaning('CD').end:.0f}"
+    '3'
+    """
+    leg = chosen(_LEG_CODE, "leg", leg)
+    if not kwargs:
+        answer = _scalar_leg_meaning(leg)
+        if answer is not None:
+            return named(LegMeaning, answer)
+    return LegMeaning._make(many("leg_meaning", LegMeaning._fields, (leg,), kwargs))
+
+
+_scalar_leg_meaning = scalars["leg_meaning"]
+
+
 class MagneticFieldOutput(NamedTuple):
     """The magnetic field at a place and date: what `magnetic_field` gives."""
 
@@ -11673,7 +11741,7 @@ def turn_radius_nm(true_airspeed_kt, bank_deg, **kwargs):
     Accuracy: Rounding error, in arrays 2e-15 of the radius over the cosine of the bank; standard
     gravity stands for the local one, which differs by up to 0.3 percent at the surface.
 
-    Degenerate cases: None in the range.
+    Degenerate cases: Infinite at a bank whose tangent is less than any number.
 
     Source: Equilibrium in a coordinated turn; ICAO Doc 8168 Vol II (5th ed. 2006), Part I Section 2
     Chapter 3.

@@ -42,6 +42,7 @@ __all__ = [
     "HoldingTiming",
     "HoldingTurn",
     "Intercept",
+    "LegMeaning",
     "LimitedTurn",
     "LimitingDme",
     "MagneticFieldOutput",
@@ -165,6 +166,7 @@ __all__ = [
     "lead_radial_outbound_deg",
     "least_dme_nm",
     "least_reception_height_ft",
+    "leg_meaning",
     "limited_turn",
     "limiting_dme",
     "load_factor",
@@ -1040,6 +1042,15 @@ def lead_radial_inbound_deg(arc_radius_nm: ArrayLike, turn_radius_nm: ArrayLike,
 def lead_radial_outbound_deg(arc_radius_nm: Number, turn_radius_nm: Number) -> float: ...
 @overload
 def lead_radial_outbound_deg(arc_radius_nm: ArrayLike, turn_radius_nm: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+class LegMeaning(NamedTuple, Generic[_T]):
+    path: _T
+    end: _T
+
+@overload
+def leg_meaning(leg: Literal["IF", "TF", "CF", "DF", "AF", "RF", "FA", "FC", "FD", "FM", "CA", "CD", "CI", "CR", "VA", "VD", "VI", "VM", "VR", "HA", "HF", "HM", "PI"] | int) -> LegMeaning[float]: ...
+@overload
+def leg_meaning(leg: Literal["IF", "TF", "CF", "DF", "AF", "RF", "FA", "FC", "FD", "FM", "CA", "CD", "CI", "CR", "VA", "VD", "VI", "VM", "VR", "HA", "HF", "HM", "PI"] | int | _Codes, **kwargs: Any) -> LegMeaning[NDArray[np.float64]]: ...
 
 class MagneticFieldOutput(NamedTuple, Generic[_T]):
     declination_deg: _T

@@ -238,6 +238,8 @@ __all__ = [
     "lead_radial_outbound_deg",
     "least_dme_nm",
     "least_reception_height_ft",
+    "leg_meaning_end",
+    "leg_meaning_path",
     "limited_turn_bank_deg",
     "limited_turn_governed_by",
     "limited_turn_radius_nm",
@@ -761,6 +763,8 @@ arc_entry_inbound_nm: np.ufunc
 arc_entry_outbound_nm: np.ufunc
 lead_radial_inbound_deg: np.ufunc
 lead_radial_outbound_deg: np.ufunc
+leg_meaning_path: np.ufunc
+leg_meaning_end: np.ufunc
 magnetic_field_declination_deg: np.ufunc
 magnetic_field_inclination_deg: np.ufunc
 magnetic_field_horizontal_nt: np.ufunc
