@@ -8,7 +8,7 @@ use crate::lead::RadialFlown;
 use crate::rules::{
     self, ArcLeadRule, BankRule, LeadComparison, LeadRule, RadiusRule, RollOutAllowed, TurnCue,
 };
-use crate::value::units::{degree, nautical_mile, second};
+use crate::value::units::{degree, foot, nautical_mile, second};
 use crate::value::{
     ArcRadius, Bearing, BearingDrift, ConeHalfAngle, Dots, ElapsedTime, GroundDistance, HeightAboveStation,
     StationDistance, TrueAirspeed, TrueBearing,
@@ -275,6 +275,80 @@ pub fn rule_lead_flown(
         ended_in_cone: f64::from(u8::from(flown.ended_in_cone)),
         verdict: f64::from(flown.verdict(allowed).code()),
     })
+}
+
+/// The height above the station at which the rule's DME reading is the exact one: below it the turn begins too late, above it too early.
+///
+/// Where `l + h / 6000 ft` is `sqrt(L^2 + h^2)`, with `l` the rule's lead and `L` the exact one; near `(L^2 - l^2) / (2 l)`.
+///
+/// # Arguments
+/// - `inbound_course_deg`: course flown to the station, any finite number
+/// - `outbound_course_deg`: course flown from it, against the same north
+/// - `true_airspeed_kt`: true airspeed, above 0 to 5000
+/// - `wind_from_deg`: where the wind blows from, against the same north (default 0.0)
+/// - `wind_speed_kt`: speed of the wind, 0 to 1000 (default 0.0)
+/// - `bank_limit_deg`: greatest bank, above 0 below 90 (default 25.0)
+/// - `turn_rate_limit_deg_per_s`: greatest rate of turn, above 0 (default 3.0)
+/// - `roll_rate_deg_per_s`: rate of roll, above 0, infinite for an instant roll (default 5.0)
+/// - `rule`: which mental arithmetic (default "third")
+///
+/// # Accuracy
+/// Rounding: a root in a bracket, of the readings over a curved earth.
+///
+/// # Degenerate cases
+/// NaN where the rule is early at every height, as for a slow aircraft with a quick roll, and where it is late up to 400 000 ft.
+///
+/// # Errors
+/// A value outside its range, a reversal, a wind that the airspeed cannot hold.
+///
+/// # Source
+/// Derived; the rule: `rule_reading_nm`, the exact reading: `dme_at_roll_in_nm`.
+///
+/// # Example
+/// ```
+/// # use lubberline::plain::rule_holds_at_height_ft;
+/// # use lubberline::rules::LeadRule;
+/// assert_eq!(format!("{:.0}", rule_holds_at_height_ft(40.0, 130.0, 350.0, 0.0, 0.0, 25.0, 3.0, 5.0, LeadRule::Third)?), "19490");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
+#[expect(
+    clippy::too_many_arguments,
+    reason = "a plain function takes plain numbers; the typed one groups them"
+)]
+pub fn rule_holds_at_height_ft(
+    inbound_course_deg: f64,
+    outbound_course_deg: f64,
+    true_airspeed_kt: f64,
+    wind_from_deg: f64,
+    wind_speed_kt: f64,
+    bank_limit_deg: f64,
+    turn_rate_limit_deg_per_s: f64,
+    roll_rate_deg_per_s: f64,
+    rule: LeadRule,
+) -> Result<f64, Error> {
+    if any_nan(&[
+        inbound_course_deg,
+        outbound_course_deg,
+        true_airspeed_kt,
+        wind_from_deg,
+        wind_speed_kt,
+        bank_limit_deg,
+        turn_rate_limit_deg_per_s,
+        roll_rate_deg_per_s,
+    ]) {
+        return Ok(f64::NAN);
+    }
+    let inbound = TrueBearing::named("inbound_course_deg", inbound_course_deg)?;
+    let outbound = Bearing::named("outbound_course_deg", outbound_course_deg)?;
+    let airspeed = TrueAirspeed::named("true_airspeed_kt", true_airspeed_kt)?;
+    let comparison = LeadComparison {
+        inbound,
+        wind: wind(wind_from_deg, wind_speed_kt)?,
+        limits: turn_limits(bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s)?,
+        rule,
+    };
+    let height = comparison.holds_at(airspeed, inbound.change_to(outbound))?;
+    Ok(height.map_or(f64::NAN, |height| height.value().get::<foot>()))
 }
 
 outputs! {

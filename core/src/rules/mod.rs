@@ -11,6 +11,7 @@ mod intercept;
 mod lead;
 mod lead_error;
 mod lead_flown;
+mod lead_holds;
 mod needle;
 mod turn;
 
