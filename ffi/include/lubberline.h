@@ -9347,6 +9347,70 @@ size_t lubber_rule_lead_flown_n(size_t count,
                                 int32_t *status);
 
 /**
+ * The height above the station at which the rule's DME reading is the exact one: below it the turn begins too late, above it too early.
+ *
+ * Where `l + h / 6000 ft` is `sqrt(L^2 + h^2)`, with `l` the rule's lead and `L` the exact one; near `(L^2 - l^2) / (2 l)`.
+ *
+ * @param inbound_course_deg course flown to the station, any finite number
+ * @param outbound_course_deg course flown from it, against the same north
+ * @param true_airspeed_kt true airspeed, above 0 to 5000
+ * @param wind_from_deg where the wind blows from, against the same north
+ * @param wind_speed_kt speed of the wind, 0 to 1000
+ * @param bank_limit_deg greatest bank, above 0 below 90
+ * @param turn_rate_limit_deg_per_s greatest rate of turn, above 0
+ * @param roll_rate_deg_per_s rate of roll, above 0, infinite for an instant roll
+ * @param rule which mental arithmetic: LUBBER_LEAD_RULE_THIRD, LUBBER_LEAD_RULE_THIRD_AND_ALLOWANCE, LUBBER_LEAD_RULE_THIRD_AND_MARGIN
+ * @param[out] rule_holds_at_height_ft the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding: a root in a bracket, of the readings over a curved earth.
+ * Degenerate cases: NaN where the rule is early at every height, as for a slow aircraft with a quick roll, and where it is late up to 400 000 ft.
+ * Errors: A value outside its range, a reversal, a wind that the airspeed cannot hold.
+ * Source: Derived; the rule: `rule_reading_nm`, the exact reading: `dme_at_roll_in_nm`.
+ *
+ * Example: lubber_rule_holds_at_height_ft(40.0, 130.0, 350.0, 0.0, 0.0, 25.0, 3.0, 5.0, LUBBER_LEAD_RULE_THIRD, &value) gives 19490
+ */
+int32_t lubber_rule_holds_at_height_ft(double inbound_course_deg,
+                                       double outbound_course_deg,
+                                       double true_airspeed_kt,
+                                       double wind_from_deg,
+                                       double wind_speed_kt,
+                                       double bank_limit_deg,
+                                       double turn_rate_limit_deg_per_s,
+                                       double roll_rate_deg_per_s,
+                                       int32_t rule,
+                                       double *rule_holds_at_height_ft);
+
+/**
+ * `lubber_rule_holds_at_height_ft` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * `rule` is one code for all points: which mental arithmetic: LUBBER_LEAD_RULE_THIRD, LUBBER_LEAD_RULE_THIRD_AND_ALLOWANCE, LUBBER_LEAD_RULE_THIRD_AND_MARGIN
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_rule_holds_at_height_ft_n(size_t count,
+                                        const double *inbound_course_deg,
+                                        ptrdiff_t inbound_course_deg_stride,
+                                        const double *outbound_course_deg,
+                                        ptrdiff_t outbound_course_deg_stride,
+                                        const double *true_airspeed_kt,
+                                        ptrdiff_t true_airspeed_kt_stride,
+                                        const double *wind_from_deg,
+                                        ptrdiff_t wind_from_deg_stride,
+                                        const double *wind_speed_kt,
+                                        ptrdiff_t wind_speed_kt_stride,
+                                        const double *bank_limit_deg,
+                                        ptrdiff_t bank_limit_deg_stride,
+                                        const double *turn_rate_limit_deg_per_s,
+                                        ptrdiff_t turn_rate_limit_deg_per_s_stride,
+                                        const double *roll_rate_deg_per_s,
+                                        ptrdiff_t roll_rate_deg_per_s_stride,
+                                        int32_t rule,
+                                        double *rule_holds_at_height_ft,
+                                        ptrdiff_t rule_holds_at_height_ft_stride,
+                                        int32_t *status);
+
+/**
  * The rule of the least DME overhead beside the height itself.
  *
  * `h / 6000` less `h`.

@@ -1801,6 +1801,18 @@ static size_t many_rule_lead_flown(size_t count, const double *const *in, const 
     return lubber_rule_lead_flown_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], in[6], in_stride[6], in[7], in_stride[7], in[8], in_stride[8], (int32_t)in[9][0], (int32_t)in[10][0], in[11], in_stride[11], in[12], in_stride[12], in[13], in_stride[13], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], out[5], out_stride[5], out[6], out_stride[6], status);
 }
 
+static int32_t call_rule_holds_at_height_ft(const double *in, double *out)
+{
+    return lubber_rule_holds_at_height_ft(in[0], in[1], in[2], in[3], in[4], in[5], in[6], in[7], (int32_t)in[8], &out[0]);
+}
+
+static size_t many_rule_holds_at_height_ft(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    (void)in_stride; /* a function of choices alone has no use for it */
+    return lubber_rule_holds_at_height_ft_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], in[6], in_stride[6], in[7], in_stride[7], (int32_t)in[8][0], out[0], out_stride[0], status);
+}
+
 static int32_t call_rule_least_dme_error(const double *in, double *out)
 {
     return lubber_rule_least_dme_error(in[0], &out[0], &out[1], &out[2]);
@@ -2466,6 +2478,7 @@ static const struct dispatch DISPATCH[] = {
     {"base_turn_sector_nm", 3, 1, "nnc", {"base_turn_sector_nm"}, {180.0, 120.0, LUBBER_DESIGN_UNITS_NON_SI}, call_base_turn_sector_nm, many_base_turn_sector_nm},
     {"rule_lead_error", 10, 16, "nnnnnnnnnc", {"rule_lead_nm", "exact_lead_nm", "lead_error_nm", "rule_reading_nm", "exact_reading_nm", "reading_error_nm", "allowance_nm", "round_radius_nm", "proportion_nm", "standard_rate_nm", "groundspeed_nm", "heading_change_nm", "drift_nm", "roll_nm", "mile_nm", "sum_nm"}, {40.0, 130.0, 450.0, 36000.0, 0.0, 0.0, 25.0, 3.0, 5.0, LUBBER_LEAD_RULE_THIRD}, call_rule_lead_error, many_rule_lead_error},
     {"rule_lead_flown", 14, 7, "nnnnnnnnnccnnn", {"reading_nm", "before_station_nm", "overshoot_nm", "past_station_nm", "began_in_cone", "ended_in_cone", "verdict"}, {40.0, 130.0, 450.0, 36000.0, 0.0, 0.0, 25.0, 3.0, 5.0, LUBBER_LEAD_RULE_THIRD, LUBBER_TURN_CUE_READING, 50.0, 0.5, 1.0}, call_rule_lead_flown, many_rule_lead_flown},
+    {"rule_holds_at_height_ft", 9, 1, "nnnnnnnnc", {"rule_holds_at_height_ft"}, {40.0, 130.0, 350.0, 0.0, 0.0, 25.0, 3.0, 5.0, LUBBER_LEAD_RULE_THIRD}, call_rule_holds_at_height_ft, many_rule_holds_at_height_ft},
     {"rule_least_dme_error", 1, 3, "n", {"rule_nm", "exact_nm", "error_nm"}, {36000.0}, call_rule_least_dme_error, many_rule_least_dme_error},
     {"rule_cone_radius_error", 2, 5, "nn", {"rule_nm", "exact_nm", "error_nm", "mile_nm", "angle_nm"}, {36000.0, 50.0}, call_rule_cone_radius_error, many_rule_cone_radius_error},
     {"rule_bank_error", 2, 3, "nc", {"rule_deg", "exact_deg", "error_deg"}, {120.0, LUBBER_BANK_RULE_TENTH_AND_SEVEN}, call_rule_bank_error, many_rule_bank_error},

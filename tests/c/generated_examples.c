@@ -620,6 +620,9 @@ int main(void)
     status = lubber_rule_lead_flown(40.0, 130.0, 450.0, 36000.0, 0.0, 0.0, 25.0, 3.0, 5.0, LUBBER_LEAD_RULE_THIRD, LUBBER_TURN_CUE_DISTANCE, 50.0, 0.5, 1.0, NULL, NULL, &value, NULL, NULL, NULL, NULL);
     expect("lubber_rule_lead_flown(40.0, 130.0, 450.0, 36000.0, 0.0, 0.0, 25.0, 3.0, 5.0, LUBBER_LEAD_RULE_THIRD, LUBBER_TURN_CUE_DISTANCE, 50.0, 0.5, 1.0, NULL, NULL, &value, NULL, NULL, NULL, NULL)", status, value, 2, "4.14");
     value = NAN;
+    status = lubber_rule_holds_at_height_ft(40.0, 130.0, 350.0, 0.0, 0.0, 25.0, 3.0, 5.0, LUBBER_LEAD_RULE_THIRD, &value);
+    expect("lubber_rule_holds_at_height_ft(40.0, 130.0, 350.0, 0.0, 0.0, 25.0, 3.0, 5.0, LUBBER_LEAD_RULE_THIRD, &value)", status, value, 0, "19490");
+    value = NAN;
     status = lubber_rule_least_dme_error(36000.0, NULL, NULL, &value);
     expect("lubber_rule_least_dme_error(36000.0, NULL, NULL, &value)", status, value, 3, "0.075");
     value = NAN;

@@ -1045,6 +1045,13 @@ pub const FUNCTIONS: &[Function] = &[
         block: |inputs, outputs, statuses| each(inputs, outputs, statuses, rule_lead_flown),
     },
     Function {
+        name: "rule_holds_at_height_ft",
+        inputs: &["inbound_course_deg", "outbound_course_deg", "true_airspeed_kt", "wind_from_deg", "wind_speed_kt", "bank_limit_deg", "turn_rate_limit_deg_per_s", "roll_rate_deg_per_s", "rule"],
+        outputs: &["rule_holds_at_height_ft"],
+        run: |inputs, outputs| one(inputs, outputs, rule_holds_at_height_ft),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, rule_holds_at_height_ft),
+    },
+    Function {
         name: "rule_least_dme_error",
         inputs: &["height_ft"],
         outputs: &["rule_nm", "exact_nm", "error_nm"],
@@ -2042,6 +2049,13 @@ fn rule_lead_flown([inbound_course_deg, outbound_course_deg, true_airspeed_kt, h
         return Ok([f64::NAN; 7]);
     }
     super::rule_lead_flown(inbound_course_deg, outbound_course_deg, true_airspeed_kt, height_above_station_ft, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, crate::rules::LeadRule::from_code("rule", rule)?, crate::rules::TurnCue::from_code("cue", cue)?, cone_half_angle_deg, allowed_beyond_nm, allowed_short_nm).map(|answer| [answer.reading_nm, answer.before_station_nm, answer.overshoot_nm, answer.past_station_nm, answer.began_in_cone, answer.ended_in_cone, answer.verdict])
+}
+
+fn rule_holds_at_height_ft([inbound_course_deg, outbound_course_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, rule]: [f64; 9]) -> Result<[f64; 1], Error> {
+    if [inbound_course_deg, outbound_course_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, rule].iter().any(|input: &f64| input.is_nan()) {
+        return Ok([f64::NAN; 1]);
+    }
+    super::rule_holds_at_height_ft(inbound_course_deg, outbound_course_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, crate::rules::LeadRule::from_code("rule", rule)?).map(|answer| [answer])
 }
 
 fn rule_least_dme_error([height_ft]: [f64; 1]) -> Result<[f64; 3], Error> {

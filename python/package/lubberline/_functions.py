@@ -203,6 +203,7 @@ __all__ = [
     "rule_bank_error",
     "rule_cone_radius_error",
     "rule_cone_radius_nm",
+    "rule_holds_at_height_ft",
     "rule_intercept_angle_deg",
     "rule_intercept_lead_deg",
     "rule_lead_error",
@@ -10063,6 +10064,74 @@ def rule_lead_flown(inbound_course_deg, outbound_course_deg, true_airspeed_kt, h
 
 
 _scalar_rule_lead_flown = scalars["rule_lead_flown"]
+
+
+def rule_holds_at_height_ft(inbound_course_deg, outbound_course_deg, true_airspeed_kt, wind_from_deg=0.0, wind_speed_kt=0.0, bank_limit_deg=25.0, turn_rate_limit_deg_per_s=3.0, roll_rate_deg_per_s=5.0, rule="third", **kwargs):
+    r"""The height above the station at which the rule's DME reading is the exact one: below it the turn begins too late, above it too early.
+
+    Where `l + h / 6000 ft` is `sqrt(L^2 + h^2)`, with `l` the rule's lead and `L` the exact one;
+    near `(L^2 - l^2) / (2 l)`.
+
+    Parameters
+    ----------
+    inbound_course_deg : array_like, in degrees
+        Course flown to the station, any finite number.
+    outbound_course_deg : array_like, in degrees
+        Course flown from it, against the same north.
+    true_airspeed_kt : array_like, in knots
+        True airspeed, above 0 to 5000.
+    wind_from_deg : array_like, in degrees
+        Where the wind blows from, against the same north (default 0.0).
+    wind_speed_kt : array_like, in knots
+        Speed of the wind, 0 to 1000 (default 0.0).
+    bank_limit_deg : array_like, in degrees
+        Greatest bank, above 0 below 90 (default 25.0).
+    turn_rate_limit_deg_per_s : array_like, in degrees per second
+        Greatest rate of turn, above 0 (default 3.0).
+    roll_rate_deg_per_s : array_like, in degrees per second
+        Rate of roll, above 0, infinite for an instant roll (default 5.0).
+    rule : {"third", "third_and_allowance", "third_and_margin"}
+        Which mental arithmetic (default "third").
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray, in feet
+        A float if every argument is a plain number.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, a reversal, a wind that the airspeed cannot hold. In
+        arrays such a point is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: Rounding: a root in a bracket, of the readings over a curved earth.
+
+    Degenerate cases: NaN where the rule is early at every height, as for a slow aircraft with a
+    quick roll, and where it is late up to 400 000 ft.
+
+    Source: Derived; the rule: `rule_reading_nm`, the exact reading: `dme_at_roll_in_nm`.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.rule_holds_at_height_ft(40.0, 130.0, 350.0, 0.0, 0.0, 25.0, 3.0, 5.0, 'third'):.0f}"
+    '19490'
+    >>> [f"{value:.0f}" for value in lubberline.rule_holds_at_height_ft([40.0, 40.0], 130.0, 350.0, 0.0, 0.0, 25.0, 3.0, 5.0, 'third')]
+    ['19490', '19490']
+    """
+    rule = chosen(_LEAD_RULE, "rule", rule)
+    if not kwargs:
+        answer = _scalar_rule_holds_at_height_ft(inbound_course_deg, outbound_course_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, rule)
+        if answer is not None:
+            return answer
+    return ufunc.rule_holds_at_height_ft(inbound_course_deg, outbound_course_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, rule, **kwargs)
+
+
+_scalar_rule_holds_at_height_ft = scalars["rule_holds_at_height_ft"]
 
 
 class RuleLeastDmeError(NamedTuple):

@@ -210,6 +210,7 @@ __all__ = [
     "rule_bank_error",
     "rule_cone_radius_error",
     "rule_cone_radius_nm",
+    "rule_holds_at_height_ft",
     "rule_intercept_angle_deg",
     "rule_intercept_lead_deg",
     "rule_lead_error",
@@ -1372,6 +1373,11 @@ class RuleLeadFlown(NamedTuple, Generic[_T]):
 def rule_lead_flown(inbound_course_deg: Number, outbound_course_deg: Number, true_airspeed_kt: Number, height_above_station_ft: Number = ..., wind_from_deg: Number = ..., wind_speed_kt: Number = ..., bank_limit_deg: Number = ..., turn_rate_limit_deg_per_s: Number = ..., roll_rate_deg_per_s: Number = ..., rule: Literal["third", "third_and_allowance", "third_and_margin"] | int = ..., cue: Literal["reading", "distance", "exact"] | int = ..., cone_half_angle_deg: Number = ..., allowed_beyond_nm: Number = ..., allowed_short_nm: Number = ...) -> RuleLeadFlown[float]: ...
 @overload
 def rule_lead_flown(inbound_course_deg: ArrayLike, outbound_course_deg: ArrayLike, true_airspeed_kt: ArrayLike, height_above_station_ft: ArrayLike = ..., wind_from_deg: ArrayLike = ..., wind_speed_kt: ArrayLike = ..., bank_limit_deg: ArrayLike = ..., turn_rate_limit_deg_per_s: ArrayLike = ..., roll_rate_deg_per_s: ArrayLike = ..., rule: Literal["third", "third_and_allowance", "third_and_margin"] | int | _Codes = ..., cue: Literal["reading", "distance", "exact"] | int | _Codes = ..., cone_half_angle_deg: ArrayLike = ..., allowed_beyond_nm: ArrayLike = ..., allowed_short_nm: ArrayLike = ..., **kwargs: Any) -> RuleLeadFlown[NDArray[np.float64]]: ...
+
+@overload
+def rule_holds_at_height_ft(inbound_course_deg: Number, outbound_course_deg: Number, true_airspeed_kt: Number, wind_from_deg: Number = ..., wind_speed_kt: Number = ..., bank_limit_deg: Number = ..., turn_rate_limit_deg_per_s: Number = ..., roll_rate_deg_per_s: Number = ..., rule: Literal["third", "third_and_allowance", "third_and_margin"] | int = ...) -> float: ...
+@overload
+def rule_holds_at_height_ft(inbound_course_deg: ArrayLike, outbound_course_deg: ArrayLike, true_airspeed_kt: ArrayLike, wind_from_deg: ArrayLike = ..., wind_speed_kt: ArrayLike = ..., bank_limit_deg: ArrayLike = ..., turn_rate_limit_deg_per_s: ArrayLike = ..., roll_rate_deg_per_s: ArrayLike = ..., rule: Literal["third", "third_and_allowance", "third_and_margin"] | int | _Codes = ..., **kwargs: Any) -> NDArray[np.float64]: ...
 
 class RuleLeastDmeError(NamedTuple, Generic[_T]):
     rule_nm: _T

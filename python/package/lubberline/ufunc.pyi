@@ -357,6 +357,7 @@ __all__ = [
     "rule_cone_radius_error_mile_nm",
     "rule_cone_radius_error_rule_nm",
     "rule_cone_radius_nm",
+    "rule_holds_at_height_ft",
     "rule_intercept_angle_deg",
     "rule_intercept_lead_deg",
     "rule_lead_error_allowance_nm",
@@ -891,6 +892,7 @@ rule_lead_flown_past_station_nm: np.ufunc
 rule_lead_flown_began_in_cone: np.ufunc
 rule_lead_flown_ended_in_cone: np.ufunc
 rule_lead_flown_verdict: np.ufunc
+rule_holds_at_height_ft: np.ufunc
 rule_least_dme_error_rule_nm: np.ufunc
 rule_least_dme_error_exact_nm: np.ufunc
 rule_least_dme_error_error_nm: np.ufunc
