@@ -20,12 +20,12 @@ fn impact<const FMA: bool>(squared_mach: f64) -> f64 {
     x * polynomial::<FMA, 10>(x, IMPACT)
 }
 
-/// The inverse of [`impact`]: the seventh root of `1 + q` is `1 + e`, and `M^2 = 5 ((1 + e)^2 - 1)`. NaN above the speed of sound.
+/// The inverse of [`impact`], of what is not below zero: the seventh root of `1 + q` is `1 + e`, and `M^2 = 5 ((1 + e)^2 - 1)`. NaN above the speed of sound.
 #[inline(always)]
 fn squared_mach<const FMA: bool>(impact: f64) -> f64 {
     let e = impact * polynomial::<FMA, 20>(impact, EXPANSION);
     let squared = 5.0 * sum::<FMA>(e, e, 2.0 * e);
-    if (impact >= 0.0) & (impact <= SONIC) { squared } else { f64::NAN }
+    if impact <= SONIC { squared } else { f64::NAN }
 }
 
 /// What is asked of an airspeed.

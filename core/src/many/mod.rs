@@ -10,6 +10,7 @@ pub mod arithmetic;
 pub mod atmosphere;
 pub mod functions;
 pub mod geodesic;
+pub mod lead;
 pub mod observe;
 pub mod slant_range;
 pub mod turn_radius;

@@ -4,6 +4,8 @@ use super::any_nan;
 use super::turn::turn_limits;
 use crate::Error;
 use crate::lead::{self, CourseChange, RadialFlown, TurnSide};
+use crate::many::lead::Lead;
+use crate::many::run;
 use crate::value::units::{degree, degrees, nautical_mile};
 use crate::value::{
     ArcRadius, Bearing, DirectionChange, HeightAboveStation, Quantity, TrueAirspeed, TrueNorth, WindSpeed,
@@ -36,6 +38,7 @@ pub(super) fn wind(wind_from_deg: f64, wind_speed_kt: f64) -> Result<Wind<TrueNo
 ///
 /// # Accuracy
 /// 1.5e-5 NM against a fine integration over the ellipsoid for leads to 10 NM, 1.2e-4 NM to 20 NM.
+/// Arrays and single calls agree to 1e-12 of the radius and the rolls of the turn, over the sine of the change of course.
 ///
 /// # Degenerate cases
 /// No change of course has a lead of zero. The turn goes the short way.
@@ -88,6 +91,32 @@ pub fn lead_nm(
         TurnSide::Shortest,
     )?;
     Ok(change.lead().get::<nautical_mile>())
+}
+
+/// [`lead_nm`] over columns.
+pub(super) fn lead_nm_block(inputs: [&[f64]; 8], outputs: [&mut [f64]; 1]) {
+    let [
+        inbound_course_deg,
+        outbound_course_deg,
+        true_airspeed_kt,
+        wind_from_deg,
+        wind_speed_kt,
+        bank_limit_deg,
+        turn_rate_limit_deg_per_s,
+        roll_rate_deg_per_s,
+    ] = inputs;
+    let [lead_nm] = outputs;
+    run(Lead {
+        inbound_course_deg,
+        outbound_course_deg,
+        true_airspeed_kt,
+        wind_from_deg,
+        wind_speed_kt,
+        bank_limit_deg,
+        turn_rate_limit_deg_per_s,
+        roll_rate_deg_per_s,
+        lead_nm,
+    });
 }
 
 /// The DME reading at which to begin the turn at a station, so as to roll out on the outbound radial.

@@ -1,0 +1,265 @@
+//! The leads of many course changes in the wind.
+
+use super::arithmetic::{polynomial, sum};
+use super::functions::{LOG_SECANT, atan2_deg, exp, sin_cos_deg, sin_cos_within};
+use super::turn_radius::KNOT2_NM;
+use super::{Column, Kernel, ROOM, pass};
+use crate::turn::STANDARD_GRAVITY;
+
+const KNOT_M_S: f64 = 1852.0 / 3600.0;
+const HOUR_S: f64 = 3600.0;
+/// A knot times a degree per second, of standard gravity; and standard gravity of the same.
+const KNOT_DEG_PER_S: f64 = KNOT_M_S * RADIAN / STANDARD_GRAVITY;
+const RADIAN: f64 = std::f64::consts::PI / 180.0;
+/// Sine of the least change of course that is answered: a tenth of a degree, from none and from a reversal.
+const LEAST_SINE: f64 = 0.001_75;
+/// The steepest bank whose roll is answered, by its tangent.
+const STEEPEST: f64 = 1.0;
+/// The most heading turned in a roll that is answered, in radians.
+const MOST_ROLLED: f64 = 0.785;
+
+/// Gauss-Legendre nodes and weights of order 12 on [-1, 1], one of each symmetric pair: what is integrated is even.
+///
+/// Source: M. Abramowitz and I. A. Stegun, Handbook of Mathematical Functions (1964), table 25.4.
+const NODES: [(f64, f64); 6] = [
+    (0.125_233_408_511_468_92, 0.249_147_045_813_402_8),
+    (0.367_831_498_998_180_2, 0.233_492_536_538_354_8),
+    (0.587_317_954_286_617_5, 0.203_167_426_723_065_92),
+    (0.769_902_674_194_304_7, 0.160_078_328_543_346_22),
+    (0.904_117_256_370_474_9, 0.106_939_325_995_318_43),
+    (0.981_560_634_246_719_2, 0.047_175_336_386_511_83),
+];
+
+/// Course changes, no more than [`ROOM`], and where the leads go: the arguments of `lead_nm`.
+///
+/// NaN asks for the exact path: changes of course within a tenth of a degree of none and of a reversal, winds above nine tenths of the
+/// airspeed, rolls to more than 45 degrees of bank or through as much heading, directions beyond a full circle, leads near the
+/// longest that there is, and whatever is outside its range or near an end of it.
+pub struct Lead<'a> {
+    pub inbound_course_deg: &'a [f64],
+    pub outbound_course_deg: &'a [f64],
+    pub true_airspeed_kt: &'a [f64],
+    pub wind_from_deg: &'a [f64],
+    pub wind_speed_kt: &'a [f64],
+    pub bank_limit_deg: &'a [f64],
+    pub turn_rate_limit_deg_per_s: &'a [f64],
+    pub roll_rate_deg_per_s: &'a [f64],
+    pub lead_nm: &'a mut [f64],
+}
+
+impl Kernel for Lead<'_> {
+    // Directions are counted from the inbound course. A turn is the same seen from its end: so its way through the air points half
+    // its change of heading away from the first one, and is as long as what it covers in that direction.
+    #[inline(always)]
+    fn run<const FMA: bool>(self) {
+        let (mut sines, mut cosines): (Column, Column) = ([0.0; ROOM], [0.0; ROOM]);
+        pass!(inbound_deg in self.inbound_course_deg, outbound_deg in self.outbound_course_deg, sine in &mut sines,
+            cosine in &mut cosines, => {
+            (*sine, *cosine) = sin_cos_deg::<FMA>(*outbound_deg - *inbound_deg);
+        });
+        let (mut tails, mut drifts): (Column, Column) = ([0.0; ROOM], [0.0; ROOM]);
+        pass!(inbound_deg in self.inbound_course_deg, from_deg in self.wind_from_deg, wind_kt in self.wind_speed_kt,
+            tail_kt in &mut tails, drift_kt in &mut drifts, => {
+            let (sine, cosine) = sin_cos_deg::<FMA>(*from_deg - *inbound_deg);
+            (*tail_kt, *drift_kt) = (-*wind_kt * cosine, -*wind_kt * sine);
+        });
+        // The headings as vectors of the airspeed's length: into the wind by as much as it blows across the course.
+        let (mut first_norths, mut first_easts): (Column, Column) = ([0.0; ROOM], [0.0; ROOM]);
+        let (mut dots, mut crosses): (Column, Column) = ([0.0; ROOM], [0.0; ROOM]);
+        pass!(airspeed_kt in self.true_airspeed_kt, sine in &sines, cosine in &cosines, tail_kt in &tails,
+            drift_kt in &drifts, first_north in &mut first_norths, first_east in &mut first_easts, dot in &mut dots,
+            cross in &mut crosses, => {
+            let along = |across: f64| ((*airspeed_kt - across) * (*airspeed_kt + across)).sqrt();
+            let across = -*drift_kt;
+            let across_after = sum::<FMA>(*tail_kt, *sine, -(*drift_kt * *cosine));
+            let (north, after) = (along(across), along(across_after));
+            let second_north = sum::<FMA>(after, *cosine, -(across_after * *sine));
+            let second_east = sum::<FMA>(after, *sine, across_after * *cosine);
+            (*first_north, *first_east) = (north, across);
+            *dot = sum::<FMA>(north, second_north, across * second_east);
+            *cross = sum::<FMA>(north, second_east, -(across * second_north));
+        });
+        // The change of heading goes the way of the change of course, and may pass half a circle.
+        let mut changes: Column = [0.0; ROOM];
+        pass!(dot in &dots, cross in &crosses, sine in &sines, change_deg in &mut changes, => {
+            let right = cross.abs().copysign(*cross * *sine);
+            let turned_deg = atan2_deg::<FMA>(right, *dot);
+            *change_deg = if turned_deg < 0.0 { turned_deg + 360.0 } else { turned_deg };
+        });
+        let (mut half_sines, mut half_cosines): (Column, Column) = ([0.0; ROOM], [0.0; ROOM]);
+        pass!(change_deg in &changes, half_sine in &mut half_sines, half_cosine in &mut half_cosines, => {
+            (*half_sine, *half_cosine) = sin_cos_deg::<FMA>(0.5 * *change_deg);
+        });
+        // The tangent of the bank; and with an instant roll how long the way is, in miles, and how long it takes, in hours.
+        let mut tangents: Column = [0.0; ROOM];
+        let (mut lengths, mut durations): (Column, Column) = ([0.0; ROOM], [0.0; ROOM]);
+        pass!(bank_deg in self.bank_limit_deg, rate_deg_per_s in self.turn_rate_limit_deg_per_s,
+            airspeed_kt in self.true_airspeed_kt, change_deg in &changes, half_sine in &half_sines,
+            tangent in &mut tangents, length_nm in &mut lengths, duration_h in &mut durations, => {
+            let (sine, cosine) = sin_cos_deg::<FMA>(*bank_deg);
+            let limit = sine / cosine;
+            let of_rate = *rate_deg_per_s * *airspeed_kt * KNOT_DEG_PER_S;
+            let vouched = (*bank_deg >= 1e-3) & (*bank_deg < 90.0) & (*rate_deg_per_s >= 1e-3);
+            let least = if limit < of_rate { limit } else { of_rate };
+            *tangent = if vouched { least } else { f64::NAN };
+            let radius_per_kt = KNOT2_NM * *airspeed_kt / *tangent;
+            *length_nm = 2.0 * radius_per_kt * *airspeed_kt * *half_sine;
+            *duration_h = radius_per_kt * (*change_deg * RADIAN);
+        });
+        let rolled =
+            self.roll_rate_deg_per_s.iter().map(|rate| u64::from(*rate < f64::INFINITY)).sum::<u64>();
+        if rolled > 0 {
+            pass!(airspeed_kt in self.true_airspeed_kt, roll_deg_per_s in self.roll_rate_deg_per_s,
+                change_deg in &changes, half_sine in &half_sines, half_cosine in &half_cosines, tangent in &tangents,
+                length_nm in &mut lengths, duration_h in &mut durations, => {
+                let roll = Roll::of::<FMA>(*airspeed_kt, *roll_deg_per_s, *change_deg * RADIAN, *tangent);
+                let (length, duration) = roll.way::<FMA>(*half_sine, *half_cosine);
+                let instant = *roll_deg_per_s == f64::INFINITY;
+                *length_nm = if instant { *length_nm } else { length };
+                *duration_h = if instant { *duration_h } else { duration };
+            });
+        }
+        pass!(sine in &sines, cosine in &cosines, tail_kt in &tails, drift_kt in &drifts, half_sine in &half_sines,
+            half_cosine in &half_cosines, first_north in &first_norths, first_east in &first_easts,
+            length_nm in &lengths, duration_h in &durations, airspeed_kt in self.true_airspeed_kt,
+            lead_nm in &mut *self.lead_nm, => {
+            let turned = half_sine.copysign(*sine);
+            let share = *length_nm / *airspeed_kt;
+            let north = share * sum::<FMA>(*first_north, *half_cosine, -(*first_east * turned));
+            let east = share * sum::<FMA>(*first_north, turned, *first_east * *half_cosine);
+            let north_nm = sum::<FMA>(*tail_kt, *duration_h, north);
+            let east_nm = sum::<FMA>(*drift_kt, *duration_h, east);
+            let past_nm = east_nm / *sine;
+            let lead = north_nm - past_nm * *cosine;
+            let vouched = (sine.abs() >= LEAST_SINE) & (lead.abs() <= 4990.0) & (past_nm.abs() <= 4990.0);
+            *lead_nm = if vouched { lead } else { f64::NAN };
+        });
+        pass!(inbound_deg in self.inbound_course_deg, outbound_deg in self.outbound_course_deg,
+            airspeed_kt in self.true_airspeed_kt, from_deg in self.wind_from_deg, wind_kt in self.wind_speed_kt,
+            lead_nm in self.lead_nm, => {
+            let vouched = (inbound_deg.abs() <= 360.0) & (outbound_deg.abs() <= 360.0) & (from_deg.abs() <= 360.0)
+                & (*airspeed_kt > 0.0) & (*airspeed_kt <= 5000.0) & (*wind_kt >= 0.0) & (*wind_kt <= 1000.0)
+                & (*wind_kt <= 0.9 * *airspeed_kt);
+            *lead_nm = if vouched { *lead_nm } else { f64::NAN };
+        });
+    }
+}
+
+/// A turn with its rolls: bank, heading turned in one of them and while it is held, in radians.
+struct Roll {
+    airspeed_kt: f64,
+    /// How long a roll takes for a radian, in hours, and what heading it turns through for a unit of `-ln cos(bank)`.
+    hours: f64,
+    per_log: f64,
+    tangent: f64,
+    bank: f64,
+    rolled: f64,
+    held: f64,
+}
+
+impl Roll {
+    /// Held is the least of the bank that limits give and the peak that rolling in and out alone would need, whose tangent squared is
+    /// `exp(change / per_log) - 1`.
+    #[inline(always)]
+    fn of<const FMA: bool>(airspeed_kt: f64, roll_deg_per_s: f64, change: f64, limit: f64) -> Self {
+        let hours = 1.0 / (RADIAN * HOUR_S * roll_deg_per_s);
+        let per_log = hours / (KNOT2_NM * airspeed_kt);
+        let grown = change / per_log;
+        let peak = exp::<FMA>(if grown < 1.0 { grown } else { 1.0 }) - 1.0;
+        let limit = if (limit <= STEEPEST) & (roll_deg_per_s >= 1e-2) { limit } else { f64::NAN };
+        let tangent = if peak < limit * limit { peak.sqrt() } else { limit };
+        let bank = RADIAN * atan2_deg::<FMA>(tangent, 1.0);
+        let square = bank * bank;
+        let rolled = per_log * square * polynomial::<FMA, 14>(square, LOG_SECANT);
+        let rolled = if rolled <= MOST_ROLLED { rolled } else { f64::NAN };
+        let held = change - 2.0 * rolled;
+        Self { airspeed_kt, hours, per_log, tangent, bank, rolled, held: if held < 0.0 { 0.0 } else { held } }
+    }
+
+    /// How long the way through the air is from end to end, in miles, and how long it takes, in hours: from the sine and cosine of half
+    /// the change of heading.
+    #[inline(always)]
+    fn way<const FMA: bool>(&self, half_sine: f64, half_cosine: f64) -> (f64, f64) {
+        let square = self.bank * self.bank;
+        let (mut along, mut across) = (0.0, 0.0);
+        for (node, weight) in NODES {
+            let here = square * (node * node);
+            let turned = self.per_log * here * polynomial::<FMA, 14>(here, LOG_SECANT);
+            let (sine, cosine) = sin_cos_within::<FMA>(turned);
+            along = sum::<FMA>(weight, cosine, along);
+            across = sum::<FMA>(weight, sine, across);
+        }
+        let rolling_h = self.hours * self.bank;
+        let rolling_nm = self.airspeed_kt * rolling_h * sum::<FMA>(along, half_cosine, across * half_sine);
+        let (sine, cosine) = sin_cos_within::<FMA>(self.rolled);
+        let held_sine = sum::<FMA>(half_sine, cosine, -(half_cosine * sine));
+        let radius_per_kt = KNOT2_NM * self.airspeed_kt / self.tangent;
+        let holding_nm = radius_per_kt * self.airspeed_kt * (if self.held > 0.0 { held_sine } else { 0.0 });
+        (2.0 * (rolling_nm + holding_nm), sum::<FMA>(radius_per_kt, self.held, 2.0 * rolling_h))
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::plain::lead_nm;
+
+    /// The largest difference from single calls, of the size of the turn and the drift over the sine of the change of course, and how many
+    /// were answered.
+    fn compared<const FMA: bool>(instant: bool) -> (f64, u32) {
+        let (mut worst, mut answered) = (0.0_f64, 0);
+        for step in 0..40_000_u32 {
+            let part = |factor: f64| (f64::from(step) * factor).fract();
+            let inbound = [720.0 * part(0.618_033_988_7) - 360.0];
+            let change = if step % 4 == 0 { 3.0 } else { 360.0 } * (part(0.754_877_666_2) - 0.5);
+            let outbound = [(inbound[0] + change) % 360.0];
+            let airspeed = [40.0 + 600.0 * part(0.569_840_290_9)];
+            let from = [360.0 * part(0.819_172_513_4)];
+            let wind = [if step % 11 == 0 { 0.0 } else { 100.0 * part(0.671_043_606_7) }];
+            let bank = [if step % 3 == 0 { 44.9 } else { 30.0 } * part(0.549_700_477_9)];
+            let rate = [if step % 5 == 0 { f64::INFINITY } else { 6.0 * part(0.450_265_011_2) }];
+            let roll = [if instant { f64::INFINITY } else { 20.0 * part(0.368_823_112_5) }];
+            let mut lead = [0.0];
+            Lead {
+                inbound_course_deg: &inbound,
+                outbound_course_deg: &outbound,
+                true_airspeed_kt: &airspeed,
+                wind_from_deg: &from,
+                wind_speed_kt: &wind,
+                bank_limit_deg: &bank,
+                turn_rate_limit_deg_per_s: &rate,
+                roll_rate_deg_per_s: &roll,
+                lead_nm: &mut lead,
+            }
+            .run::<FMA>();
+            if lead[0].is_nan() {
+                continue;
+            }
+            let single =
+                lead_nm(inbound[0], outbound[0], airspeed[0], from[0], wind[0], bank[0], rate[0], roll[0]);
+            let single = single.unwrap();
+            // The last bits of two courses and of the turn's size, magnified as the lead is near a reversal and where drift is long.
+            let tangent = bank[0].to_radians().tan().min(rate[0] * airspeed[0] * KNOT_DEG_PER_S);
+            let radius = KNOT2_NM * airspeed[0] * airspeed[0] / tangent;
+            let rolls = airspeed[0] * bank[0] / roll[0] / HOUR_S;
+            let size = (radius + rolls) * (1.0 + wind[0] / airspeed[0]) / change.to_radians().sin().abs();
+            let off = (lead[0] - single).abs() / size;
+            assert!(off.is_finite());
+            worst = worst.max(off);
+            answered += 1;
+        }
+        (worst, answered)
+    }
+
+    #[test]
+    fn as_single_calls_to_rounding() {
+        for instant in [true, false] {
+            let ((fused, answered), (plain, _)) = (compared::<true>(instant), compared::<false>(instant));
+            println!(
+                "lead, instant {instant}: {fused:e}, without fused multiplication {plain:e} of its size; {answered}"
+            );
+            assert!(fused < 1e-12 && plain < 1e-12);
+            assert!(answered > 30_000);
+        }
+    }
+}
