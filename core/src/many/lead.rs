@@ -4,12 +4,12 @@ use super::arithmetic::{polynomial, sum};
 use super::functions::{LOG_SECANT, atan2_deg, exp, sin_cos_deg, sin_cos_within};
 use super::turn_radius::KNOT2_NM;
 use super::{Column, Kernel, ROOM, pass};
-use crate::turn::STANDARD_GRAVITY;
+use crate::turn::STANDARD_GRAVITY_M_S2;
 
 const KNOT_M_S: f64 = 1852.0 / 3600.0;
 const HOUR_S: f64 = 3600.0;
 /// A knot times a degree per second, of standard gravity; and standard gravity of the same.
-const KNOT_DEG_PER_S: f64 = KNOT_M_S * RADIAN / STANDARD_GRAVITY;
+const KNOT_DEG_PER_S: f64 = KNOT_M_S * RADIAN / STANDARD_GRAVITY_M_S2;
 const RADIAN: f64 = std::f64::consts::PI / 180.0;
 /// Sine of the least change of course that is answered: a tenth of a degree, from none and from a reversal.
 const LEAST_SINE: f64 = 0.001_75;
@@ -22,7 +22,7 @@ const MOST_ROLLED: f64 = 0.785;
 ///
 /// Source: M. Abramowitz and I. A. Stegun, Handbook of Mathematical Functions (1964), table 25.4.
 const NODES: [(f64, f64); 6] = [
-    (0.125_233_408_511_468_92, 0.249_147_045_813_402_8),
+    (0.125_233_408_511_468_9, 0.249_147_045_813_402_77),
     (0.367_831_498_998_180_2, 0.233_492_536_538_354_8),
     (0.587_317_954_286_617_5, 0.203_167_426_723_065_92),
     (0.769_902_674_194_304_7, 0.160_078_328_543_346_22),
