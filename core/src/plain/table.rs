@@ -720,7 +720,7 @@ pub const FUNCTIONS: &[Function] = &[
         inputs: &["inbound_course_deg", "outbound_course_deg", "true_airspeed_kt", "wind_from_deg", "wind_speed_kt", "bank_limit_deg", "turn_rate_limit_deg_per_s", "roll_rate_deg_per_s"],
         outputs: &["lead_nm"],
         run: |inputs, outputs| one(inputs, outputs, lead_nm),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, lead_nm),
+        block: |inputs, outputs, statuses| columns(inputs, outputs, statuses, super::lead::lead_nm_block, lead_nm),
     },
     Function {
         name: "dme_at_roll_in_nm",

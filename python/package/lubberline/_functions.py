@@ -6895,7 +6895,8 @@ def lead_nm(inbound_course_deg, outbound_course_deg, true_airspeed_kt, wind_from
     Notes
     -----
     Accuracy: 1.5e-5 NM against a fine integration over the ellipsoid for leads to 10 NM, 1.2e-4 NM
-    to 20 NM.
+    to 20 NM. Arrays and single calls agree to 1e-12 of the radius and the rolls of the turn, over
+    the sine of the change of course.
 
     Degenerate cases: No change of course has a lead of zero. The turn goes the short way.
 
