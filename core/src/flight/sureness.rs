@@ -193,6 +193,7 @@ pub fn sureness(
 
 /// The share of a normal distribution below a number of standard deviations.
 fn normal_share(deviations: f64) -> f64 {
+    // The standard library has no error function yet; this is the C library's own, in Rust.
     0.5 * libm::erfc(-deviations * std::f64::consts::FRAC_1_SQRT_2)
 }
 

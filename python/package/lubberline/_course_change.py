@@ -118,7 +118,8 @@ class CourseChange:
         return {field.name: getattr(self, field.name) for field in fields(self) if field.name not in ("fly_over", "settings")}
 
     def __repr__(self) -> str:
-        return f"CourseChange({', '.join(f'{name}={shown(value)}' for name, value in self._rows().items())})"
+        parts = (f"{name}={shown(value) if isinstance(value, float) else repr(value)}" for name, value in self._rows().items())
+        return f"CourseChange({', '.join(parts)})"
 
     def _repr_html_(self) -> str:
         return html_table("Course change", self._rows()) + self.fly_over._repr_html_()
