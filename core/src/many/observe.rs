@@ -1,15 +1,12 @@
 //! What many aircraft make of one station.
 
-use super::arithmetic::{polynomial, sum};
-use super::functions::{atan2_deg, sin_cos_deg};
-use super::geodesic::{Middle, Near, Series};
+use super::arithmetic::sum;
+use super::functions::{atan2_deg, sin_cos_deg, sin_cos_of_quarter_deg, sin_cos_of_turn_deg, slope_deg};
+use super::geodesic::{AXIS_M, ECCENTRICITY_SQUARED, Middle, Near, Series, normal};
 use super::{Kernel, ROOM, pass};
 
 const FOOT_M: f64 = 0.3048;
 const MILE_M: f64 = 1852.0;
-/// Semi-major axis and squared eccentricity of WGS-84.
-const AXIS_M: f64 = 6_378_137.0;
-const ECCENTRICITY_SQUARED: f64 = 0.006_694_379_990_141_317;
 const FOOT: f64 = FOOT_M / AXIS_M;
 /// Squared chords: what each series answers for, a margin below what it was fitted to; and below a metre nothing does,
 /// where the bearing begins to mean nothing.
@@ -19,15 +16,6 @@ const LEAST: f64 = squared_chord(1.0);
 
 const fn squared_chord(chord_m: f64) -> f64 {
     (chord_m / AXIS_M) * (chord_m / AXIS_M)
-}
-
-/// One over the root of `1 - e^2 s^2`, by its series: the radius of curvature across the meridian, of the semi-major axis.
-#[inline(always)]
-fn normal<const FMA: bool>(sine: f64) -> f64 {
-    let x = ECCENTRICITY_SQUARED * sine * sine;
-    const SERIES: [f64; 8] =
-        [1.0, 0.5, 0.375, 0.3125, 0.273_437_5, 0.246_093_75, 0.225_585_937_5, 0.209_472_656_25];
-    polynomial::<FMA, 8>(x, SERIES)
 }
 
 /// A station, in the arguments of `observe`.
@@ -80,76 +68,90 @@ impl Kernel for Observe<'_> {
         let normal_1 = normal::<FMA>(t);
         let (axis_1, pole_1) = (normal_1 * c, normal_1 * (1.0 - ECCENTRICITY_SQUARED) * t);
 
-        let (mut sines, mut cosines) = ([0.0; ROOM], [0.0; ROOM]);
+        let (mut sines, mut cosines): (Column, Column) = ([0.0; ROOM], [0.0; ROOM]);
         pass!(sine in &mut sines, cosine in &mut cosines, latitude_deg in self.latitude_deg, => {
-            (*sine, *cosine) = sin_cos_deg::<FMA>(*latitude_deg);
+            (*sine, *cosine) = sin_cos_of_quarter_deg::<FMA>(*latitude_deg);
         });
-        let (mut easts, mut outwards) = ([0.0; ROOM], [0.0; ROOM]);
+        let (mut easts, mut outwards): (Column, Column) = ([0.0; ROOM], [0.0; ROOM]);
         pass!(east in &mut easts, outward in &mut outwards, longitude_deg in self.longitude_deg, => {
-            (*east, *outward) = sin_cos_deg::<FMA>(*longitude_deg - station.longitude_deg);
+            (*east, *outward) = sin_cos_of_turn_deg::<FMA>(*longitude_deg - station.longitude_deg);
         });
 
-        // Earth-centred differences along the station's north, east and up: on the surface, and at the heights.
-        let (mut norths, mut chords): (Column, Column) = ([0.0; ROOM], [0.0; ROOM]);
-        let (mut ups, mut levels): (Column, Column) = ([0.0; ROOM], [0.0; ROOM]);
-        pass!(sine in &sines, cosine in &cosines, east in &mut easts, outward in &outwards,
-            altitude_ft in self.altitude_ft, north in &mut norths, chord in &mut chords, up in &mut ups,
-            level in &mut levels, => {
+        // Earth-centred differences along the station's north, east and up: on the surface, and at the heights. The columns
+        // are used again for what comes of them.
+        pass!(sine in &mut sines, cosine in &mut cosines, east in &mut easts, outward in &mut outwards,
+            altitude_ft in self.altitude_ft, dme_nm in self.dme_nm, level in &mut *self.elevation_angle_deg, => {
             let normal_2 = normal::<FMA>(*sine);
             let high = *altitude_ft * FOOT;
             let (across, out) = (*cosine * *east, *cosine * *outward);
             let surface_east = normal_2 * across;
             let surface_out = sum::<FMA>(normal_2, out, -axis_1);
             let surface_pole = sum::<FMA>(normal_2 * (1.0 - ECCENTRICITY_SQUARED), *sine, -pole_1);
-            *north = surface_pole * c - surface_out * t;
-            *chord = sum::<FMA>(surface_east, surface_east,
+            let north = sum::<FMA>(surface_pole, c, -(surface_out * t));
+            let chord = sum::<FMA>(surface_east, surface_east,
                 sum::<FMA>(surface_out, surface_out, surface_pole * surface_pole));
-            *east = surface_east;
             let high_east = sum::<FMA>(high, across, surface_east);
             let high_out = surface_out + sum::<FMA>(high, out, -height * c);
             let high_pole = surface_pole + sum::<FMA>(high, *sine, -height * t);
-            *up = sum::<FMA>(high_pole, t, high_out * c);
-            let high_north = high_pole * c - high_out * t;
-            *level = sum::<FMA>(high_north, high_north, high_east * high_east);
+            let up = sum::<FMA>(high_pole, t, high_out * c);
+            let high_north = sum::<FMA>(high_pole, c, -(high_out * t));
+            let squared_level = sum::<FMA>(high_north, high_north, high_east * high_east);
+            *dme_nm = (AXIS_M / MILE_M) * sum::<FMA>(up, up, squared_level).sqrt();
+            *level = squared_level.sqrt();
+            (*sine, *cosine, *east, *outward) = (north, chord, surface_east, up);
+        });
+        let (norths, mut chords, ups) = (sines, cosines, outwards);
+        pass!(chord in &mut chords, latitude_deg in self.latitude_deg, longitude_deg in self.longitude_deg,
+            altitude_ft in self.altitude_ft, => {
+            let vouched = (*chord >= LEAST) & (*chord <= MIDDLE_MOST) & (latitude_deg.abs() <= 90.0)
+                & (longitude_deg.abs() <= 360.0) & (*altitude_ft >= -16_500.0) & (*altitude_ft <= 400_000.0);
+            *chord = if vouched { *chord } else { f64::NAN };
         });
 
-        let mut square = [0.0; ROOM];
-        let mut azimuth_norths = [0.0; ROOM];
         let near = Near::at::<FMA>(t);
-        pass!(square in &mut square, turned in &mut azimuth_norths, chord in &chords, north in &norths, => {
+        pass!(ground_nm in &mut *self.ground_distance_nm, turned in &mut *self.radial_deg, chord in &chords,
+            north in &norths, => {
             let z = *north * c;
-            *square = *chord + near.square::<FMA>(*chord, z);
+            *ground_nm = (AXIS_M / MILE_M) * (*chord + near.square::<FMA>(*chord, z)).sqrt();
             *turned = sum::<FMA>(c, near.north::<FMA>(*chord, z), *north);
         });
         // Counted, which is vectorised, where looking for one is not.
         if chords.iter().take(count).map(|chord| u64::from(*chord > NEAR_MOST)).sum::<u64>() > 0 {
             let middle = Middle::at::<FMA>(t);
-            pass!(square in &mut square, turned in &mut azimuth_norths, chord in &chords, north in &norths, => {
+            pass!(ground_nm in &mut *self.ground_distance_nm, turned in &mut *self.radial_deg, chord in &chords,
+                north in &norths, => {
                 let z = *north * c;
                 let far = *chord > NEAR_MOST;
-                let other = *chord + middle.square::<FMA>(*chord, z);
+                let other_nm = (AXIS_M / MILE_M) * (*chord + middle.square::<FMA>(*chord, z)).sqrt();
                 let other_turned = sum::<FMA>(c, middle.north::<FMA>(*chord, z), *north);
-                *square = if far { other } else { *square };
+                *ground_nm = if far { other_nm } else { *ground_nm };
                 *turned = if far { other_turned } else { *turned };
             });
         }
-        pass!(ground_nm in self.ground_distance_nm, dme_nm in self.dme_nm, square in &square, chord in &chords,
-            level in &mut levels, up in &ups, altitude_ft in self.altitude_ft, latitude_deg in self.latitude_deg,
-            longitude_deg in self.longitude_deg, => {
-            let vouched = (*chord >= LEAST) & (*chord <= MIDDLE_MOST) & (latitude_deg.abs() <= 90.0)
-                & (longitude_deg.abs() <= 360.0) & (*altitude_ft >= -16_500.0) & (*altitude_ft <= 400_000.0);
-            *ground_nm = if vouched { (AXIS_M / MILE_M) * square.sqrt() } else { f64::NAN };
-            *dme_nm = (AXIS_M / MILE_M) * sum::<FMA>(*up, *up, *level).sqrt();
-            *level = level.sqrt();
+        pass!(radial_deg in self.radial_deg, east in &easts, => {
+            let counted = atan2_deg::<FMA>(*east, *radial_deg) - station.declination_deg;
+            let positive = counted + if counted < 0.0 { 360.0 } else { 0.0 };
+            *radial_deg = positive - if positive >= 360.0 { 360.0 } else { 0.0 };
         });
-        pass!(radial_deg in self.radial_deg, east in &easts, north in &azimuth_norths, => {
-            let counted = atan2_deg::<FMA>(*east, *north) - station.declination_deg;
-            let positive = if counted < 0.0 { counted + 360.0 } else { counted };
-            *radial_deg = if positive >= 360.0 { positive - 360.0 } else { positive };
+        pass!(angle_deg in self.elevation_angle_deg, up in &ups, => {
+            *angle_deg = slope_deg::<FMA>(*up, *angle_deg);
         });
-        pass!(angle_deg in self.elevation_angle_deg, up in &ups, level in &levels, => {
-            *angle_deg = atan2_deg::<FMA>(*up, *level);
-        });
+    }
+}
+
+/// How many values of columns are other than the column's first.
+pub struct Others<'a, const N: usize> {
+    pub columns: [&'a [f64]; N],
+    pub firsts: [f64; N],
+    pub count: &'a mut u64,
+}
+
+impl<const N: usize> Kernel for Others<'_, N> {
+    #[inline(always)]
+    fn run<const FMA: bool>(self) {
+        let others =
+            |column: &[f64], first: f64| column.iter().map(|value| u64::from(*value != first)).sum::<u64>();
+        *self.count = self.columns.iter().zip(self.firsts).map(|(column, first)| others(column, first)).sum();
     }
 }
 

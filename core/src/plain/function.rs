@@ -2,7 +2,7 @@
 
 use super::table::FUNCTIONS;
 use crate::Error;
-use crate::many::ROOM;
+use crate::many::{Kernel, ROOM, run};
 
 /// A plain function as data, as `FUNCTIONS` lists it. Choices are given by their codes.
 ///
@@ -124,11 +124,13 @@ pub(super) fn columns<const I: usize, const O: usize>(
         let (start, end) = (part * ROOM, part * ROOM + statuses.len());
         let given = given.map(|column| column.get(start..end).unwrap_or_default());
         loops(given, answers.each_mut().map(|column| column.get_mut(start..end).unwrap_or_default()));
+        statuses.fill(0);
         let mut marks = [0.0; ROOM];
-        for answer in answers.iter() {
-            for (mark, value) in marks.iter_mut().zip(answer.get(start..end).unwrap_or_default()) {
-                *mark += value;
-            }
+        let answered = answers.each_ref().map(|column| column.get(start..end).unwrap_or_default());
+        let mut left = 0;
+        run(Unanswered { answers: answered, marks: &mut marks, count: &mut left });
+        if left == 0 {
+            continue;
         }
         statuses.fill(0);
         // Counted, which is vectorised, where looking for one is not.
@@ -149,6 +151,25 @@ pub(super) fn columns<const I: usize, const O: usize>(
                 }
             }
         }
+    }
+}
+
+/// Marks with a NaN the points that have one in an answer, and counts them.
+struct Unanswered<'a, const O: usize> {
+    answers: [&'a [f64]; O],
+    marks: &'a mut [f64; ROOM],
+    count: &'a mut u64,
+}
+
+impl<const O: usize> Kernel for Unanswered<'_, O> {
+    #[inline(always)]
+    fn run<const FMA: bool>(self) {
+        for answer in self.answers {
+            for (mark, value) in self.marks.iter_mut().zip(answer) {
+                *mark += 0.0 * value;
+            }
+        }
+        *self.count = self.marks.iter().map(|mark| u64::from(mark.is_nan())).sum();
     }
 }
 

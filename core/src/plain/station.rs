@@ -102,7 +102,6 @@ pub fn observe(
 pub(super) fn observe_block(inputs: [&[f64]; 7], outputs: [&mut [f64]; 4]) {
     let [latitudes, longitudes, elevations, declinations, mut lat_deg, mut lon_deg, mut alt_ft] = inputs;
     let [mut radial, mut dme, mut ground, mut angle] = outputs;
-    let same = |column: &[f64], first: f64| column.iter().fold(true, |same, value| same & (*value == first));
     let mut at = 0;
     while let (Some(&latitude_deg), Some(&longitude_deg), Some(&elevation_ft), Some(&declination_deg)) =
         (latitudes.get(at), longitudes.get(at), elevations.get(at), declinations.get(at))
@@ -110,7 +109,9 @@ pub(super) fn observe_block(inputs: [&[f64]; 7], outputs: [&mut [f64]; 4]) {
         let firsts = [latitude_deg, longitude_deg, elevation_ft, declination_deg];
         let columns = [latitudes, longitudes, elevations, declinations];
         let rest = columns.map(|column| column.get(at..).unwrap_or_default());
-        let count = if rest.iter().zip(firsts).all(|(column, first)| same(column, first)) {
+        let mut others = 0;
+        run(many::observe::Others { columns: rest, firsts, count: &mut others });
+        let count = if others == 0 {
             latitudes.len() - at
         } else {
             let differs = |(column, first): (&&[f64], f64)| column.iter().position(|value| *value != first);

@@ -1,9 +1,10 @@
 //! Runs a plain function over strided memory: the one loop that C arrays and NumPy share.
 //!
 //! Operands are pointers with a stride in bytes. A stride may be zero (one value for all points) or negative, the
-//! memory unaligned, and an output may be an input. No Rust slice is ever formed over that memory: blocks of points are
-//! copied to the stack, computed there by the function's own block loop, and copied back. The answer is always that of
-//! computing one point after the other; where an output runs over what later points read, that is how it is done.
+//! memory unaligned, and an output may be an input. Points are computed in blocks by the function's own block loop, which
+//! works on slices: over the operand's own memory where its values stand side by side, aligned, and an output's memory is no
+//! other operand's; elsewhere over a copy on the stack. The answer is always that of computing one point after the other;
+//! where an output runs over what later points read, that is how it is done.
 
 mod operand;
 
@@ -58,15 +59,7 @@ pub unsafe fn run(
         if count < WORTHWHILE || !in_step(count, inputs, outputs) {
             return one_by_one(function, 0..count, inputs, outputs, status);
         }
-        let starts = (0..count).step_by(BLOCK);
-        starts
-            .map(|start| {
-                let points = start..count.min(start + BLOCK);
-                // A block in which something panicked has written nothing; by themselves, only the point at fault is lost.
-                block(function, points.clone(), inputs, outputs, status)
-                    .unwrap_or_else(|| one_by_one(function, points, inputs, outputs, status))
-            })
-            .sum()
+        in_blocks(function, count, inputs, outputs, status)
     }
 }
 
@@ -81,55 +74,107 @@ fn in_step(count: usize, inputs: &[Input], outputs: &[Output]) -> bool {
     })
 }
 
-/// Computes the points of a range, no more than a block of them, together, and gives back how many failed; nothing if
-/// something panicked, and then nothing is written.
+/// Computes all points, a block of them together, and gives back how many failed.
 ///
 /// # Safety
-/// As [`run`], for those points; there are no more operands than columns.
+/// As [`run`]; there are no more operands than columns.
 // By itself, so that a call for a few points does not pay for the room of a block.
 #[inline(never)]
+unsafe fn in_blocks(
+    function: &Function,
+    count: usize,
+    inputs: &[Input],
+    outputs: &[Output],
+    status: *mut i32,
+) -> usize {
+    let mut given: Columns = [const { MaybeUninit::uninit() }; MOST_OPERANDS];
+    let mut answers: Columns = [const { MaybeUninit::uninit() }; MOST_OPERANDS];
+    // An output has its memory to itself, or its answers are copied there.
+    let mut alone = [false; MOST_OPERANDS];
+    for (index, (output, alone)) in outputs.iter().zip(&mut alone).enumerate() {
+        let others = outputs.iter().enumerate().filter(|(other, _)| *other != index);
+        let others = others.map(|(_, other)| (other.data.cast_const(), other.stride));
+        let mut operands = inputs.iter().map(|input| (input.data, input.stride)).chain(others);
+        *alone = output.is_slice() && operands.all(|(data, stride)| !output.touches(data, stride, count));
+    }
+    let mut failures = 0;
+    for start in (0..count).step_by(BLOCK) {
+        let points = start..count.min(start + BLOCK);
+        // SAFETY: the caller vouches for the points.
+        failures += unsafe {
+            block(function, points.clone(), inputs, outputs, status, &mut given, &mut answers, &alone)
+                // What panicked has changed no input; by themselves, only the point at fault is lost.
+                .unwrap_or_else(|| one_by_one(function, points, inputs, outputs, status))
+        };
+    }
+    failures
+}
+
+/// Computes the points of a range, no more than a block of them, together, and gives back how many failed; nothing if
+/// something panicked, and then only outputs that are `alone` may have been written.
+///
+/// # Safety
+/// As [`in_blocks`], for those points; ranges come from the first on, with the same columns.
+#[allow(clippy::too_many_arguments)]
 unsafe fn block(
     function: &Function,
     points: Range<usize>,
     inputs: &[Input],
     outputs: &[Output],
     status: *mut i32,
+    given: &mut Columns,
+    answers: &mut Columns,
+    alone: &[bool; MOST_OPERANDS],
 ) -> Option<usize> {
     let (start, count) = (points.start, points.len());
-    let mut given: Columns = [const { MaybeUninit::uninit() }; MOST_OPERANDS];
-    let mut answers: Columns = [const { MaybeUninit::uninit() }; MOST_OPERANDS];
     let mut statuses = [0; BLOCK];
     let mut columns: [&[f64]; MOST_OPERANDS] = [&[]; MOST_OPERANDS];
     let mut results: [&mut [f64]; MOST_OPERANDS] = std::array::from_fn(|_| Default::default());
     let columns = columns.get_mut(..inputs.len())?;
     let results = results.get_mut(..outputs.len())?;
     let statuses = statuses.get_mut(..count)?;
-    for ((column, input), memory) in columns.iter_mut().zip(inputs).zip(&mut given) {
+    for ((column, input), memory) in columns.iter_mut().zip(inputs).zip(given) {
         let memory = memory.as_mut_ptr().cast::<f64>();
-        // SAFETY: the caller vouches for the points; a column has room for them, and as many are filled as are shown.
+        // SAFETY: the caller vouches for the points; a column has room for them, and as many are filled as are shown, those of
+        // a constant since the first range. Nothing writes to an input while its slice lives: an output that is computed in
+        // place touches none.
         *column = unsafe {
-            input.gather(start, memory, count);
-            slice::from_raw_parts(memory, count)
+            if input.is_slice() {
+                slice::from_raw_parts(input.address(start).cast(), count)
+            } else {
+                if input.stride != 0 || start == 0 {
+                    input.gather(start, memory, count);
+                }
+                slice::from_raw_parts(memory, count)
+            }
         };
     }
-    for (result, memory) in results.iter_mut().zip(&mut answers) {
+    for (((result, output), memory), alone) in results.iter_mut().zip(outputs).zip(answers).zip(alone) {
         let memory = memory.as_mut_ptr().cast::<f64>();
-        // SAFETY: as above.
+        // SAFETY: the caller vouches for the points; an output that is alone is touched through this slice only.
         *result = unsafe {
-            (0..count).for_each(|index| memory.add(index).write(f64::NAN));
-            slice::from_raw_parts_mut(memory, count)
+            if *alone {
+                slice::from_raw_parts_mut(output.address(start).cast(), count)
+            } else {
+                if start == 0 {
+                    (0..count).for_each(|index| memory.add(index).write(f64::NAN));
+                }
+                slice::from_raw_parts_mut(memory, count)
+            }
         };
     }
     catch_unwind(AssertUnwindSafe(|| (function.block)(columns, results, statuses))).ok()?;
-    for (output, result) in outputs.iter().zip(results) {
-        // SAFETY: the caller vouches for the points.
-        unsafe { output.scatter(start, result) };
+    for ((output, result), alone) in outputs.iter().zip(results).zip(alone) {
+        if !alone {
+            // SAFETY: the caller vouches for the points.
+            unsafe { output.scatter(start, result) };
+        }
     }
     if !status.is_null() {
         // SAFETY: the caller vouches for the statuses, none of them ours.
         unsafe { status.add(start).copy_from_nonoverlapping(statuses.as_ptr(), count) };
     }
-    Some(statuses.iter().filter(|status| **status != 0).count())
+    Some(statuses.iter().map(|status| usize::from(*status != 0)).sum())
 }
 
 /// Computes the points of a range one after the other, each as a block of itself, so that a point's answer is the same in an

@@ -24,6 +24,16 @@ pub struct Output {
 }
 
 impl Input {
+    /// Whether its values are as those of a slice are.
+    pub(crate) fn is_slice(self) -> bool {
+        self.stride == SIZE && self.data.cast::<f64>().is_aligned() && !self.data.is_null()
+    }
+
+    /// Where a value is.
+    pub(crate) fn address(self, index: usize) -> *const u8 {
+        at(self.data, self.stride, index)
+    }
+
     /// One value.
     ///
     /// # Safety
@@ -56,6 +66,16 @@ impl Input {
 }
 
 impl Output {
+    /// Whether its values are as those of a slice are.
+    pub(crate) fn is_slice(self) -> bool {
+        self.stride == SIZE && self.data.cast::<f64>().is_aligned() && !self.data.is_null()
+    }
+
+    /// Where a value goes.
+    pub(crate) fn address(self, index: usize) -> *mut u8 {
+        at(self.data, self.stride, index).cast_mut()
+    }
+
     /// Writes one value.
     ///
     /// # Safety
@@ -83,14 +103,19 @@ impl Output {
         }
     }
 
+    /// Whether its memory, from the first value to the last, and that of an operand at `data` have anything in common.
+    pub(crate) fn touches(self, data: *const u8, stride: isize, count: usize) -> bool {
+        let (low, high) = extent(self.data, self.stride, count);
+        let (other_low, other_high) = extent(data, stride, count);
+        !data.is_null() && low < other_high && other_low < high
+    }
+
     /// Whether writing a value of this output may change a value, of an operand at `data`, that belongs to another point.
     pub(crate) fn disturbs(self, data: *const u8, stride: isize, count: usize) -> bool {
         if self.data.is_null() || count < 2 {
             return false;
         }
-        let (low, high) = extent(self.data, self.stride, count);
-        let (other_low, other_high) = extent(data, stride, count);
-        if high <= other_low || other_high <= low {
+        if !self.touches(data, stride, count) {
             return false;
         }
         if stride != self.stride || stride.unsigned_abs() < size_of::<f64>() {

@@ -14,28 +14,29 @@ pub use polynomials::{EXPANSION, IMPACT, LOG_SECANT};
 
 /// Added and taken away again it leaves a number rounded; its last bits are then the whole number.
 const ROUNDER: f64 = 6_755_399_441_055_744.0;
-/// A degree in radians, and what its rounding leaves.
+/// A degree in radians.
 const RADIAN: f64 = 0.017_453_292_519_943_295;
-const RADIAN_REST: f64 = 2.948_652_250_003_154e-19;
 /// A radian in degrees, and what its rounding leaves.
 const DEGREE: f64 = 57.295_779_513_082_32;
 const DEGREE_REST: f64 = -1.987_849_567_057_628_4e-15;
 
+/// Sine and cosine of an angle in radians, up to an eighth of a circle either way.
+#[inline(always)]
+pub fn sin_cos_within<const FMA: bool>(x: f64) -> (f64, f64) {
+    let z = x * x;
+    let sine = sum::<FMA>(x * z, polynomial::<FMA, 6>(z, SINE), x);
+    let rest = sum::<FMA>(z, polynomial::<FMA, 6>(z, COSINE), -0.5);
+    (sine, sum::<FMA>(z, rest, 1.0))
+}
+
 /// Sine and cosine of an angle in degrees, up to 1e9 either way.
 #[inline(always)]
 pub fn sin_cos_deg<const FMA: bool>(angle_deg: f64) -> (f64, f64) {
-    let shifted = angle_deg * (1.0 / 90.0) + ROUNDER;
+    let shifted = sum::<FMA>(angle_deg, 1.0 / 90.0, ROUNDER);
     let quarter = shifted.to_bits();
-    let rest_deg = angle_deg - 90.0 * (shifted - ROUNDER);
-    let x = rest_deg * RADIAN;
-    // What the product lost; without fused multiplication it cannot be had, and half a unit more is lost.
-    let low = if FMA { rest_deg.mul_add(RADIAN, -x) + rest_deg * RADIAN_REST } else { 0.0 };
-    let z = x * x;
-    let sine = x + sum::<FMA>(x * z, polynomial::<FMA, 6>(z, SINE), low);
-    let half = 0.5 * z;
-    let near_one = 1.0 - half;
-    let rest = sum::<FMA>(z * z, polynomial::<FMA, 6>(z, COSINE), (1.0 - near_one) - half - x * low);
-    let cosine = near_one + rest;
+    // Exact, fused or not: both are whole multiples of the angle's last place.
+    let rest_deg = sum::<FMA>(shifted - ROUNDER, -90.0, angle_deg);
+    let (sine, cosine) = sin_cos_within::<FMA>(rest_deg * RADIAN);
     let odd = quarter & 1 != 0;
     let (first, second) = if odd { (cosine, sine) } else { (sine, cosine) };
     let sign_of_first = (quarter & 2) << 62;
@@ -43,31 +44,55 @@ pub fn sin_cos_deg<const FMA: bool>(angle_deg: f64) -> (f64, f64) {
     (f64::from_bits(first.to_bits() ^ sign_of_first), f64::from_bits(second.to_bits() ^ sign_of_second))
 }
 
-/// Sine and cosine of an angle in radians, up to an eighth of a circle either way.
+/// Sine and cosine of an angle in degrees, to 90 either way: cheaper, within 4e-16 of the truth rather than to the last place.
 #[inline(always)]
-pub fn sin_cos_within<const FMA: bool>(x: f64) -> (f64, f64) {
-    let z = x * x;
-    let half = 0.5 * z;
-    let near_one = 1.0 - half;
-    let rest = sum::<FMA>(z * z, polynomial::<FMA, 6>(z, COSINE), (1.0 - near_one) - half);
-    (sum::<FMA>(x * z, polynomial::<FMA, 6>(z, SINE), x), near_one + rest)
+pub fn sin_cos_of_quarter_deg<const FMA: bool>(angle_deg: f64) -> (f64, f64) {
+    let (sine, cosine) = sin_cos_within::<FMA>(angle_deg * (0.5 * RADIAN));
+    doubled::<FMA>(sine, cosine)
+}
+
+/// Sine and cosine of an angle in degrees, up to 1e9 either way: cheaper, within 1e-15 of the truth.
+#[inline(always)]
+pub fn sin_cos_of_turn_deg<const FMA: bool>(angle_deg: f64) -> (f64, f64) {
+    let turns = sum::<FMA>(angle_deg, 1.0 / 360.0, ROUNDER) - ROUNDER;
+    let (sine, cosine) = sin_cos_of_quarter_deg::<FMA>(0.5 * sum::<FMA>(turns, -360.0, angle_deg));
+    doubled::<FMA>(sine, cosine)
+}
+
+/// Sine and cosine of twice an angle; the cosine of a small one without loss.
+#[inline(always)]
+fn doubled<const FMA: bool>(sine: f64, cosine: f64) -> (f64, f64) {
+    let twice = sine + sine;
+    (twice * cosine, sum::<FMA>(-twice, sine, 1.0))
+}
+
+/// The direction of a point with neither coordinate negative, in degrees, 0 to 90; NaN at the origin.
+#[inline(always)]
+fn in_first_quadrant_deg<const FMA: bool>(second: f64, first: f64) -> f64 {
+    let (low, high) = if second < first { (second, first) } else { (first, second) };
+    // Ones and zeros multiply where a choice would cost more.
+    let steep = low > 0.414_213_562_373_095_03 * high;
+    let one_if_steep = if steep { 1.0 } else { 0.0 };
+    let u = sum::<FMA>(-one_if_steep, high, low) / sum::<FMA>(one_if_steep, low, high);
+    let z = u * u;
+    let rest = sum::<FMA>(u * z, polynomial::<FMA, 11>(z, ARCTANGENT), u * DEGREE_REST);
+    let within = sum::<FMA>(u, DEGREE, rest);
+    let octant = if steep { 45.0 } else { 0.0 } + within;
+    (if second < first { 0.0 } else { 90.0 } - octant).abs()
 }
 
 /// The direction of a point in degrees, counted from the first axis to the second, -180 to 180; NaN at the origin.
 #[inline(always)]
 pub fn atan2_deg<const FMA: bool>(along_second: f64, along_first: f64) -> f64 {
-    let (second, first) = (along_second.abs(), along_first.abs());
-    let (low, high) = if second < first { (second, first) } else { (first, second) };
-    let steep = low > 0.414_213_562_373_095_03 * high;
-    let (above, below) = if steep { (low - high, low + high) } else { (low, high) };
-    let u = above / below;
-    let z = u * u;
-    let rest = sum::<FMA>(u * z, polynomial::<FMA, 11>(z, ARCTANGENT), u * DEGREE_REST);
-    let within = sum::<FMA>(u, DEGREE, rest);
-    let octant = if steep { 45.0 + within } else { within };
-    let quadrant = if second < first { octant } else { 90.0 - octant };
-    let half = if along_first < 0.0 { 180.0 - quadrant } else { quadrant };
+    let quadrant = in_first_quadrant_deg::<FMA>(along_second.abs(), along_first.abs());
+    let half = (if along_first < 0.0 { 180.0 } else { 0.0 } - quadrant).abs();
     half.copysign(along_second)
+}
+
+/// [`atan2_deg`] where what is along the first axis is not negative.
+#[inline(always)]
+pub fn slope_deg<const FMA: bool>(along_second: f64, along_first: f64) -> f64 {
+    in_first_quadrant_deg::<FMA>(along_second.abs(), along_first).copysign(along_second)
 }
 
 /// Natural logarithm of a normal number above zero.

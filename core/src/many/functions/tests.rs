@@ -40,6 +40,48 @@ fn within_two_units_of_the_last_place() {
     }
 }
 
+/// The cheap ones against the same values, as they stand rather than in units of the last place.
+#[test]
+fn cheap_ones_are_within_their_bounds() {
+    fn worst<const FMA: bool>(wanted: &str, most_deg: f64, value: impl Fn(f64) -> f64) -> f64 {
+        let mut most: f64 = 0.0;
+        let mut rows = 0;
+        for line in REFERENCES.lines().filter(|line| line.starts_with(wanted)) {
+            let fields: Vec<f64> = line.split(',').skip(1).map(|field| field.parse().unwrap()).collect();
+            if fields[0].abs() <= most_deg {
+                most = most.max(((value(fields[0]) - fields[2]) - fields[3]).abs());
+                rows += 1;
+            }
+        }
+        assert!(rows > 100);
+        most
+    }
+    fn all<const FMA: bool>() {
+        let quarter = [
+            worst::<FMA>("sine", 90.0, |x| sin_cos_of_quarter_deg::<FMA>(x).0),
+            worst::<FMA>("cosine", 90.0, |x| sin_cos_of_quarter_deg::<FMA>(x).1),
+        ];
+        let turn = [
+            worst::<FMA>("sine", 1e9, |x| sin_cos_of_turn_deg::<FMA>(x).0),
+            worst::<FMA>("cosine", 1e9, |x| sin_cos_of_turn_deg::<FMA>(x).1),
+        ];
+        println!("fused {FMA}: to 90 degrees {quarter:?}, beyond {turn:?}");
+        assert!(quarter.iter().all(|off| *off < 4e-16) && turn.iter().all(|off| *off < 1e-15));
+    }
+    all::<true>();
+    all::<false>();
+    assert!(sin_cos_of_turn_deg::<true>(f64::INFINITY).0.is_nan());
+}
+
+#[test]
+fn slopes_are_directions() {
+    for (second, first) in [(0.0, 1.0), (-0.0, 1.0), (1.0, 2.0), (-1.0, 0.5), (3.0, 0.0), (-3.0, 0.0)] {
+        assert_eq!(slope_deg::<true>(second, first), atan2_deg::<true>(second, first));
+        assert_eq!(slope_deg::<false>(second, first), atan2_deg::<false>(second, first));
+    }
+    assert!(slope_deg::<true>(0.0, 0.0).is_nan());
+}
+
 #[test]
 fn whole_quarters_are_exact() {
     for turns in [-1e6, -1.0, 0.0, 1.0, 1e6] {
