@@ -1519,6 +1519,10 @@ typedef struct lubber_course_change_result {
    * 1 if the aircraft enters the cone of confusion, else 0.
    */
   int32_t enters_cone;
+  /**
+   * Flying over first: time from over the station until the outbound course is held; lubber_fly_over_at gives the way.
+   */
+  double fly_over_duration_s;
 } lubber_course_change_result;
 
 /**
@@ -6308,6 +6312,92 @@ size_t lubber_holding_pattern_n(size_t count,
                                 double *bank_deg,
                                 ptrdiff_t bank_deg_stride,
                                 int32_t *status);
+
+/**
+ * Where the aircraft is in the holding pattern that closes in a steady wind, a time after it passed the fix.
+ *
+ * The turn outbound, the outbound leg, the turn inbound and the inbound leg of `holding_pattern`, one after the other, round after
+ * round.
+ *
+ * @param since_fix_s time since the fix was passed, -1 000 000 to 1 000 000
+ * @param inbound_course_deg course flown to the fix, any finite number
+ * @param side which way the turns go: LUBBER_HOLDING_SIDE_RIGHT, LUBBER_HOLDING_SIDE_LEFT
+ * @param timed the leg whose time is given, and where its clock starts: LUBBER_TIMED_LEG_INBOUND, LUBBER_TIMED_LEG_OUTBOUND, LUBBER_TIMED_LEG_OUTBOUND_FROM_LEVEL
+ * @param time_s time of that leg, 0 to 3600
+ * @param true_airspeed_kt true airspeed, above 0 to 5000
+ * @param wind_from_deg where the wind blows from, against the same north
+ * @param wind_speed_kt speed of the wind, 0 to 1000
+ * @param bank_limit_deg greatest bank, above 0 below 90
+ * @param turn_rate_limit_deg_per_s greatest rate of turn, above 0
+ * @param roll_rate_deg_per_s rate of roll, above 0, infinite for an instant roll
+ * @param[out] bearing_from_fix_deg Bearing from the fix; NaN over it; may be NULL
+ * @param[out] distance_nm Distance from the fix over the ground; may be NULL
+ * @param[out] heading_deg Heading; may be NULL
+ * @param[out] bank_deg Bank, right positive; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: As `holding_pattern`.
+ * Degenerate cases: Over the fix there is no bearing. Before the fix the last round is meant.
+ * Errors: As `holding_pattern`; a time outside its range.
+ * Source: As `holding_pattern`.
+ *
+ * Example: lubber_holding_pattern_at(100.0, 270.0, LUBBER_HOLDING_SIDE_RIGHT, LUBBER_TIMED_LEG_INBOUND, 60.0, 150.0, 0.0, 20.0, 25.0, 3.0, 5.0, NULL, NULL, &value, NULL) gives 68.5
+ */
+int32_t lubber_holding_pattern_at(double since_fix_s,
+                                  double inbound_course_deg,
+                                  int32_t side,
+                                  int32_t timed,
+                                  double time_s,
+                                  double true_airspeed_kt,
+                                  double wind_from_deg,
+                                  double wind_speed_kt,
+                                  double bank_limit_deg,
+                                  double turn_rate_limit_deg_per_s,
+                                  double roll_rate_deg_per_s,
+                                  double *bearing_from_fix_deg,
+                                  double *distance_nm,
+                                  double *heading_deg,
+                                  double *bank_deg);
+
+/**
+ * `lubber_holding_pattern_at` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * `side` is one code for all points: which way the turns go: LUBBER_HOLDING_SIDE_RIGHT, LUBBER_HOLDING_SIDE_LEFT
+ *
+ * `timed` is one code for all points: the leg whose time is given, and where its clock starts: LUBBER_TIMED_LEG_INBOUND, LUBBER_TIMED_LEG_OUTBOUND, LUBBER_TIMED_LEG_OUTBOUND_FROM_LEVEL
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_holding_pattern_at_n(size_t count,
+                                   const double *since_fix_s,
+                                   ptrdiff_t since_fix_s_stride,
+                                   const double *inbound_course_deg,
+                                   ptrdiff_t inbound_course_deg_stride,
+                                   int32_t side,
+                                   int32_t timed,
+                                   const double *time_s,
+                                   ptrdiff_t time_s_stride,
+                                   const double *true_airspeed_kt,
+                                   ptrdiff_t true_airspeed_kt_stride,
+                                   const double *wind_from_deg,
+                                   ptrdiff_t wind_from_deg_stride,
+                                   const double *wind_speed_kt,
+                                   ptrdiff_t wind_speed_kt_stride,
+                                   const double *bank_limit_deg,
+                                   ptrdiff_t bank_limit_deg_stride,
+                                   const double *turn_rate_limit_deg_per_s,
+                                   ptrdiff_t turn_rate_limit_deg_per_s_stride,
+                                   const double *roll_rate_deg_per_s,
+                                   ptrdiff_t roll_rate_deg_per_s_stride,
+                                   double *bearing_from_fix_deg,
+                                   ptrdiff_t bearing_from_fix_deg_stride,
+                                   double *distance_nm,
+                                   ptrdiff_t distance_nm_stride,
+                                   double *heading_deg,
+                                   ptrdiff_t heading_deg_stride,
+                                   double *bank_deg,
+                                   ptrdiff_t bank_deg_stride,
+                                   int32_t *status);
 
 /**
  * The DME reading at the end of the outbound leg of a holding pattern whose fix is a distance on a radial.
@@ -11357,6 +11447,25 @@ int32_t lubber_course_change_at(const struct lubber_course_change_input *input,
                                 double *bank_deg);
 
 /**
+ * Where the aircraft is a time after it passed the station, if it flies over it before turning; negative times lie on the inbound
+ * course, times beyond the duration of flying over on the outbound one.
+ *
+ * @param input the course change, its `struct_size` set
+ * @param time_s time since the station was passed, -1 000 000 to 1 000 000
+ * @param[out] bearing_from_fix_deg bearing from the station, NaN over it; may be NULL
+ * @param[out] distance_nm distance from the station over the ground; may be NULL
+ * @param[out] heading_deg heading; may be NULL
+ * @param[out] bank_deg bank, right positive; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN; where the wind leaves no way back, LUBBER_OK and NaN
+ */
+int32_t lubber_fly_over_at(const struct lubber_course_change_input *input,
+                           double time_s,
+                           double *bearing_from_fix_deg,
+                           double *distance_nm,
+                           double *heading_deg,
+                           double *bank_deg);
+
+/**
  * Sets the usual values; place, altitude, heading, speed and station NaN, to be set.
  *
  * @param[out] start the structure
@@ -11565,6 +11674,22 @@ int32_t lubber_course_change_sureness(const struct lubber_course_change_input *i
                                       uint64_t trials,
                                       uint64_t seed,
                                       struct lubber_sureness *result);
+
+/**
+ * The overshoots of the trials that lubber_course_change_sureness makes its answer of with the same seed, as to draw them.
+ *
+ * @param input the course change
+ * @param errors the errors
+ * @param seed the same seed gives the same trials
+ * @param trials how many are flown
+ * @param[out] overshoots_nm room for as many numbers; on a failure every one is NaN
+ * @return LUBBER_OK, or a negative status
+ */
+int32_t lubber_course_change_overshoots(const struct lubber_course_change_input *input,
+                                        const struct lubber_error_model *errors,
+                                        uint64_t seed,
+                                        size_t trials,
+                                        double *overshoots_nm);
 
 /**
  * The version of the library, such as "0.1.0".

@@ -2,7 +2,10 @@
 
 use std::mem::offset_of;
 
-use lubberline::plain::{CourseChangeInput, CourseChangeOutput, course_change, course_change_at};
+use lubberline::Error;
+use lubberline::plain::{
+    CourseChangeInput, CourseChangeOutput, TurnPointOutput, course_change, course_change_at, fly_over_at,
+};
 use lubberline::turn::Governor;
 
 use crate::call::one;
@@ -109,6 +112,8 @@ pub struct lubber_course_change_result {
     pub governed_by: i32,
     /// 1 if the aircraft enters the cone of confusion, else 0.
     pub enters_cone: i32,
+    /// Flying over first: time from over the station until the outbound course is held; lubber_fly_over_at gives the way.
+    pub fly_over_duration_s: f64,
 }
 
 // SAFETY: as the trait asks; an answer of one number is an answer.
@@ -179,7 +184,53 @@ pub unsafe extern "C" fn lubber_course_change_at(
     heading_deg: *mut f64,
     bank_deg: *mut f64,
 ) -> i32 {
-    let outputs = [bearing_from_fix_deg, distance_nm, heading_deg, bank_deg];
+    // SAFETY: the caller vouches for the input, as far as its size reaches, and for the outputs.
+    unsafe {
+        place(input, [bearing_from_fix_deg, distance_nm, heading_deg, bank_deg], |question| {
+            course_change_at(question, time_s)
+        })
+    }
+}
+
+/// Where the aircraft is a time after it passed the station, if it flies over it before turning; negative times lie on the inbound
+/// course, times beyond the duration of flying over on the outbound one.
+///
+/// @param input the course change, its `struct_size` set
+/// @param time_s time since the station was passed, -1 000 000 to 1 000 000
+/// @param[out] bearing_from_fix_deg bearing from the station, NaN over it; may be NULL
+/// @param[out] distance_nm distance from the station over the ground; may be NULL
+/// @param[out] heading_deg heading; may be NULL
+/// @param[out] bank_deg bank, right positive; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN; where the wind leaves no way back, LUBBER_OK and NaN
+///
+/// # Safety
+/// As lubber_course_change_at.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_fly_over_at(
+    input: *const lubber_course_change_input,
+    time_s: f64,
+    bearing_from_fix_deg: *mut f64,
+    distance_nm: *mut f64,
+    heading_deg: *mut f64,
+    bank_deg: *mut f64,
+) -> i32 {
+    // SAFETY: the caller vouches for the input, as far as its size reaches, and for the outputs.
+    unsafe {
+        place(input, [bearing_from_fix_deg, distance_nm, heading_deg, bank_deg], |question| {
+            fly_over_at(question, time_s)
+        })
+    }
+}
+
+/// A place along a course change.
+///
+/// # Safety
+/// As [`lubber_course_change_at`].
+unsafe fn place(
+    input: *const lubber_course_change_input,
+    outputs: [*mut f64; 4],
+    find: impl Fn(&CourseChangeInput) -> Result<TurnPointOutput, Error>,
+) -> i32 {
     // SAFETY: the caller vouches for the input, as far as its size reaches, and for the outputs.
     unsafe {
         let Some(question) = read(input) else {
@@ -187,8 +238,7 @@ pub unsafe extern "C" fn lubber_course_change_at(
             return LUBBER_ERROR_STRUCT;
         };
         let solve = || {
-            course_change_at(&question, time_s)
-                .map(|at| [at.bearing_from_fix_deg, at.distance_nm, at.heading_deg, at.bank_deg])
+            find(&question).map(|at| [at.bearing_from_fix_deg, at.distance_nm, at.heading_deg, at.bank_deg])
         };
         one(solve, outputs)
     }
@@ -266,5 +316,6 @@ fn to_c(output: &CourseChangeOutput) -> lubber_course_change_result {
         fly_over_extra_time_s: output.fly_over.extra_time_s,
         governed_by: governor.code(),
         enters_cone: i32::from(output.enters_cone > 0.0),
+        fly_over_duration_s: output.fly_over.duration_s,
     }
 }

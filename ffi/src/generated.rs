@@ -6563,6 +6563,113 @@ pub unsafe extern "C" fn lubber_holding_pattern_n(
     unsafe { many(const { Function::named("holding_pattern") }, count, &inputs, &outputs, status) }
 }
 
+/// Where the aircraft is in the holding pattern that closes in a steady wind, a time after it passed the fix.
+///
+/// The turn outbound, the outbound leg, the turn inbound and the inbound leg of `holding_pattern`, one after the other, round after
+/// round.
+///
+/// @param since_fix_s time since the fix was passed, -1 000 000 to 1 000 000
+/// @param inbound_course_deg course flown to the fix, any finite number
+/// @param side which way the turns go: LUBBER_HOLDING_SIDE_RIGHT, LUBBER_HOLDING_SIDE_LEFT
+/// @param timed the leg whose time is given, and where its clock starts: LUBBER_TIMED_LEG_INBOUND, LUBBER_TIMED_LEG_OUTBOUND, LUBBER_TIMED_LEG_OUTBOUND_FROM_LEVEL
+/// @param time_s time of that leg, 0 to 3600
+/// @param true_airspeed_kt true airspeed, above 0 to 5000
+/// @param wind_from_deg where the wind blows from, against the same north
+/// @param wind_speed_kt speed of the wind, 0 to 1000
+/// @param bank_limit_deg greatest bank, above 0 below 90
+/// @param turn_rate_limit_deg_per_s greatest rate of turn, above 0
+/// @param roll_rate_deg_per_s rate of roll, above 0, infinite for an instant roll
+/// @param[out] bearing_from_fix_deg Bearing from the fix; NaN over it; may be NULL
+/// @param[out] distance_nm Distance from the fix over the ground; may be NULL
+/// @param[out] heading_deg Heading; may be NULL
+/// @param[out] bank_deg Bank, right positive; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: As `holding_pattern`.
+/// Degenerate cases: Over the fix there is no bearing. Before the fix the last round is meant.
+/// Errors: As `holding_pattern`; a time outside its range.
+/// Source: As `holding_pattern`.
+///
+/// Example: lubber_holding_pattern_at(100.0, 270.0, LUBBER_HOLDING_SIDE_RIGHT, LUBBER_TIMED_LEG_INBOUND, 60.0, 150.0, 0.0, 20.0, 25.0, 3.0, 5.0, NULL, NULL, &value, NULL) gives 68.5
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_holding_pattern_at(
+    since_fix_s: f64,
+    inbound_course_deg: f64,
+    side: i32,
+    timed: i32,
+    time_s: f64,
+    true_airspeed_kt: f64,
+    wind_from_deg: f64,
+    wind_speed_kt: f64,
+    bank_limit_deg: f64,
+    turn_rate_limit_deg_per_s: f64,
+    roll_rate_deg_per_s: f64,
+    bearing_from_fix_deg: *mut f64,
+    distance_nm: *mut f64,
+    heading_deg: *mut f64,
+    bank_deg: *mut f64,
+) -> i32 {
+    let answer = || {
+        if [since_fix_s, inbound_course_deg, time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s].iter().any(|number: &f64| number.is_nan()) { return Ok([f64::NAN; 4]) }
+        plain::holding_pattern_at(since_fix_s, inbound_course_deg, lubberline::procedure::HoldingSide::from_code("side", f64::from(side))?, lubberline::procedure::TimedLeg::from_code("timed", f64::from(timed))?, time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s).map(|answer| [answer.bearing_from_fix_deg, answer.distance_nm, answer.heading_deg, answer.bank_deg])
+    };
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [bearing_from_fix_deg, distance_nm, heading_deg, bank_deg]) }
+}
+
+/// `lubber_holding_pattern_at` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// `side` is one code for all points: which way the turns go: LUBBER_HOLDING_SIDE_RIGHT, LUBBER_HOLDING_SIDE_LEFT
+///
+/// `timed` is one code for all points: the leg whose time is given, and where its clock starts: LUBBER_TIMED_LEG_INBOUND, LUBBER_TIMED_LEG_OUTBOUND, LUBBER_TIMED_LEG_OUTBOUND_FROM_LEVEL
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_holding_pattern_at_n(
+    count: usize,
+    since_fix_s: *const f64,
+    since_fix_s_stride: isize,
+    inbound_course_deg: *const f64,
+    inbound_course_deg_stride: isize,
+    side: i32,
+    timed: i32,
+    time_s: *const f64,
+    time_s_stride: isize,
+    true_airspeed_kt: *const f64,
+    true_airspeed_kt_stride: isize,
+    wind_from_deg: *const f64,
+    wind_from_deg_stride: isize,
+    wind_speed_kt: *const f64,
+    wind_speed_kt_stride: isize,
+    bank_limit_deg: *const f64,
+    bank_limit_deg_stride: isize,
+    turn_rate_limit_deg_per_s: *const f64,
+    turn_rate_limit_deg_per_s_stride: isize,
+    roll_rate_deg_per_s: *const f64,
+    roll_rate_deg_per_s_stride: isize,
+    bearing_from_fix_deg: *mut f64,
+    bearing_from_fix_deg_stride: isize,
+    distance_nm: *mut f64,
+    distance_nm_stride: isize,
+    heading_deg: *mut f64,
+    heading_deg_stride: isize,
+    bank_deg: *mut f64,
+    bank_deg_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let side = f64::from(side);
+    let timed = f64::from(timed);
+    let (inputs, outputs) = ([Array::input(since_fix_s, since_fix_s_stride), Array::input(inbound_course_deg, inbound_course_deg_stride), Array::input(&raw const side, 0), Array::input(&raw const timed, 0), Array::input(time_s, time_s_stride), Array::input(true_airspeed_kt, true_airspeed_kt_stride), Array::input(wind_from_deg, wind_from_deg_stride), Array::input(wind_speed_kt, wind_speed_kt_stride), Array::input(bank_limit_deg, bank_limit_deg_stride), Array::input(turn_rate_limit_deg_per_s, turn_rate_limit_deg_per_s_stride), Array::input(roll_rate_deg_per_s, roll_rate_deg_per_s_stride)], [Array::output(bearing_from_fix_deg, bearing_from_fix_deg_stride), Array::output(distance_nm, distance_nm_stride), Array::output(heading_deg, heading_deg_stride), Array::output(bank_deg, bank_deg_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("holding_pattern_at") }, count, &inputs, &outputs, status) }
+}
+
 /// The DME reading at the end of the outbound leg of a holding pattern whose fix is a distance on a radial.
 ///
 /// The reading at the fix is turned into ground distance; the leg ends so far before the fix and so far across, as

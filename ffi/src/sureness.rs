@@ -1,11 +1,12 @@
 //! How sure a course change is, in C: a course change and the errors in, the overshoot out.
 
 use std::mem::offset_of;
+use std::panic::{AssertUnwindSafe, catch_unwind};
 
-use lubberline::plain::{ErrorModelInput, SurenessOutput, course_change_sureness};
+use lubberline::plain::{ErrorModelInput, SurenessOutput, course_change_overshoots, course_change_sureness};
 
 use crate::course_change::{lubber_course_change_input, read};
-use crate::generated::LUBBER_ERROR_STRUCT;
+use crate::generated::{LUBBER_ERROR_INTERNAL, LUBBER_ERROR_STRUCT, LUBBER_OK};
 use crate::sized::{self, Grows};
 
 /// The standard deviations of what a turn begun by DME depends on, none negative; 0 is none.
@@ -101,23 +102,70 @@ pub unsafe extern "C" fn lubber_course_change_sureness(
     unsafe {
         sized::answer(result, || {
             let question = read(input).ok_or(LUBBER_ERROR_STRUCT)?;
-            let model = sized::read(errors, NO_ERRORS).ok_or(LUBBER_ERROR_STRUCT)?;
-            let model = ErrorModelInput {
-                station_bearing_deg: model.station_bearing_deg,
-                dme_nm: model.dme_nm,
-                wind_speed_kt: model.wind_speed_kt,
-                wind_direction_deg: model.wind_direction_deg,
-                airspeed_kt: model.airspeed_kt,
-                bank_deg: model.bank_deg,
-                roll_in_delay_s: model.roll_in_delay_s,
-                height_ft: model.height_ft,
-                mean_delay_s: model.mean_delay_s,
-            };
+            let model = model(errors).ok_or(LUBBER_ERROR_STRUCT)?;
             course_change_sureness(&question, &model, limit_nm, confidence, trials, seed)
                 .map(|sure| to_c(&sure))
                 .map_err(|error| error.code())
         })
     }
+}
+
+/// The overshoots of the trials that lubber_course_change_sureness makes its answer of with the same seed, as to draw them.
+///
+/// @param input the course change
+/// @param errors the errors
+/// @param seed the same seed gives the same trials
+/// @param trials how many are flown
+/// @param[out] overshoots_nm room for as many numbers; on a failure every one is NaN
+/// @return LUBBER_OK, or a negative status
+///
+/// # Safety
+/// The structures must be null (a failure) or hold what their size says; `overshoots_nm` must be null (a failure) or as long as `trials`
+/// says, and nobody else's while the call lasts.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_course_change_overshoots(
+    input: *const lubber_course_change_input,
+    errors: *const lubber_error_model,
+    seed: u64,
+    trials: usize,
+    overshoots_nm: *mut f64,
+) -> i32 {
+    // SAFETY: the caller vouches for them; every place is written before the slice is made.
+    unsafe {
+        if overshoots_nm.is_null() {
+            return LUBBER_ERROR_STRUCT;
+        }
+        for trial in 0..trials {
+            overshoots_nm.add(trial).write(f64::NAN);
+        }
+        let (Some(question), Some(model)) = (read(input), model(errors)) else { return LUBBER_ERROR_STRUCT };
+        let places = std::slice::from_raw_parts_mut(overshoots_nm, trials);
+        match catch_unwind(AssertUnwindSafe(|| course_change_overshoots(&question, &model, seed, places))) {
+            Ok(Ok(())) => LUBBER_OK,
+            Ok(Err(error)) => error.code(),
+            Err(_) => LUBBER_ERROR_INTERNAL,
+        }
+    }
+}
+
+/// Reads the errors; none for a structure that is not understood here.
+///
+/// # Safety
+/// As [`lubber_course_change_sureness`].
+unsafe fn model(errors: *const lubber_error_model) -> Option<ErrorModelInput> {
+    // SAFETY: the caller vouches for as many bytes as the size says.
+    let model = unsafe { sized::read(errors, NO_ERRORS)? };
+    Some(ErrorModelInput {
+        station_bearing_deg: model.station_bearing_deg,
+        dme_nm: model.dme_nm,
+        wind_speed_kt: model.wind_speed_kt,
+        wind_direction_deg: model.wind_direction_deg,
+        airspeed_kt: model.airspeed_kt,
+        bank_deg: model.bank_deg,
+        roll_in_delay_s: model.roll_in_delay_s,
+        height_ft: model.height_ft,
+        mean_delay_s: model.mean_delay_s,
+    })
 }
 
 const NO_ERRORS: lubber_error_model = lubber_error_model {

@@ -1,6 +1,7 @@
 //! The course change, from keywords to a dictionary; the object is made in Python.
 
-use lubberline::plain::{self, CourseChangeInput};
+use lubberline::Error;
+use lubberline::plain::{self, CourseChangeInput, TurnPointOutput};
 use pyo3::prelude::*;
 use pyo3::types::PyDict;
 
@@ -66,6 +67,7 @@ pub fn course_change<'py>(
         ("established_past_fix_nm", answer.fly_over.established_past_fix_nm),
         ("extra_distance_nm", answer.fly_over.extra_distance_nm),
         ("extra_time_s", answer.fly_over.extra_time_s),
+        ("duration_s", answer.fly_over.duration_s),
     ] {
         over.set_item(name, value)?;
     }
@@ -79,6 +81,16 @@ pub fn course_change_at(
     settings: Settings,
     time_s: f64,
 ) -> PyResult<(f64, f64, f64, f64)> {
-    let point = plain::course_change_at(&input(settings), time_s).map_err(|error| raised(python, &error))?;
+    place(python, plain::course_change_at(&input(settings), time_s))
+}
+
+/// A place on the way over the station, likewise.
+#[pyfunction]
+pub fn fly_over_at(python: Python<'_>, settings: Settings, time_s: f64) -> PyResult<(f64, f64, f64, f64)> {
+    place(python, plain::fly_over_at(&input(settings), time_s))
+}
+
+fn place(python: Python<'_>, point: Result<TurnPointOutput, Error>) -> PyResult<(f64, f64, f64, f64)> {
+    let point = point.map_err(|error| raised(python, &error))?;
     Ok((point.bearing_from_fix_deg, point.distance_nm, point.heading_deg, point.bank_deg))
 }

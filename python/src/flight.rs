@@ -1,6 +1,8 @@
 //! A flight that Python steps, and the sureness of a course change; names, units and objects are Python's own.
 
-use lubberline::plain::{ErrorModelInput, FlightAndReceiver, FlightInput, course_change_sureness};
+use lubberline::plain::{
+    ErrorModelInput, FlightAndReceiver, FlightInput, course_change_overshoots, course_change_sureness,
+};
 use pyo3::prelude::*;
 use pyo3::types::{PyBytes, PyDict};
 
@@ -154,28 +156,7 @@ pub fn sureness<'py>(
     trials: u64,
     seed: u64,
 ) -> PyResult<(Bound<'py, PyDict>, Bound<'py, PyDict>)> {
-    let [
-        station_bearing_deg,
-        dme_nm,
-        wind_speed_kt,
-        wind_direction_deg,
-        airspeed_kt,
-        bank_deg,
-        roll_in_delay_s,
-        height_ft,
-        mean_delay_s,
-    ] = errors;
-    let model = ErrorModelInput {
-        station_bearing_deg,
-        dme_nm,
-        wind_speed_kt,
-        wind_direction_deg,
-        airspeed_kt,
-        bank_deg,
-        roll_in_delay_s,
-        height_ft,
-        mean_delay_s,
-    };
+    let model = model(errors);
     let question = input(settings);
     let sure = python
         .detach(|| course_change_sureness(&question, &model, limit_nm, confidence, trials, seed))
@@ -207,4 +188,47 @@ pub fn sureness<'py>(
         by_source.set_item(name, value)?;
     }
     Ok((answer, by_source))
+}
+
+/// The overshoots of trials, as the bytes of their numbers.
+#[pyfunction]
+pub fn overshoots<'py>(
+    python: Python<'py>,
+    settings: Settings,
+    errors: [f64; 9],
+    trials: u32,
+    seed: u64,
+) -> PyResult<Bound<'py, PyBytes>> {
+    let (question, model) = (input(settings), model(errors));
+    let mut each_nm = vec![f64::NAN; trials as usize];
+    python
+        .detach(|| course_change_overshoots(&question, &model, seed, &mut each_nm))
+        .map_err(|error| raised(python, &error))?;
+    let bytes: Vec<u8> = each_nm.iter().flat_map(|value| value.to_ne_bytes()).collect();
+    Ok(PyBytes::new(python, &bytes))
+}
+
+fn model(errors: [f64; 9]) -> ErrorModelInput {
+    let [
+        station_bearing_deg,
+        dme_nm,
+        wind_speed_kt,
+        wind_direction_deg,
+        airspeed_kt,
+        bank_deg,
+        roll_in_delay_s,
+        height_ft,
+        mean_delay_s,
+    ] = errors;
+    ErrorModelInput {
+        station_bearing_deg,
+        dme_nm,
+        wind_speed_kt,
+        wind_direction_deg,
+        airspeed_kt,
+        bank_deg,
+        roll_in_delay_s,
+        height_ft,
+        mean_delay_s,
+    }
 }

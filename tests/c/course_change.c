@@ -52,6 +52,18 @@ int main(void)
     EXPECT(lubber_course_change_at(NULL, 0.0, NULL, &distance_nm, NULL, NULL) == LUBBER_ERROR_STRUCT);
     EXPECT(isnan(distance_nm));
 
+    /* Over the station first: from there back onto the outbound course. */
+    EXPECT(lubber_fly_over_at(&input, 0.0, NULL, &distance_nm, &heading_deg, &bank_deg) == LUBBER_OK);
+    EXPECT_NEAR(distance_nm, 0.0, 1e-9);
+    EXPECT_NEAR(heading_deg, result.heading_before_deg, 1e-9);
+    EXPECT(lubber_fly_over_at(&input, result.fly_over_duration_s, &bearing_deg, &distance_nm, NULL, NULL) == LUBBER_OK);
+    EXPECT_NEAR(distance_nm, result.fly_over_established_past_fix_nm, 1e-9);
+    EXPECT_NEAR(bearing_deg, input.outbound_course_deg, 1e-6);
+    EXPECT(lubber_fly_over_at(&input, INFINITY, &bearing_deg, NULL, NULL, NULL) == LUBBER_ERROR_TURN_TIME);
+    EXPECT(isnan(bearing_deg));
+    EXPECT(lubber_fly_over_at(NULL, 0.0, NULL, &distance_nm, NULL, NULL) == LUBBER_ERROR_STRUCT);
+    EXPECT(isnan(distance_nm));
+
     /* The long way round to the left begins past the station. */
     input.turn = LUBBER_TURN_SIDE_LEFT;
     EXPECT(lubber_course_change(&input, &result) == LUBBER_OK);

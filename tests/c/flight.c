@@ -51,7 +51,15 @@ int main(void)
     /* Three seconds late at 300 kt. */
     EXPECT_NEAR(sure.margin_nm, 0.25, 1e-4);
     EXPECT(sure.foremost == -1.0);
+    /* Each trial by itself: without other errors every one is late by as much. */
+    double overshoots_nm[3];
+    EXPECT(lubber_course_change_overshoots(&input, &errors, 1, 3, overshoots_nm) == LUBBER_OK);
+    EXPECT_NEAR(overshoots_nm[0], sure.mean_nm, 1e-9);
+    EXPECT_NEAR(overshoots_nm[2], sure.mean_nm, 1e-9);
     errors.bank_deg = -1.0;
+    EXPECT(lubber_course_change_overshoots(&input, &errors, 1, 3, overshoots_nm) == LUBBER_ERROR_STANDARD_DEVIATION);
+    EXPECT(isnan(overshoots_nm[0]) && isnan(overshoots_nm[2]));
+    EXPECT(lubber_course_change_overshoots(&input, &errors, 1, 3, NULL) == LUBBER_ERROR_STRUCT);
     EXPECT(lubber_course_change_sureness(&input, &errors, 0.0, 0.95, 1000, 1, &sure) == LUBBER_ERROR_STANDARD_DEVIATION);
     EXPECT(isnan(sure.mean_nm));
     return expect_close();

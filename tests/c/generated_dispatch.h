@@ -1117,6 +1117,18 @@ static size_t many_holding_pattern(size_t count, const double *const *in, const 
     return lubber_holding_pattern_n(count, in[0], in_stride[0], (int32_t)in[1][0], (int32_t)in[2][0], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], in[6], in_stride[6], in[7], in_stride[7], in[8], in_stride[8], in[9], in_stride[9], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], out[5], out_stride[5], out[6], out_stride[6], out[7], out_stride[7], out[8], out_stride[8], out[9], out_stride[9], out[10], out_stride[10], out[11], out_stride[11], out[12], out_stride[12], out[13], out_stride[13], status);
 }
 
+static int32_t call_holding_pattern_at(const double *in, double *out)
+{
+    return lubber_holding_pattern_at(in[0], in[1], (int32_t)in[2], (int32_t)in[3], in[4], in[5], in[6], in[7], in[8], in[9], in[10], &out[0], &out[1], &out[2], &out[3]);
+}
+
+static size_t many_holding_pattern_at(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    (void)in_stride; /* a function of choices alone has no use for it */
+    return lubber_holding_pattern_at_n(count, in[0], in_stride[0], in[1], in_stride[1], (int32_t)in[2][0], (int32_t)in[3][0], in[4], in_stride[4], in[5], in_stride[5], in[6], in_stride[6], in[7], in_stride[7], in[8], in_stride[8], in[9], in_stride[9], in[10], in_stride[10], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], status);
+}
+
 static int32_t call_outbound_end_dme_nm(const double *in, double *out)
 {
     return lubber_outbound_end_dme_nm(in[0], (int32_t)in[1], in[2], in[3], in[4], &out[0]);
@@ -2421,6 +2433,7 @@ static const struct dispatch DISPATCH[] = {
     {"holding_speed", 2, 3, "nc", {"indicated_kt", "mach", "calibrated_kt"}, {14000.0, LUBBER_HOLDING_SPEED_RULE_FAA}, call_holding_speed, many_holding_speed},
     {"holding_turn", 2, 4, "nc", {"bank_deg", "turn_rate_deg_per_s", "radius_nm", "governed_by"}, {220.0, LUBBER_HOLDING_BANK_RULE_ICAO}, call_holding_turn, many_holding_turn},
     {"holding_pattern", 10, 14, "nccnnnnnnn", {"outbound_heading_deg", "outbound_correction_deg", "inbound_correction_deg", "drift_factor", "outbound_time_s", "outbound_clock_s", "inbound_time_s", "duration_s", "outbound_end_before_fix_nm", "outbound_end_across_nm", "inbound_leg_nm", "length_nm", "width_nm", "bank_deg"}, {270.0, LUBBER_HOLDING_SIDE_RIGHT, LUBBER_TIMED_LEG_INBOUND, 60.0, 150.0, 0.0, 20.0, 25.0, 3.0, 5.0}, call_holding_pattern, many_holding_pattern},
+    {"holding_pattern_at", 11, 4, "nnccnnnnnnn", {"bearing_from_fix_deg", "distance_nm", "heading_deg", "bank_deg"}, {100.0, 270.0, LUBBER_HOLDING_SIDE_RIGHT, LUBBER_TIMED_LEG_INBOUND, 60.0, 150.0, 0.0, 20.0, 25.0, 3.0, 5.0}, call_holding_pattern_at, many_holding_pattern_at},
     {"outbound_end_dme_nm", 5, 1, "ncnnn", {"outbound_end_dme_nm"}, {30.0, LUBBER_RADIAL_FLOWN_INBOUND, 4.7, 4.9, 14000.0}, call_outbound_end_dme_nm, many_outbound_end_dme_nm},
     {"limiting_dme", 6, 2, "ncnnnn", {"limiting_dme_nm", "rounded_nm"}, {30.0, LUBBER_RADIAL_FLOWN_INBOUND, 4.677, 2.461, 14000.0, 0.0}, call_limiting_dme, many_limiting_dme},
     {"rule_outbound_heading_deg", 3, 1, "nnc", {"rule_outbound_heading_deg"}, {270.0, 5.0, LUBBER_DRIFT_RULE_TRIPLE}, call_rule_outbound_heading_deg, many_rule_outbound_heading_deg},

@@ -74,6 +74,10 @@ def test_a_late_crew_needs_the_way_it_flies():
     assert once == lubberline.course_change_sureness(change, **errors, seed=5)
     assert once.deviation_nm == pytest.approx(once.linear_deviation_nm, rel=0.1)
     assert once.linear_deviation_nm == pytest.approx(math.hypot(*once.by_source_nm.values()))
+    each_nm = lubberline.course_change_overshoots(change, **errors, seed=5)
+    assert each_nm.mean() == pytest.approx(once.mean_nm) and each_nm.std() == pytest.approx(once.deviation_nm)
+    with pytest.raises(ValueError, match="trials"):
+        lubberline.course_change_overshoots(change, trials=-1)
     with pytest.raises(lubberline.NavigationError, match="bank_deg"):
         lubberline.course_change_sureness(change, bank_deg=-1.0)
     assert math.isnan(lubberline.course_change_sureness(change, bank_deg=math.nan).mean_nm)

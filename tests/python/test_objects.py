@@ -52,6 +52,17 @@ def test_the_path_of_the_turn():
     assert change.at(change.duration_s / 2).bank_deg == pytest.approx(change.bank_deg)
 
 
+def test_the_path_over_the_station():
+    change = lubberline.course_change(20.0, 100.0, true_airspeed_kt=400.0, wind_from_deg=10.0, wind_speed_kt=90.0)
+    over = change.fly_over
+    ends = change.fly_over_at([0.0, over.duration_s])
+    np.testing.assert_allclose(ends.distance_nm, [0.0, over.established_past_fix_nm], atol=1e-9)
+    np.testing.assert_allclose(ends.heading_deg, [change.heading_before_deg, change.heading_after_deg], atol=1e-9)
+    way = change.fly_over_at(np.linspace(0.0, over.duration_s, 2001))
+    outside_nm = -way.distance_nm * np.sin(np.radians(way.bearing_from_fix_deg - 100.0))
+    assert np.nanmax(outside_nm) == pytest.approx(over.greatest_overshoot_nm, abs=1e-5)
+
+
 @pytest.mark.parametrize(
     ("keywords", "message"),
     [

@@ -16,5 +16,5 @@ pub use receiver::Tuned;
 pub use steering::{
     ArcTracking, Begin, HEADING_GAIN_PER_S, Interception, NeedleTracking, PlannedTurn, Steering,
 };
-pub use sureness::{ERROR_SOURCES, ErrorModel, ErrorSource, Sureness, sureness};
+pub use sureness::{ERROR_SOURCES, ErrorModel, ErrorSource, Sureness, overshoots, sureness};
 pub use wind_field::{Reference, WindField};

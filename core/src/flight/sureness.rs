@@ -144,8 +144,7 @@ pub fn sureness(
     let mut overshoots_m = Vec::new();
     let (mut sum, mut squares, mut beyond) = (0.0, 0.0, 0u64);
     for _ in 0..trials {
-        let [a, b, c, d] = [random.normals(), random.normals(), random.normals(), random.normals()];
-        let over_m = plan.overshoot_m(&[a.0, a.1, b.0, b.1, c.0, c.1, d.0, d.1]);
+        let over_m = plan.trial_m(&mut random);
         sum += over_m;
         squares += over_m * over_m;
         beyond += u64::from(over_m > limit_m);
@@ -189,6 +188,24 @@ pub fn sureness(
         linear_margin: margin(linear_quantile_m),
         by_source: by_source_m.map(metres),
     })
+}
+
+/// The overshoots of the trials that [`sureness`] makes its answer of, one after the other, for as long as they are asked for.
+///
+/// # Degenerate cases
+/// As [`sureness`].
+///
+/// # Source
+/// As [`sureness`].
+pub fn overshoots(
+    change: &CourseChange<TrueNorth>,
+    height: HeightAboveStation,
+    errors: &ErrorModel,
+    seed: u64,
+) -> impl Iterator<Item = Length> + use<> {
+    let plan = Plan::new(change, height, errors);
+    let mut random = Random::seeded(seed);
+    std::iter::repeat_with(move || metres(plan.trial_m(&mut random)))
 }
 
 /// The share of a normal distribution below a number of standard deviations.
@@ -258,6 +275,12 @@ impl Plan {
             ],
             delay_s: errors.mean_delay.get::<second>(),
         }
+    }
+
+    /// The overshoot of a trial with the next eight errors.
+    fn trial_m(&self, random: &mut Random) -> f64 {
+        let [a, b, c, d] = [random.normals(), random.normals(), random.normals(), random.normals()];
+        self.overshoot_m(&[a.0, a.1, b.0, b.1, c.0, c.1, d.0, d.1])
     }
 
     /// The overshoot for errors given in standard deviations.
@@ -392,6 +415,9 @@ mod tests {
         assert!((ratio - 1.0).abs() < 0.02, "{ratio}");
         assert!((sure.chance_beyond - sure.linear_chance_beyond).abs() < 0.02, "{sure:?}");
         assert_eq!(sure, sureness(&change(70.0), height(), &errors, limit, 0.95, 200_000, 7).unwrap());
+        let each = overshoots(&change(70.0), height(), &errors, 7).take(200_000);
+        let beyond = each.filter(|over| *over > limit).count();
+        assert_eq!(beyond as f64 / 200_000.0, sure.chance_beyond);
 
         // Beginning earlier by the margin, which is a negative mean delay, leaves one in twenty beyond the limit.
         let groundspeed = change(70.0).before().groundspeed.value();

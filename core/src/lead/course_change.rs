@@ -57,6 +57,19 @@ pub struct TurnPoint<N: North> {
     pub bank: crate::value::units::Angle,
 }
 
+impl<N: North> TurnPoint<N> {
+    pub(crate) fn of(time: Time, place_m: Plane, heading_rad: f64, bank_rad: f64) -> Self {
+        Self {
+            time,
+            bearing_from_fix: (place_m.length() > 0.0)
+                .then(|| Bearing::from_radians(place_m.east.atan2(place_m.north))),
+            distance: GroundDistance::derived(metres(place_m.length())),
+            heading: Bearing::from_radians(heading_rad),
+            bank: degrees(bank_rad.to_degrees()),
+        }
+    }
+}
+
 /// A course change at a fix, flown as a turn that begins before it and rolls out on the outbound course.
 ///
 /// The model: constant true airspeed, steady uniform wind, a coordinated level turn whose bank grows linearly at the roll
@@ -278,15 +291,8 @@ impl<N: North> CourseChange<N> {
     pub fn at(&self, time: Time) -> TurnPoint<N> {
         let time_s = time.value;
         let place_m = self.place_m(time_s);
-        let turned_rad = self.turn.turned_after_rad(time_s);
-        TurnPoint {
-            time,
-            bearing_from_fix: (place_m.length() > 0.0)
-                .then(|| Bearing::from_radians(place_m.east.atan2(place_m.north))),
-            distance: GroundDistance::derived(metres(place_m.length())),
-            heading: Bearing::from_degrees(self.before.heading.degrees() + turned_rad.to_degrees()),
-            bank: degrees(self.turn.bank_after_rad(time_s).to_degrees()),
-        }
+        let heading_rad = self.before.heading.radians() + self.turn.turned_after_rad(time_s);
+        TurnPoint::of(time, place_m, heading_rad, self.turn.bank_after_rad(time_s))
     }
 
     /// Place relative to the fix.

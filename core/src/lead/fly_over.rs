@@ -1,7 +1,7 @@
 //! What flying over the fix before turning would cost.
 
 use super::CourseChange;
-use super::recapture::Recapture;
+use super::recapture::{Recapture, Recaptured};
 use crate::plane::Plane;
 use crate::turn::RolledTurn;
 use crate::value::units::{Angle, Length, Time, degree, degrees, meter, metres, radian, seconds};
@@ -24,6 +24,8 @@ pub struct FlyOver {
     pub extra_distance: Length,
     /// Time flown in addition.
     pub extra_time: Time,
+    /// Time from the fix to there. [`CourseChange::fly_over_path`] gives the way.
+    pub duration: Time,
 }
 
 impl FlyOver {
@@ -36,6 +38,7 @@ impl FlyOver {
             established_past_fix: length,
             extra_distance: length,
             extra_time: seconds(f64::NAN),
+            duration: seconds(f64::NAN),
         }
     }
 }
@@ -52,16 +55,33 @@ impl<N: North> CourseChange<N> {
     /// Derived; the sequence of turns is that of the fly-over waypoint of ICAO Doc 8168 Vol II (5th ed. 2006), Part III
     /// Section 2 Chapter 1 (from memory), here with wind and roll.
     pub fn fly_over(&self, intercept: InterceptAngle) -> FlyOver {
-        let wanted_deg = intercept.value().get::<degree>();
         if self.change_deg == 0.0 {
             return FlyOver {
-                intercept_angle: degrees(wanted_deg),
+                intercept_angle: intercept.value(),
                 greatest_overshoot: metres(0.0),
                 established_past_fix: metres(0.0),
                 extra_distance: metres(0.0),
                 extra_time: seconds(0.0),
+                duration: seconds(0.0),
             };
         }
+        let Some(flown) = self.way_over(intercept) else { return FlyOver::unknown() };
+
+        let beyond_m = flown.established_m - self.past_fix_m;
+        let fly_by_s = self.turn.duration_s() + beyond_m / self.groundspeed_after_m_s();
+        let fly_by_m = self.turn_length().get::<meter>() + beyond_m;
+        FlyOver {
+            intercept_angle: degrees(flown.angle_deg),
+            greatest_overshoot: metres(self.greatest_overshoot_m(&flown.first)),
+            established_past_fix: metres(flown.established_m),
+            extra_distance: metres(self.lead_m + flown.length_m - fly_by_m),
+            extra_time: seconds(self.lead_m / self.groundspeed_before_m_s() + flown.duration_s - fly_by_s),
+            duration: seconds(flown.duration_s),
+        }
+    }
+
+    /// The way from the fix back onto the outbound course; none if no course near it can be held in the wind.
+    pub(super) fn way_over(&self, intercept: InterceptAngle) -> Option<Recaptured<N>> {
         let way = Recapture {
             from_crab: self.before,
             onto: self.outbound,
@@ -73,17 +93,10 @@ impl<N: North> CourseChange<N> {
             wind: self.wind,
             limits: &self.limits,
         };
-        let Some(flown) = way.solve(wanted_deg) else { return FlyOver::unknown() };
-
-        let beyond_m = flown.established_m - self.past_fix_m;
-        let fly_by_s = self.turn.duration_s() + beyond_m / self.groundspeed_after_m_s();
-        let fly_by_m = self.turn_length().get::<meter>() + beyond_m;
-        FlyOver {
-            intercept_angle: degrees(flown.angle_deg),
-            greatest_overshoot: metres(self.greatest_overshoot_m(&flown.first)),
-            established_past_fix: metres(flown.established_m),
-            extra_distance: metres(self.lead_m + flown.length_m - fly_by_m),
-            extra_time: seconds(self.lead_m / self.groundspeed_before_m_s() + flown.duration_s - fly_by_s),
+        if self.change_deg == 0.0 {
+            Some(way.straight_on())
+        } else {
+            way.solve(intercept.value().get::<degree>())
         }
     }
 

@@ -56,6 +56,21 @@ impl<N: North> Recapture<'_, N> {
         wanted.or_else(|| self.at(root_between(LEAST_ANGLE_DEG, wanted_deg, room_m)))
     }
 
+    /// The way for an aircraft that is on its course: none at all.
+    pub fn straight_on(&self) -> Recaptured<N> {
+        let no_turn = RolledTurn::new(self.true_airspeed, self.limits, degrees(0.0));
+        Recaptured {
+            angle_deg: 0.0,
+            between: self.onto,
+            first: no_turn,
+            straight_m: 0.0,
+            second: no_turn,
+            duration_s: 0.0,
+            length_m: 0.0,
+            established_m: 0.0,
+        }
+    }
+
     /// The first turn, from the course flown now to the intercept course.
     pub fn first_turn(&self, angle_deg: f64) -> Option<(Bearing<N>, Crabbed<N>, RolledTurn)> {
         let signed_deg = angle_deg * self.side;

@@ -4,7 +4,7 @@ use super::any_nan;
 use super::lead::wind;
 use super::turn::turn_limits;
 use crate::Error;
-use crate::lead::{CourseChange, FlyOver, TurnSide};
+use crate::lead::{CourseChange, FlyOver, TurnPoint, TurnSide};
 use crate::station::cone_radius;
 use crate::turn::Governor;
 use crate::value::units::{degree, knot, nautical_mile, second, seconds};
@@ -124,9 +124,11 @@ pub struct FlyOverOutput {
     pub extra_distance_nm: f64,
     /// Time flown in addition.
     pub extra_time_s: f64,
+    /// Time from over the station until established; [`fly_over_at`] gives the way.
+    pub duration_s: f64,
 }
 
-/// A place in the turn: what [`course_change_at`] gives.
+/// A place in the turn: what [`course_change_at`] and [`fly_over_at`] give.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct TurnPointOutput {
     /// Bearing from the station; NaN over it.
@@ -205,23 +207,45 @@ pub fn course_change(input: &CourseChangeInput) -> Result<CourseChangeOutput, Er
 /// As [`course_change`], and a time beyond 1 000 000 s either way.
 pub fn course_change_at(input: &CourseChangeInput, time_s: f64) -> Result<TurnPointOutput, Error> {
     if holds_nan(input) || time_s.is_nan() {
-        return Ok(TurnPointOutput {
-            bearing_from_fix_deg: f64::NAN,
-            distance_nm: f64::NAN,
-            heading_deg: f64::NAN,
-            bank_deg: f64::NAN,
-        });
+        return Ok(TurnPointOutput::NAN);
     }
     let time_s = Quantity::TurnTime.check("time_s", time_s)?;
-    let point = typed(input)?.at(seconds(time_s));
-    Ok(TurnPointOutput {
+    Ok(turn_point(&typed(input)?.at(seconds(time_s))))
+}
+
+/// Where the aircraft is a time after it passed the station, if it flies over it before turning; negative times lie on the inbound course.
+///
+/// # Errors
+/// As [`course_change_at`]. Where the wind leaves no way back onto the outbound course, every number is NaN without an error.
+pub fn fly_over_at(input: &CourseChangeInput, time_s: f64) -> Result<TurnPointOutput, Error> {
+    if holds_nan(input) || time_s.is_nan() {
+        return Ok(TurnPointOutput::NAN);
+    }
+    let time_s = Quantity::TurnTime.check("time_s", time_s)?;
+    let intercept = InterceptAngle::named("intercept_angle_deg", input.intercept_angle_deg)?;
+    let path = typed(input)?.fly_over_path(intercept);
+    Ok(path.map_or(TurnPointOutput::NAN, |path| turn_point(&path.at(seconds(time_s)))))
+}
+
+fn turn_point(point: &TurnPoint<TrueNorth>) -> TurnPointOutput {
+    TurnPointOutput {
         bearing_from_fix_deg: point
             .bearing_from_fix
             .map_or(f64::NAN, |bearing| bearing.angle().get::<degree>()),
         distance_nm: point.distance.value().get::<nautical_mile>(),
         heading_deg: point.heading.angle().get::<degree>(),
         bank_deg: point.bank.get::<degree>(),
-    })
+    }
+}
+
+impl TurnPointOutput {
+    /// No place.
+    pub const NAN: Self = Self {
+        bearing_from_fix_deg: f64::NAN,
+        distance_nm: f64::NAN,
+        heading_deg: f64::NAN,
+        bank_deg: f64::NAN,
+    };
 }
 
 pub(super) fn holds_nan(input: &CourseChangeInput) -> bool {
@@ -259,6 +283,7 @@ fn fly_over_output(cost: &FlyOver) -> FlyOverOutput {
         established_past_fix_nm: cost.established_past_fix.get::<nautical_mile>(),
         extra_distance_nm: cost.extra_distance.get::<nautical_mile>(),
         extra_time_s: cost.extra_time.get::<second>(),
+        duration_s: cost.duration.get::<second>(),
     }
 }
 
@@ -292,6 +317,7 @@ impl CourseChangeOutput {
             established_past_fix_nm: f64::NAN,
             extra_distance_nm: f64::NAN,
             extra_time_s: f64::NAN,
+            duration_s: f64::NAN,
         },
     };
 }

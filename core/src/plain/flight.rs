@@ -7,7 +7,7 @@ use super::turn::turn_limits;
 use crate::Error;
 use crate::flight::{
     ArcTracking, ERROR_SOURCES, ErrorModel, Flight, Interception, NeedleTracking, OutboundEnd, PlannedTurn,
-    Racetrack, Reference, Start, Steering, Sureness, Tuned, WindField, sureness,
+    Racetrack, Reference, Start, Steering, Sureness, Tuned, WindField, overshoots, sureness,
 };
 use crate::lead::{ArcSense, CourseChange};
 use crate::procedure::{HoldingEntry, HoldingSide};
@@ -430,38 +430,74 @@ pub fn course_change_sureness(
     trials: u64,
     seed: u64,
 ) -> Result<SurenessOutput, Error> {
-    let given = [
-        ("station_bearing_deg", errors.station_bearing_deg),
-        ("dme_nm", errors.dme_nm),
-        ("wind_speed_kt", errors.wind_speed_kt),
-        ("wind_direction_deg", errors.wind_direction_deg),
-        ("airspeed_kt", errors.airspeed_kt),
-        ("bank_deg", errors.bank_deg),
-        ("roll_in_delay_s", errors.roll_in_delay_s),
-        ("height_ft", errors.height_ft),
-    ];
-    let others = [errors.mean_delay_s, limit_nm, confidence];
-    if super::course_change::holds_nan(input) || any_nan(&given.map(|(_, value)| value)) || any_nan(&others) {
+    let others = [limit_nm, confidence];
+    if super::course_change::holds_nan(input) || errors.holds_nan() || any_nan(&others) {
         return Ok(SurenessOutput::NAN);
     }
-    for (name, value) in given {
-        Quantity::StandardDeviation.check(name, value)?;
-    }
+    let model = errors.typed()?;
     let change = typed(input)?;
     let height = HeightAboveStation::named("height_above_station_ft", input.height_above_station_ft)?;
-    let model = ErrorModel {
-        station_bearing: degrees(errors.station_bearing_deg),
-        dme: nautical_miles(errors.dme_nm),
-        wind_speed: knots(errors.wind_speed_kt),
-        wind_direction: degrees(errors.wind_direction_deg),
-        airspeed: knots(errors.airspeed_kt),
-        bank: degrees(errors.bank_deg),
-        roll_in_delay: seconds(errors.roll_in_delay_s),
-        height: feet(errors.height_ft),
-        mean_delay: seconds(Quantity::TurnTime.check("mean_delay_s", errors.mean_delay_s)?),
-    };
     let limit = nautical_miles(Quantity::CrossTrack.check("limit_nm", limit_nm)?);
     Ok(output(&sureness(&change, height, &model, limit, confidence, trials, seed)?))
+}
+
+/// The overshoots of the trials that [`course_change_sureness`] makes its answer of with the same seed, one for each place.
+///
+/// # Errors
+/// As [`course_change_sureness`]; nothing is then written. A NaN given makes all of them NaN.
+pub fn course_change_overshoots(
+    input: &CourseChangeInput,
+    errors: &ErrorModelInput,
+    seed: u64,
+    overshoots_nm: &mut [f64],
+) -> Result<(), Error> {
+    if super::course_change::holds_nan(input) || errors.holds_nan() {
+        overshoots_nm.fill(f64::NAN);
+        return Ok(());
+    }
+    let model = errors.typed()?;
+    let change = typed(input)?;
+    let height = HeightAboveStation::named("height_above_station_ft", input.height_above_station_ft)?;
+    for (place, overshoot) in overshoots_nm.iter_mut().zip(overshoots(&change, height, &model, seed)) {
+        *place = overshoot.get::<nautical_mile>();
+    }
+    Ok(())
+}
+
+impl ErrorModelInput {
+    fn holds_nan(&self) -> bool {
+        any_nan(&self.deviations().map(|(_, value)| value)) || self.mean_delay_s.is_nan()
+    }
+
+    fn deviations(&self) -> [(&'static str, f64); ERROR_SOURCES] {
+        [
+            ("station_bearing_deg", self.station_bearing_deg),
+            ("dme_nm", self.dme_nm),
+            ("wind_speed_kt", self.wind_speed_kt),
+            ("wind_direction_deg", self.wind_direction_deg),
+            ("airspeed_kt", self.airspeed_kt),
+            ("bank_deg", self.bank_deg),
+            ("roll_in_delay_s", self.roll_in_delay_s),
+            ("height_ft", self.height_ft),
+        ]
+    }
+
+    fn typed(&self) -> Result<ErrorModel, Error> {
+        for (name, value) in self.deviations() {
+            Quantity::StandardDeviation.check(name, value)?;
+        }
+        Ok(ErrorModel {
+            station_bearing: degrees(self.station_bearing_deg),
+            dme: nautical_miles(self.dme_nm),
+            wind_speed: knots(self.wind_speed_kt),
+            wind_direction: degrees(self.wind_direction_deg),
+            airspeed: knots(self.airspeed_kt),
+            bank: degrees(self.bank_deg),
+            roll_in_delay: seconds(self.roll_in_delay_s),
+            height: feet(self.height_ft),
+            mean_delay: seconds(Quantity::TurnTime.check("mean_delay_s", self.mean_delay_s)?),
+        })
+    }
 }
 
 fn output(sure: &Sureness) -> SurenessOutput {

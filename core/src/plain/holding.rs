@@ -8,7 +8,7 @@ use crate::lead::RadialFlown;
 use crate::procedure::{self, HoldingBankRule, HoldingSide, HoldingSpeedRule, TimedLeg, TimingAuthority};
 use crate::rules::{self, DriftRule};
 use crate::value::units::{
-    degree, degree_per_second, degrees, knot, nautical_mile, nautical_miles, ratio, second,
+    degree, degree_per_second, degrees, knot, nautical_mile, nautical_miles, ratio, second, seconds,
 };
 use crate::value::{
     ArcRadius, Bearing, DirectionChange, Elevation, GroundDistance, HeightAboveStation, HoldTime,
@@ -382,6 +382,109 @@ pub fn holding_pattern(
         length_nm: length.get::<nautical_mile>(),
         width_nm: width.get::<nautical_mile>(),
         bank_deg: pattern.bank().get::<degree>(),
+    })
+}
+
+outputs! {
+    /// A place in a holding pattern: what [`holding_pattern_at`] gives.
+    HoldingPoint {
+        /// Bearing from the fix; NaN over it.
+        bearing_from_fix_deg,
+        /// Distance from the fix over the ground.
+        distance_nm,
+        /// Heading.
+        heading_deg,
+        /// Bank, right positive.
+        bank_deg,
+    }
+}
+
+/// Where the aircraft is in the holding pattern that closes in a steady wind, a time after it passed the fix.
+///
+/// The turn outbound, the outbound leg, the turn inbound and the inbound leg of `holding_pattern`, one after the other, round after
+/// round.
+///
+/// # Arguments
+/// - `since_fix_s`: time since the fix was passed, -1 000 000 to 1 000 000
+/// - `inbound_course_deg`: course flown to the fix, any finite number
+/// - `side`: which way the turns go
+/// - `timed`: the leg whose time is given, and where its clock starts
+/// - `time_s`: time of that leg, 0 to 3600
+/// - `true_airspeed_kt`: true airspeed, above 0 to 5000
+/// - `wind_from_deg`: where the wind blows from, against the same north (default 0.0)
+/// - `wind_speed_kt`: speed of the wind, 0 to 1000 (default 0.0)
+/// - `bank_limit_deg`: greatest bank, above 0 below 90 (default 25.0)
+/// - `turn_rate_limit_deg_per_s`: greatest rate of turn, above 0 (default 3.0)
+/// - `roll_rate_deg_per_s`: rate of roll, above 0, infinite for an instant roll (default 5.0)
+///
+/// # Accuracy
+/// As `holding_pattern`.
+///
+/// # Degenerate cases
+/// Over the fix there is no bearing. Before the fix the last round is meant.
+///
+/// # Errors
+/// As `holding_pattern`; a time outside its range.
+///
+/// # Source
+/// As `holding_pattern`.
+///
+/// # Example
+/// ```
+/// # use lubberline::plain::holding_pattern_at;
+/// # use lubberline::procedure::{HoldingSide, TimedLeg};
+/// assert_eq!(format!("{:.1}", holding_pattern_at(100.0, 270.0, HoldingSide::Right, TimedLeg::Inbound, 60.0, 150.0, 0.0, 20.0, 25.0, 3.0, 5.0)?.heading_deg), "68.5");
+/// assert_eq!(format!("{:.2}", holding_pattern_at(100.0, 270.0, HoldingSide::Right, TimedLeg::Inbound, 60.0, 150.0, 0.0, 20.0, 25.0, 3.0, 5.0)?.distance_nm), "2.32");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
+#[expect(
+    clippy::too_many_arguments,
+    reason = "a plain function takes plain numbers; the typed one groups them"
+)]
+pub fn holding_pattern_at(
+    since_fix_s: f64,
+    inbound_course_deg: f64,
+    side: HoldingSide,
+    timed: TimedLeg,
+    time_s: f64,
+    true_airspeed_kt: f64,
+    wind_from_deg: f64,
+    wind_speed_kt: f64,
+    bank_limit_deg: f64,
+    turn_rate_limit_deg_per_s: f64,
+    roll_rate_deg_per_s: f64,
+) -> Result<HoldingPoint, Error> {
+    if any_nan(&[
+        since_fix_s,
+        inbound_course_deg,
+        time_s,
+        true_airspeed_kt,
+        wind_from_deg,
+        wind_speed_kt,
+        bank_limit_deg,
+        turn_rate_limit_deg_per_s,
+        roll_rate_deg_per_s,
+    ]) {
+        return Ok(HoldingPoint::NAN);
+    }
+    let since_fix_s = Quantity::TurnTime.check("since_fix_s", since_fix_s)?;
+    let point = procedure::HoldingPattern::<TrueNorth>::new(
+        Bearing::named("inbound_course_deg", inbound_course_deg)?,
+        side,
+        timed,
+        HoldTime::named("time_s", time_s)?,
+        TrueAirspeed::named("true_airspeed_kt", true_airspeed_kt)?,
+        wind(wind_from_deg, wind_speed_kt)?,
+        &turn_limits(bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s)?,
+    )?
+    .at(seconds(since_fix_s));
+    Ok(HoldingPoint {
+        bearing_from_fix_deg: point
+            .bearing_from_fix
+            .map_or(f64::NAN, |bearing| bearing.angle().get::<degree>()),
+        distance_nm: point.distance.value().get::<nautical_mile>(),
+        heading_deg: point.heading.angle().get::<degree>(),
+        bank_deg: point.bank.get::<degree>(),
     })
 }
 

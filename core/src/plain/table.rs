@@ -646,6 +646,13 @@ pub const FUNCTIONS: &[Function] = &[
         block: |inputs, outputs, statuses| each(inputs, outputs, statuses, holding_pattern),
     },
     Function {
+        name: "holding_pattern_at",
+        inputs: &["since_fix_s", "inbound_course_deg", "side", "timed", "time_s", "true_airspeed_kt", "wind_from_deg", "wind_speed_kt", "bank_limit_deg", "turn_rate_limit_deg_per_s", "roll_rate_deg_per_s"],
+        outputs: &["bearing_from_fix_deg", "distance_nm", "heading_deg", "bank_deg"],
+        run: |inputs, outputs| one(inputs, outputs, holding_pattern_at),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, holding_pattern_at),
+    },
+    Function {
         name: "outbound_end_dme_nm",
         inputs: &["fix_dme_nm", "inbound", "before_fix_nm", "across_nm", "height_ft"],
         outputs: &["outbound_end_dme_nm"],
@@ -1773,6 +1780,13 @@ fn holding_pattern([inbound_course_deg, side, timed, time_s, true_airspeed_kt, w
         return Ok([f64::NAN; 14]);
     }
     super::holding_pattern(inbound_course_deg, crate::procedure::HoldingSide::from_code("side", side)?, crate::procedure::TimedLeg::from_code("timed", timed)?, time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s).map(|answer| [answer.outbound_heading_deg, answer.outbound_correction_deg, answer.inbound_correction_deg, answer.drift_factor, answer.outbound_time_s, answer.outbound_clock_s, answer.inbound_time_s, answer.duration_s, answer.outbound_end_before_fix_nm, answer.outbound_end_across_nm, answer.inbound_leg_nm, answer.length_nm, answer.width_nm, answer.bank_deg])
+}
+
+fn holding_pattern_at([since_fix_s, inbound_course_deg, side, timed, time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s]: [f64; 11]) -> Result<[f64; 4], Error> {
+    if [since_fix_s, inbound_course_deg, side, timed, time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s].iter().any(|input: &f64| input.is_nan()) {
+        return Ok([f64::NAN; 4]);
+    }
+    super::holding_pattern_at(since_fix_s, inbound_course_deg, crate::procedure::HoldingSide::from_code("side", side)?, crate::procedure::TimedLeg::from_code("timed", timed)?, time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s).map(|answer| [answer.bearing_from_fix_deg, answer.distance_nm, answer.heading_deg, answer.bank_deg])
 }
 
 fn outbound_end_dme_nm([fix_dme_nm, inbound, before_fix_nm, across_nm, height_ft]: [f64; 5]) -> Result<[f64; 1], Error> {

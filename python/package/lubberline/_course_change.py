@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass, fields
 from typing import Any, Literal, NamedTuple
 
@@ -29,6 +30,8 @@ class FlyOver:
     """Distance flown in addition."""
     extra_time_s: float
     """Time flown in addition."""
+    duration_s: float
+    """Time from over the station until established."""
 
     def _repr_html_(self) -> str:
         return html_table("Flying over first", {field.name: getattr(self, field.name) for field in fields(self)})
@@ -108,10 +111,25 @@ class CourseChange:
         >>> f"{change.at(change.duration_s).distance_nm - change.past_fix_at_roll_out_nm:.6f}"
         '0.000000'
         """
+        return self._places(_native.course_change_at, time_s)
+
+    def fly_over_at(self, time_s: ArrayLike) -> TurnPoint:
+        """Where the aircraft is a time after it passed the station, if it flies over it before turning; NaN if the wind leaves no way back.
+
+        Examples
+        --------
+        >>> import lubberline
+        >>> change = lubberline.course_change(40.0, 110.0, true_airspeed_kt=430.0)
+        >>> f"{change.fly_over_at(change.fly_over.duration_s).distance_nm - change.fly_over.established_past_fix_nm:.6f}"
+        '0.000000'
+        """
+        return self._places(_native.fly_over_at, time_s)
+
+    def _places(self, at: Callable[[tuple[Any, ...], float], tuple[float, float, float, float]], time_s: ArrayLike) -> TurnPoint:
         if np.ndim(time_s) == 0:
-            return TurnPoint._make(_native.course_change_at(self.settings, number("time_s", time_s)))
+            return TurnPoint._make(at(self.settings, number("time_s", time_s)))
         times: NDArray[np.float64] = np.asarray(time_s, dtype=float)
-        points = np.array([_native.course_change_at(self.settings, float(time)) for time in times.ravel()])
+        points = np.array([at(self.settings, float(time)) for time in times.ravel()])
         return TurnPoint._make(column.reshape(times.shape) for column in points.reshape(-1, 4).T)
 
     def _rows(self) -> dict[str, Any]:

@@ -304,18 +304,87 @@ def course_change_sureness(
     >>> sure.foremost
     'bank'
     """
-    errors = (
-        number("station_bearing_deg", station_bearing_deg),
-        number("dme_nm", dme_nm),
-        number("wind_speed_kt", wind_speed_kt),
-        number("wind_direction_deg", wind_direction_deg),
-        number("airspeed_kt", airspeed_kt),
-        number("bank_deg", bank_deg),
-        number("roll_in_delay_s", roll_in_delay_s),
-        number("height_ft", height_ft),
-        number("mean_delay_s", mean_delay_s),
+    errors = _deviations(
+        station_bearing_deg=station_bearing_deg,
+        dme_nm=dme_nm,
+        wind_speed_kt=wind_speed_kt,
+        wind_direction_deg=wind_direction_deg,
+        airspeed_kt=airspeed_kt,
+        bank_deg=bank_deg,
+        roll_in_delay_s=roll_in_delay_s,
+        height_ft=height_ft,
+        mean_delay_s=mean_delay_s,
     )
     answer, by_source = _native.sureness(
         change.settings, errors, number("limit_nm", limit_nm), number("confidence", confidence), trials, seed
     )
     return Sureness(**answer, by_source_nm=by_source)
+
+
+def course_change_overshoots(
+    change: CourseChange,
+    *,
+    station_bearing_deg: float = 0.0,
+    dme_nm: float = 0.0,
+    wind_speed_kt: float = 0.0,
+    wind_direction_deg: float = 0.0,
+    airspeed_kt: float = 0.0,
+    bank_deg: float = 0.0,
+    roll_in_delay_s: float = 0.0,
+    height_ft: float = 0.0,
+    mean_delay_s: float = 0.0,
+    trials: int = 100_000,
+    seed: int = 1,
+) -> NDArray[np.float64]:
+    """The overshoots of the trials that `course_change_sureness` makes its answer of, in nautical miles, one by one.
+
+    Parameters
+    ----------
+    change : CourseChange
+        The plan.
+    station_bearing_deg, dme_nm, wind_speed_kt, wind_direction_deg, airspeed_kt, bank_deg, roll_in_delay_s, height_ft : float
+        Standard deviations, none negative.
+    mean_delay_s : float
+        By how much the crew is late on the average.
+    trials, seed : int
+        How many are flown, up to ten million; the same seed gives the same trials.
+
+    Returns
+    -------
+    ndarray
+        Cross-track at roll-out, positive on the outer side.
+
+    Raises
+    ------
+    NavigationError
+        A negative deviation.
+    ValueError
+        A negative number of trials, or too many.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> change = lubberline.course_change(40.0, 110.0, true_airspeed_kt=430.0)
+    >>> each = lubberline.course_change_overshoots(change, roll_in_delay_s=2.0)
+    >>> f"{each.std():.2f}"
+    '0.23'
+    """
+    errors = _deviations(
+        station_bearing_deg=station_bearing_deg,
+        dme_nm=dme_nm,
+        wind_speed_kt=wind_speed_kt,
+        wind_direction_deg=wind_direction_deg,
+        airspeed_kt=airspeed_kt,
+        bank_deg=bank_deg,
+        roll_in_delay_s=roll_in_delay_s,
+        height_ft=height_ft,
+        mean_delay_s=mean_delay_s,
+    )
+    if not 0 <= trials <= _MOST_STEPS:
+        raise ValueError(f"trials is {trials}; allowed: 0 to {_MOST_STEPS}")
+    return np.frombuffer(_native.overshoots(change.settings, errors, trials, seed)).copy()
+
+
+def _deviations(**errors: float) -> tuple[float, ...]:
+    """Standard deviations in the order of the native functions, the mean delay at the end."""
+    return tuple(number(name, value) for name, value in errors.items())

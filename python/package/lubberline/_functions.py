@@ -31,6 +31,7 @@ __all__ = [
     "GreatCircleDirect",
     "GreatCircleInverse",
     "HoldingPattern",
+    "HoldingPoint",
     "HoldingSpeed",
     "HoldingTiming",
     "HoldingTurn",
@@ -144,6 +145,7 @@ __all__ = [
     "height_above_station_ft",
     "holding_entry",
     "holding_pattern",
+    "holding_pattern_at",
     "holding_speed",
     "holding_timing",
     "holding_turn",
@@ -6129,6 +6131,98 @@ def holding_pattern(inbound_course_deg, side, timed, time_s, true_airspeed_kt, w
 
 
 _scalar_holding_pattern = scalars["holding_pattern"]
+
+
+class HoldingPoint(NamedTuple):
+    """A place in a holding pattern: what `holding_pattern_at` gives."""
+
+    bearing_from_fix_deg: object
+    """Bearing from the fix; NaN over it."""
+    distance_nm: object
+    """Distance from the fix over the ground."""
+    heading_deg: object
+    """Heading."""
+    bank_deg: object
+    """Bank, right positive."""
+
+
+def holding_pattern_at(since_fix_s, inbound_course_deg, side, timed, time_s, true_airspeed_kt, wind_from_deg=0.0, wind_speed_kt=0.0, bank_limit_deg=25.0, turn_rate_limit_deg_per_s=3.0, roll_rate_deg_per_s=5.0, **kwargs):
+    r"""Where the aircraft is in the holding pattern that closes in a steady wind, a time after it passed the fix.
+
+    The turn outbound, the outbound leg, the turn inbound and the inbound leg of `holding_pattern`,
+    one after the other, round after round.
+
+    Parameters
+    ----------
+    since_fix_s : array_like, in seconds
+        Time since the fix was passed, -1 000 000 to 1 000 000.
+    inbound_course_deg : array_like, in degrees
+        Course flown to the fix, any finite number.
+    side : {"right", "left"}
+        Which way the turns go.
+    timed : {"inbound", "outbound", "outbound_from_level"}
+        The leg whose time is given, and where its clock starts.
+    time_s : array_like, in seconds
+        Time of that leg, 0 to 3600.
+    true_airspeed_kt : array_like, in knots
+        True airspeed, above 0 to 5000.
+    wind_from_deg : array_like, in degrees
+        Where the wind blows from, against the same north (default 0.0).
+    wind_speed_kt : array_like, in knots
+        Speed of the wind, 0 to 1000 (default 0.0).
+    bank_limit_deg : array_like, in degrees
+        Greatest bank, above 0 below 90 (default 25.0).
+    turn_rate_limit_deg_per_s : array_like, in degrees per second
+        Greatest rate of turn, above 0 (default 3.0).
+    roll_rate_deg_per_s : array_like, in degrees per second
+        Rate of roll, above 0, infinite for an instant roll (default 5.0).
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    HoldingPoint
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `bearing_from_fix_deg`: Bearing from the fix; NaN over it, in degrees.
+        `distance_nm`: Distance from the fix over the ground, in nautical miles.
+        `heading_deg`: Heading, in degrees.
+        `bank_deg`: Bank, right positive, in degrees.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: As `holding_pattern`; a time outside its range. In arrays such a point is NaN
+        and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: As `holding_pattern`.
+
+    Degenerate cases: Over the fix there is no bearing. Before the fix the last round is meant.
+
+    Source: As `holding_pattern`.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.holding_pattern_at(100.0, 270.0, 'right', 'inbound', 60.0, 150.0, 0.0, 20.0, 25.0, 3.0, 5.0).heading_deg:.1f}"
+    '68.5'
+    >>> f"{lubberline.holding_pattern_at(100.0, 270.0, 'right', 'inbound', 60.0, 150.0, 0.0, 20.0, 25.0, 3.0, 5.0).distance_nm:.2f}"
+    '2.32'
+    >>> [f"{value:.1f}" for value in lubberline.holding_pattern_at([100.0, 100.0], 270.0, 'right', 'inbound', 60.0, 150.0, 0.0, 20.0, 25.0, 3.0, 5.0).heading_deg]
+    ['68.5', '68.5']
+    """
+    side = chosen(_HOLDING_SIDE, "side", side)
+    timed = chosen(_TIMED_LEG, "timed", timed)
+    if not kwargs:
+        answer = _scalar_holding_pattern_at(since_fix_s, inbound_course_deg, side, timed, time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s)
+        if answer is not None:
+            return named(HoldingPoint, answer)
+    return HoldingPoint._make(many("holding_pattern_at", HoldingPoint._fields, (since_fix_s, inbound_course_deg, side, timed, time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s), kwargs))
+
+
+_scalar_holding_pattern_at = scalars["holding_pattern_at"]
 
 
 def outbound_end_dme_nm(fix_dme_nm, inbound, before_fix_nm, across_nm, height_ft=0.0, **kwargs):

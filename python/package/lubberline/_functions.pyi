@@ -38,6 +38,7 @@ __all__ = [
     "GreatCircleDirect",
     "GreatCircleInverse",
     "HoldingPattern",
+    "HoldingPoint",
     "HoldingSpeed",
     "HoldingTiming",
     "HoldingTurn",
@@ -151,6 +152,7 @@ __all__ = [
     "height_above_station_ft",
     "holding_entry",
     "holding_pattern",
+    "holding_pattern_at",
     "holding_speed",
     "holding_timing",
     "holding_turn",
@@ -921,6 +923,17 @@ class HoldingPattern(NamedTuple, Generic[_T]):
 def holding_pattern(inbound_course_deg: Number, side: Literal["right", "left"] | int, timed: Literal["inbound", "outbound", "outbound_from_level"] | int, time_s: Number, true_airspeed_kt: Number, wind_from_deg: Number = ..., wind_speed_kt: Number = ..., bank_limit_deg: Number = ..., turn_rate_limit_deg_per_s: Number = ..., roll_rate_deg_per_s: Number = ...) -> HoldingPattern[float]: ...
 @overload
 def holding_pattern(inbound_course_deg: ArrayLike, side: Literal["right", "left"] | int | _Codes, timed: Literal["inbound", "outbound", "outbound_from_level"] | int | _Codes, time_s: ArrayLike, true_airspeed_kt: ArrayLike, wind_from_deg: ArrayLike = ..., wind_speed_kt: ArrayLike = ..., bank_limit_deg: ArrayLike = ..., turn_rate_limit_deg_per_s: ArrayLike = ..., roll_rate_deg_per_s: ArrayLike = ..., **kwargs: Any) -> HoldingPattern[NDArray[np.float64]]: ...
+
+class HoldingPoint(NamedTuple, Generic[_T]):
+    bearing_from_fix_deg: _T
+    distance_nm: _T
+    heading_deg: _T
+    bank_deg: _T
+
+@overload
+def holding_pattern_at(since_fix_s: Number, inbound_course_deg: Number, side: Literal["right", "left"] | int, timed: Literal["inbound", "outbound", "outbound_from_level"] | int, time_s: Number, true_airspeed_kt: Number, wind_from_deg: Number = ..., wind_speed_kt: Number = ..., bank_limit_deg: Number = ..., turn_rate_limit_deg_per_s: Number = ..., roll_rate_deg_per_s: Number = ...) -> HoldingPoint[float]: ...
+@overload
+def holding_pattern_at(since_fix_s: ArrayLike, inbound_course_deg: ArrayLike, side: Literal["right", "left"] | int | _Codes, timed: Literal["inbound", "outbound", "outbound_from_level"] | int | _Codes, time_s: ArrayLike, true_airspeed_kt: ArrayLike, wind_from_deg: ArrayLike = ..., wind_speed_kt: ArrayLike = ..., bank_limit_deg: ArrayLike = ..., turn_rate_limit_deg_per_s: ArrayLike = ..., roll_rate_deg_per_s: ArrayLike = ..., **kwargs: Any) -> HoldingPoint[NDArray[np.float64]]: ...
 
 @overload
 def outbound_end_dme_nm(fix_dme_nm: Number, inbound: Literal["inbound", "outbound"] | int, before_fix_nm: Number, across_nm: Number, height_ft: Number = ...) -> float: ...

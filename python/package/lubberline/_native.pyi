@@ -11,7 +11,9 @@ __all__ = [
     "course_change",
     "course_change_at",
     "fly_legs",
+    "fly_over_at",
     "many",
+    "overshoots",
     "scalars",
     "sureness",
     "ufuncs",
@@ -29,6 +31,7 @@ class NavigationError(ValueError):
 
 def course_change(settings: tuple[Any, ...]) -> tuple[dict[str, Any], dict[str, float]]: ...
 def course_change_at(settings: tuple[Any, ...], time_s: float) -> tuple[float, float, float, float]: ...
+def fly_over_at(settings: tuple[Any, ...], time_s: float) -> tuple[float, float, float, float]: ...
 def check_station(latitude_deg: float, longitude_deg: float, elevation_ft: float, declination_deg: float) -> None: ...
 def fly_legs(
     legs: list[tuple[str, dict[str, Any]]], given: tuple[float, ...], spacing_nm: float
@@ -36,6 +39,7 @@ def fly_legs(
 def sureness(
     settings: tuple[Any, ...], errors: tuple[float, ...], limit_nm: float, confidence: float, trials: int, seed: int
 ) -> tuple[dict[str, float], dict[str, float]]: ...
+def overshoots(settings: tuple[Any, ...], errors: tuple[float, ...], trials: int, seed: int) -> bytes: ...
 
 @final
 class Flight:

@@ -194,6 +194,10 @@ __all__ = [
     "holding_entry_first_course_deg",
     "holding_entry_to_boundary_deg",
     "holding_entry_to_outbound_deg",
+    "holding_pattern_at_bank_deg",
+    "holding_pattern_at_bearing_from_fix_deg",
+    "holding_pattern_at_distance_nm",
+    "holding_pattern_at_heading_deg",
     "holding_pattern_bank_deg",
     "holding_pattern_drift_factor",
     "holding_pattern_duration_s",
@@ -722,6 +726,10 @@ holding_pattern_inbound_leg_nm: np.ufunc
 holding_pattern_length_nm: np.ufunc
 holding_pattern_width_nm: np.ufunc
 holding_pattern_bank_deg: np.ufunc
+holding_pattern_at_bearing_from_fix_deg: np.ufunc
+holding_pattern_at_distance_nm: np.ufunc
+holding_pattern_at_heading_deg: np.ufunc
+holding_pattern_at_bank_deg: np.ufunc
 outbound_end_dme_nm: np.ufunc
 limiting_dme_limiting_dme_nm: np.ufunc
 limiting_dme_rounded_nm: np.ufunc

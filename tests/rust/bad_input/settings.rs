@@ -4,7 +4,7 @@ use std::time::{Duration, Instant};
 
 use lubberline::plain::{
     ConditionsInput, CourseChangeInput, LegCode, LegInput, course_change, course_change_at, fly_legs,
-    path_points, segment_output,
+    fly_over_at, path_points, segment_output,
 };
 use lubberline::procedure::legs::Passage;
 
@@ -54,7 +54,7 @@ fn course_changes_of_any_settings() {
                 assert!(!error.to_string().is_empty());
             }
         }
-        let _ = course_change_at(&input, time_s);
+        let _ = (course_change_at(&input, time_s), fly_over_at(&input, time_s));
     }
     assert!(answers > 100 && refusals > 100, "{answers} answers, {refusals} refusals");
 }

@@ -3,6 +3,7 @@
 use super::super::extent::Extent;
 use super::{HoldingSide, TimedLeg};
 use crate::Error;
+use crate::lead::TurnPoint;
 use crate::numeric::root_between;
 use crate::plane::Plane;
 use crate::turn::{RolledTurn, TurnLimits};
@@ -251,6 +252,34 @@ impl<N: North> HoldingPattern<N> {
         )
     }
 
+    /// Where the aircraft is a time after it passed the fix, round after round.
+    pub fn at(&self, time: Time) -> TurnPoint<N> {
+        let duration_s = self.duration().get::<second>();
+        let time_s = if duration_s > 0.0 { time.get::<second>().rem_euclid(duration_s) } else { 0.0 };
+        let outbound_s = time_s - self.outbound_turn.duration_s();
+        let turn_s = outbound_s - self.outbound_s;
+        let inbound_s = turn_s - self.inbound_turn.duration_s();
+        let out_rad = self.inbound_off_rad + self.outbound_turn.heading_change().get::<radian>();
+        let turning_s =
+            time_s.min(self.outbound_turn.duration_s()) + turn_s.clamp(0.0, self.inbound_turn.duration_s());
+        let inbound_m_s = self.inbound_crab.groundspeed.value().get::<meter_per_second>();
+        // Along the inbound course and to its right.
+        let place_m = self.outbound_turn.displacement_after_m(time_s, self.inbound_off_rad)
+            + self.inbound_turn.displacement_after_m(turn_s, out_rad)
+            + self.wind_m_s * turning_s
+            + self.between_m_s() * outbound_s.clamp(0.0, self.outbound_s)
+            + Plane { north: inbound_m_s, east: 0.0 } * inbound_s.max(0.0);
+        let turned_rad =
+            self.outbound_turn.turned_after_rad(time_s) + self.inbound_turn.turned_after_rad(turn_s);
+        let bank_rad = self.outbound_turn.bank_after_rad(time_s) + self.inbound_turn.bank_after_rad(turn_s);
+        TurnPoint::of(
+            time,
+            place_m.turned(Plane::along(self.inbound.radians())),
+            self.inbound_crab.heading.radians() + turned_rad,
+            bank_rad,
+        )
+    }
+
     /// Where the outbound leg ends: before the fix along the inbound course, and to the side of the turns.
     pub fn outbound_end(&self) -> (Length, Length) {
         let end_m = self.outbound_end_m();
@@ -411,6 +440,43 @@ mod tests {
                     assert!((clock_s.value - 75.0).abs() < 1e-9, "{clock_s:?}");
                 }
             }
+        }
+    }
+
+    #[test]
+    fn along_its_path_it_is_where_its_numbers_say() {
+        for (side, from_deg) in [(HoldingSide::Right, 75.0), (HoldingSide::Left, 300.0)] {
+            let pattern =
+                pattern(side, TimedLeg::Outbound, 75.0, 210.0, from_deg, 35.0, &TurnLimits::default())
+                    .unwrap();
+            let place_m = |time: Time| {
+                let point = pattern.at(time);
+                let bearing_rad = point.bearing_from_fix.map_or(0.0, |bearing| bearing.radians());
+                Plane::along(bearing_rad - pattern.inbound.radians()) * point.distance.value().value
+            };
+            let out = pattern.outbound_turn().duration() + pattern.outbound_time();
+            let end_m = place_m(out);
+            let (before, across) = pattern.outbound_end();
+            assert!((end_m.north + before.value).abs() < 1e-6, "{end_m:?} {before:?}");
+            assert!((end_m.east * pattern.sign - across.value).abs() < 1e-6);
+            let heading = pattern.at(out).heading;
+            assert!(heading.change_to(pattern.outbound_heading()).degrees().abs() < 1e-9);
+            let level_m = place_m(pattern.duration() - pattern.inbound_time());
+            assert!((level_m.north + pattern.inbound_leg().value).abs() < 1e-6 && level_m.east.abs() < 1e-6);
+            for round in [-1.0, 0.0, 3.0] {
+                assert!(place_m(pattern.duration() * round).length() < 1e-5);
+            }
+            let (mut length_m, mut last_m) = (0.0, Plane::ZERO);
+            for step in 1..=10_000 {
+                let here_m = place_m(pattern.duration() * (f64::from(step) / 10_000.0));
+                // Nowhere faster than airspeed and wind together.
+                assert!(
+                    (here_m - last_m).length() < 1.001 * knots(245.0).value * pattern.duration().value / 1e4
+                );
+                length_m += (here_m - last_m).length();
+                last_m = here_m;
+            }
+            assert!(length_m > 2.0 * pattern.size().0.value);
         }
     }
 
