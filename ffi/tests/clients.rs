@@ -47,16 +47,13 @@ fn compiler(variable: &str, usual: &str) -> Command {
     Command::new(std::env::var(variable).unwrap_or_else(|_| usual.to_string()))
 }
 
-/// Compiles a program of tests/c, links it with the library, and runs it.
-fn client(name: &str, linked_statically: bool, arguments: &[PathBuf]) -> String {
+/// Compiles a program with all warnings as errors, links it with the library, and runs it; gives back what it prints.
+fn client(source: &str, linked_statically: bool, arguments: &[PathBuf]) -> String {
     let kind = if linked_statically { "static" } else { "shared" };
-    let program = folder(kind).join(name);
-    let mut compile = compiler("CC", "cc");
-    compile
-        .args(["-std=c11", "-Wall", "-Wextra", "-Wpedantic", "-Werror", "-O1", "-I"])
-        .arg(root().join("ffi/include"));
-    compile.arg(root().join("tests/c").join(format!("{name}.c"))).arg("-o").arg(&program);
-    if name == "allocation" {
+    let program = folder(kind).join(source.replace('/', "-")).with_extension("");
+    let mut compile = strict_compiler();
+    compile.arg("-O1").arg(root().join(source)).arg("-o").arg(&program);
+    if source.ends_with("allocation.c") {
         compile
             .args(["malloc", "calloc", "realloc", "posix_memalign"].map(|call| format!("-Wl,--wrap={call}")));
     }
@@ -73,8 +70,16 @@ fn client(name: &str, linked_statically: bool, arguments: &[PathBuf]) -> String 
     }
     run(&mut compile);
     let text = run(Command::new(&program).args(arguments));
-    println!("{name} ({kind}): {text}");
+    println!("{source} ({kind}): {text}");
     text
+}
+
+fn strict_compiler() -> Command {
+    let mut compile = compiler("CC", "cc");
+    compile
+        .args(["-std=c11", "-Wall", "-Wextra", "-Wpedantic", "-Werror", "-I"])
+        .arg(root().join("ffi/include"));
+    compile
 }
 
 fn interface() -> String {
@@ -83,8 +88,47 @@ fn interface() -> String {
 }
 
 fn both(name: &str) {
-    client(name, true, &[]);
-    client(name, false, &[]);
+    client(&format!("tests/c/{name}.c"), true, &[]);
+    client(&format!("tests/c/{name}.c"), false, &[]);
+}
+
+/// An example, and what the comment at its end says it prints.
+fn example(name: &str) -> (String, String) {
+    let text = std::fs::read_to_string(root().join(format!("ffi/examples/{name}.c"))).unwrap();
+    let (program, printed) =
+        text.split_once("\n/* Prints\n").unwrap_or_else(|| panic!("{name} says what it prints"));
+    let lines = printed.strip_suffix(" */\n").unwrap().lines();
+    (program.to_string(), lines.map(|line| line.strip_prefix(" * ").unwrap().to_string() + "\n").collect())
+}
+
+#[test]
+fn examples_print_what_they_say() {
+    let files = std::fs::read_dir(root().join("ffi/examples")).unwrap();
+    let names: Vec<String> =
+        files.map(|file| file.unwrap().path().file_stem().unwrap().to_str().unwrap().to_string()).collect();
+    assert!(names.len() >= 15, "{names:?}");
+    for name in names {
+        let (_, printed) = example(&name);
+        for linked_statically in [true, false] {
+            let source = format!("ffi/examples/{name}.c");
+            assert_eq!(client(&source, linked_statically, &[]), printed, "{source}");
+        }
+    }
+}
+
+#[test]
+fn the_readme_shows_an_example_and_a_line_that_builds_it() {
+    let readme = std::fs::read_to_string(root().join("README.md")).unwrap();
+    let (_, shown) = readme.split_once("```c\n").unwrap();
+    let (program, after) = shown.split_once("```\n").unwrap();
+    let (expected, printed) = example("lead");
+    assert_eq!(program, expected);
+    let (_, line) = after.split_once("```sh\n").unwrap();
+    let (line, _) = line.split_once("```").unwrap();
+    // As a newcomer would type it, who has no settings of ours.
+    let mut shell = Command::new("sh");
+    shell.args(["-c", line]).current_dir(root()).env_remove("CARGO_TARGET_DIR");
+    assert_eq!(run(&mut shell), printed, "{line}");
 }
 
 #[test]
@@ -118,18 +162,13 @@ fn many() {
 }
 
 #[test]
-fn topics() {
-    both("topics");
+fn relations() {
+    both("relations");
 }
 
 #[test]
 fn documentation_examples() {
     both("generated_examples");
-}
-
-#[test]
-fn readme() {
-    assert_eq!(client("readme", true, &[]), "begin at 7.7 DME\n");
 }
 
 #[test]
@@ -139,7 +178,7 @@ fn bad_input() {
 
 #[test]
 fn nothing_is_allocated() {
-    client("allocation", true, &[]);
+    client("tests/c/allocation.c", true, &[]);
 }
 
 #[test]
@@ -148,8 +187,8 @@ fn published_values() {
     let mut files: Vec<PathBuf> =
         std::fs::read_dir(folder).unwrap().map(|entry| entry.unwrap().path()).collect();
     files.sort();
-    client("published", true, &files);
-    client("published", false, &files);
+    client("tests/c/published.c", true, &files);
+    client("tests/c/published.c", false, &files);
 }
 
 #[test]
@@ -216,16 +255,15 @@ fn an_installed_library_is_found_by_pkg_config() {
     let flags = run(Command::new("pkg-config")
         .env("PKG_CONFIG_PATH", installed().join("lib/pkgconfig"))
         .args(["--cflags", "--libs", "lubberline"]));
-    let program = folder("package").join("topics");
-    run(compiler("CC", "cc")
-        .args(["-std=c11", "-Wall", "-Wextra", "-Wpedantic", "-Werror"])
-        .arg(root().join("tests/c/topics.c"))
+    let program = folder("package").join("course_change");
+    run(strict_compiler()
+        .arg(root().join("ffi/examples/course_change.c"))
         .args(flags.split_whitespace())
         .arg(format!("-Wl,-rpath,{}", installed().join("lib").display()))
         .arg("-lm")
         .arg("-o")
         .arg(&program));
-    run(&mut Command::new(&program));
+    assert_eq!(run(&mut Command::new(&program)), example("course_change").1);
 }
 
 #[test]
@@ -235,18 +273,19 @@ fn an_installed_library_is_found_by_cmake() {
         return;
     }
     let (source, build) = (folder("cmake"), folder("cmake").join("build"));
-    let topics = root().join("tests/c/topics.c");
+    let source_file = root().join("ffi/examples/course_change.c");
     let project = format!(
         "cmake_minimum_required(VERSION 3.13)\nproject(client C)\nfind_package(lubberline {version} REQUIRED)\n\
-         add_executable(shared {topics})\ntarget_link_libraries(shared lubberline::lubberline m)\n\
-         add_executable(static {topics})\ntarget_link_libraries(static lubberline::static)\n",
+         add_executable(shared {example})\ntarget_link_libraries(shared lubberline::lubberline m)\n\
+         add_executable(static {example})\ntarget_link_libraries(static lubberline::static)\n",
         version = interface(),
-        topics = topics.display(),
+        example = source_file.display(),
     );
     std::fs::write(source.join("CMakeLists.txt"), project).unwrap();
     let prefix = format!("-DCMAKE_PREFIX_PATH={}", installed().display());
     run(Command::new("cmake").arg("-S").arg(&source).arg("-B").arg(&build).arg(prefix));
     run(Command::new("cmake").arg("--build").arg(&build));
-    run(&mut Command::new(build.join("shared")));
-    run(&mut Command::new(build.join("static")));
+    for kind in ["shared", "static"] {
+        assert_eq!(run(&mut Command::new(build.join(kind))), example("course_change").1);
+    }
 }

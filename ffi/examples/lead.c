@@ -9,3 +9,7 @@ int main(void)
         printf("begin at %.1f DME\n", dme_nm);
     return status;
 }
+
+/* Prints
+ * begin at 7.7 DME
+ */
