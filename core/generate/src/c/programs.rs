@@ -73,6 +73,8 @@ struct dispatch {{
     /* One letter for each input: n for a number, c for a choice. */
     const char *kinds;
     const char *output_names[MOST_OPERANDS];
+    /* Whether arrays have a loop of their own, which may round otherwise than a single call. */
+    int own_loop;
     /* The arguments of the first example of its documentation. */
     double example[MOST_OPERANDS];
     int32_t (*call)(const double *in, double *out);
@@ -139,12 +141,13 @@ fn row(text: &mut String, function: &Function, model: &Model) {
     let arguments = example.map(|example| c_arguments(function, example, model)).unwrap_or_default();
     let _ = writeln!(
         text,
-        "    {{\"{0}\", {1}, {2}, \"{3}\", {{{4}}}, {{{5}}}, call_{0}, many_{0}}},",
+        "    {{\"{0}\", {1}, {2}, \"{3}\", {{{4}}}, {6}, {{{5}}}, call_{0}, many_{0}}},",
         function.name,
         function.parameters.len(),
         function.outputs.len(),
         kinds.collect::<String>(),
         names.join(", "),
-        arguments.join(", ")
+        arguments.join(", "),
+        i32::from(function.block)
     );
 }
