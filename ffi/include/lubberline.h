@@ -52,7 +52,7 @@
 #define LUBBER_ERROR_INTERNAL (-1000)
 
 /**
- * A pointer that is needed is null, or a structure's `struct_size` or what it sets is not known to this library.
+ * A pointer is null, or a structure has a size or a setting that this library does not know.
  */
 #define LUBBER_ERROR_STRUCT (-1001)
 

@@ -15,7 +15,7 @@ use crate::call::{Array, many, one};
 pub const LUBBER_OK: i32 = 0;
 /// A failure inside the library that none should meet; the outputs are NaN.
 pub const LUBBER_ERROR_INTERNAL: i32 = -1000;
-/// A pointer that is needed is null, or a structure's `struct_size` or what it sets is not known to this library.
+/// A pointer is null, or a structure has a size or a setting that this library does not know.
 pub const LUBBER_ERROR_STRUCT: i32 = -1001;
 /// Latitude out of range; allowed: from -90.0 to 90.0 deg.
 pub const LUBBER_ERROR_LATITUDE: i32 = -1;
@@ -532,7 +532,7 @@ pub extern "C" fn lubber_status_text(status: i32) -> *const c_char {
     let text = match status {
         LUBBER_OK => c"ok",
         LUBBER_ERROR_INTERNAL => c"internal error",
-        LUBBER_ERROR_STRUCT => c"a pointer that is needed is null, or a structure's struct_size or what it sets is unknown",
+        LUBBER_ERROR_STRUCT => c"a pointer is null, or a structure has a size or a setting that this library does not know",
         -1 => c"latitude out of range; allowed: from -90.0 to 90.0 deg",
         -2 => c"longitude out of range; allowed: any finite number of deg",
         -3 => c"bearing out of range; allowed: any finite number of deg",
