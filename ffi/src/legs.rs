@@ -121,6 +121,18 @@ pub struct lubber_path_segment {
     pub duration_s: f64,
     /// Time at its end since the first fix.
     pub end_time_s: f64,
+    /// True heading where it begins.
+    pub start_heading_deg: f64,
+    /// Groundspeed where it begins.
+    pub start_groundspeed_kt: f64,
+    /// True heading where it ends.
+    pub end_heading_deg: f64,
+    /// Groundspeed where it ends.
+    pub end_groundspeed_kt: f64,
+    /// The greatest bank of a turn, or what keeps to an arc; 0 along a straight.
+    pub bank_deg: f64,
+    /// Change of heading of a turn, right positive; 0 else.
+    pub heading_change_deg: f64,
 }
 
 // SAFETY: as the trait asks; the leg and the kind say nothing without a number beside them.
@@ -206,7 +218,12 @@ pub unsafe extern "C" fn lubber_legs_fly(
                 segment_count.write(path.segments.len());
                 for (index, segment) in path.segments.iter().take(capacity).enumerate() {
                     let place = segments.byte_add(index * size);
-                    sized::fill(place, size, &segment_to_c(&segment_output(segment)), sized::NO_ANSWER);
+                    sized::fill(
+                        place,
+                        size,
+                        &segment_to_c(&segment_output(&path, segment)),
+                        sized::NO_ANSWER,
+                    );
                 }
                 LUBBER_OK
             }
@@ -414,5 +431,11 @@ fn segment_to_c(segment: &SegmentOutput) -> lubber_path_segment {
         length_nm: segment.length_nm,
         duration_s: segment.duration_s,
         end_time_s: segment.end_time_s,
+        start_heading_deg: segment.start_heading_deg,
+        start_groundspeed_kt: segment.start_groundspeed_kt,
+        end_heading_deg: segment.end_heading_deg,
+        end_groundspeed_kt: segment.end_groundspeed_kt,
+        bank_deg: segment.bank_deg,
+        heading_change_deg: segment.heading_change_deg,
     }
 }

@@ -74,7 +74,7 @@ pub fn fly_legs<'py>(
     let path = fly(&legs, &conditions(given)).map_err(|error| raised(python, &error))?;
     let segments = PyList::empty(python);
     for segment in &path.segments {
-        let plain = segment_output(segment);
+        let plain = segment_output(&path, segment);
         let start = (plain.start_latitude_deg, plain.start_longitude_deg, plain.start_course_deg);
         let end =
             (plain.end_latitude_deg, plain.end_longitude_deg, plain.end_course_deg, plain.end_altitude_ft);
@@ -84,6 +84,13 @@ pub fn fly_legs<'py>(
             start,
             end,
             (plain.length_nm, plain.duration_s, plain.end_time_s),
+            (
+                plain.start_heading_deg,
+                plain.start_groundspeed_kt,
+                plain.end_heading_deg,
+                plain.end_groundspeed_kt,
+            ),
+            (plain.bank_deg, plain.heading_change_deg),
         ))?;
     }
     Ok((segments, path_points(&path, spacing_nm)))

@@ -25,6 +25,16 @@ int main(void)
     EXPECT_NEAR(segments[2].end_latitude_deg, 60.5, 1e-9);
     EXPECT_NEAR(segments[2].end_longitude_deg, -9.0, 1e-9);
 
+    /* The turn has the bank and the change of heading that the corner takes; each end is flown on its heading at its groundspeed. */
+    double heading_in_deg, heading_out_deg, groundspeed_out_kt;
+    EXPECT(lubber_wind_triangle(segments[0].end_course_deg, 250.0, 280.0, 30.0, &heading_in_deg, NULL) == LUBBER_OK);
+    EXPECT(lubber_wind_triangle(segments[2].start_course_deg, 250.0, 280.0, 30.0, &heading_out_deg, &groundspeed_out_kt) == LUBBER_OK);
+    EXPECT_NEAR(segments[1].start_heading_deg, heading_in_deg, 1e-9);
+    EXPECT_NEAR(segments[2].start_groundspeed_kt, groundspeed_out_kt, 1e-9);
+    EXPECT_NEAR(segments[1].heading_change_deg, heading_out_deg - heading_in_deg + 360.0, 0.2);
+    EXPECT_NEAR(segments[1].bank_deg, 25.0, 1e-9);
+    EXPECT(segments[0].bank_deg == 0.0 && segments[0].heading_change_deg == 0.0);
+
     /* The corner is cut by as much as the lead says. */
     double lead_nm, leg_nm, course_in_deg, course_out_deg;
     EXPECT(lubber_geodesic_inverse(60.0, -10.0, 60.5, -10.0, &leg_nm, NULL, &course_in_deg) == LUBBER_OK);

@@ -30,6 +30,15 @@ def test_a_corner_is_cut_by_the_lead():
     assert over.length_nm > path.length_nm and over.duration_s > path.duration_s
 
 
+def test_each_end_has_its_heading_and_groundspeed_and_the_turn_its_bank():
+    first, turn, last = lubberline.fly_legs(CORNER, **FLOWN).segments
+    held = lubberline.wind_triangle(last.start_course_deg, 250.0, 280.0, 30.0)
+    assert (last.start_heading_deg, last.start_groundspeed_kt) == pytest.approx((held.heading_deg, held.groundspeed_kt))
+    assert turn.bank_deg == pytest.approx(25.0) and first.bank_deg == first.heading_change_deg == 0.0
+    turned = (turn.end_heading_deg - turn.start_heading_deg + 540.0) % 360.0 - 180.0
+    assert turn.heading_change_deg == pytest.approx(turned, abs=0.2)
+
+
 def test_the_points_are_as_close_as_asked():
     path = lubberline.fly_legs(CORNER, **FLOWN, spacing_nm=0.25)
     steps = lubberline.geodesic_inverse(

@@ -6,13 +6,14 @@ use super::turn::turn_limits;
 use crate::Error;
 use crate::procedure::HoldingSide;
 pub use crate::procedure::LegCode;
-use crate::procedure::legs::{Conditions, Fix, GroundPath, Hold, Leg, Passage, Segment};
+use crate::procedure::legs::{Conditions, Fix, GroundPath, Hold, Leg, Passage, Place, Segment};
 use crate::station::{Ident, Station};
-use crate::value::units::{degree, feet_per_minute, foot, nautical_mile, nautical_miles, second};
+use crate::value::units::{degree, feet_per_minute, foot, knot, nautical_mile, nautical_miles, second};
 use crate::value::{
     Bearing, Declination, Elevation, GroundDistance, HoldTime, InterceptAngle, Latitude, Longitude, Position,
     Quantity, Radial, SlantRange, TrueAirspeed, TrueAltitude, TrueBearing,
 };
+use crate::wind::hold_course;
 
 outputs! {
     /// What the two letters of a leg say: what [`leg_meaning`] gives.
@@ -182,6 +183,18 @@ pub struct SegmentOutput {
     pub duration_s: f64,
     /// Time at its end since the first fix.
     pub end_time_s: f64,
+    /// True heading where it begins.
+    pub start_heading_deg: f64,
+    /// Groundspeed where it begins.
+    pub start_groundspeed_kt: f64,
+    /// True heading where it ends.
+    pub end_heading_deg: f64,
+    /// Groundspeed where it ends.
+    pub end_groundspeed_kt: f64,
+    /// The greatest bank of a turn, or what keeps to an arc; 0 along a straight.
+    pub bank_deg: f64,
+    /// Change of heading of a turn, right positive; 0 else.
+    pub heading_change_deg: f64,
 }
 
 /// Flies a sequence of legs.
@@ -214,8 +227,23 @@ pub fn fly_legs(legs: &[LegInput], conditions: &ConditionsInput) -> Result<Groun
     GroundPath::fly(&legs, &typed_conditions(conditions)?)
 }
 
-/// A segment in plain numbers.
-pub fn segment_output(segment: &Segment) -> SegmentOutput {
+/// A segment of a path in plain numbers.
+pub fn segment_output(path: &GroundPath, segment: &Segment) -> SegmentOutput {
+    let conditions = &path.conditions;
+    // The courses have been flown, so that each can be held.
+    let crab = |place: &Place| -> (f64, f64) {
+        hold_course(place.course, conditions.true_airspeed, conditions.wind)
+            .map_or((f64::NAN, f64::NAN), |crab| {
+                (crab.heading.angle().get::<degree>(), crab.groundspeed.value().get::<knot>())
+            })
+    };
+    let (start_heading_deg, start_groundspeed_kt) = crab(&segment.start);
+    let (end_heading_deg, end_groundspeed_kt) = crab(&segment.end);
+    let turn = segment.turn();
+    let arc_bank_deg = || match segment.arc_bank(conditions) {
+        Ok(bank) => bank.map_or(0.0, |bank| bank.get::<degree>()),
+        Err(_) => f64::NAN,
+    };
     SegmentOutput {
         leg: segment.leg,
         kind: segment.kind.code(),
@@ -229,6 +257,12 @@ pub fn segment_output(segment: &Segment) -> SegmentOutput {
         length_nm: segment.length.get::<nautical_mile>(),
         duration_s: segment.duration().get::<second>(),
         end_time_s: segment.end.time.get::<second>(),
+        start_heading_deg,
+        start_groundspeed_kt,
+        end_heading_deg,
+        end_groundspeed_kt,
+        bank_deg: turn.map_or_else(arc_bank_deg, |turn| turn.bank().get::<degree>()),
+        heading_change_deg: turn.map_or(0.0, |turn| turn.heading_change().get::<degree>()),
     }
 }
 

@@ -81,6 +81,14 @@ class PathSegment(NamedTuple):
     duration_s: float
     end_time_s: float
     """Time at its end since the first fix."""
+    start_heading_deg: float
+    start_groundspeed_kt: float
+    end_heading_deg: float
+    end_groundspeed_kt: float
+    bank_deg: float
+    """The greatest bank of a turn, or what keeps to an arc; 0 along a straight."""
+    heading_change_deg: float
+    """Change of heading of a turn, right positive; 0 else."""
 
 
 @dataclass(frozen=True, eq=False, repr=False)
@@ -189,7 +197,7 @@ def fly_legs(
         number("manual_distance_nm", manual_distance_nm),
     )
     flown, points = _native.fly_legs([(leg.code, dict(leg.numbers)) for leg in legs], conditions, number("spacing_nm", spacing_nm))
-    segments = tuple(PathSegment(leg, kind, *start, *end, *rest) for leg, kind, start, end, rest in flown)
+    segments = tuple(PathSegment(leg, kind, *start, *end, *rest, *flying, *turn) for leg, kind, start, end, rest, flying, turn in flown)
     columns: NDArray[np.float64] = np.array(points, dtype=float).reshape(-1, 2)
     return GroundPath(segments, columns[:, 0], columns[:, 1])
 

@@ -117,7 +117,7 @@ fn legs_of_any_settings() {
                 let points = path_points(&path, spacing_nm);
                 assert!(points.len() <= 1 + 10_000 * path.segments.len(), "{legs:?} {conditions:?}");
                 for segment in &path.segments {
-                    assert!(segment_output(segment).leg < legs.len());
+                    assert!(segment_output(&path, segment).leg < legs.len());
                 }
             }
             Err(error) => {

@@ -111,7 +111,7 @@ impl GroundPath {
             flight.leg = index;
             flight.fly_leg()?;
         }
-        Ok(Self { segments: flight.segments })
+        Ok(Self { segments: flight.segments, conditions: *conditions })
     }
 }
 

@@ -1,10 +1,14 @@
 //! The path over the ground: its segments, and points along it.
 
+use super::Conditions;
+use crate::Error;
 use crate::earth::direct;
+use crate::lead::ArcSense;
 use crate::plane::Plane;
+use crate::procedure::dme_arc::on_arc;
 use crate::turn::RolledTurn;
-use crate::value::units::{Length, Time, meter, metres, second, seconds};
-use crate::value::{GroundDistance, Position, TrueAltitude, TrueBearing, choice};
+use crate::value::units::{Angle, Length, Time, degrees, meter, metres, second, seconds};
+use crate::value::{ArcRadius, GroundDistance, Position, TrueAltitude, TrueBearing, choice};
 
 choice! {
     /// What a segment of a path is.
@@ -17,6 +21,9 @@ choice! {
         Arc = 2: "arc",
     }
 }
+
+/// How far apart the places are at which the bank along an arc is looked at, in degrees.
+const ARC_STEP_DEG: f64 = 5.0;
 
 /// A place on the path and what the aircraft does there, with wings level.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -60,6 +67,8 @@ pub(super) enum Shape {
 pub struct GroundPath {
     /// Its parts, in order; the end of each is the start of the next.
     pub segments: Vec<Segment>,
+    /// What it was flown with.
+    pub conditions: Conditions,
 }
 
 /// The point a plane displacement leads to, and how much the meridian has turned on the way, in degrees.
@@ -73,6 +82,34 @@ impl Segment {
     /// How long it takes.
     pub fn duration(&self) -> Time {
         self.end.time - self.start.time
+    }
+
+    /// The turn it is, if it is one.
+    pub fn turn(&self) -> Option<RolledTurn> {
+        match self.shape {
+            Shape::Turn { turn, .. } => Some(turn),
+            Shape::Straight | Shape::Arc { .. } => None,
+        }
+    }
+
+    /// The greatest bank that keeps to it, if it is an arc: that of [`on_arc`], at its ends and every few degrees between.
+    ///
+    /// # Errors
+    /// [`Error::WindTooStrong`] if the track cannot be held.
+    pub fn arc_bank(&self, conditions: &Conditions) -> Result<Option<Angle>, Error> {
+        let Shape::Arc { center, radius, from, sweep_deg } = self.shape else { return Ok(None) };
+        let arc = ArcRadius::new(radius.value())?;
+        let sense = if sweep_deg < 0.0 { ArcSense::Counterclockwise } else { ArcSense::Clockwise };
+        // An arc has no more than 360 degrees.
+        let parts = (sweep_deg.abs() / ARC_STEP_DEG).ceil().max(1.0) as u32;
+        let mut greatest = degrees(0.0);
+        for part in 0..=parts {
+            let bearing_deg = from.degrees() + sweep_deg * f64::from(part) / f64::from(parts);
+            let outward = direct(center, TrueBearing::from_degrees(bearing_deg), radius).1;
+            let here = on_arc(outward, arc, sense, conditions.true_airspeed, conditions.wind)?;
+            greatest = greatest.max(here.bank.abs());
+        }
+        Ok(Some(greatest))
     }
 
     /// The point at a share of the segment, from 0 to 1.
