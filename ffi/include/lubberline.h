@@ -1852,6 +1852,30 @@ typedef struct lubber_path_segment {
    * Time at its end since the first fix.
    */
   double end_time_s;
+  /**
+   * True heading where it begins.
+   */
+  double start_heading_deg;
+  /**
+   * Groundspeed where it begins.
+   */
+  double start_groundspeed_kt;
+  /**
+   * True heading where it ends.
+   */
+  double end_heading_deg;
+  /**
+   * Groundspeed where it ends.
+   */
+  double end_groundspeed_kt;
+  /**
+   * The greatest bank of a turn, or what keeps to an arc; 0 along a straight.
+   */
+  double bank_deg;
+  /**
+   * Change of heading of a turn, right positive; 0 else.
+   */
+  double heading_change_deg;
 } lubber_path_segment;
 
 /**
