@@ -4,6 +4,7 @@ import json
 import math
 import subprocess
 
+import numpy as np
 import pytest
 from conftest import ROOT
 
@@ -104,6 +105,20 @@ def held(course_deg, speed_kt, wind_from_deg, wind_kt):
     return low % 360, vector(low - course_deg, speed_kt)[0] - vector(wind_from_deg - course_deg, wind_kt)[0]
 
 
+def wind_at(plan, fix):
+    """Where the wind blows from and its speed: of the fix or of the air, from levels by components at the altitude flown."""
+    given = fix if "wind_level" in fix or "wind_from_deg" in fix else plan["air"]
+    if "wind_level" not in given:
+        return given["wind_from_deg"], given["wind_speed_kt"]
+    altitude = plan["aircraft"]["pressure_altitude_ft"]
+    levels = [
+        (level["pressure_altitude_ft"], vector(level["wind_from_deg"], level["wind_speed_kt"])) for level in given["wind_level"]
+    ]
+    heights = [height for height, _ in levels]
+    north, east = (np.interp(altitude, heights, [wind[axis] for _, wind in levels]) for axis in (0, 1))
+    return math.degrees(math.atan2(east, north)) % 360.0, math.hypot(north, east)
+
+
 def turn(heading_deg, change_deg, speed_kt, wind, limits, step_s=0.01):
     """Flies a turn in small steps. Gives the bank in degrees, and the time in s, north and east in NM and the length at each step."""
     bank_limit_deg, rate_limit, roll_rate = limits
@@ -184,7 +199,7 @@ def test_legs_lead_from_station_to_station(both):
         assert signed(leg["radial_from_deg"] + start["declination_deg"] - leg["initial_course_deg"]) == pytest.approx(0, abs=NINE_DECIMALS)
         assert signed(leg["radial_to_deg"] + end["declination_deg"] - course - 180) == pytest.approx(0, abs=1e-7)
         half_way = flown_geodesic(*begin, leg["length_nm"] / 2)[2] % 360
-        wind = [{**plan["air"], **fix}[key] for key in ("wind_from_deg", "wind_speed_kt")]
+        wind = wind_at(plan, fix)
         heading, speed = held(half_way, brief["true_airspeed_kt"], *wind)
         assert (leg["heading_deg"], leg["groundspeed_kt"]) == pytest.approx((heading, speed), abs=1e-6)
         assert leg["straight_time_s"] == pytest.approx(leg["straight_nm"] / speed * 3600, abs=1e-3)
@@ -196,7 +211,7 @@ def test_each_course_change(both):
     aircraft, speed = plan["aircraft"], brief["true_airspeed_kt"]
     limits = aircraft["bank_limit_deg"], aircraft["turn_rate_limit_deg_per_s"], aircraft["roll_rate_deg_per_s"]
     for index, (change, fix) in enumerate(zip(brief["course_changes"], plan["route"][1:])):
-        wind = [{**plan["air"], **fix}[key] for key in ("wind_from_deg", "wind_speed_kt")]
+        wind = wind_at(plan, fix)
         height = height_ft(plan, stations[change["fix"]]["elevation_ft"])
         assert change["height_above_station_ft"] == pytest.approx(height, abs=1.0)
         inbound, outbound = brief["legs"][index]["final_course_deg"], brief["legs"][index + 1]["initial_course_deg"]

@@ -11,6 +11,7 @@ use serde::Serialize;
 use crate::change::Change;
 use crate::leg::Leg;
 use crate::plan::Plan;
+use crate::sure::ErrorsGiven;
 
 /// What must be said with every brief.
 pub const CAUTION: &str = "This is arithmetic, not certified avionics. Follow charts, clearances, the flight manual and the local \
@@ -32,6 +33,7 @@ pub struct Brief {
     /// None if there is no such limit; likewise for an instant roll.
     pub turn_rate_limit_deg_per_s: Option<f64>,
     pub roll_rate_deg_per_s: Option<f64>,
+    pub errors: ErrorsGiven,
     /// Flown, with the turns.
     pub total_distance_nm: f64,
     pub total_time_s: f64,
@@ -47,7 +49,13 @@ impl Brief {
         let pairs = plan.route.iter().zip(plan.route.iter().skip(1));
         let legs = pairs.zip(&brief.legs).map(|((from, to), leg)| Leg::of(from, to, leg)).collect();
         let inner = plan.route.iter().skip(1);
-        let course_changes = inner.zip(&brief.turns).map(|(fix, turn)| Change::of(fix, turn)).collect();
+        let course_changes = inner
+            .zip(&brief.turns)
+            .map(|(fix, turn)| {
+                Change::of(fix, turn, &plan.errors)
+                    .map_err(|error| format!("errors at {}: {error}", fix.ident))
+            })
+            .collect::<Result<_, String>>()?;
 
         let air = Air::new(plan.pressure_altitude, plan.deviation);
         let calibrated = air.calibrated_from_true(plan.true_airspeed).map_err(|error| error.to_string())?;
@@ -66,6 +74,7 @@ impl Brief {
             bank_limit_deg: plan.limits.bank.value().get::<degree>(),
             turn_rate_limit_deg_per_s: finite(plan.limits.rate.value().get::<degree_per_second>()),
             roll_rate_deg_per_s: finite(plan.limits.roll.value().get::<degree_per_second>()),
+            errors: ErrorsGiven::of(&plan.errors),
             total_distance_nm: brief.distance().get::<nautical_mile>(),
             total_time_s: brief.time().get::<second>(),
             legs,

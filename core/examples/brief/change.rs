@@ -1,5 +1,6 @@
 //! A course change as it is briefed: where to begin, the turn, the roll-out, the cone, and what other ways would do.
 
+use lubberline::Error;
 use lubberline::lead::TurnPoint;
 use lubberline::route::RouteTurn;
 use lubberline::value::units::{Length, degree, foot, knot, nautical_mile, ratio, second, seconds};
@@ -7,6 +8,7 @@ use lubberline::value::{TrueBearing, TrueNorth};
 use serde::Serialize;
 
 use crate::plan::Fix;
+use crate::sure::{Errors, Sure};
 
 /// In how many parts a turn is drawn.
 const TURN_PARTS: u32 = 40;
@@ -57,6 +59,7 @@ pub struct Change {
     pub enters_cone: bool,
     pub fly_over: FlyOver,
     pub by_rule: ByRule,
+    pub sureness: Sure,
     #[serde(skip)]
     pub path: Vec<TurnPoint<TrueNorth>>,
 }
@@ -94,14 +97,14 @@ fn course_deg(bearing: TrueBearing) -> f64 {
 }
 
 impl Change {
-    pub fn of(fix: &Fix, turn: &RouteTurn) -> Self {
+    pub fn of(fix: &Fix, turn: &RouteTurn, errors: &Errors) -> Result<Self, Error> {
         let (change, flown) = (&turn.change, turn.change.turn());
         let (before, after) = (change.before(), change.after());
         let turn_time_s = flown.duration().get::<second>();
         let radius_nm = miles(flown.radius());
         let ground_per_dme = turn.ground_per_reading().get::<ratio>();
         let step_s = turn_time_s / f64::from(TURN_PARTS);
-        Self {
+        Ok(Self {
             fix: fix.ident.clone(),
             name: fix.name.clone(),
             height_above_station_ft: turn.height.value().get::<foot>(),
@@ -145,8 +148,9 @@ impl Change {
                 established_past_fix_nm: miles(turn.fly_over.established_past_fix),
             },
             by_rule: ByRule::of(turn),
+            sureness: Sure::of(turn, errors)?,
             path: (0..=TURN_PARTS).map(|part| change.at(seconds(step_s * f64::from(part)))).collect(),
-        }
+        })
     }
 }
 

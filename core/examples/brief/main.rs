@@ -12,6 +12,7 @@ mod change;
 mod geojson;
 mod leg;
 mod plan;
+mod sure;
 mod text;
 mod written;
 
@@ -40,13 +41,19 @@ A plan is a TOML file (docs/brief.md; two are in core/examples/brief/plans):
                roll_rate_deg_per_s (5)
   [air]        isa_deviation_k or temperature_degc (standard),
                altimeter_setting_hpa (1013.25),
-               wind_from_deg with wind_speed_kt (calm)
+               wind_from_deg with wind_speed_kt (calm), or by level:
+  [[air.wind_level]]  pressure_altitude_ft, wind_from_deg, wind_speed_kt
   [[station]]  ident, latitude_deg, longitude_deg; name, elevation_ft (0),
                declination_deg (0, east positive), cone_half_angle_deg (50)
   [[route]]    fix, a station's ident, at least three times in the order flown;
                turn (\"shortest\", \"left\" or \"right\"),
                wind_from_deg with wind_speed_kt (as in [air]) at that fix
-               and on the leg to it
+               and on the leg to it, or [[route.wind_level]] as in [air]
+  [errors]     standard deviations: station_bearing_deg (2.9), dme_nm (0.1),
+               wind_speed_kt (10), wind_direction_deg (10), airspeed_kt (5),
+               bank_deg (2), roll_in_delay_s (1.5), height_ft (150); and
+               mean_delay_s (3), limit_nm (1), confidence (0.95),
+               trials (20000), seed (1)
 
 In parentheses stands what is taken where a key is left out.
 A plan that is wrong ends with exit code 2 and says what is wrong with it.
@@ -124,6 +131,7 @@ fn briefed(text: &str, form: Form) -> Result<String, String> {
 /// Data without what conversions of units left in the last digits: to nine decimals, a tenth of a millimetre in a degree.
 fn rounded(data: Value) -> Value {
     match data {
+        Value::Number(number) if number.is_u64() => Value::Number(number),
         Value::Number(number) => match number.as_f64() {
             Some(value) => ((value * 1e9).round() / 1e9).into(),
             None => Value::Number(number),

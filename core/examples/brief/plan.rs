@@ -4,24 +4,37 @@ use std::fmt::Display;
 
 use lubberline::Error;
 use lubberline::air::{Air, isa_deviation};
+use lubberline::flight::ErrorModel;
 use lubberline::lead::TurnSide;
 use lubberline::route::{RouteError, RouteFix, RoutePlace, RoutePlan};
 use lubberline::station::{Ident, Station, VOR_CONE_HALF_ANGLE_DEG};
 use lubberline::turn::TurnLimits;
 use lubberline::value::units::{
-    Ratio, degrees, degrees_celsius, degrees_per_second, feet, hectopascals, kelvins, knots, ratio,
+    Ratio, degrees, degrees_celsius, degrees_per_second, feet, hectopascals, kelvins, knots, nautical_miles,
+    ratio, seconds,
 };
 use lubberline::value::{
     AltimeterSetting, Bank, CalibratedAirspeed, ConeHalfAngle, Declination, Elevation, InterceptAngle,
     IsaDeviation, Latitude, Longitude, Mach, Position, PressureAltitude, RollRate, Temperature, TrueAirspeed,
     TrueBearing, TrueNorth, TurnRate, WindSpeed,
 };
-use lubberline::wind::Wind;
+use lubberline::wind::{Wind, WindLevel, WindsAloft};
 
-use crate::written::{Written, WrittenAir, WrittenAircraft, WrittenFix, WrittenStation};
+use crate::sure::Errors;
+use crate::written::{
+    Written, WrittenAir, WrittenAircraft, WrittenErrors, WrittenFix, WrittenLevel, WrittenStation,
+};
 
 /// The angle at which the outbound course would be intercepted after flying over a fix; common practice.
 const INTERCEPT_DEG: f64 = 30.0;
+
+/// What is asked of the errors where nothing is said. The overshoot that matters is common practice, without a source; so many trials
+/// leave a chance of 5 percent uncertain by 0.15 percent.
+const LIMIT_NM: f64 = 1.0;
+const CONFIDENCE: f64 = 0.95;
+const TRIALS: u64 = 20_000;
+const MOST_TRIALS: u64 = 10_000_000;
+const SEED: u64 = 1;
 
 /// A plan ready to be briefed.
 pub struct Plan {
@@ -31,6 +44,7 @@ pub struct Plan {
     pub deviation: IsaDeviation,
     pub setting: AltimeterSetting,
     pub limits: TurnLimits,
+    pub errors: Errors,
     pub route: Vec<Fix>,
 }
 
@@ -79,10 +93,11 @@ impl Plan {
         )?;
         let deviation = written.air.deviation(altitude)?;
         let setting_hpa = written.air.altimeter_setting_hpa.unwrap_or(1013.25);
-        let route = written.fixes()?;
+        let route = written.fixes(altitude)?;
         Ok(Self {
             true_airspeed: written.aircraft.true_airspeed(Air::new(altitude, deviation))?,
             limits: written.aircraft.limits()?,
+            errors: written.errors.read()?,
             title: written.title.unwrap_or_else(|| "Untitled plan".into()),
             pressure_altitude: altitude,
             deviation,
@@ -181,22 +196,104 @@ impl WrittenAir {
     }
 }
 
-/// A wind of a direction and a speed, or none; one without the other is a slip.
+impl WrittenErrors {
+    fn read(&self) -> Result<Errors, String> {
+        let given = |key: &str, unit: &str, value: Option<f64>| match value {
+            Some(value) if !(0.0..=1e6).contains(&value) => {
+                Err(format!("errors.{key} is {value} {unit}; allowed: from 0 to 1000000 {unit}"))
+            }
+            value => Ok(value),
+        };
+        let mut model = ErrorModel::usual();
+        let mut limit = nautical_miles(LIMIT_NM);
+        if let Some(value) = given("station_bearing_deg", "deg", self.station_bearing_deg)? {
+            model.station_bearing = degrees(value);
+        }
+        if let Some(value) = given("dme_nm", "NM", self.dme_nm)? {
+            model.dme = nautical_miles(value);
+        }
+        if let Some(value) = given("wind_speed_kt", "kt", self.wind_speed_kt)? {
+            model.wind_speed = knots(value);
+        }
+        if let Some(value) = given("wind_direction_deg", "deg", self.wind_direction_deg)? {
+            model.wind_direction = degrees(value);
+        }
+        if let Some(value) = given("airspeed_kt", "kt", self.airspeed_kt)? {
+            model.airspeed = knots(value);
+        }
+        if let Some(value) = given("bank_deg", "deg", self.bank_deg)? {
+            model.bank = degrees(value);
+        }
+        if let Some(value) = given("roll_in_delay_s", "s", self.roll_in_delay_s)? {
+            model.roll_in_delay = seconds(value);
+        }
+        if let Some(value) = given("height_ft", "ft", self.height_ft)? {
+            model.height = feet(value);
+        }
+        if let Some(value) = given("mean_delay_s", "s", self.mean_delay_s)? {
+            model.mean_delay = seconds(value);
+        }
+        if let Some(value) = given("limit_nm", "NM", self.limit_nm)? {
+            limit = nautical_miles(value);
+        }
+        let confidence = self.confidence.unwrap_or(CONFIDENCE);
+        if !(confidence > 0.0 && confidence < 1.0) {
+            return Err(format!("errors.confidence is {confidence}; allowed: above 0 below 1"));
+        }
+        let trials = self.trials.unwrap_or(TRIALS);
+        if !(1..=MOST_TRIALS).contains(&trials) {
+            return Err(format!("errors.trials is {trials}; allowed: from 1 to {MOST_TRIALS}"));
+        }
+        Ok(Errors { model, limit, confidence, trials, seed: self.seed.unwrap_or(SEED) })
+    }
+}
+
+/// A wind of a direction and a speed.
+fn one_wind(place: &str, from_deg: f64, speed_kt: f64) -> Result<Wind<TrueNorth>, String> {
+    let key = format!("{place}wind_from_deg");
+    let from_deg = written_degrees(&key, from_deg, 0.0, 360.0)?;
+    Ok(Wind {
+        from: at(&key, TrueBearing::new(degrees(from_deg)))?,
+        speed: at(&format!("{place}wind_speed_kt"), WindSpeed::new(knots(speed_kt)))?,
+    })
+}
+
+/// The wind of levels at an altitude; none without levels.
+fn aloft(
+    place: &str,
+    levels: &[WrittenLevel],
+    altitude: PressureAltitude,
+) -> Result<Option<Wind<TrueNorth>>, String> {
+    let mut read = Vec::new();
+    for (index, level) in levels.iter().enumerate() {
+        let place = format!("{place}wind_level {}: ", index + 1);
+        let altitude = PressureAltitude::new(feet(level.pressure_altitude_ft));
+        read.push(WindLevel {
+            altitude: at(&format!("{place}pressure_altitude_ft"), altitude)?,
+            wind: one_wind(&place, level.wind_from_deg, level.wind_speed_kt)?,
+        });
+    }
+    let mut higher = read.into_iter();
+    let Some(lowest) = higher.next() else { return Ok(None) };
+    let winds = at(&format!("{place}wind_level"), WindsAloft::new(lowest, higher.collect()))?;
+    Ok(Some(winds.at(altitude)))
+}
+
+/// A wind of a direction and a speed or of levels, or none; one without the other, or both ways, is a slip.
 fn wind(
     place: &str,
     from_deg: Option<f64>,
     speed_kt: Option<f64>,
+    levels: &[WrittenLevel],
+    altitude: PressureAltitude,
 ) -> Result<Option<Wind<TrueNorth>>, String> {
+    let by_level = aloft(place, levels, altitude)?;
     match (from_deg, speed_kt) {
-        (None, None) => Ok(None),
-        (Some(from_deg), Some(speed_kt)) => {
-            let key = format!("{place}wind_from_deg");
-            let from_deg = written_degrees(&key, from_deg, 0.0, 360.0)?;
-            Ok(Some(Wind {
-                from: at(&key, TrueBearing::new(degrees(from_deg)))?,
-                speed: at(&format!("{place}wind_speed_kt"), WindSpeed::new(knots(speed_kt)))?,
-            }))
+        (None, None) => Ok(by_level),
+        (Some(_), _) | (_, Some(_)) if by_level.is_some() => {
+            Err(format!("{place}wind_level and a wind of one level are both given; allowed: one of them"))
         }
+        (Some(from_deg), Some(speed_kt)) => one_wind(place, from_deg, speed_kt).map(Some),
         (Some(from_deg), None) => Err(format!(
             "{place}wind_from_deg is {from_deg} deg without a speed; allowed: together with wind_speed_kt"
         )),
@@ -225,8 +322,9 @@ impl WrittenStation {
 }
 
 impl Written {
-    fn fixes(&self) -> Result<Vec<Fix>, String> {
-        let everywhere = wind("air.", self.air.wind_from_deg, self.air.wind_speed_kt)?;
+    fn fixes(&self, altitude: PressureAltitude) -> Result<Vec<Fix>, String> {
+        let air = &self.air;
+        let everywhere = wind("air.", air.wind_from_deg, air.wind_speed_kt, &air.wind_level, altitude)?;
         let everywhere = everywhere.unwrap_or_else(Wind::calm);
         for (index, station) in self.station.iter().enumerate() {
             if station.ident.trim().is_empty() {
@@ -247,10 +345,16 @@ impl Written {
                 self.route.len()
             ));
         }
-        self.route.iter().enumerate().map(|(index, fix)| self.fix(index, fix, everywhere)).collect()
+        self.route.iter().enumerate().map(|(index, fix)| self.fix(index, fix, everywhere, altitude)).collect()
     }
 
-    fn fix(&self, index: usize, fix: &WrittenFix, everywhere: Wind<TrueNorth>) -> Result<Fix, String> {
+    fn fix(
+        &self,
+        index: usize,
+        fix: &WrittenFix,
+        everywhere: Wind<TrueNorth>,
+        altitude: PressureAltitude,
+    ) -> Result<Fix, String> {
         let place = format!("route fix {} ({}): ", index + 1, fix.fix);
         let station = self.station.iter().find(|station| station.ident == fix.fix).ok_or_else(|| {
             let known: Vec<&str> = self.station.iter().map(|station| station.ident.as_str()).collect();
@@ -267,7 +371,7 @@ impl Written {
                 "{place}turn is {word:?} at an end of the route; allowed: only between two legs"
             ));
         }
-        let own_wind = wind(&place, fix.wind_from_deg, fix.wind_speed_kt)?;
+        let own_wind = wind(&place, fix.wind_from_deg, fix.wind_speed_kt, &fix.wind_level, altitude)?;
         if first && own_wind.is_some() {
             return Err(format!(
                 "{place}a wind is given, and no leg leads here; allowed: at the fix a leg leads to"

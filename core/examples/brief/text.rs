@@ -5,6 +5,7 @@ use std::fmt::Write;
 use crate::brief::Brief;
 use crate::change::{ByRule, Change, FlyOver};
 use crate::leg::Leg;
+use crate::sure::{ErrorsGiven, Sure};
 
 const WIDTH: usize = 80;
 
@@ -13,7 +14,8 @@ reading is the slant range, the straight line from the station to the aircraft. 
 radials cannot be used. IF FLOWN OVER: the turn begins only over the station, passes through the outbound course and comes back to \
 it. BY RULE: a third of a mile of lead for each 60 kt of groundspeed for 90 degrees, in proportion for less; half a mile more for \
 each 10 000 ft above 5 000 ft; or the lead added to the height in miles (6 000 ft each) as a DME reading, where the errors \
-work against each other (docs/lead.md).";
+work against each other (docs/lead.md). HOW SURE: where trials with the errors named above roll out, across the outbound course; \
+over is the outer side, where a turn begun late ends (docs/flight.md).";
 
 /// An angle as it is said: three digits, 360 for north.
 fn direction(degrees: f64) -> String {
@@ -120,10 +122,34 @@ pub fn write(brief: &Brief) -> String {
         "in all",
         &[format!("{:.1} NM in {} (minutes:seconds)", brief.total_distance_nm, clock(brief.total_time_s))],
     );
+    let errors = &brief.errors;
+    text.row(
+        "errors",
+        &[
+            format!(
+                "to one deviation: radial {:.1} deg, DME {} NM, bank {} deg,",
+                errors.station_bearing_deg,
+                trimmed(errors.dme_nm),
+                trimmed(errors.bank_deg)
+            ),
+            format!(
+                "wind {} deg and {} kt, airspeed {} kt, height {} ft,",
+                trimmed(errors.wind_direction_deg),
+                trimmed(errors.wind_speed_kt),
+                trimmed(errors.airspeed_kt),
+                trimmed(errors.height_ft)
+            ),
+            format!(
+                "roll-in {} s late, give or take {} s",
+                trimmed(errors.mean_delay_s),
+                trimmed(errors.roll_in_delay_s)
+            ),
+        ],
+    );
     text.0.push_str("\nCourses, headings and winds are true; radials are in each station's own north.\n\n");
     legs(&mut text, &brief.legs);
     for (change, leg) in brief.course_changes.iter().zip(&brief.legs) {
-        self::change(&mut text, change, leg);
+        self::change(&mut text, change, leg, &brief.errors);
     }
     let _ =
         write!(text.0, "\n{}\n\n{}", wrapped(EXPLANATION), wrapped(&format!("CAUTION: {}", brief.caution)));
@@ -163,7 +189,7 @@ fn legs(text: &mut Block, legs: &[Leg]) {
     }
 }
 
-fn change(text: &mut Block, change: &Change, leg: &Leg) {
+fn change(text: &mut Block, change: &Change, leg: &Leg, errors: &ErrorsGiven) {
     let name = if change.name.is_empty() { String::new() } else { format!(" ({})", change.name) };
     text.0.push('\n');
     text.title(
@@ -242,6 +268,7 @@ fn change(text: &mut Block, change: &Change, leg: &Leg) {
     );
     text.row("if flown over", &over(&change.fly_over));
     text.row("by rule", &by_rule(&change.by_rule));
+    text.row("how sure", &how_sure(&change.sureness, errors));
 }
 
 /// A turn against the side of the change is the long way round.
@@ -311,6 +338,49 @@ fn over(over: &FlyOver) -> Vec<String> {
             over.intercept_angle_deg
         ),
     ]
+}
+
+fn how_sure(sure: &Sure, errors: &ErrorsGiven) -> Vec<String> {
+    let hundred = |share: f64| format!("{} of 100", trimmed((1000.0 * share).round() / 10.0));
+    let mut lines = vec![
+        format!(
+            "rolls out {:.2} NM {} in the mean, {:.2} NM to one deviation",
+            sure.mean_overshoot_nm.abs(),
+            if sure.mean_overshoot_nm < 0.0 { "short" } else { "over" },
+            sure.deviation_nm
+        ),
+        format!("over by more than {} NM: {}", trimmed(errors.limit_nm), hundred(sure.chance_beyond_limit)),
+    ];
+    let kept = hundred(errors.confidence);
+    lines.push(if sure.chance_beyond_limit <= 1.0 - errors.confidence {
+        format!("{kept} keep that, with {:.2} NM of lead to spare", sure.margin_nm.abs())
+    } else {
+        let way = if sure.margin_nm < 0.0 { "less" } else { "more" };
+        let begin = sure
+            .begin_with_margin_at_dme_nm
+            .map_or_else(|| "begun past the station".into(), |dme_nm| format!("begun at {dme_nm:.1} DME"));
+        format!("for {kept} to keep that: {:.2} NM {way} lead, {begin}", sure.margin_nm.abs())
+    });
+    if let Some(foremost) = sure.foremost {
+        let worth_nm = sure.by_source_nm.get(foremost).and_then(|worth| worth.as_f64()).unwrap_or(f64::NAN);
+        lines.push(format!("what matters most: {}, {:.2} NM", source(foremost), worth_nm.abs()));
+    }
+    lines
+}
+
+/// A source of error as it is said.
+fn source(word: &str) -> &str {
+    match word {
+        "station_bearing" => "the radial",
+        "dme" => "the DME reading",
+        "wind_speed" => "the wind's speed",
+        "wind_direction" => "the wind's direction",
+        "airspeed" => "the airspeed",
+        "bank" => "the bank",
+        "roll_in_delay" => "the moment of roll-in",
+        "height" => "the height",
+        other => other,
+    }
 }
 
 fn by_rule(rule: &ByRule) -> Vec<String> {

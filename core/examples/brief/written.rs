@@ -10,6 +10,8 @@ pub struct Written {
     pub aircraft: WrittenAircraft,
     #[serde(default)]
     pub air: WrittenAir,
+    #[serde(default)]
+    pub errors: WrittenErrors,
     pub station: Vec<WrittenStation>,
     pub route: Vec<WrittenFix>,
 }
@@ -35,6 +37,36 @@ pub struct WrittenAir {
     pub altimeter_setting_hpa: Option<f64>,
     pub wind_from_deg: Option<f64>,
     pub wind_speed_kt: Option<f64>,
+    #[serde(default)]
+    pub wind_level: Vec<WrittenLevel>,
+}
+
+/// A wind at a level.
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct WrittenLevel {
+    pub pressure_altitude_ft: f64,
+    pub wind_from_deg: f64,
+    pub wind_speed_kt: f64,
+}
+
+/// Standard deviations of what a turn depends on, left out as `ErrorModel::usual()` has them, and what is asked of them.
+#[derive(Deserialize, Default)]
+#[serde(deny_unknown_fields)]
+pub struct WrittenErrors {
+    pub station_bearing_deg: Option<f64>,
+    pub dme_nm: Option<f64>,
+    pub wind_speed_kt: Option<f64>,
+    pub wind_direction_deg: Option<f64>,
+    pub airspeed_kt: Option<f64>,
+    pub bank_deg: Option<f64>,
+    pub roll_in_delay_s: Option<f64>,
+    pub height_ft: Option<f64>,
+    pub mean_delay_s: Option<f64>,
+    pub limit_nm: Option<f64>,
+    pub confidence: Option<f64>,
+    pub trials: Option<u64>,
+    pub seed: Option<u64>,
 }
 
 #[derive(Deserialize)]
@@ -59,4 +91,6 @@ pub struct WrittenFix {
     pub turn: Option<String>,
     pub wind_from_deg: Option<f64>,
     pub wind_speed_kt: Option<f64>,
+    #[serde(default)]
+    pub wind_level: Vec<WrittenLevel>,
 }

@@ -5,12 +5,14 @@ use crate::Error;
 use crate::lead::CourseChange;
 use crate::numeric::root_between;
 use crate::plane::Plane;
+use crate::procedure::PILOT_REACTION_S;
+use crate::station::{DEVIATIONS_TO_A_TOLERANCE, DmeAccuracy, RadialAccuracy};
 use crate::turn::{RolledTurn, STANDARD_GRAVITY_M_S2, TurnLimits};
 use crate::value::units::{
-    Angle, Length, Time, Velocity, degrees, meter, meter_per_second, metres, metres_per_second, radian,
-    second,
+    Angle, Length, Time, Velocity, degrees, feet, knots, meter, meter_per_second, metres, metres_per_second,
+    radian, second, seconds,
 };
-use crate::value::{Bank, HeightAboveStation, Quantity, TrueAirspeed, TrueNorth, choice};
+use crate::value::{Bank, HeightAboveStation, Quantity, SlantRange, TrueAirspeed, TrueNorth, choice};
 
 /// The standard deviations of what a turn begun by DME depends on. Each error is normal, and none depends on another.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -33,6 +35,35 @@ pub struct ErrorModel {
     pub height: Length,
     /// By how much the crew is late on the average.
     pub mean_delay: Time,
+}
+
+impl ErrorModel {
+    /// What is usual where nothing better is known.
+    ///
+    /// A tolerance is [`DEVIATIONS_TO_A_TOLERANCE`] standard deviations. The bearing has the tolerance of a VOR flown along en route, flying by the
+    /// needle included (5.7 degrees), the DME reading the total system error of Annex 10 (0.2 NM). A crew reacts within none to [`PILOT_REACTION_S`], which is
+    /// half of it late in the mean with half of it for tolerance. Wind 10 kt and 10 degrees, airspeed 5 kt, bank 2 degrees, height
+    /// 150 ft: common practice, no source.
+    ///
+    /// # Source
+    /// [`RadialAccuracy::VorEnRoute`], [`DmeAccuracy::Annex10`], [`PILOT_REACTION_S`], with their editions.
+    pub fn usual() -> Self {
+        let to_one = 1.0 / DEVIATIONS_TO_A_TOLERANCE;
+        // That of Annex 10 is the same at every distance.
+        let dme = DmeAccuracy::Annex10.tolerance(SlantRange::derived(metres(0.0)));
+        let half_reaction = seconds(PILOT_REACTION_S / 2.0);
+        Self {
+            station_bearing: RadialAccuracy::VorEnRoute.tolerance().value() * to_one,
+            dme: dme.value() * to_one,
+            wind_speed: knots(10.0),
+            wind_direction: degrees(10.0),
+            airspeed: knots(5.0),
+            bank: degrees(2.0),
+            roll_in_delay: half_reaction * to_one,
+            height: feet(150.0),
+            mean_delay: half_reaction,
+        }
+    }
 }
 
 choice! {
@@ -336,7 +367,7 @@ impl Plan {
 mod tests {
     use super::*;
     use crate::lead::TurnSide;
-    use crate::value::units::{feet, knots, nautical_miles, seconds};
+    use crate::value::units::nautical_miles;
     use crate::value::{TrueBearing, WindSpeed};
     use crate::wind::Wind;
 

@@ -4,6 +4,7 @@ use super::{RouteFix, RoutePlan};
 use crate::Error;
 use crate::air::height_above_station;
 use crate::earth::slant_range;
+use crate::flight::{ErrorModel, Sureness, sureness};
 use crate::lead::{CourseChange, FlyOver};
 use crate::rules;
 use crate::station::cone_radius;
@@ -117,6 +118,27 @@ impl RouteTurn {
         };
         let (nearer, farther) = ((here - step).max(metres(0.0)), here + step);
         Ratio::new::<ratio>(((farther - nearer) / (reading(farther) - reading(nearer))).value)
+    }
+
+    /// What errors make of it: see [`sureness`].
+    ///
+    /// # Errors
+    /// As [`sureness`].
+    pub fn sureness(
+        &self,
+        errors: &ErrorModel,
+        limit: Length,
+        confidence: f64,
+        trials: u64,
+        seed: u64,
+    ) -> Result<Sureness, Error> {
+        sureness(&self.change, self.height, errors, limit, confidence, trials, seed)
+    }
+
+    /// The reading at which to begin with so much more lead; none if that lies past the fix.
+    pub fn reading_with_margin(&self, margin: Length) -> Option<SlantRange> {
+        let ground = self.change.lead() + margin;
+        (ground >= metres(0.0)).then(|| slant_range(GroundDistance::derived(ground), self.height))
     }
 
     /// What the common mental arithmetic gives for it.

@@ -50,6 +50,101 @@ fn data_agrees_with_the_plain_functions() {
     }
 }
 
+/// The same question to the plain function, with the errors as the brief says they are.
+#[test]
+fn sureness_agrees_with_the_plain_function_and_is_the_same_each_time() {
+    use lubberline::plain::{CourseChangeInput, ErrorModelInput, course_change_sureness};
+    let text = briefed("sure", &default_plan(), &["--json"]);
+    assert_eq!(text, briefed("sure-again", &default_plan(), &["--json"]));
+    let brief: Value = serde_json::from_str(&text).unwrap();
+    let of = |key: &str| number(&brief["errors"][key]);
+    let model = ErrorModelInput {
+        station_bearing_deg: of("station_bearing_deg"),
+        dme_nm: of("dme_nm"),
+        wind_speed_kt: of("wind_speed_kt"),
+        wind_direction_deg: of("wind_direction_deg"),
+        airspeed_kt: of("airspeed_kt"),
+        bank_deg: of("bank_deg"),
+        roll_in_delay_s: of("roll_in_delay_s"),
+        height_ft: of("height_ft"),
+        mean_delay_s: of("mean_delay_s"),
+    };
+    // ICAO Doc 8168 Vol II, Part II Section 3 Chapter 1, Appendix B: 5.7 degrees, printed rounded, is two deviations; Annex 10 Vol I, 3.5.3.1.3.3: 0.2 NM.
+    assert!((2.0 * model.station_bearing_deg - 5.7).abs() < 0.05, "{}", model.station_bearing_deg);
+    assert!((2.0 * model.dme_nm - 0.2).abs() < 1e-9);
+    for change in brief["course_changes"].as_array().unwrap() {
+        let input = CourseChangeInput {
+            wind_from_deg: number(&change["wind_from_deg"]),
+            wind_speed_kt: number(&change["wind_speed_kt"]),
+            height_above_station_ft: number(&change["height_above_station_ft"]),
+            bank_limit_deg: 25.0,
+            turn_rate_limit_deg_per_s: 3.0,
+            roll_rate_deg_per_s: 4.0,
+            ..CourseChangeInput::new(
+                number(&change["inbound_course_deg"]),
+                number(&change["outbound_course_deg"]),
+                number(&brief["true_airspeed_kt"]),
+            )
+        };
+        let trials = brief["errors"]["trials"].as_u64().unwrap();
+        let sure =
+            course_change_sureness(&input, &model, of("limit_nm"), of("confidence"), trials, 1).unwrap();
+        let given = &change["sureness"];
+        for (key, expected) in [
+            ("mean_overshoot_nm", sure.mean_nm),
+            ("deviation_nm", sure.deviation_nm),
+            ("margin_nm", sure.margin_nm),
+            ("linear_deviation_nm", sure.linear_deviation_nm),
+            ("linear_margin_nm", sure.linear_margin_nm),
+        ] {
+            assert!((number(&given[key]) - expected).abs() < 1e-6, "{key}: {} {expected}", given[key]);
+        }
+        assert!((number(&given["chance_beyond_limit"]) - sure.chance_beyond).abs() < 1e-3);
+        assert!((number(&given["by_source_nm"]["bank"]) - sure.by_bank_nm).abs() < 1e-6);
+        let with_margin_nm = number(&change["begin_before_fix_nm"]) + number(&given["margin_nm"]);
+        if with_margin_nm > 0.0 {
+            let height_ft = number(&change["height_above_station_ft"]);
+            let dme_nm = lubberline::plain::slant_range_nm(with_margin_nm, height_ft).unwrap();
+            assert!((dme_nm - number(&given["begin_with_margin_at_dme_nm"])).abs() < 1e-8);
+        } else {
+            assert!(given["begin_with_margin_at_dme_nm"].is_null());
+        }
+    }
+}
+
+/// Winds of levels are interpolated to the altitude flown, at 35 000 ft half-way between these two.
+#[test]
+fn winds_by_level_are_those_at_the_altitude_flown() {
+    let levels = "[[air.wind_level]]\npressure_altitude_ft = 30000\nwind_from_deg = 255\nwind_speed_kt = 70\n\
+        [[air.wind_level]]\npressure_altitude_ft = 40000\nwind_from_deg = 255\nwind_speed_kt = 100\n";
+    let plan = changed(&[
+        ("wind_from_deg = 255\n", ""),
+        ("wind_speed_kt = 85\n", ""),
+        ("[errors]", &format!("{levels}[errors]")),
+    ]);
+    let by_level: Value = serde_json::from_str(&briefed("levels", &plan, &["--json"])).unwrap();
+    let by_one: Value = serde_json::from_str(&briefed("one-level", &default_plan(), &["--json"])).unwrap();
+    let pairs = by_level["course_changes"]
+        .as_array()
+        .unwrap()
+        .iter()
+        .zip(by_one["course_changes"].as_array().unwrap());
+    for (change, expected) in pairs {
+        for key in ["wind_from_deg", "wind_speed_kt", "begin_at_dme_nm"] {
+            assert!((number(&change[key]) - number(&expected[key])).abs() < 1e-8, "{key}");
+        }
+    }
+    // At one fix only.
+    let at_fix = default_plan().replacen(
+        "wind_from_deg = 240             # the wind at this fix, where it is another one\nwind_speed_kt = 105\n",
+        "[[route.wind_level]]\npressure_altitude_ft = 33000\nwind_from_deg = 240\nwind_speed_kt = 105\n",
+        1,
+    );
+    assert!(at_fix.contains("route.wind_level"));
+    let at_fix: Value = serde_json::from_str(&briefed("fix-level", &at_fix, &["--json"])).unwrap();
+    assert_eq!(at_fix["course_changes"], by_one["course_changes"]);
+}
+
 #[test]
 fn distances_and_times_add_up() {
     let brief: Value = serde_json::from_str(&briefed("sums", &default_plan(), &["--json"])).unwrap();

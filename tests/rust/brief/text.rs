@@ -12,6 +12,8 @@ fn the_default_plan_is_briefed() {
         "cone of confusion",
         "if flown over",
         "by rule",
+        "how sure",
+        "what matters most: the bank",
         "CAUTION: This is arithmetic",
     ] {
         assert!(text.contains(words), "{words}");
@@ -101,18 +103,34 @@ fn help_and_documentation_name_every_key() {
     let help = run(&["--help"]).1;
     let page = std::fs::read_to_string(top().join("docs/brief.md")).unwrap();
     let mut keys = Vec::new();
-    for (name, place) in
-        [("aircraft", "[aircraft]"), ("air", "[air]"), ("station", "[[station]]"), ("route", "[[route]]")]
-    {
-        let plan = changed(&[(place, &format!("{place}\nno_such_key = 1"))]);
+    for (name, place, table) in [
+        ("aircraft", "[aircraft]", "[aircraft]"),
+        ("air", "[air]", "[air]"),
+        ("errors", "[errors]", "[errors]"),
+        ("station", "[[station]]", "[[station]]"),
+        ("route", "[[route]]", "[[route]]"),
+        ("level", "[errors]", "[[air.wind_level]]"),
+    ] {
+        let rest = if table == place { String::new() } else { format!("\n{place}") };
+        let plan = changed(&[(place, &format!("{table}\nno_such_key = 1{rest}"))]);
         let (code, _, error) = super::run_plan(&format!("keys-{name}"), &plan, &[]);
         assert_eq!(code, 2);
         let expected = error.split("expected one of ").nth(1).unwrap();
         keys.extend(expected.split('`').skip(1).step_by(2).map(str::to_string));
     }
-    assert!(keys.len() > 20, "{keys:?}");
+    assert!(keys.len() > 35, "{keys:?}");
     for key in keys {
         assert!(help.contains(&key), "--help does not name {key}");
         assert!(page.contains(&format!("`{key}`")), "docs/brief.md does not name {key}");
     }
+}
+
+#[test]
+fn a_limit_kept_already_leaves_lead_to_spare_and_one_that_is_not_asks_for_more() {
+    let limit =
+        |limit: &str| briefed("limit", &changed(&[("limit_nm = 1 ", &format!("limit_nm = {limit} "))]), &[]);
+    assert!(limit("4").contains("over by more than 4 NM: 0 of 100\n"));
+    assert!(limit("4").contains("95 of 100 keep that, with "));
+    let narrow = limit("0.1");
+    assert!(narrow.contains("for 95 of 100 to keep that: ") && narrow.contains(" NM more lead, begun at "));
 }

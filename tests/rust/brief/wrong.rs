@@ -237,7 +237,8 @@ fn wrong_arguments_are_told_what_is_allowed() {
 /// Every number of the plan in turn replaced by odd ones: an answer or a refusal, never a crash.
 #[test]
 fn no_number_makes_it_crash() {
-    let plan = default_plan();
+    // So few trials take no time.
+    let plan = changed(&[("bank_deg = 2\n", "bank_deg = 2\ntrials = 5\n")]);
     let numbers: Vec<&str> = plan
         .lines()
         .filter(|line| {
@@ -262,6 +263,60 @@ fn no_number_makes_it_crash() {
             }
             let (code, _, error) = run_plan(&format!("odd-{index}"), &changed, &[]);
             assert!(code == 0 || code == 2, "{key}= {odd}: {error}");
+        }
+    }
+}
+
+#[test]
+fn errors_and_levels_that_are_none_are_refused() {
+    let level = |altitude: &str| {
+        format!(
+            "[[air.wind_level]]\npressure_altitude_ft = {altitude}\nwind_from_deg = 250\nwind_speed_kt = 60\n"
+        )
+    };
+    let levels = |plan: &str| {
+        changed(&[
+            ("wind_from_deg = 255\n", ""),
+            ("wind_speed_kt = 85\n", ""),
+            ("[errors]", &format!("{plan}[errors]")),
+        ])
+    };
+    for (name, plan, words) in [
+        (
+            "negative",
+            changed(&[("bank_deg = 2\n", "bank_deg = -2\n")]),
+            ["errors.bank_deg is -2 deg", "from 0"],
+        ),
+        (
+            "no-number",
+            changed(&[("bank_deg = 2\n", "dme_nm = nan\n")]),
+            ["errors.dme_nm is NaN NM", "from 0"],
+        ),
+        (
+            "certain",
+            changed(&[("confidence = 0.95", "confidence = 1")]),
+            ["errors.confidence is 1;", "below 1"],
+        ),
+        (
+            "no-trials",
+            changed(&[("bank_deg = 2\n", "trials = 0\n")]),
+            ["errors.trials is 0;", "from 1 to 10000000"],
+        ),
+        (
+            "descending",
+            levels(&(level("40000") + &level("30000"))),
+            ["air.wind_level: a level", "levels that ascend"],
+        ),
+        ("too-high", levels(&level("400000")), ["air.wind_level 1: pressure_altitude_ft", "400000 ft"]),
+        (
+            "both-winds",
+            changed(&[("[errors]", &format!("{}[errors]", level("30000")))]),
+            ["both given", "one of them"],
+        ),
+    ] {
+        let error = refused(name, &plan);
+        for word in words {
+            assert!(error.contains(word), "{name}: {error}");
         }
     }
 }
