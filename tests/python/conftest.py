@@ -1,12 +1,24 @@
 """What the Python tests share."""
 
 import csv
+import os
+import sys
 from pathlib import Path
 
 import pytest
 
+# Pictures are drawn into files, here and in what is run from here.
+os.environ["MPLBACKEND"] = "Agg"
+
 ROOT = Path(__file__).resolve().parents[2]
 DATA = ROOT / "tests" / "data"
+
+
+@pytest.fixture(autouse=True)
+def _no_figure_is_left():
+    yield
+    if "matplotlib.pyplot" in sys.modules:
+        sys.modules["matplotlib.pyplot"].close("all")
 
 
 def published_rows():

@@ -13,7 +13,7 @@ from conftest import ROOT
 
 import lubberline
 
-MODULES = ["lubberline", *(f"lubberline.{module.name}" for module in pkgutil.iter_modules(lubberline.__path__))]
+MODULES = ["lubberline", *(module.name for module in pkgutil.walk_packages(lubberline.__path__, "lubberline."))]
 
 
 @pytest.mark.parametrize("name", [name for name in MODULES if not name.endswith("_native")])

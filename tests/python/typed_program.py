@@ -1,9 +1,11 @@
 """A program as a strict type checker sees it: what is declared holds, what is wrong is refused."""
 
 import numpy as np
+from matplotlib.axes import Axes
 from numpy.typing import NDArray
 
 import lubberline
+import lubberline.plot
 
 one: float = lubberline.slant_range_nm(10.0, 30_000.0)
 narrow: float = lubberline.slant_range_nm(np.float32(10.0), np.int64(30_000))
@@ -17,8 +19,11 @@ entries: NDArray[np.float64] = lubberline.arc_entry(
 ).radial_at_roll_out_deg
 change: lubberline.CourseChange = lubberline.course_change(1.0, 60.0, true_airspeed_kt=200.0)
 lead: float = change.lead_nm + change.fly_over.extra_distance_nm
+flight = {"heading_deg": 0.0, "true_airspeed_kt": 90.0, "station_latitude_deg": 1.5, "station_longitude_deg": 2.0}
 dme: float = lubberline.Station(1.0, 2.0).observe(1.5, 2.0, 9000.0).dme_nm
 dmes: NDArray[np.float64] = lubberline.Station(1.0, 2.0).observe([1.5], 2.0, 9000.0).dme_nm
+axes: Axes = lubberline.plot.course_change(change, rule=False)
+axes = lubberline.plot.needle(lubberline.Flight(1.0, 2.0, 0.0, **flight).run(5.0), ax=axes)
 function: np.ufunc = lubberline.ufunc.geodesic_inverse_distance_nm
 
 try:
@@ -36,4 +41,5 @@ def refused() -> None:
     lubberline.course_change(1.0, 60.0, true_airspeed_kt=200.0, turn="up")  # type: ignore[arg-type]
     lubberline.course_change(1.0, 60.0, 200.0)  # type: ignore[call-arg]
     lubberline.Station(1.0, 2.0, 300.0)  # type: ignore[call-arg]
+    lubberline.plot.course_change(change, axes)  # type: ignore[call-arg, arg-type]
     change.lead_nm = 3.0  # type: ignore[misc]

@@ -367,7 +367,7 @@ def course_change_overshoots(
     >>> change = lubberline.course_change(40.0, 110.0, true_airspeed_kt=430.0)
     >>> each = lubberline.course_change_overshoots(change, roll_in_delay_s=2.0)
     >>> f"{each.std():.2f}"
-    '0.23'
+    '0.22'
     """
     errors = _deviations(
         station_bearing_deg=station_bearing_deg,
@@ -382,7 +382,8 @@ def course_change_overshoots(
     )
     if not 0 <= trials <= _MOST_STEPS:
         raise ValueError(f"trials is {trials}; allowed: 0 to {_MOST_STEPS}")
-    return np.frombuffer(_native.overshoots(change.settings, errors, trials, seed)).copy()
+    each_nm: NDArray[np.float64] = np.frombuffer(_native.overshoots(change.settings, errors, trials, seed)).copy()
+    return each_nm
 
 
 def _deviations(**errors: float) -> tuple[float, ...]:

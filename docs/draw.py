@@ -1,0 +1,246 @@
+"""Draws every picture of the documentation: `python docs/draw.py [FOLDER]`, into docs/pictures if no folder is given.
+
+It needs the package with its pictures: `pip install './python[plot]'`. Each function draws the picture of its name. Stations and routes are invented.
+"""
+
+import contextlib
+import io
+import os
+import re
+import sys
+from collections.abc import Callable, Iterator
+from pathlib import Path
+from typing import Any
+
+import matplotlib
+
+matplotlib.use("Agg")
+
+from matplotlib import pyplot  # noqa: E402
+from matplotlib.cm import ScalarMappable  # noqa: E402
+from matplotlib.figure import Figure  # noqa: E402
+
+import lubberline  # noqa: E402
+from lubberline import plot  # noqa: E402
+
+PICTURES: list[Callable[[], Figure]] = []
+FOLDER = Path(__file__).parent / "pictures"
+DOTS_PER_INCH = 110
+
+#: The turn of the lead and of what it would cost to fly over: at a height at which the cone leaves it some room.
+CHANGE = lubberline.course_change(
+    40.0, 110.0, true_airspeed_kt=320.0, wind_from_deg=270.0, wind_speed_kt=45.0, height_above_station_ft=9_000.0
+)
+#: What a crew, its aircraft and the forecast may be wrong by: docs/flight.md has the same numbers.
+ERRORS = {
+    "station_bearing_deg": 1.0,
+    "dme_nm": 0.1,
+    "wind_speed_kt": 15.0,
+    "wind_direction_deg": 10.0,
+    "airspeed_kt": 8.0,
+    "bank_deg": 2.0,
+    "roll_in_delay_s": 2.0,
+    "height_ft": 200.0,
+    "mean_delay_s": 2.0,
+}
+
+
+def picture(draw: Callable[[], Figure]) -> Callable[[], Figure]:
+    PICTURES.append(draw)
+    return draw
+
+
+@contextlib.contextmanager
+def inside(folder: Path) -> Iterator[None]:
+    before = Path.cwd()
+    os.chdir(folder)
+    try:
+        yield
+    finally:
+        os.chdir(before)
+
+
+def figure(width: float, height: float, rows: int = 1, columns: int = 1, **more: object) -> tuple[Figure, object]:
+    return pyplot.subplots(rows, columns, figsize=(width, height), layout="constrained", **more)  # type: ignore[arg-type]
+
+
+@picture
+def course_change() -> Figure:
+    drawn, ax = figure(7.4, 5.0)
+    plot.course_change(CHANGE, ident="OST", ax=ax)
+    return drawn
+
+
+@picture
+def readings() -> Figure:
+    """What the crew sees in that turn, from ten miles before the station: the needle set to the outbound course."""
+    start = lubberline.geodesic_direct(61.25, -11.5, 220.0, 10.0)
+    flight = lubberline.Flight(
+        start.latitude_deg,
+        start.longitude_deg,
+        9_000.0,
+        heading_deg=CHANGE.heading_before_deg,
+        true_airspeed_kt=320.0,
+        wind_from_deg=270.0,
+        wind_speed_kt=45.0,
+        station_latitude_deg=61.25,
+        station_longitude_deg=-11.5,
+        course_deg=110.0,
+    )
+    flight.turn_at_station(40.0, 110.0)
+    table = flight.run(190.0, step_s=0.5)
+    drawn, (top, middle, bottom) = figure(6.6, 6.4, 3, sharex=True)
+    plot.dme(table, ax=top)
+    plot.needle(table, ax=middle)
+    plot.bank(table, ax=bottom)
+    for ax in (top, middle):
+        ax.set_xlabel("")
+    begun = table["time_s"][abs(table["bank_deg"]) > 0.0][0]
+    for ax in (top, middle, bottom):
+        ax.axvline(begun, color=plot.COLORS["over"], linewidth=1.2, linestyle=(0, (4, 2)))
+    top.annotate(
+        f" the turn begins at {CHANGE.dme_at_roll_in_nm:.1f} DME", (begun, 0.55), xycoords=("data", "axes fraction"), fontsize=8.5
+    )
+    return drawn
+
+
+@picture
+def hunting() -> Figure:
+    """The same needle tracker with a low and a high gain, past a station, in a crosswind that it does not know."""
+    drawn, axes = figure(6.6, 5.4, 2, 2, sharex=True, sharey="row")
+    for column, gain in enumerate((4.0, 15.0)):
+        start = lubberline.geodesic_direct(61.25, -11.5, 180.0, 5.0)
+        flight = lubberline.Flight(
+            start.latitude_deg,
+            start.longitude_deg,
+            1_500.0,
+            heading_deg=0.0,
+            true_airspeed_kt=120.0,
+            station_latitude_deg=61.25,
+            station_longitude_deg=-11.5,
+            course_deg=0.0,
+            reaction_s=2.0,
+        )
+        flight.track(0.0, gain=gain)
+        flight.set_wind(90.0, 20.0)
+        table = flight.run(260.0, step_s=0.5)
+        plot.needle(table, ax=axes[0, column]).set_xlabel("")
+        plot.bank(table, ax=axes[1, column])
+        axes[0, column].set_title(f"gain {gain:g}", fontsize=9.5)
+    for ax in axes[:, 1]:
+        ax.set_ylabel("")
+    return drawn
+
+
+@picture
+def margin() -> Figure:
+    high = lubberline.course_change(40.0, 110.0, true_airspeed_kt=430.0, height_above_station_ft=33_000.0)
+    drawn, (left, right) = figure(9.6, 4.0, 1, 2, width_ratios=(1.25, 1.0))
+    plot.overshoot(high, limit_nm=0.5, ax=left, **ERRORS)
+    sure = lubberline.course_change_sureness(high, limit_nm=0.5, trials=1_000, **ERRORS)
+    plot.error_sources(sure, ax=right)
+    return drawn
+
+
+@picture
+def rule_of_thumb_error() -> Figure:
+    drawn, axes = figure(9.6, 4.2, 1, 3, sharey=True)
+    for ax, change_deg in zip(axes, (30.0, 60.0, 90.0), strict=True):
+        plot.rule_error(change_deg, ax=ax)
+    for ax in axes[1:]:
+        ax.set_ylabel("")
+    filled = axes[0].collections[0]
+    bar = drawn.colorbar(ScalarMappable(filled.norm, filled.cmap), ax=axes, shrink=0.9, ticks=range(-4, 5, 1))
+    bar.set_label("reading by rule less exact (NM)\nbelow 0 too late, above 0 too early")
+    return drawn
+
+
+@picture
+def station_profile() -> Figure:
+    drawn, ax = figure(7.4, 3.9)
+    plot.profile(33_000.0, ident="OST", ax=ax)
+    return drawn
+
+
+@picture
+def route() -> Figure:
+    """An invented route over four stations, each turn begun before its station."""
+    stations = [
+        lubberline.Station(61.25, -11.5, declination_deg=-6.0, ident="OST"),
+        lubberline.Station(60.72, -12.35, declination_deg=-6.0, ident="VIK"),
+        lubberline.Station(61.35, -10.35, declination_deg=-6.0, ident="HOL"),
+        lubberline.Station(61.0, -9.5, declination_deg=-6.0, ident="NES"),
+    ]
+    order = [stations[1], stations[0], stations[2], stations[3]]
+    legs = [
+        lubberline.Leg("TF" if number else "IF", fix_latitude_deg=one.latitude_deg, fix_longitude_deg=one.longitude_deg)
+        for number, one in enumerate(order)
+    ]
+    path = lubberline.fly_legs(legs, true_airspeed_kt=420.0, altitude_ft=31_000.0, wind_from_deg=250.0, wind_speed_kt=70.0)
+    drawn, ax = figure(7.4, 5.0)
+    plot.route(path, stations=stations, ax=ax)
+    return drawn
+
+
+@picture
+def procedure() -> Figure:
+    """An invented approach: to a fix, along a DME arc, inbound to the station, and a hold there."""
+    station = lubberline.Station(61.25, -11.5, declination_deg=-6.0, ident="OST")
+
+    def at(bearing_deg: float, distance_nm: float) -> dict[str, float]:
+        point = lubberline.geodesic_direct(station.latitude_deg, station.longitude_deg, bearing_deg, distance_nm)
+        return {"fix_latitude_deg": point.latitude_deg, "fix_longitude_deg": point.longitude_deg}
+
+    center = {"center_latitude_deg": station.latitude_deg, "center_longitude_deg": station.longitude_deg}
+    legs = [
+        lubberline.Leg("IF", **at(150.0, 22.0)),
+        lubberline.Leg("TF", **at(150.0, 12.0)),
+        lubberline.Leg("AF", **at(220.0, 12.0), **center, distance_nm=12.0, to_right=True),
+        lubberline.Leg("CF", **at(0.0, 0.0), course_deg=40.0, fly_over=True),
+        lubberline.Leg("HM", **at(0.0, 0.0), course_deg=40.0, to_right=True, outbound_time_s=60.0),
+    ]
+    path = lubberline.fly_legs(
+        legs, true_airspeed_kt=190.0, altitude_ft=4_000.0, wind_from_deg=300.0, wind_speed_kt=25.0, spacing_nm=0.1
+    )
+    drawn, ax = figure(6.8, 6.2)
+    plot.route(path, stations=[station], names=["", "TF", "AF", "CF", "HM"], ax=ax)
+    return drawn
+
+
+@picture
+def hold() -> Figure:
+    drawn, ax = figure(6.8, 5.4)
+    plot.hold(270.0, true_airspeed_kt=180.0, wind_from_deg=350.0, wind_speed_kt=30.0, ident="OST", ax=ax)
+    return drawn
+
+
+@picture
+def recorded_turn() -> Figure:
+    """What the pieces of the scripting tutorial end with."""
+    page = Path(__file__).parent / "tutorials" / "scripting.md"
+    names: dict[str, Any] = {}
+    with inside(page.parent), contextlib.redirect_stdout(io.StringIO()):
+        for piece in re.findall(r"```python\n(.*?)```", page.read_text(), re.DOTALL):
+            exec(compile(piece, str(page), "exec"), names)  # noqa: S102
+    drawn = names["ax"].get_figure()
+    drawn.set_size_inches(6.6, 5.0)
+    return drawn
+
+
+def main(folder: Path = FOLDER) -> list[Path]:
+    """Draws all of them and says where they are."""
+    folder.mkdir(parents=True, exist_ok=True)
+    written = []
+    for draw in PICTURES:
+        drawn = draw()
+        path = folder / f"{draw.__name__}.png"
+        # Without the date and the version, so that the same picture is the same file.
+        drawn.savefig(path, dpi=DOTS_PER_INCH, bbox_inches="tight", pad_inches=0.08, metadata={"Software": None})
+        pyplot.close(drawn)
+        written.append(path)
+    return written
+
+
+if __name__ == "__main__":
+    for one in main(*map(Path, sys.argv[1:])):
+        print(one)
