@@ -11583,20 +11583,36 @@ int32_t lubber_flight_intercept(struct lubber_flight *flight,
 int32_t lubber_flight_arc(struct lubber_flight *flight, double radius_nm, int32_t sense);
 
 /**
- * Flies racetracks at the station, from where the flight is, which should be over it.
+ * Enters a racetrack at the station, from over it, and flies it round after round, its outbound leg by the clock.
  *
  * @param flight the flight
  * @param inbound_course_deg the inbound course, from true north at the station
- * @param to_right 1 for turns to the right, 0 to the left
- * @param outbound_heading_deg the heading flown outbound, from the carried north
+ * @param side LUBBER_HOLDING_SIDE_RIGHT (1) or LUBBER_HOLDING_SIDE_LEFT (-1)
+ * @param entry LUBBER_HOLDING_ENTRY_DIRECT (3; on the inbound course too), LUBBER_HOLDING_ENTRY_PARALLEL (1) or LUBBER_HOLDING_ENTRY_OFFSET (2), as
+ * lubber_holding_entry gives it
+ * @param outbound_heading_deg the heading flown outbound, from true north at the station, as lubber_holding_pattern gives it
  * @param outbound_time_s the time flown outbound with the wings level, 0 to 3600
  * @return LUBBER_OK, or a negative status
  */
 int32_t lubber_flight_hold(struct lubber_flight *flight,
                            double inbound_course_deg,
-                           int32_t to_right,
+                           int32_t side,
+                           int32_t entry,
                            double outbound_heading_deg,
                            double outbound_time_s);
+
+/**
+ * Enters a racetrack at the station, as lubber_flight_hold, with an outbound leg that ends where the DME reading has risen to a value.
+ *
+ * @param outbound_dme_nm the reading, 0 to 1000
+ * @return LUBBER_OK, or a negative status
+ */
+int32_t lubber_flight_hold_by_dme(struct lubber_flight *flight,
+                                  double inbound_course_deg,
+                                  int32_t side,
+                                  int32_t entry,
+                                  double outbound_heading_deg,
+                                  double outbound_dme_nm);
 
 /**
  * Climbs or descends to an altitude at a rate and levels off there.
@@ -11611,6 +11627,29 @@ int32_t lubber_flight_climb_to(struct lubber_flight *flight, double altitude_ft,
  * @return LUBBER_OK, or a negative status
  */
 int32_t lubber_flight_set_wind(struct lubber_flight *flight, double wind_from_deg, double wind_speed_kt);
+
+/**
+ * Flies through a wind that changes by components from one altitude to a higher one, and not beyond them, from now on.
+ *
+ * Directions are from the carried north. What is steered goes on believing in the old wind; what is steered afterwards believes in the wind at the
+ * altitude where the flight is then.
+ *
+ * @return LUBBER_OK, or a negative status
+ */
+int32_t lubber_flight_set_wind_levels(struct lubber_flight *flight,
+                                      double lower_altitude_ft,
+                                      double lower_from_deg,
+                                      double lower_speed_kt,
+                                      double upper_altitude_ft,
+                                      double upper_from_deg,
+                                      double upper_speed_kt);
+
+/**
+ * Flies at another true airspeed from now on, above 0 to 5000.
+ *
+ * @return LUBBER_OK, or a negative status
+ */
+int32_t lubber_flight_set_airspeed(struct lubber_flight *flight, double true_airspeed_kt);
 
 /**
  * Sets a leg of a code: numbers NaN, a station at sea level without declination, flown by, to the right, a minute outbound.

@@ -332,12 +332,14 @@ pub unsafe extern "C" fn lubber_flight_arc(flight: *mut lubber_flight, radius_nm
     unsafe { with(flight, |flown| flown.arc(radius_nm, f64::from(sense))) }
 }
 
-/// Flies racetracks at the station, from where the flight is, which should be over it.
+/// Enters a racetrack at the station, from over it, and flies it round after round, its outbound leg by the clock.
 ///
 /// @param flight the flight
 /// @param inbound_course_deg the inbound course, from true north at the station
-/// @param to_right 1 for turns to the right, 0 to the left
-/// @param outbound_heading_deg the heading flown outbound, from the carried north
+/// @param side LUBBER_HOLDING_SIDE_RIGHT (1) or LUBBER_HOLDING_SIDE_LEFT (-1)
+/// @param entry LUBBER_HOLDING_ENTRY_DIRECT (3; on the inbound course too), LUBBER_HOLDING_ENTRY_PARALLEL (1) or LUBBER_HOLDING_ENTRY_OFFSET (2), as
+/// lubber_holding_entry gives it
+/// @param outbound_heading_deg the heading flown outbound, from true north at the station, as lubber_holding_pattern gives it
 /// @param outbound_time_s the time flown outbound with the wings level, 0 to 3600
 /// @return LUBBER_OK, or a negative status
 ///
@@ -347,12 +349,38 @@ pub unsafe extern "C" fn lubber_flight_arc(flight: *mut lubber_flight, radius_nm
 pub unsafe extern "C" fn lubber_flight_hold(
     flight: *mut lubber_flight,
     inbound_course_deg: f64,
-    to_right: i32,
+    side: i32,
+    entry: i32,
     outbound_heading_deg: f64,
     outbound_time_s: f64,
 ) -> i32 {
+    let (side, entry) = (f64::from(side), f64::from(entry));
     let hold = |flown: &mut FlightAndReceiver| {
-        flown.hold(inbound_course_deg, to_right != 0, outbound_heading_deg, outbound_time_s)
+        flown.hold(inbound_course_deg, side, entry, outbound_heading_deg, outbound_time_s)
+    };
+    // SAFETY: the caller vouches for it.
+    unsafe { with(flight, hold) }
+}
+
+/// Enters a racetrack at the station, as lubber_flight_hold, with an outbound leg that ends where the DME reading has risen to a value.
+///
+/// @param outbound_dme_nm the reading, 0 to 1000
+/// @return LUBBER_OK, or a negative status
+///
+/// # Safety
+/// `flight` must be null (a failure) or come from lubber_flight_new.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_flight_hold_by_dme(
+    flight: *mut lubber_flight,
+    inbound_course_deg: f64,
+    side: i32,
+    entry: i32,
+    outbound_heading_deg: f64,
+    outbound_dme_nm: f64,
+) -> i32 {
+    let (side, entry) = (f64::from(side), f64::from(entry));
+    let hold = |flown: &mut FlightAndReceiver| {
+        flown.hold_by_dme(inbound_course_deg, side, entry, outbound_heading_deg, outbound_dme_nm)
     };
     // SAFETY: the caller vouches for it.
     unsafe { with(flight, hold) }
@@ -412,6 +440,54 @@ fn usual() -> lubber_flight_start {
         course_deg: input.course_deg,
         cone_half_angle_deg: input.cone_half_angle_deg,
     }
+}
+
+/// Flies through a wind that changes by components from one altitude to a higher one, and not beyond them, from now on.
+///
+/// Directions are from the carried north. What is steered goes on believing in the old wind; what is steered afterwards believes in the wind at the
+/// altitude where the flight is then.
+///
+/// @return LUBBER_OK, or a negative status
+///
+/// # Safety
+/// `flight` must be null (a failure) or come from lubber_flight_new.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_flight_set_wind_levels(
+    flight: *mut lubber_flight,
+    lower_altitude_ft: f64,
+    lower_from_deg: f64,
+    lower_speed_kt: f64,
+    upper_altitude_ft: f64,
+    upper_from_deg: f64,
+    upper_speed_kt: f64,
+) -> i32 {
+    let set = |flown: &mut FlightAndReceiver| {
+        flown.set_wind_levels(
+            lower_altitude_ft,
+            lower_from_deg,
+            lower_speed_kt,
+            upper_altitude_ft,
+            upper_from_deg,
+            upper_speed_kt,
+        )
+    };
+    // SAFETY: the caller vouches for it.
+    unsafe { with(flight, set) }
+}
+
+/// Flies at another true airspeed from now on, above 0 to 5000.
+///
+/// @return LUBBER_OK, or a negative status
+///
+/// # Safety
+/// `flight` must be null (a failure) or come from lubber_flight_new.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_flight_set_airspeed(
+    flight: *mut lubber_flight,
+    true_airspeed_kt: f64,
+) -> i32 {
+    // SAFETY: the caller vouches for it.
+    unsafe { with(flight, |flown| flown.set_airspeed(true_airspeed_kt)) }
 }
 
 fn to_c(state: &FlightState) -> lubber_flight_state {

@@ -125,15 +125,30 @@ impl Flight {
         self.steered(python, |flight| flight.arc(radius_nm, sense))
     }
 
+    #[allow(clippy::too_many_arguments, reason = "they are the library's")]
     fn hold(
         &mut self,
         python: Python<'_>,
         inbound_deg: f64,
-        to_right: bool,
+        side: f64,
+        entry: f64,
         heading_deg: f64,
         time_s: f64,
     ) -> PyResult<()> {
-        self.steered(python, |flight| flight.hold(inbound_deg, to_right, heading_deg, time_s))
+        self.steered(python, |flight| flight.hold(inbound_deg, side, entry, heading_deg, time_s))
+    }
+
+    #[allow(clippy::too_many_arguments, reason = "they are the library's")]
+    fn hold_by_dme(
+        &mut self,
+        python: Python<'_>,
+        inbound_deg: f64,
+        side: f64,
+        entry: f64,
+        heading_deg: f64,
+        dme_nm: f64,
+    ) -> PyResult<()> {
+        self.steered(python, |flight| flight.hold_by_dme(inbound_deg, side, entry, heading_deg, dme_nm))
     }
 
     fn climb_to(&mut self, python: Python<'_>, altitude_ft: f64, climb_fpm: f64) -> PyResult<()> {
@@ -142,6 +157,18 @@ impl Flight {
 
     fn set_wind(&mut self, python: Python<'_>, from_deg: f64, speed_kt: f64) -> PyResult<()> {
         self.steered(python, |flight| flight.set_wind(from_deg, speed_kt))
+    }
+
+    /// From the numbers of the lower level and of the upper one.
+    fn set_wind_levels(&mut self, python: Python<'_>, lower: [f64; 3], upper: [f64; 3]) -> PyResult<()> {
+        let ([low_ft, low_deg, low_kt], [high_ft, high_deg, high_kt]) = (lower, upper);
+        self.steered(python, |flight| {
+            flight.set_wind_levels(low_ft, low_deg, low_kt, high_ft, high_deg, high_kt)
+        })
+    }
+
+    fn set_airspeed(&mut self, python: Python<'_>, true_airspeed_kt: f64) -> PyResult<()> {
+        self.steered(python, |flight| flight.set_airspeed(true_airspeed_kt))
     }
 }
 

@@ -63,6 +63,43 @@ static unsigned long while_running(const struct dispatch *function, const double
     return allocations - before;
 }
 
+/* Allocations while a flight is steered by every law, stepped and looked at, as a simulator's loop does it. */
+static unsigned long while_flying(void)
+{
+    struct lubber_flight_start start;
+    struct lubber_flight_state state = {.struct_size = sizeof state};
+    struct lubber_flight *flight = NULL;
+    EXPECT(lubber_flight_start_init(&start, sizeof start) == LUBBER_OK);
+    start.latitude_deg = 59.8;
+    start.longitude_deg = start.station_longitude_deg = -20.0;
+    start.station_latitude_deg = 60.0;
+    start.altitude_ft = 9000.0;
+    start.heading_deg = 0.0;
+    start.true_airspeed_kt = 240.0;
+    EXPECT(lubber_flight_new(&start, &flight) == LUBBER_OK);
+    unsigned long before = allocations;
+    EXPECT(lubber_flight_set_wind_levels(flight, 5000.0, 250.0, 20.0, 12000.0, 290.0, 40.0) == LUBBER_OK);
+    EXPECT(lubber_flight_climb_to(flight, 10000.0, 500.0) == LUBBER_OK);
+    for (int law = 0; law < 7; law++) {
+        int32_t status = law == 0   ? lubber_flight_hold_heading(flight, 10.0)
+                         : law == 1 ? lubber_flight_track(flight, 0.0, 4.0)
+                         : law == 2 ? lubber_flight_intercept(flight, 0.0, 30.0, 4.0)
+                         : law == 3 ? lubber_flight_turn_at_station(flight, 0.0, 70.0)
+                         : law == 4 ? lubber_flight_arc(flight, 12.0, LUBBER_ARC_SENSE_CLOCKWISE)
+                         : law == 5 ? lubber_flight_hold(flight, 0.0, LUBBER_HOLDING_SIDE_RIGHT, LUBBER_HOLDING_ENTRY_OFFSET, 180.0, 60.0)
+                                    : lubber_flight_hold_by_dme(flight, 0.0, LUBBER_HOLDING_SIDE_LEFT, LUBBER_HOLDING_ENTRY_PARALLEL, 180.0, 9.0);
+        EXPECT(status == LUBBER_OK);
+        for (int frame = 0; frame < 1800; frame++) {
+            EXPECT(lubber_flight_step(flight, 1.0 / 60.0) == LUBBER_OK);
+            EXPECT(lubber_flight_look(flight, &state) == LUBBER_OK);
+        }
+    }
+    EXPECT(lubber_flight_track(flight, NAN, 4.0) < 0);
+    unsigned long used = allocations - before;
+    lubber_flight_free(flight);
+    return used;
+}
+
 int main(void)
 {
     /* The watch itself works. */
@@ -93,5 +130,6 @@ int main(void)
     input.wind_speed_kt = 600.0;
     EXPECT(lubber_course_change(&input, &result) == LUBBER_ERROR_WIND_TOO_STRONG);
     EXPECT(allocations == before);
+    EXPECT(while_flying() == 0);
     return expect_close();
 }

@@ -2,6 +2,66 @@
 
 #include "expect.h"
 
+/* Over the station on the inbound course, round the pattern that closes in the wind, by the clock and by DME, and over it again. */
+static void holds(struct lubber_flight_start start)
+{
+    double heading_deg, time_s, round_s, inbound_s, before_nm, across_nm, dme_nm, correction_deg;
+    start.latitude_deg = 60.0;
+    start.longitude_deg = -20.0;
+    start.altitude_ft = 9000.0;
+    start.true_airspeed_kt = 210.0;
+    start.wind_from_deg = 300.0;
+    start.wind_speed_kt = 30.0;
+    EXPECT(lubber_holding_pattern(0.0, LUBBER_HOLDING_SIDE_LEFT, LUBBER_TIMED_LEG_INBOUND, 60.0, 210.0, 300.0, 30.0, 25.0, 3.0, 5.0,
+                                  &heading_deg, NULL, &correction_deg, NULL, &time_s, NULL, &inbound_s, &round_s, &before_nm, &across_nm,
+                                  NULL, NULL, NULL, NULL)
+           == LUBBER_OK);
+    EXPECT(lubber_slant_range_nm(hypot(before_nm, across_nm), 9000.0, &dme_nm) == LUBBER_OK);
+    start.heading_deg = correction_deg;
+    for (int by_dme = 0; by_dme < 2; by_dme++) {
+        struct lubber_flight *flight = NULL;
+        struct lubber_flight_state state = {.struct_size = sizeof state};
+        EXPECT(lubber_flight_new(&start, &flight) == LUBBER_OK);
+        EXPECT(lubber_flight_hold(flight, 0.0, 0, LUBBER_HOLDING_ENTRY_DIRECT, heading_deg, time_s) == LUBBER_ERROR_UNKNOWN_CHOICE);
+        EXPECT(lubber_flight_hold(flight, 0.0, LUBBER_HOLDING_SIDE_LEFT, 4, heading_deg, time_s) == LUBBER_ERROR_UNKNOWN_CHOICE);
+        int32_t status = by_dme ? lubber_flight_hold_by_dme(flight, 0.0, LUBBER_HOLDING_SIDE_LEFT, LUBBER_HOLDING_ENTRY_DIRECT, heading_deg, dme_nm)
+                                : lubber_flight_hold(flight, 0.0, LUBBER_HOLDING_SIDE_LEFT, LUBBER_HOLDING_ENTRY_DIRECT, heading_deg, time_s);
+        EXPECT(status == LUBBER_OK);
+        EXPECT(lubber_flight_step(flight, 0.25) == LUBBER_OK);
+        for (double left_s = round_s - 0.25; left_s > 0.0; left_s -= 0.25) {
+            EXPECT(lubber_flight_step(flight, left_s < 0.25 ? left_s : 0.25) == LUBBER_OK);
+        }
+        EXPECT(lubber_flight_look(flight, &state) == LUBBER_OK);
+        double away_nm;
+        EXPECT(lubber_geodesic_inverse(60.0, -20.0, state.latitude_deg, state.longitude_deg, &away_nm, NULL, NULL) == LUBBER_OK);
+        EXPECT_NEAR(away_nm, 0.0, 0.01);
+        lubber_flight_free(flight);
+    }
+}
+
+/* A tailwind of 20 kt below and of 60 kt above: half-way up it is one of 40, which is what an airspeed of 300 kt adds to. */
+static void winds(struct lubber_flight_start start)
+{
+    struct lubber_flight *flight = NULL;
+    struct lubber_flight_state state = {.struct_size = sizeof state};
+    start.altitude_ft = 15000.0;
+    start.heading_deg = 0.0;
+    EXPECT(lubber_flight_new(&start, &flight) == LUBBER_OK);
+    EXPECT(lubber_flight_set_wind_levels(flight, 20000.0, 180.0, 20.0, 10000.0, 180.0, 60.0) == LUBBER_ERROR_LEVELS_NOT_ASCENDING);
+    EXPECT(lubber_flight_set_wind_levels(flight, 10000.0, 180.0, 20.0, 20000.0, 180.0, 60.0) == LUBBER_OK);
+    EXPECT(lubber_flight_look(flight, &state) == LUBBER_OK);
+    EXPECT_NEAR(state.groundspeed_kt, 340.0, 1e-9);
+    EXPECT(lubber_flight_climb_to(flight, 20000.0, 3000.0) == LUBBER_OK);
+    for (int second = 0; second < 120; second++) {
+        EXPECT(lubber_flight_step(flight, 1.0) == LUBBER_OK);
+    }
+    EXPECT(lubber_flight_set_airspeed(flight, 0.0) == LUBBER_ERROR_TRUE_AIRSPEED);
+    EXPECT(lubber_flight_set_airspeed(flight, 250.0) == LUBBER_OK);
+    EXPECT(lubber_flight_look(flight, &state) == LUBBER_OK);
+    EXPECT_NEAR(state.groundspeed_kt, 310.0, 1e-9);
+    lubber_flight_free(flight);
+}
+
 int main(void)
 {
     struct lubber_flight_start start;
@@ -35,6 +95,8 @@ int main(void)
     EXPECT(state.flag == LUBBER_FLAG_CONE && state.in_cone && isnan(state.deviation_deg));
     lubber_flight_free(flight);
 
+    holds(start);
+    winds(start);
     start.true_airspeed_kt = NAN;
     EXPECT(lubber_flight_new(&start, &flight) == LUBBER_ERROR_TRUE_AIRSPEED && flight == NULL);
     EXPECT(lubber_flight_step(NULL, 1.0) == LUBBER_ERROR_STRUCT);

@@ -65,6 +65,64 @@ def test_a_hold_comes_back_to_its_fix_and_a_climb_levels_off():
     assert table["dme_nm"].max() < 8.0
 
 
+@pytest.mark.parametrize("side", ["right", "left"])
+@pytest.mark.parametrize("by_dme", [False, True])
+def test_the_pattern_of_a_wind_comes_back_over_its_fix(side, by_dme):
+    wind = {"wind_from_deg": 300.0, "wind_speed_kt": 30.0}
+    pattern = lubberline.holding_pattern(0.0, side, "inbound", 60.0, 210.0, **wind)
+    flight = inbound(
+        distance_nm=0.0, altitude_ft=9000.0, true_airspeed_kt=210.0, heading_deg=pattern.inbound_correction_deg, **wind
+    )
+    end_nm = math.hypot(pattern.outbound_end_before_fix_nm, pattern.outbound_end_across_nm)
+    leg = (
+        {"outbound_dme_nm": lubberline.slant_range(end_nm, 9000.0)} if by_dme else {"outbound_time_s": pattern.outbound_time_s}
+    )
+    flight.hold(0.0, outbound_heading_deg=pattern.outbound_heading_deg, side=side, **leg)
+    for _ in range(3):
+        state = flight.run(pattern.duration_s, step_s=pattern.duration_s / 1000.0)[-1]
+        away = lubberline.geodesic_inverse(60.0, -20.0, state["latitude_deg"], state["longitude_deg"]).distance_nm
+        assert away == pytest.approx(0.0, abs=0.03)
+
+
+@pytest.mark.parametrize("heading_deg", [190.0, 300.0, 80.0])
+def test_each_entry_comes_onto_the_inbound_course(heading_deg):
+    pattern = lubberline.holding_pattern(40.0, "right", "inbound", 60.0, 180.0)
+    entry = lubberline.holding_entry(heading_deg, 40.0, "right")
+    names = {1.0: "parallel", 2.0: "offset", 3.0: "direct"}
+    flight = inbound(distance_nm=0.0, true_airspeed_kt=180.0, heading_deg=heading_deg, course_deg=40.0)
+    flight.hold(
+        40.0,
+        outbound_heading_deg=pattern.outbound_heading_deg,
+        outbound_time_s=pattern.outbound_time_s,
+        entry=names.get(entry.entry, entry.entry),
+    )
+    table = flight.run(900.0, step_s=0.5)
+    # The second time inbound it is on its course: the needle is in the middle, where it is not in the cone.
+    inbound_now = (table["time_s"] > 400.0) & (np.abs(table["true_track_deg"] - 40.0) < 0.01) & (table["flag"] == 0.0)
+    assert inbound_now.any() and np.abs(table["deviation_deg"][inbound_now]).max() < 0.5
+
+
+def test_what_is_no_hold_is_refused():
+    flight = inbound()
+    with pytest.raises(ValueError, match="both given"):
+        flight.hold(0.0, outbound_heading_deg=180.0, outbound_time_s=60.0, outbound_dme_nm=5.0)
+    with pytest.raises(lubberline.NavigationError, match="'direct'"):
+        flight.hold(0.0, outbound_heading_deg=180.0, entry="teardrop")
+
+
+def test_the_wind_of_levels_is_the_one_between_them():
+    flight = inbound(altitude_ft=15_000.0)
+    levels = {"lower_from_deg": 180.0, "lower_speed_kt": 20.0, "upper_from_deg": 180.0, "upper_speed_kt": 60.0}
+    flight.set_wind_levels(lower_altitude_ft=10_000.0, upper_altitude_ft=20_000.0, **levels)
+    assert flight.state.groundspeed_kt == pytest.approx(340.0)
+    flight.climb_to(20_000.0, 3_000.0)
+    flight.run(120.0)
+    flight.set_airspeed(250.0)
+    assert flight.state.groundspeed_kt == pytest.approx(310.0)
+    with pytest.raises(lubberline.NavigationError, match="ascend"):
+        flight.set_wind_levels(lower_altitude_ft=20_000.0, upper_altitude_ft=10_000.0, **levels)
+
+
 def test_a_late_crew_needs_the_way_it_flies():
     change = lubberline.course_change(0.0, 70.0, true_airspeed_kt=300.0, height_above_station_ft=5000.0)
     late = lubberline.course_change_sureness(change, mean_delay_s=3.0, trials=1000)

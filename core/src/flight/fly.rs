@@ -12,7 +12,8 @@ use crate::value::units::{
     Angle, Time, Velocity, degrees, meter, meter_per_second, metres, metres_per_second, radian,
     radian_per_second, second, seconds,
 };
-use crate::value::{Groundspeed, Position, TrueAirspeed, TrueAltitude, TrueBearing};
+use crate::value::{Groundspeed, Position, TrueAirspeed, TrueAltitude, TrueBearing, TrueNorth};
+use crate::wind::Wind;
 
 /// How often a step may be divided at events (a reading reached, a bank reached) before the rest is flown as it is.
 const MOST_PARTS: u32 = 40;
@@ -297,6 +298,11 @@ impl Flight {
     /// The wind it flies through.
     pub fn wind(&self) -> WindField {
         self.wind
+    }
+
+    /// The wind where it is, against what the field's directions are counted from.
+    pub fn wind_here(&self) -> Wind<TrueNorth> {
+        self.wind.at(self.altitude())
     }
 
     /// What bank, rate of turn and roll it keeps.

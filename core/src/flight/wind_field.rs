@@ -3,8 +3,8 @@
 use super::place::Place;
 use super::vector::Vector;
 use crate::plane::Plane;
-use crate::value::TrueNorth;
 use crate::value::units::meter;
+use crate::value::{TrueAltitude, TrueNorth};
 use crate::wind::{Wind, WindLevel};
 
 /// What the directions of a wind or a heading are counted from.
@@ -22,6 +22,7 @@ pub struct WindField {
     lower_m: f64,
     upper_m: f64,
     lower: Wind<TrueNorth>,
+    upper: Wind<TrueNorth>,
     lower_m_s: Plane,
     upper_m_s: Plane,
     reference: Reference,
@@ -31,7 +32,15 @@ impl WindField {
     /// One wind everywhere.
     pub fn uniform(wind: Wind<TrueNorth>, reference: Reference) -> Self {
         let velocity = wind.velocity_m_s();
-        Self { lower_m: 0.0, upper_m: 0.0, lower: wind, lower_m_s: velocity, upper_m_s: velocity, reference }
+        Self {
+            lower_m: 0.0,
+            upper_m: 0.0,
+            lower: wind,
+            upper: wind,
+            lower_m_s: velocity,
+            upper_m_s: velocity,
+            reference,
+        }
     }
 
     /// A wind that changes evenly from one level to another; their altitudes are taken for the aircraft's.
@@ -48,19 +57,26 @@ impl WindField {
             lower_m: lower.altitude.value().get::<meter>(),
             upper_m: upper.altitude.value().get::<meter>(),
             lower: lower.wind,
+            upper: upper.wind,
             lower_m_s: lower.wind.velocity_m_s(),
             upper_m_s: upper.wind.velocity_m_s(),
             reference,
         })
     }
 
-    /// The wind at the lower level and below.
-    pub fn lowest(&self) -> Wind<TrueNorth> {
-        self.lower
+    /// The wind at an altitude; that of a level itself to the last bit.
+    pub fn at(&self, altitude: TrueAltitude) -> Wind<TrueNorth> {
+        let altitude_m = altitude.value().get::<meter>();
+        if altitude_m <= self.lower_m {
+            self.lower
+        } else if altitude_m >= self.upper_m {
+            self.upper
+        } else {
+            Wind::of_velocity_m_s(self.between_m_s(altitude_m))
+        }
     }
 
-    /// The velocity of the air over the ground at a place.
-    pub(super) fn velocity_m_s(&self, place: &Place, altitude_m: f64) -> Vector {
+    fn between_m_s(&self, altitude_m: f64) -> Plane {
         let share = if altitude_m <= self.lower_m {
             0.0
         } else if altitude_m >= self.upper_m {
@@ -68,7 +84,12 @@ impl WindField {
         } else {
             (altitude_m - self.lower_m) / (self.upper_m - self.lower_m)
         };
-        let wind = self.lower_m_s + (self.upper_m_s - self.lower_m_s) * share;
+        self.lower_m_s + (self.upper_m_s - self.lower_m_s) * share
+    }
+
+    /// The velocity of the air over the ground at a place.
+    pub(super) fn velocity_m_s(&self, place: &Place, altitude_m: f64) -> Vector {
+        let wind = self.between_m_s(altitude_m);
         match self.reference {
             Reference::Carried => place.along_carried(wind.north, wind.east),
             Reference::Local => place.along_true(wind.north, wind.east),

@@ -17,8 +17,10 @@ use crate::value::units::{
 };
 use crate::value::{
     ArcRadius, Bearing, ConeHalfAngle, Declination, Elevation, HeightAboveStation, InterceptAngle, Latitude,
-    Longitude, Position, Quantity, Radial, TrueAirspeed, TrueAltitude, TrueNorth,
+    Longitude, Position, PressureAltitude, Quantity, Radial, SlantRange, TrueAirspeed, TrueAltitude,
+    TrueNorth, WindSpeed,
 };
+use crate::wind::{Wind, WindLevel};
 
 /// How a flight begins, and the station its receiver is tuned to.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -256,7 +258,7 @@ impl FlightAndReceiver {
             Bearing::named("inbound_course_deg", inbound_course_deg)?,
             Bearing::named("outbound_course_deg", outbound_course_deg)?,
             self.flight.true_airspeed(),
-            self.flight.wind().lowest(),
+            self.flight.wind_here(),
             &self.flight.limits(),
             crate::lead::TurnSide::Shortest,
         )?;
@@ -296,32 +298,62 @@ impl FlightAndReceiver {
             station: self.receiver.station,
             radius: ArcRadius::named("radius_nm", radius_nm)?,
             sense: ArcSense::from_code("sense", sense)?,
-            believed_wind: self.flight.wind().lowest(),
+            believed_wind: self.flight.wind_here(),
         }));
         Ok(())
     }
 
-    /// Flies racetracks at the station, from true north there: inbound course, heading outbound, time outbound.
+    /// Enters a racetrack at the station, from over it, and flies it round after round, its outbound leg by the clock. Course and heading are
+    /// from true north there; `side` and `entry` are the codes of [`HoldingSide`] and [`HoldingEntry`].
     ///
     /// # Errors
-    /// A value outside its range.
+    /// A value outside its range, a side or an entry that is none.
     pub fn hold(
         &mut self,
         inbound_course_deg: f64,
-        to_right: bool,
+        side: f64,
+        entry: f64,
         outbound_heading_deg: f64,
         outbound_time_s: f64,
+    ) -> Result<(), Error> {
+        let time = seconds(Quantity::HoldTime.check("outbound_time_s", outbound_time_s)?);
+        let outbound_end = OutboundEnd::Time(time);
+        self.hold_until(inbound_course_deg, side, entry, outbound_heading_deg, outbound_end)
+    }
+
+    /// The same with an outbound leg that ends by DME.
+    ///
+    /// # Errors
+    /// As [`FlightAndReceiver::hold`].
+    pub fn hold_by_dme(
+        &mut self,
+        inbound_course_deg: f64,
+        side: f64,
+        entry: f64,
+        outbound_heading_deg: f64,
+        outbound_dme_nm: f64,
+    ) -> Result<(), Error> {
+        let reading = SlantRange::named("outbound_dme_nm", outbound_dme_nm)?;
+        let outbound_end = OutboundEnd::RisingDme(self.receiver.station, reading);
+        self.hold_until(inbound_course_deg, side, entry, outbound_heading_deg, outbound_end)
+    }
+
+    fn hold_until(
+        &mut self,
+        inbound_course_deg: f64,
+        side: f64,
+        entry: f64,
+        outbound_heading_deg: f64,
+        outbound_end: OutboundEnd,
     ) -> Result<(), Error> {
         self.flight.steer(Steering::Hold(Racetrack {
             fix: self.receiver.station.position,
             inbound: Bearing::named("inbound_course_deg", inbound_course_deg)?,
-            side: if to_right { HoldingSide::Right } else { HoldingSide::Left },
+            side: HoldingSide::from_code("side", side)?,
             outbound_heading: Bearing::named("outbound_heading_deg", outbound_heading_deg)?,
-            outbound_end: OutboundEnd::Time(seconds(
-                Quantity::HoldTime.check("outbound_time_s", outbound_time_s)?,
-            )),
-            entry: HoldingEntry::Direct,
-            believed_wind: self.flight.wind().lowest(),
+            outbound_end,
+            entry: HoldingEntry::from_code("entry", entry)?,
+            believed_wind: self.flight.wind_here(),
         }));
         Ok(())
     }
@@ -346,11 +378,63 @@ impl FlightAndReceiver {
         Ok(())
     }
 
+    /// Flies through a wind that changes by components from one altitude to a higher one, and not beyond them, from now on; directions are from the
+    /// carried north. What is steered afterwards believes in the wind at the altitude where it is then.
+    ///
+    /// # Errors
+    /// A value outside its range; an upper altitude that is not above the lower one.
+    pub fn set_wind_levels(
+        &mut self,
+        lower_altitude_ft: f64,
+        lower_from_deg: f64,
+        lower_speed_kt: f64,
+        upper_altitude_ft: f64,
+        upper_from_deg: f64,
+        upper_speed_kt: f64,
+    ) -> Result<(), Error> {
+        let level = |altitude, altitude_ft, from, from_deg, speed, speed_kt| -> Result<_, Error> {
+            Ok(WindLevel {
+                altitude: PressureAltitude::named(altitude, altitude_ft)?,
+                wind: Wind {
+                    from: Bearing::named(from, from_deg)?,
+                    speed: WindSpeed::named(speed, speed_kt)?,
+                },
+            })
+        };
+        let lower = level(
+            "lower_altitude_ft",
+            lower_altitude_ft,
+            "lower_from_deg",
+            lower_from_deg,
+            "lower_speed_kt",
+            lower_speed_kt,
+        )?;
+        let upper = level(
+            "upper_altitude_ft",
+            upper_altitude_ft,
+            "upper_from_deg",
+            upper_from_deg,
+            "upper_speed_kt",
+            upper_speed_kt,
+        )?;
+        self.flight.set_wind(WindField::between(lower, upper, Reference::Carried)?);
+        Ok(())
+    }
+
+    /// Flies at another true airspeed from now on.
+    ///
+    /// # Errors
+    /// A value outside its range.
+    pub fn set_airspeed(&mut self, true_airspeed_kt: f64) -> Result<(), Error> {
+        self.flight.set_airspeed(TrueAirspeed::named("true_airspeed_kt", true_airspeed_kt)?);
+        Ok(())
+    }
+
     fn tracking(&mut self, course_deg: f64, gain: f64) -> Result<NeedleTracking, Error> {
         let course = Radial::named("course_deg", course_deg)?;
         let gain = Quantity::Gain.check("gain", gain)?;
         self.receiver.course = course;
-        Ok(NeedleTracking { gain, ..NeedleTracking::new(self.receiver, self.flight.wind().lowest()) })
+        Ok(NeedleTracking { gain, ..NeedleTracking::new(self.receiver, self.flight.wind_here()) })
     }
 }
 

@@ -2,9 +2,8 @@
 
 use super::Wind;
 use crate::Error;
-use crate::plane::Plane;
-use crate::value::units::{foot, metres_per_second, ratio};
-use crate::value::{Bearing, North, PressureAltitude, WindSpeed};
+use crate::value::units::{foot, ratio};
+use crate::value::{North, PressureAltitude};
 
 /// The wind at one level.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -114,25 +113,14 @@ fn between<N: North>(lower: WindLevel<N>, upper: WindLevel<N>, altitude: Pressur
         return lower.wind;
     }
     let (below, above) = (lower.wind.velocity_m_s(), upper.wind.velocity_m_s());
-    from_velocity_m_s(below + (above - below) * share)
-}
-
-/// The wind of air that moves over the ground with a velocity.
-fn from_velocity_m_s<N: North>(velocity: Plane) -> Wind<N> {
-    if velocity.length() == 0.0 {
-        return Wind::calm();
-    }
-    Wind {
-        from: Bearing::from_radians((-velocity.east).atan2(-velocity.north)),
-        speed: WindSpeed::derived(metres_per_second(velocity.length())),
-    }
+    Wind::of_velocity_m_s(below + (above - below) * share)
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
     use crate::value::units::{feet, knot, knots};
-    use crate::value::{TrueBearing, TrueNorth};
+    use crate::value::{TrueBearing, TrueNorth, WindSpeed};
 
     fn level(altitude_ft: f64, from_deg: f64, speed_kt: f64) -> WindLevel<TrueNorth> {
         WindLevel { altitude: altitude(altitude_ft), wind: wind(from_deg, speed_kt) }

@@ -20,6 +20,17 @@ impl<N: North> Wind<N> {
         Self { from: Bearing::from_degrees(0.0), speed: WindSpeed::derived(metres_per_second(0.0)) }
     }
 
+    /// The wind of air that moves over the ground with a velocity.
+    pub(crate) fn of_velocity_m_s(velocity: Plane) -> Self {
+        if velocity.length() == 0.0 {
+            return Self::calm();
+        }
+        Self {
+            from: Bearing::from_radians((-velocity.east).atan2(-velocity.north)),
+            speed: WindSpeed::derived(metres_per_second(velocity.length())),
+        }
+    }
+
     /// The velocity of the air over the ground in metres per second.
     pub(crate) fn velocity_m_s(self) -> Plane {
         Plane::along(self.from.radians()) * -self.speed.value().get::<meter_per_second>()

@@ -9,7 +9,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from . import _native
-from ._call import number
+from ._call import number, one_chosen
 from ._course_change import CourseChange
 
 
@@ -47,6 +47,8 @@ class FlightState(NamedTuple):
 
 _TABLE = np.dtype([(name, np.float64) for name in FlightState._fields])
 _SENSES = {"clockwise": 1.0, "counterclockwise": -1.0}
+_SIDES = {"right": 1, "left": -1}
+_ENTRIES = {"parallel": 1, "offset": 2, "direct": 3}
 _MOST_STEPS = 10_000_000
 
 
@@ -201,15 +203,29 @@ class Flight:
         self._flight.arc(number("radius_nm", radius_nm), _SENSES[sense])
 
     def hold(
-        self, inbound_course_deg: float, *, outbound_heading_deg: float, outbound_time_s: float = 60.0, to_right: bool = True
+        self,
+        inbound_course_deg: float,
+        *,
+        outbound_heading_deg: float,
+        outbound_time_s: float | None = None,
+        outbound_dme_nm: float | None = None,
+        side: str = "right",
+        entry: str = "direct",
     ) -> None:
-        """Fly racetracks at the station, from where the flight is, which should be over it."""
-        self._flight.hold(
-            number("inbound_course_deg", inbound_course_deg),
-            to_right,
-            number("outbound_heading_deg", outbound_heading_deg),
-            number("outbound_time_s", outbound_time_s),
-        )
+        """Enter a racetrack at the station, from over it, and fly it round after round.
+
+        `side` is "right" or "left"; `entry` "direct", "parallel" or "offset", as `holding_entry` gives it. The outbound leg takes a time with the wings level,
+        60 s if nothing is said, or ends where the DME reading has risen to `outbound_dme_nm`. `holding_pattern` gives heading and time for a wind.
+        """
+        if outbound_time_s is not None and outbound_dme_nm is not None:
+            raise ValueError("outbound_time_s and outbound_dme_nm are both given; allowed: one of them")
+        inbound, heading = number("inbound_course_deg", inbound_course_deg), number("outbound_heading_deg", outbound_heading_deg)
+        turns, entered = one_chosen(_SIDES, "side", side), one_chosen(_ENTRIES, "entry", entry)
+        if outbound_dme_nm is not None:
+            self._flight.hold_by_dme(inbound, turns, entered, heading, number("outbound_dme_nm", outbound_dme_nm))
+        else:
+            time_s = 60.0 if outbound_time_s is None else number("outbound_time_s", outbound_time_s)
+            self._flight.hold(inbound, turns, entered, heading, time_s)
 
     def climb_to(self, altitude_ft: float, climb_fpm: float) -> None:
         """Climb or descend to an altitude at a rate and level off there."""
@@ -218,6 +234,37 @@ class Flight:
     def set_wind(self, wind_from_deg: float, wind_speed_kt: float) -> None:
         """Fly through another wind; what is steered goes on believing in the old one."""
         self._flight.set_wind(number("wind_from_deg", wind_from_deg), number("wind_speed_kt", wind_speed_kt))
+
+    def set_wind_levels(
+        self,
+        *,
+        lower_altitude_ft: float,
+        lower_from_deg: float,
+        lower_speed_kt: float,
+        upper_altitude_ft: float,
+        upper_from_deg: float,
+        upper_speed_kt: float,
+    ) -> None:
+        """Fly through a wind that changes by components from one altitude to a higher one, and not beyond them.
+
+        What is steered goes on believing in the old wind; what is steered afterwards believes in the wind at the altitude where the flight is then.
+        """
+        self._flight.set_wind_levels(
+            (
+                number("lower_altitude_ft", lower_altitude_ft),
+                number("lower_from_deg", lower_from_deg),
+                number("lower_speed_kt", lower_speed_kt),
+            ),
+            (
+                number("upper_altitude_ft", upper_altitude_ft),
+                number("upper_from_deg", upper_from_deg),
+                number("upper_speed_kt", upper_speed_kt),
+            ),
+        )
+
+    def set_airspeed(self, true_airspeed_kt: float) -> None:
+        """Fly at another true airspeed from now on."""
+        self._flight.set_airspeed(number("true_airspeed_kt", true_airspeed_kt))
 
     def __repr__(self) -> str:
         state = self.state

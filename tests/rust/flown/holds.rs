@@ -199,12 +199,12 @@ fn every_entry_leads_onto_the_course() {
         let kind = sector.entry.code() as usize - 1;
         flown[kind] += 1;
         let radius_m = case.pattern.outbound_turn().radius().get::<meter>();
-        for passage in 0..4 {
+        for (passage, worst) in worst[kind].iter_mut().enumerate() {
             let (_, fix_m) = case.round_m(&mut flight);
             let allowed_m = ALLOWED_RADII.get(passage).map_or(ALLOWED_M, |radii| radii * radius_m);
             assert!(fix_m.abs() < allowed_m, "{} {:?}: {fix_m} m, {}", passage + 1, sector.entry, case.what);
             let off = if passage < 3 { fix_m.abs() / radius_m } else { fix_m.abs() };
-            worst[kind][passage] = worst[kind][passage].max(off);
+            *worst = worst.max(off);
             settled[kind] += usize::from(passage == 0 && fix_m.abs() < 20.0);
         }
     }
