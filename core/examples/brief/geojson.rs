@@ -53,11 +53,11 @@ pub fn write(plan: &Plan, brief: &Brief) -> Value {
     json!({ "type": "FeatureCollection", "title": brief.title, "caution": brief.caution, "features": features })
 }
 
-fn feature(geometry: Value, properties: Value) -> Value {
+pub fn feature(geometry: Value, properties: Value) -> Value {
     json!({ "type": "Feature", "geometry": geometry, "properties": properties })
 }
 
-fn point(position: Position) -> Value {
+pub fn point(position: Position) -> Value {
     json!({ "type": "Point", "coordinates": place(position) })
 }
 
@@ -134,7 +134,7 @@ fn straight(from: Position, to: Position) -> Vec<Position> {
 }
 
 /// A line, cut where it crosses the antimeridian as section 3.1.9 asks; none if it has no length.
-fn lines(path: &[Position]) -> Value {
+pub fn lines(path: &[Position]) -> Value {
     let mut parts: Vec<Vec<Place>> = vec![Vec::new()];
     let mut last: Option<Place> = None;
     for position in path {

@@ -11,6 +11,7 @@ mod brief;
 mod change;
 mod geojson;
 mod leg;
+mod path;
 mod plan;
 mod sure;
 mod text;
@@ -54,6 +55,16 @@ A plan is a TOML file (docs/brief.md; two are in core/examples/brief/plans):
                bank_deg (2), roll_in_delay_s (1.5), height_ft (150); and
                mean_delay_s (3), limit_nm (1), confidence (0.95),
                trials (20000), seed (1)
+
+A plan of path-and-terminator legs has [[leg]] in place of [[route]]:
+
+  [path]       climb_fpm (0), intercept_angle_deg (30), manual_distance_nm (10),
+               holding_rule (\"icao\")
+  [[fix]]      ident, latitude_deg, longitude_deg
+  [[leg]]      code, \"IF\" to \"PI\", and what it needs of fix, course_deg,
+               altitude_ft, distance_nm, dme_nm, station, radial_deg, center,
+               turn (\"left\" or \"right\"); fly_over (false),
+               outbound_time_s (60)
 
 In parentheses stands what is taken where a key is left out.
 A plan that is wrong ends with exit code 2 and says what is wrong with it.
@@ -118,13 +129,25 @@ fn run(arguments: impl Iterator<Item = OsString>) -> Result<String, String> {
 }
 
 fn briefed(text: &str, form: Form) -> Result<String, String> {
+    if path::is_meant(text) {
+        let plan = path::Plan::read(text)?;
+        let brief = path::Brief::of(&plan)?;
+        return match form {
+            Form::Text => Ok(path::text(&brief)),
+            Form::Json => written(serde_json::to_value(&brief).map_err(|error| error.to_string())?),
+            Form::GeoJson => written(path::geojson(&plan, &brief)),
+        };
+    }
     let plan = Plan::read(text)?;
     let brief = Brief::of(&plan)?;
-    let data = match form {
-        Form::Text => return Ok(text::write(&brief)),
-        Form::Json => serde_json::to_value(&brief).map_err(|error| error.to_string())?,
-        Form::GeoJson => geojson::write(&plan, &brief),
-    };
+    match form {
+        Form::Text => Ok(text::write(&brief)),
+        Form::Json => written(serde_json::to_value(&brief).map_err(|error| error.to_string())?),
+        Form::GeoJson => written(geojson::write(&plan, &brief)),
+    }
+}
+
+fn written(data: Value) -> Result<String, String> {
     serde_json::to_string_pretty(&rounded(data)).map_err(|error| error.to_string())
 }
 

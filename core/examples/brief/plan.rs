@@ -48,6 +48,13 @@ pub struct Plan {
     pub route: Vec<Fix>,
 }
 
+/// A station with its ident and its cone of confusion.
+pub struct Site {
+    pub ident: String,
+    pub station: Station,
+    pub cone: ConeHalfAngle,
+}
+
 /// A station on the route.
 #[derive(Clone)]
 pub struct Fix {
@@ -57,12 +64,12 @@ pub struct Fix {
 }
 
 /// Puts the place of a value before the words of its error.
-fn at<T, E: Display>(place: &str, value: Result<T, E>) -> Result<T, String> {
+pub fn at<T, E: Display>(place: &str, value: Result<T, E>) -> Result<T, String> {
     value.map_err(|error| format!("{place}: {error}"))
 }
 
 /// A direction as a person writes it. The library reduces any angle to the circle; here 2550 is a slip of the finger.
-fn written_degrees(place: &str, value: f64, low: f64, high: f64) -> Result<f64, String> {
+pub fn written_degrees(place: &str, value: f64, low: f64, high: f64) -> Result<f64, String> {
     if (low..=high).contains(&value) {
         Ok(value)
     } else {
@@ -71,7 +78,7 @@ fn written_degrees(place: &str, value: f64, low: f64, high: f64) -> Result<f64, 
 }
 
 /// What the reader of TOML says, with the place and the line it quotes, in words of plans instead of types.
-fn in_words(error: &toml::de::Error) -> String {
+pub fn in_words(error: &toml::de::Error) -> String {
     let mut said = error.to_string().trim_end().to_string();
     for (type_word, word) in [
         ("expected f64", "allowed: a number"),
@@ -141,7 +148,7 @@ fn usable(airspeed: Result<TrueAirspeed, Error>) -> Result<TrueAirspeed, Error> 
 }
 
 impl WrittenAircraft {
-    fn true_airspeed(&self, air: Air) -> Result<TrueAirspeed, String> {
+    pub fn true_airspeed(&self, air: Air) -> Result<TrueAirspeed, String> {
         match (self.calibrated_airspeed_kt, self.mach) {
             (Some(speed_kt), None) => {
                 let key = "aircraft.calibrated_airspeed_kt";
@@ -164,7 +171,7 @@ impl WrittenAircraft {
         }
     }
 
-    fn limits(&self) -> Result<TurnLimits, String> {
+    pub fn limits(&self) -> Result<TurnLimits, String> {
         let mut limits = TurnLimits::default();
         if let Some(bank_deg) = self.bank_limit_deg {
             limits.bank = at("aircraft.bank_limit_deg", Bank::new(degrees(bank_deg)))?;
@@ -180,7 +187,7 @@ impl WrittenAircraft {
 }
 
 impl WrittenAir {
-    fn deviation(&self, altitude: PressureAltitude) -> Result<IsaDeviation, String> {
+    pub fn deviation(&self, altitude: PressureAltitude) -> Result<IsaDeviation, String> {
         match (self.isa_deviation_k, self.temperature_degc) {
             (Some(deviation_k), None) => at("air.isa_deviation_k", IsaDeviation::new(kelvins(deviation_k))),
             (None, Some(temperature_degc)) => {
@@ -280,7 +287,7 @@ fn aloft(
 }
 
 /// A wind of a direction and a speed or of levels, or none; one without the other, or both ways, is a slip.
-fn wind(
+pub fn wind(
     place: &str,
     from_deg: Option<f64>,
     speed_kt: Option<f64>,
@@ -321,24 +328,31 @@ impl WrittenStation {
     }
 }
 
+/// Every station with its cone, by its ident.
+pub fn stations_of(written: &[WrittenStation]) -> Result<Vec<Site>, String> {
+    let sites = written.iter().enumerate().map(|(index, station)| {
+        if station.ident.trim().is_empty() {
+            return Err(format!("station {}: ident is empty; allowed: any word", index + 1));
+        }
+        if written.iter().skip(index + 1).any(|other| other.ident == station.ident) {
+            return Err(format!(
+                "station {}: the ident is given twice; allowed: once for each station",
+                station.ident
+            ));
+        }
+        let (site, cone) = station.site()?;
+        Ok(Site { ident: station.ident.clone(), station: site, cone })
+    });
+    sites.collect()
+}
+
 impl Written {
     fn fixes(&self, altitude: PressureAltitude) -> Result<Vec<Fix>, String> {
         let air = &self.air;
         let everywhere = wind("air.", air.wind_from_deg, air.wind_speed_kt, &air.wind_level, altitude)?;
         let everywhere = everywhere.unwrap_or_else(Wind::calm);
-        for (index, station) in self.station.iter().enumerate() {
-            if station.ident.trim().is_empty() {
-                return Err(format!("station {}: ident is empty; allowed: any word", index + 1));
-            }
-            if self.station.iter().skip(index + 1).any(|other| other.ident == station.ident) {
-                return Err(format!(
-                    "station {}: the ident is given twice; allowed: once for each station",
-                    station.ident
-                ));
-            }
-            // A station that the route leaves out is read all the same.
-            station.site()?;
-        }
+        // A station that the route leaves out is read all the same.
+        stations_of(&self.station)?;
         if self.route.len() < 3 {
             return Err(format!(
                 "route: {} fixes are given; allowed: at least 3, for a course change lies between two legs",

@@ -18,13 +18,13 @@ work against each other (docs/lead.md). HOW SURE: where trials with the errors n
 over is the outer side, where a turn begun late ends (docs/flight.md).";
 
 /// An angle as it is said: three digits, 360 for north.
-fn direction(degrees: f64) -> String {
+pub fn direction(degrees: f64) -> String {
     let whole = degrees.round().rem_euclid(360.0);
     format!("{:03.0}", if whole == 0.0 { 360.0 } else { whole })
 }
 
 /// A time in minutes and seconds, and hours where there are some.
-fn clock(time_s: f64) -> String {
+pub fn clock(time_s: f64) -> String {
     let whole = time_s.abs().round();
     let (hours, minutes, seconds) = ((whole / 3600.0).floor(), (whole / 60.0).floor() % 60.0, whole % 60.0);
     let sign = if time_s < 0.0 && whole > 0.0 { "-" } else { "" };
@@ -36,11 +36,11 @@ fn clock(time_s: f64) -> String {
 }
 
 /// A number as it was written, without what a conversion of units left in its last digits.
-fn trimmed(value: f64) -> f64 {
+pub fn trimmed(value: f64) -> f64 {
     (value * 1e6).round() / 1e6
 }
 
-fn side(degrees: f64) -> &'static str {
+pub fn side(degrees: f64) -> &'static str {
     if degrees < 0.0 { "left" } else { "right" }
 }
 
@@ -53,7 +53,7 @@ fn governor(word: &str) -> &'static str {
 }
 
 /// Text broken between words to the terminal's width.
-fn wrapped(text: &str) -> String {
+pub fn wrapped(text: &str) -> String {
     let mut lines = vec![String::new()];
     for word in text.split(' ') {
         match lines.last_mut() {
@@ -69,17 +69,17 @@ fn wrapped(text: &str) -> String {
 }
 
 /// Lines under a label of fixed width.
-struct Block(String);
+pub struct Block(pub String);
 
 impl Block {
-    fn row(&mut self, label: &str, lines: &[String]) {
+    pub fn row(&mut self, label: &str, lines: &[String]) {
         for (index, line) in lines.iter().enumerate() {
             let shown = if index == 0 { label } else { "" };
             let _ = writeln!(self.0, "{shown:<16}{line}");
         }
     }
 
-    fn title(&mut self, title: &str, rule: &str) {
+    pub fn title(&mut self, title: &str, rule: &str) {
         let _ = writeln!(self.0, "{title}\n{}", rule.repeat(title.chars().count().min(WIDTH)));
     }
 }

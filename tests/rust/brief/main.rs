@@ -9,6 +9,7 @@
 )]
 
 mod data;
+mod path;
 mod text;
 mod wrong;
 

@@ -19,6 +19,9 @@ pub(super) const ON_THE_LINE_M: f64 = 20.0;
 /// A way shorter than this is none, in metres.
 const NO_WAY_M: f64 = 1e-6;
 
+/// A change of heading smaller than this is rounding, in degrees.
+const NO_TURN_DEG: f64 = 1e-9;
+
 /// The path of a leg, once it is joined.
 #[derive(Debug, Clone, Copy)]
 pub(super) enum Path {
@@ -328,7 +331,7 @@ impl Flight<'_> {
     /// A turn begun now. It was worked out in the frame of another place, in which the course flown now is `course`; directions
     /// and wind are carried parallel from there to here.
     pub fn turn(&mut self, turn: RolledTurn, course: TrueBearing, leg: usize) -> Result<(), Error> {
-        if turn.duration_s() == 0.0 {
+        if turn.heading_change().get::<degree>().abs() <= NO_TURN_DEG {
             return Ok(());
         }
         let frame_deg = course.change_to(self.now.course).degrees();

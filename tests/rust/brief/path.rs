@@ -1,0 +1,147 @@
+//! Plans of path-and-terminator legs.
+
+use lubberline::plain::{cross_track, geodesic_inverse, wind_triangle};
+use serde_json::Value;
+
+use super::{briefed, plans, run_plan};
+
+/// The invented approach with some of its words replaced, each of which must be there.
+fn approach(changes: &[(&str, &str)]) -> String {
+    let plan = std::fs::read_to_string(plans().join("approach.toml")).unwrap();
+    changes.iter().fold(plan, |text, (from, to)| {
+        assert!(text.contains(from), "{from:?} is not in the plan");
+        text.replacen(from, to, 1)
+    })
+}
+
+fn data(name: &str, plan: &str) -> Value {
+    serde_json::from_str(&briefed(name, plan, &["--json"])).unwrap()
+}
+
+fn number(value: &Value, key: &str) -> f64 {
+    value[key].as_f64().unwrap_or_else(|| panic!("{key} is no number in {value}"))
+}
+
+#[test]
+fn the_legs_add_up_and_each_is_flown_on_its_heading() {
+    let brief = data("legs-sum", &approach(&[]));
+    let legs = brief["legs"].as_array().unwrap();
+    let sum = |key| legs.iter().map(|leg| number(leg, key)).sum::<f64>();
+    assert!((sum("distance_nm") - number(&brief, "total_distance_nm")).abs() < 1e-6);
+    assert!((sum("time_s") - number(&brief, "total_time_s")).abs() < 1e-5);
+    let codes: Vec<&str> = legs.iter().map(|leg| leg["code"].as_str().unwrap()).collect();
+    assert_eq!(codes, ["IF", "TF", "AF", "CF", "CD", "DF", "HM"]);
+    let speed_kt = number(&brief, "true_airspeed_kt");
+    for leg in legs {
+        let held = wind_triangle(number(leg, "course_deg"), speed_kt, 250.0, 25.0).unwrap();
+        assert!((held.heading_deg - number(leg, "heading_deg")).abs() < 1e-6, "{leg}");
+        assert!((held.groundspeed_kt - number(leg, "groundspeed_kt")).abs() < 1e-6, "{leg}");
+    }
+}
+
+/// The arc of 12 NM is left for the course of 085 to the station, and the leg after that ends at 6 DME.
+#[test]
+fn it_ends_where_the_plan_says() {
+    let brief = data("legs-end", &approach(&[]));
+    let legs = &brief["legs"];
+    let first = |leg: &Value, end: &str| leg["turns"][0][end].clone();
+    let reading = |place: &Value| number(&place["stations"][0], "dme_nm");
+    // The turn back to the station begins where the course has been flown to its reading.
+    assert!((reading(&first(&legs[5], "begin")) - 6.0).abs() < 1e-6);
+    let end = geodesic_inverse(58.1, -7.3, 58.0821, -7.6753).unwrap();
+    let rolled_out = first(&legs[2], "roll_out");
+    let from_station = geodesic_inverse(
+        58.1,
+        -7.3,
+        number(&rolled_out, "latitude_deg"),
+        number(&rolled_out, "longitude_deg"),
+    );
+    assert!((from_station.unwrap().distance_nm - end.distance_nm).abs() < 1e-6, "on the arc through its fix");
+    let place = |point: Value| (number(&point, "latitude_deg"), number(&point, "longitude_deg"));
+    let begun = place(first(&legs[3], "begin"));
+    let begun = geodesic_inverse(58.1, -7.3, begun.0, begun.1).unwrap();
+    assert!((begun.distance_nm - end.distance_nm).abs() < 1e-6, "still on the arc");
+    assert!(
+        (266.0..280.0).contains(&begun.initial_bearing_deg),
+        "before the arc meets the course: {begun:?}"
+    );
+    let out = place(first(&legs[3], "roll_out"));
+    let off = cross_track(58.1, -7.3, 85.0, out.0, out.1).unwrap();
+    assert!(off.cross_track_nm.abs() < 1e-6, "on the course: {off:?}");
+    assert!(legs[2]["arc_bank_deg"].as_f64().is_some_and(|bank| (1.0..5.0).contains(&bank)));
+}
+
+#[test]
+fn checks_are_told() {
+    let checks = |name: &str, plan: &str, leg: usize| data(name, plan)["legs"][leg]["checks"].to_string();
+    assert!(!checks("legs-slow", &approach(&[]), 6).contains("calibrated"));
+    let fast = approach(&[("calibrated_airspeed_kt = 150", "calibrated_airspeed_kt = 250")]);
+    assert!(
+        checks("legs-fast", &fast, 6).contains("at 250 kt calibrated; the limit at 3000 ft is 230 kt (icao)")
+    );
+    assert!(checks("legs-cone", &approach(&[]), 6).contains("in the cone of HOL"));
+}
+
+#[test]
+fn the_text_fits_a_terminal_and_names_every_leg() {
+    let text = briefed("legs-text", &approach(&[]), &[]);
+    for line in text.lines() {
+        assert!(line.chars().count() <= 80, "{line}");
+    }
+    for part in ["3 AF (FINAL): DME arc to a fix", "7 HM  HOL", "radial 270", "CAUTION"] {
+        assert!(text.contains(part), "{part}:\n{text}");
+    }
+}
+
+#[test]
+fn the_path_is_drawn_in_one_piece() {
+    let drawn: Value = serde_json::from_str(&briefed("legs-drawn", &approach(&[]), &["--geojson"])).unwrap();
+    let features = drawn["features"].as_array().unwrap();
+    let kind = |feature: &Value| feature["properties"]["kind"].as_str().unwrap().to_string();
+    let mut last: Option<Value> = None;
+    for feature in
+        features.iter().filter(|feature| ["straight", "turn", "arc"].contains(&kind(feature).as_str()))
+    {
+        let line = feature["geometry"]["coordinates"].as_array().unwrap();
+        if let Some(last) = last.replace(line[line.len() - 1].clone()) {
+            let apart =
+                |index: usize| (last[index].as_f64().unwrap() - line[0][index].as_f64().unwrap()).abs();
+            assert!(apart(0) < 1e-7 && apart(1) < 1e-7, "{last} {}", line[0]);
+        }
+    }
+    for wanted in ["station", "fix", "arc", "begin", "roll_out"] {
+        assert!(features.iter().any(|feature| kind(feature) == wanted), "{wanted}");
+    }
+}
+
+#[test]
+fn a_plan_of_legs_that_is_wrong_says_what_is() {
+    for (name, from, to, parts) in [
+        ("code", "code = \"AF\"", "code = \"XF\"", vec!["leg 3: code is \"XF\"", "allowed: IF, TF"]),
+        (
+            "fix",
+            "fix = \"GATE\"",
+            "fix = \"GAT\"",
+            vec!["leg 2 (TF): fix is \"GAT\"", "OUTER, GATE, FINAL, HOL"],
+        ),
+        ("dme", "dme_nm = 6", "distance_nm = 6", vec!["leg 5 (CD): dme_nm is missing"]),
+        ("more", "code = \"TF\"", "code = \"TF\"\naltitude_ft = 9", vec!["leg 2 (TF): altitude_ft is given"]),
+        (
+            "turn",
+            "turn = \"left\"",
+            "turn = \"lift\"",
+            vec!["leg 3 (AF): turn is \"lift\"; allowed: left, right"],
+        ),
+        ("rule", "\"icao\"", "\"mine\"", vec!["path.holding_rule is \"mine\"", "icao_turbulence"]),
+        ("course", "course_deg = 265", "course_deg = 2650", vec!["leg 7 (HM): course_deg is 2650 deg"]),
+        ("dme-far", "dme_nm = 6", "dme_nm = 6000", vec!["leg 5 (CD) cannot be flown: its DME reading"]),
+        ("climb", "[path]", "[path]\nclimb_fpm = 1e9", vec!["path.climb_fpm is 1000000000 ft/min"]),
+        ("twice", "ident = \"GATE\"", "ident = \"OUTER\"", vec!["fix OUTER: the ident is given twice"]),
+    ] {
+        let (code, out, error) = run_plan(&format!("legs-wrong-{name}"), &approach(&[(from, to)]), &[]);
+        assert_eq!((code, out.as_str()), (2, ""), "{name}: {error}");
+        for part in parts {
+            assert!(error.contains(part), "{name}: {part:?} is not in {error}");
+        }
+    }
+}
