@@ -13,13 +13,9 @@ north up and one scale both ways; every axis names its unit. What must be told a
 'east of the station (NM)'
 """
 
-try:
-    import matplotlib as _matplotlib  # noqa: F401
-except ModuleNotFoundError as missing:
-    if missing.name != "matplotlib":
-        raise
-    advice = "lubberline.plot draws with matplotlib, which is not installed: pip install 'lubberline[plot]'"
-    raise ModuleNotFoundError(advice, name="matplotlib") from missing
+from ._needs import need_matplotlib
+
+need_matplotlib()
 
 from ._course_change import course_change
 from ._hold import hold
