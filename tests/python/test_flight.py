@@ -75,7 +75,7 @@ def test_the_pattern_of_a_wind_comes_back_over_its_fix(side, by_dme):
     )
     end_nm = math.hypot(pattern.outbound_end_before_fix_nm, pattern.outbound_end_across_nm)
     leg = (
-        {"outbound_dme_nm": lubberline.slant_range(end_nm, 9000.0)} if by_dme else {"outbound_time_s": pattern.outbound_time_s}
+        {"outbound_dme_nm": lubberline.slant_range_nm(end_nm, 9000.0)} if by_dme else {"outbound_time_s": pattern.outbound_time_s}
     )
     flight.hold(0.0, outbound_heading_deg=pattern.outbound_heading_deg, side=side, **leg)
     for _ in range(3):
@@ -98,7 +98,7 @@ def test_each_entry_comes_onto_the_inbound_course(heading_deg):
     )
     table = flight.run(900.0, step_s=0.5)
     # The second time inbound it is on its course: the needle is in the middle, where it is not in the cone.
-    inbound_now = (table["time_s"] > 400.0) & (np.abs(table["true_track_deg"] - 40.0) < 0.01) & (table["flag"] == 0.0)
+    inbound_now = (table["time_s"] > 400.0) & (np.abs(table["true_track_deg"] - 40.0) < 0.3) & (table["flag"] == 0.0)
     assert inbound_now.any() and np.abs(table["deviation_deg"][inbound_now]).max() < 0.5
 
 
