@@ -7,6 +7,9 @@
     reason = "a test fails by panicking"
 )]
 
+#[path = "clients/tutorials.rs"]
+mod tutorials;
+
 use std::path::{Path, PathBuf};
 use std::process::Command;
 use std::sync::OnceLock;
