@@ -7,7 +7,6 @@ import sys
 
 import numpy as np
 import pytest
-from conftest import ROOT
 from matplotlib import colors, pyplot
 from matplotlib.contour import QuadContourSet
 from matplotlib.patches import Circle, Wedge
@@ -257,8 +256,24 @@ def test_no_two_lines_have_the_same_dashes():
     assert len(set(styles)) == len(styles)
 
 
-def test_the_picture_of_the_readme_s_turn_is_drawn_for_a_change_of_nothing_too():
-    change = lubberline.course_change(40.0, 40.0, true_airspeed_kt=300.0)
-    assert plot.course_change(change).has_data()
-    assert plot.error_sources(lubberline.course_change_sureness(change, bank_deg=1.0, trials=10)).get_xlim()[0] == 0.0
-    assert ROOT.exists()
+def test_what_is_hardly_there_is_drawn_as_well():
+    straight_on = lubberline.course_change(40.0, 40.0, true_airspeed_kt=300.0)
+    assert plot.course_change(straight_on).has_data()
+    assert plot.overshoot(straight_on, limit_nm=0.5, trials=100, bank_deg=1.0).has_data()
+    assert plot.error_sources(lubberline.course_change_sureness(straight_on, bank_deg=1.0, trials=10)).get_xlim()[0] == 0.0
+    assert plot.needle(flown()[:1]).has_data()
+    assert plot.track(STATION, [], []).get_xlabel() == "east of OST (NM)"
+    against = lubberline.course_change(0.0, 90.0, true_airspeed_kt=100.0, wind_from_deg=45.0, wind_speed_kt=98.0)
+    assert plot.course_change(against).has_data()
+
+
+def test_what_cannot_be_drawn_says_so():
+    with pytest.raises(ValueError, match="nothing to draw"):
+        plot.course_change(lubberline.course_change(np.nan, 40.0, true_airspeed_kt=300.0))
+    with pytest.raises(ValueError, match="height_ft is 0 ft"):
+        plot.profile(0.0)
+    with pytest.raises(ValueError, match="course_change_deg is 180 deg"):
+        plot.rule_error(180.0)
+    with pytest.raises(lubberline.NavigationError, match="wind of 120 kt"):
+        plot.hold(90.0, true_airspeed_kt=90.0, wind_from_deg=90.0, wind_speed_kt=120.0)
+    assert not pyplot.get_fignums(), "nothing is begun that is not drawn"

@@ -34,6 +34,11 @@ def course_change(change: CourseChange, *, fly_over: bool = True, rule: bool = T
     -------
     Axes
 
+    Raises
+    ------
+    ValueError
+        A course change of NaN.
+
     Examples
     --------
     >>> import lubberline
@@ -43,6 +48,8 @@ def course_change(change: CourseChange, *, fly_over: bool = True, rule: bool = T
     >>> [line.get_label() for line in ax.get_lines() if not line.get_label().startswith("_")]
     ['courses', 'turn as planned', 'flown over first', 'begun by the rule of thumb']
     """
+    if not np.isfinite(change.lead_nm):
+        raise ValueError("the course change holds no numbers: there is nothing to draw")
     ax = _look.axes(ax, size=(6.4, 6.2))
     _look.plan(ax, of=ident or "the station")
     inbound_deg, outbound_deg = change.settings[0], change.settings[1]

@@ -58,12 +58,12 @@ def hold(
     >>> [line.get_label() for line in ax.get_lines() if not line.get_label().startswith("_")]
     ['inbound course', 'pattern in the wind', 'pattern in calm air']
     """
-    ax = _look.axes(ax, size=(6.4, 5.6))
-    _look.plan(ax, of=ident or "the fix")
     sign = 1.0 if side == "right" else -1.0
     turns = (bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s)
     legs = (inbound_course_deg, side, timed, time_s, true_airspeed_kt)
     pattern = holding_pattern(*legs, wind_from_deg, wind_speed_kt, *turns)
+    ax = _look.axes(ax, size=(6.4, 5.6))
+    _look.plan(ax, of=ident or "the fix")
     size_nm = max(pattern.length_nm, pattern.width_nm)
     tail = _look.place(inbound_course_deg + 180.0, 1.05 * size_nm)
     ahead = _look.place(inbound_course_deg, 0.45 * size_nm)

@@ -33,6 +33,11 @@ def profile(
     -------
     Axes
 
+    Raises
+    ------
+    ValueError
+        A height of 0 or less.
+
     Examples
     --------
     >>> import lubberline.plot
@@ -40,6 +45,8 @@ def profile(
     >>> ax.get_ylabel()
     'height above the station (1000 ft)'
     """
+    if not 0.0 < height_ft < np.inf:
+        raise ValueError(f"height_ft is {height_ft:g} ft; allowed: more than 0 ft")
     ax = _look.axes(ax, size=(7.2, 3.8))
     _look.plain(ax)
     ax.set_aspect("equal", adjustable="box")

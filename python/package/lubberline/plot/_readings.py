@@ -123,7 +123,8 @@ def _times(ax: Axes, table: NDArray[Any]) -> None:
     ax.grid(visible=True, color="#e6e6e6", linewidth=0.6)
     ax.set_xlabel("time (s)")
     time_s, within = np.asarray(table["time_s"], dtype=float), np.asarray(table["in_cone"], dtype=float) > 0.0
-    ax.set_xlim(time_s[0], time_s[-1])
+    if len(time_s) > 1:
+        ax.set_xlim(time_s[0], time_s[-1])
     # Where it goes in and where it comes out.
     edges = np.flatnonzero(np.diff(np.concatenate([[False], within, [False]]).astype(int)))
     for first, after in zip(edges[::2], edges[1::2], strict=True):

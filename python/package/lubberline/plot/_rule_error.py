@@ -32,7 +32,7 @@ def rule_error(
     Parameters
     ----------
     course_change_deg : float
-        The change of course, below 180.
+        The change of course, more than 0 and less than 180.
     greatest_speed_kt, greatest_height_ft : float
         How far the axes reach, from 80 kt and from the station's height.
     tolerance_nm : float
@@ -46,6 +46,11 @@ def rule_error(
     -------
     Axes
 
+    Raises
+    ------
+    ValueError
+        A change of course outside its range.
+
     Examples
     --------
     >>> import lubberline.plot
@@ -53,6 +58,8 @@ def rule_error(
     >>> ax.get_xlabel(), ax.get_ylabel()
     ('true airspeed (kt)', 'height above the station (1000 ft)')
     """
+    if not 0.0 < course_change_deg < 180.0:
+        raise ValueError(f"course_change_deg is {course_change_deg:g} deg; allowed: more than 0 to less than 180 deg")
     ax = _look.axes(ax, size=(5.6, 4.8))
     speeds_kt, heights_ft = np.linspace(80.0, greatest_speed_kt, 106), np.linspace(0.0, greatest_height_ft, 101)
     error_nm = rule_lead_error(0.0, course_change_deg, speeds_kt, heights_ft[:, None]).reading_error_nm

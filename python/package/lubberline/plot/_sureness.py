@@ -62,21 +62,26 @@ def overshoot(
     >>> ax.get_xlabel()
     'overshoot at roll-out, outer side positive (NM)'
     """
-    ax = _look.axes(ax, size=(6.4, 4.2))
-    _look.plain(ax)
     sure = course_change_sureness(
         change, limit_nm=limit_nm, confidence=confidence, trials=trials, seed=seed, mean_delay_s=mean_delay_s, **errors
     )
-    # A margin on the lead is a turn begun so much earlier.
-    earlier_s = sure.margin_nm / change.groundspeed_before_kt * 3600.0
     plain = course_change_overshoots(change, trials=trials, seed=seed, mean_delay_s=mean_delay_s, **errors)
-    safer = course_change_overshoots(change, trials=trials, seed=seed, mean_delay_s=mean_delay_s - earlier_s, **errors)
-    low, high = np.percentile(np.concatenate([plain, safer]), [0.2, 99.8])
+    drawn = [(plain, "over", "lead as computed")]
+    # Without a change of course no lead helps, and there is no margin.
+    if np.isfinite(sure.margin_nm):
+        # A margin on the lead is a turn begun so much earlier.
+        late_s = mean_delay_s - sure.margin_nm / change.groundspeed_before_kt * 3600.0
+        safer = course_change_overshoots(change, trials=trials, seed=seed, mean_delay_s=late_s, **errors)
+        drawn.append((safer, "path", f"lead {sure.margin_nm:+.2f} NM"))
+
+    ax = _look.axes(ax, size=(6.4, 4.2))
+    _look.plain(ax)
+    low, high = np.percentile(np.concatenate([values for values, _, _ in drawn]), [0.2, 99.8])
     low, high = min(float(low), 0.0), max(float(high), limit_nm)
     width_nm = max((high - low) / 60.0, 1e-6)
     # The limit is an edge, so that what lies beyond it is shaded exactly.
     edges = limit_nm + width_nm * np.arange(np.floor((low - limit_nm) / width_nm) - 2, np.ceil((high - limit_nm) / width_nm) + 3)
-    for values, name, title in ((plain, "over", "lead as computed"), (safer, "path", f"lead {sure.margin_nm:+.2f} NM")):
+    for values, name, title in drawn:
         share = np.histogram(values, edges)[0] / max(len(values), 1) / width_nm * 10.0
         beyond = float(np.mean(values > limit_nm)) * 100.0
         ax.stairs(share, edges, label=f"{title}: {beyond:.0f} % beyond the limit", **_look.LINES[name])
