@@ -12,6 +12,11 @@ from lubberline import ufunc
 GROUND = np.array([1.0, 10.0, 100.0])
 
 
+def assert_same(answer, wanted):
+    """To what its documentation says of arrays and single calls."""
+    np.testing.assert_allclose(answer, wanted, rtol=1e-15)
+
+
 def expected(ground, height):
     return [lubberline.slant_range_nm(float(one), float(height)) for one in ground]
 
@@ -34,10 +39,10 @@ def test_out_and_where():
     out = np.full(3, -1.0)
     answer = ufunc.slant_range_nm(GROUND, 30_000.0, out=out, where=np.array([True, False, True]))
     assert answer is out and out[1] == -1.0
-    np.testing.assert_array_equal(out[[0, 2]], expected(GROUND[[0, 2]], 30_000))
+    assert_same(out[[0, 2]], expected(GROUND[[0, 2]], 30_000))
     values = GROUND.copy()
     ufunc.slant_range_nm(values, 30_000.0, out=values)
-    np.testing.assert_array_equal(values, expected(GROUND, 30_000))
+    assert_same(values, expected(GROUND, 30_000))
 
 
 @pytest.mark.parametrize(
@@ -54,7 +59,7 @@ def test_out_and_where():
     ids=["backwards", "strided", "byteswapped", "unaligned", "float32", "int", "column"],
 )
 def test_any_layout(array):
-    np.testing.assert_array_equal(ufunc.slant_range_nm(array, 30_000.0), expected(array, 30_000))
+    assert_same(ufunc.slant_range_nm(array, 30_000.0), expected(array, 30_000))
 
 
 def test_errstate_decides_about_refused_values():
