@@ -47,7 +47,7 @@ pub struct Start {
 ///
 /// # Accuracy
 /// Bank and heading are closed forms, without an error of the step; a step is divided where a reading or a bank is reached.
-/// Position is integrated by the classical rule of order four: the error is below 1 mm in a turn of 20 NM at steps
+/// Position is integrated by the classical rule of order four: at the roll-out of a lead the error is below 5 mm at steps
 /// to a second, 0.1 m at 5 s (measured in the tests). Steering by an indication looks once a step.
 ///
 /// # Degenerate cases

@@ -407,23 +407,31 @@ impl Flight {
             let side = off_m.signum();
             let cut_rad = course_rad + side * interception.angle.value().get::<radian>();
             let cutting_rad = cut_rad + self.crab_rad(cut_rad, tracking.believed_wind);
+            // Where the turn begins the wings may not be level yet from the turn onto the cut: it begins with rolling them level.
+            let levelling_s = self.bank_rad.abs() / self.roll_rad_s;
+            let levelled_rad = self.roll_out_rad(self.bank_rad);
+            let level_rad = self.heading_rad + levelled_rad;
+            let change_rad = wrapped(onto_rad - level_rad);
             let turn = RolledTurn::new(
                 TrueAirspeed::derived(metres_per_second(self.airspeed_m_s)),
                 &self.limits,
-                degrees(wrapped(onto_rad - self.heading_rad).to_degrees()),
+                degrees(change_rad.to_degrees()),
             );
-            let turned_m = turn.over_ground_m(self.heading_rad, tracking.believed_wind.velocity_m_s());
+            let wind_m_s = tracking.believed_wind.velocity_m_s();
+            // On the average over that time two thirds of it is turned.
+            let levelling_m = (Plane::along(self.heading_rad + levelled_rad * 2.0 / 3.0) * self.airspeed_m_s
+                + wind_m_s)
+                * levelling_s;
+            let turned_m = levelling_m + turn.over_ground_m(level_rad, wind_m_s);
             let abeam = Plane::along(course_rad + side * FRAC_PI_2);
-            let velocity =
-                Plane::along(self.heading_rad) * self.airspeed_m_s + tracking.believed_wind.velocity_m_s();
+            let velocity = Plane::along(self.heading_rad) * self.airspeed_m_s + wind_m_s;
             let closing_m_s = velocity.dot(abeam);
             let left_m = off_m.abs() - turned_m.dot(abeam);
             if left_m > NOTHING_M {
                 let valid_s = if closing_m_s > 0.0 { left_m / closing_m_s } else { f64::INFINITY };
                 return (Command { valid_s, ..self.turn_toward(cutting_rad, 0.0) }, false);
             }
-            let change_rad = wrapped(onto_rad - self.heading_rad);
-            memory.target_rad = self.heading_rad + change_rad;
+            memory.target_rad = level_rad + change_rad;
             memory.turn_bank_rad = turn.bank().get::<radian>().copysign(change_rad);
             memory.enter(Phase::Turning, self.time_s);
         }
