@@ -1,6 +1,7 @@
 //! The magnetic field beside another implementation of the same models, which is in single precision.
 #![allow(clippy::unwrap_used, missing_docs, reason = "a test fails by panicking")]
 
+use lubberline::plain::table::Function;
 use lubberline::plain::{magnetic_field, variation_deg};
 use uom::si::angle::degree;
 use uom::si::f32::{Angle, Length};
@@ -46,6 +47,27 @@ fn another_implementation_agrees_in_single_precision() {
         assert!(differs_deg.abs() < allowed_deg, "{here}: {differs_deg} deg");
         let deviation_deg = f64::from(theirs.declination_uncertainty().get::<degree>());
         assert!((ours.declination_uncertainty_deg - deviation_deg).abs() < 1e-4 * deviation_deg, "{here}");
+    }
+}
+
+/// Every declination that the models' authors print, in arrays, to half of its last digit.
+#[test]
+fn arrays_give_every_printed_declination() {
+    let path = concat!(env!("CARGO_MANIFEST_DIR"), "/data/published/magnetic.csv");
+    let mut rows = csv::Reader::from_path(path).unwrap();
+    let (mut columns, mut printed): ([Vec<f64>; 4], Vec<(f64, f64)>) = Default::default();
+    for row in rows.records().map(Result::unwrap).filter(|row| &row[3] == "declination_deg") {
+        for (column, value) in columns.iter_mut().zip(row[2].split(';')) {
+            column.push(value.parse().unwrap());
+        }
+        printed.push((row[6].parse().unwrap(), row[7].parse().unwrap()));
+    }
+    assert!(printed.len() >= 70, "{}", printed.len());
+    let (mut answers, mut statuses) = (vec![0.0; printed.len()], vec![0; printed.len()]);
+    let given = columns.each_ref().map(Vec::as_slice);
+    (Function::named("variation_deg").unwrap().block)(&given, &mut [&mut answers], &mut statuses);
+    for (index, ((expected, tolerance), answer)) in printed.into_iter().zip(answers).enumerate() {
+        assert!((answer - expected).abs() <= tolerance * (1.0 + 1e-9), "{index}: {answer} {expected}");
     }
 }
 

@@ -8,10 +8,12 @@
 pub mod airspeed;
 pub mod arithmetic;
 pub mod atmosphere;
+pub mod declination;
 pub mod functions;
 pub mod geodesic;
 #[cfg(all(target_arch = "x86_64", not(feature = "baseline")))]
 mod instructions;
+pub mod lanes;
 pub mod lead;
 pub mod observe;
 pub mod slant_range;
@@ -68,3 +70,77 @@ macro_rules! pass {
     };
 }
 pub(crate) use pass;
+
+#[cfg(test)]
+mod tests {
+    use crate::plain::table::Function;
+
+    /// Functions with loops of their own, and ranges to draw their arguments from; an empty one is that number.
+    const LOOPS: [(&str, &[(f64, f64)]); 9] = [
+        ("standard_atmosphere", &[(-20_000.0, 270_000.0), (-160.0, 160.0)]),
+        ("tas_from_cas_kt", &[(0.0, 700.0), (-17_000.0, 80_000.0), (-60.0, 60.0)]),
+        ("cas_from_tas_kt", &[(0.0, 700.0), (-17_000.0, 80_000.0), (-60.0, 60.0)]),
+        ("mach_from_cas", &[(0.0, 700.0), (-17_000.0, 80_000.0)]),
+        ("wind_triangle", &[(-400.0, 400.0), (0.0, 300.0), (-400.0, 400.0), (0.0, 120.0)]),
+        ("slant_range_nm", &[(0.0, 6000.0), (-70_000.0, 420_000.0)]),
+        ("turn_radius_nm", &[(0.0, 5100.0), (0.0, 91.0)]),
+        (
+            "lead_nm",
+            &[
+                (-400.0, 400.0),
+                (-400.0, 400.0),
+                (50.0, 500.0),
+                (0.0, 360.0),
+                (0.0, 100.0),
+                (1.0, 50.0),
+                (3.0, 3.0),
+                (5.0, 5.0),
+            ],
+        ),
+        ("variation_deg", &[(-91.0, 91.0), (-370.0, 370.0), (-20_000.0, 410_000.0), (2019.0, 2036.0)]),
+    ];
+
+    /// The same point gives the same bits wherever it stands, in an array of any length, and among whatever neighbours.
+    #[test]
+    fn a_place_in_the_array_is_nothing_to_a_point() {
+        let mut seed = 0x2545_f491_4f6c_dd1d_u64;
+        let mut next = || {
+            seed ^= seed << 13;
+            seed ^= seed >> 7;
+            seed ^= seed << 17;
+            (seed >> 11) as f64 / (1_u64 << 53) as f64
+        };
+        for (name, ranges) in LOOPS {
+            let function = Function::named(name).unwrap();
+            let mut draw = || -> Vec<f64> {
+                ranges
+                    .iter()
+                    .map(|(low, high)| if low == high { *low } else { low + (high - low) * next() })
+                    .collect()
+            };
+            let mut points: Vec<Vec<f64>> = (0..1000).map(|_| draw()).collect();
+            if name == "lead_nm" {
+                points.iter_mut().step_by(3).for_each(|point| point[7] = f64::INFINITY);
+            }
+            let all = |points: &[Vec<f64>]| {
+                let columns: Vec<Vec<f64>> = (0..function.inputs.len())
+                    .map(|place| points.iter().map(|point| point[place]).collect())
+                    .collect();
+                let given: Vec<&[f64]> = columns.iter().map(Vec::as_slice).collect();
+                let mut answers = vec![vec![0.0; points.len()]; function.outputs.len()];
+                let mut places: Vec<&mut [f64]> = answers.iter_mut().map(Vec::as_mut_slice).collect();
+                let mut statuses = vec![0; points.len()];
+                (function.block)(&given, &mut places, &mut statuses);
+                let bits =
+                    |index: usize| answers.iter().map(|answer| answer[index].to_bits()).collect::<Vec<_>>();
+                (0..points.len()).map(|index| (statuses[index], bits(index))).collect::<Vec<_>>()
+            };
+            let together = all(&points);
+            assert!(together.iter().filter(|(status, _)| *status == 0).count() > 300, "{name}");
+            for length in [1, 3, 7, 129, 333] {
+                let parts: Vec<_> = points.chunks(length).flat_map(all).collect();
+                assert!(parts == together, "{name} by {length}");
+            }
+        }
+    }
+}

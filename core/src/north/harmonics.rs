@@ -1,13 +1,13 @@
 //! The sums of spherical harmonics that the magnetic models are.
 
 /// Degree and order of the models.
-const DEGREE: u8 = 12;
+pub(crate) const DEGREE: u8 = 12;
 
 /// Radius of the models' reference sphere in metres.
-const REFERENCE_RADIUS_M: f64 = 6_371_200.0;
+pub(crate) const REFERENCE_RADIUS_M: f64 = 6_371_200.0;
 
 /// Degree, order, g, h, and the yearly changes of g and h; by degree, then by order.
-pub(super) type Coefficients = [(u8, u8, f64, f64, f64, f64); 90];
+pub(crate) type Coefficients = [(u8, u8, f64, f64, f64, f64); 90];
 
 /// A part of the field in nanotesla, and its change in a year.
 #[derive(Debug, Clone, Copy, Default, PartialEq)]

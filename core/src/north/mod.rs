@@ -3,11 +3,11 @@
 mod conversion;
 mod decimal_year;
 mod grid;
-mod harmonics;
+pub(crate) mod harmonics;
 mod magnetic_field;
 mod transverse_grid;
-mod wmm2020;
-mod wmm2025;
+pub(crate) mod wmm2020;
+pub(crate) mod wmm2025;
 
 pub use decimal_year::DecimalYear;
 pub use grid::{LambertGrid, polar_grid_convergence};

@@ -4,7 +4,7 @@
 //! as the crate `world_magnetic_model` 1.2025 carries them.
 
 /// Degree, order, g, h, and the yearly changes of g and h.
-pub(super) const COEFFICIENTS: [(u8, u8, f64, f64, f64, f64); 90] = [
+pub(crate) const COEFFICIENTS: [(u8, u8, f64, f64, f64, f64); 90] = [
     (1, 0, -29404.5, 0.0, 6.7, 0.0),
     (1, 1, -1450.7, 4652.9, 7.7, -25.1),
     (2, 0, -2500.0, 0.0, -11.5, 0.0),

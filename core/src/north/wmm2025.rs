@@ -4,7 +4,7 @@
 //! Survey; a work of the United States and British governments, in the public domain.
 
 /// Degree, order, g, h, and the yearly changes of g and h.
-pub(super) const COEFFICIENTS: [(u8, u8, f64, f64, f64, f64); 90] = [
+pub(crate) const COEFFICIENTS: [(u8, u8, f64, f64, f64, f64); 90] = [
     (1, 0, -29351.8, 0.0, 12.0, 0.0),
     (1, 1, -1410.8, 4545.4, 9.7, -21.5),
     (2, 0, -2556.6, 0.0, -11.6, 0.0),
