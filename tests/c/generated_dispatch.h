@@ -2455,7 +2455,7 @@ static const struct dispatch DISPATCH[] = {
     {"lead_radial_outbound_deg", 2, 1, "nn", {"lead_radial_outbound_deg"}, 0, {12.0, 0.6}, call_lead_radial_outbound_deg, many_lead_radial_outbound_deg},
     {"leg_meaning", 1, 2, "c", {"path", "end"}, 0, {LUBBER_LEG_CODE_COURSE_TO_DME}, call_leg_meaning, many_leg_meaning},
     {"magnetic_field", 4, 18, "nnnn", {"declination_deg", "inclination_deg", "horizontal_nt", "north_nt", "east_nt", "down_nt", "total_nt", "declination_change_deg", "inclination_change_deg", "horizontal_change_nt", "north_change_nt", "east_change_nt", "down_change_nt", "total_change_nt", "declination_uncertainty_deg", "grid_variation_deg", "zone", "in_date"}, 0, {-80.0, 240.0, 0.0, 2027.5}, call_magnetic_field, many_magnetic_field},
-    {"variation_deg", 4, 1, "nnnn", {"variation_deg"}, 0, {-80.0, 240.0, 0.0, 2027.5}, call_variation_deg, many_variation_deg},
+    {"variation_deg", 4, 1, "nnnn", {"variation_deg"}, 1, {-80.0, 240.0, 0.0, 2027.5}, call_variation_deg, many_variation_deg},
     {"magnetic_from_true_deg", 2, 1, "nn", {"magnetic_from_true_deg"}, 0, {5.0, 12.0}, call_magnetic_from_true_deg, many_magnetic_from_true_deg},
     {"true_from_magnetic_deg", 2, 1, "nn", {"true_from_magnetic_deg"}, 0, {353.0, 12.0}, call_true_from_magnetic_deg, many_true_from_magnetic_deg},
     {"station_misalignment_deg", 2, 1, "nn", {"station_misalignment_deg"}, 0, {-6.0, -3.5}, call_station_misalignment_deg, many_station_misalignment_deg},

@@ -790,7 +790,7 @@ pub const FUNCTIONS: &[Function] = &[
         inputs: &["lat_deg", "lon_deg", "altitude_ft", "decimal_year"],
         outputs: &["variation_deg"],
         run: |inputs, outputs| one(inputs, outputs, variation_deg),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, variation_deg),
+        block: |inputs, outputs, statuses| columns(inputs, outputs, statuses, super::north::variation_deg_block, variation_deg),
     },
     Function {
         name: "magnetic_from_true_deg",
