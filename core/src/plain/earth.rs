@@ -3,6 +3,7 @@
 use super::{any_nan, outputs};
 use crate::Error;
 use crate::earth::{self, Sphere};
+use crate::many::geodesic::{Direct, Long};
 use crate::many::run;
 use crate::many::slant_range::Slant;
 use crate::value::units::{degree, nautical_mile, nautical_miles};
@@ -54,7 +55,8 @@ outputs! {
 /// - `lon2_deg`: longitude of the second point, any finite number
 ///
 /// # Accuracy
-/// 15 nanometres for any two points.
+/// 15 nanometres for any two points. In arrays 1 micrometre of distance, and 4 of what a bearing moves the other end by; to
+/// 18 000 km a tenth of that. Points within a metre of each other, and near each other's antipode, are computed one by one there.
 ///
 /// # Degenerate cases
 /// Coincident points have no bearing (NaN). Between antipodal points one of the shortest lines is given.
@@ -92,6 +94,13 @@ pub fn geodesic_inverse(
         initial_bearing_deg: degrees(line.initial_bearing),
         final_bearing_deg: degrees(line.final_bearing),
     })
+}
+
+/// [`geodesic_inverse`] over columns.
+pub(super) fn geodesic_inverse_block(inputs: [&[f64]; 4], outputs: [&mut [f64]; 3]) {
+    let [lat1_deg, lon1_deg, lat2_deg, lon2_deg] = inputs;
+    let [distance_nm, initial_bearing_deg, final_bearing_deg] = outputs;
+    run(Long { lat1_deg, lon1_deg, lat2_deg, lon2_deg, distance_nm, initial_bearing_deg, final_bearing_deg });
 }
 
 /// Slant range, which DME shows, from ground distance and height above the station.
@@ -160,7 +169,7 @@ outputs! {
 /// - `distance_nm`: length of the line, 0 to 10 900
 ///
 /// # Accuracy
-/// 15 nanometres.
+/// 15 nanometres; in arrays 0.1 micrometre, but single calls within a metre and at the poles.
 ///
 /// # Degenerate cases
 /// From a pole the bearing is taken against the meridian of the longitude given there.
@@ -196,6 +205,21 @@ pub fn geodesic_direct(
         longitude_deg: longitude(point),
         final_bearing_deg: bearing.angle().get::<degree>(),
     })
+}
+
+/// [`geodesic_direct`] over columns.
+pub(super) fn geodesic_direct_block(inputs: [&[f64]; 4], outputs: [&mut [f64]; 3]) {
+    let [lat_deg, lon_deg, bearing_deg, distance_nm] = inputs;
+    let [latitude_deg, longitude_deg, final_bearing_deg] = outputs;
+    run(Direct {
+        lat_deg,
+        lon_deg,
+        bearing_deg,
+        distance_nm,
+        latitude_deg,
+        longitude_deg,
+        final_bearing_deg,
+    });
 }
 
 /// Ground distance from slant range and height above the station: the inverse of [`slant_range_nm`].

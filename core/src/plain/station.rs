@@ -38,7 +38,8 @@ outputs! {
 ///
 /// # Accuracy
 /// 15 nanometres along the ground, a micrometre along the slant. In arrays a tenth of a micrometre to 300 NM and a micrometre
-/// to 1000, along the ground and across, beyond which each point is computed as by itself. Mean sea level is taken for the ellipsoid.
+/// beyond, along the ground and across; within a metre of the station and beyond 10 600 NM each point is computed as by itself.
+/// Mean sea level is taken for the ellipsoid.
 ///
 /// # Degenerate cases
 /// Exactly overhead the radial is NaN. Reception is not judged here.

@@ -15,9 +15,9 @@ pub use polynomials::{EXPANSION, IMPACT, LOG_SECANT};
 /// Added and taken away again it leaves a number rounded; its last bits are then the whole number.
 const ROUNDER: f64 = 6_755_399_441_055_744.0;
 /// A degree in radians.
-const RADIAN: f64 = 0.017_453_292_519_943_295;
+pub const RADIAN: f64 = 0.017_453_292_519_943_295;
 /// A radian in degrees, and what its rounding leaves.
-const DEGREE: f64 = 57.295_779_513_082_32;
+pub const DEGREE: f64 = 57.295_779_513_082_32;
 const DEGREE_REST: f64 = -1.987_849_567_057_628_4e-15;
 
 /// Sine and cosine of an angle in radians, up to an eighth of a circle either way.
@@ -42,6 +42,12 @@ pub fn sin_cos_deg<const FMA: bool>(angle_deg: f64) -> (f64, f64) {
     let sign_of_first = (quarter & 2) << 62;
     let sign_of_second = (quarter.wrapping_add(1) & 2) << 62;
     (f64::from_bits(first.to_bits() ^ sign_of_first), f64::from_bits(second.to_bits() ^ sign_of_second))
+}
+
+/// The nearest whole number, of a number up to 2^51.
+#[inline(always)]
+pub fn rounded(x: f64) -> f64 {
+    (x + ROUNDER) - ROUNDER
 }
 
 /// Sine and cosine of an angle in degrees, to 90 either way: cheaper, within 4e-16 of the truth rather than to the last place.

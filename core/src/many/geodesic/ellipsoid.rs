@@ -4,6 +4,8 @@ use crate::many::arithmetic::polynomial;
 
 /// Semi-major axis.
 pub const AXIS_M: f64 = 6_378_137.0;
+/// Flattening.
+pub const FLATTENING: f64 = 1.0 / 298.257_223_563;
 /// Squared eccentricity.
 pub const ECCENTRICITY_SQUARED: f64 = 0.006_694_379_990_141_317;
 

@@ -1,13 +1,19 @@
-//! The geodesic between two points of WGS-84, from the straight line between them.
+//! The geodesic between two points of WGS-84: near ones from the straight line between them, others by Karney's series.
 
+mod direct;
 mod ellipsoid;
+#[rustfmt::skip]
+mod karney;
+mod long;
 #[rustfmt::skip]
 mod middle;
 #[rustfmt::skip]
 mod near;
 mod series;
 
-pub use ellipsoid::{AXIS_M, ECCENTRICITY_SQUARED, normal};
+pub use direct::Direct;
+pub use ellipsoid::{AXIS_M, ECCENTRICITY_SQUARED, FLATTENING, normal};
+pub use long::Long;
 pub use middle::Middle;
 pub use near::Near;
 pub use series::Series;
