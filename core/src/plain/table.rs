@@ -559,7 +559,7 @@ pub const FUNCTIONS: &[Function] = &[
         inputs: &["lat1_deg", "lon1_deg", "lat2_deg", "lon2_deg"],
         outputs: &["distance_nm", "initial_bearing_deg", "final_bearing_deg"],
         run: |inputs, outputs| one(inputs, outputs, geodesic_inverse),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, geodesic_inverse),
+        block: |inputs, outputs, statuses| columns(inputs, outputs, statuses, super::earth::geodesic_inverse_block, geodesic_inverse),
     },
     Function {
         name: "slant_range_nm",
@@ -573,7 +573,7 @@ pub const FUNCTIONS: &[Function] = &[
         inputs: &["lat_deg", "lon_deg", "bearing_deg", "distance_nm"],
         outputs: &["latitude_deg", "longitude_deg", "final_bearing_deg"],
         run: |inputs, outputs| one(inputs, outputs, geodesic_direct),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, geodesic_direct),
+        block: |inputs, outputs, statuses| columns(inputs, outputs, statuses, super::earth::geodesic_direct_block, geodesic_direct),
     },
     Function {
         name: "ground_distance_nm",

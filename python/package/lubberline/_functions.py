@@ -5221,7 +5221,9 @@ def geodesic_inverse(lat1_deg, lon1_deg, lat2_deg, lon2_deg, **kwargs):
 
     Notes
     -----
-    Accuracy: 15 nanometres for any two points.
+    Accuracy: 15 nanometres for any two points. In arrays 1 micrometre of distance, and 4 of what a
+    bearing moves the other end by; to 18 000 km a tenth of that. Points within a metre of each
+    other, and near each other's antipode, are computed one by one there.
 
     Degenerate cases: Coincident points have no bearing (NaN). Between antipodal points one of the
     shortest lines is given.
@@ -5348,7 +5350,8 @@ def geodesic_direct(lat_deg, lon_deg, bearing_deg, distance_nm, **kwargs):
 
     Notes
     -----
-    Accuracy: 15 nanometres.
+    Accuracy: 15 nanometres; in arrays 0.1 micrometre, but single calls within a metre and at the
+    poles.
 
     Degenerate cases: From a pole the bearing is taken against the meridian of the longitude given
     there.
@@ -11267,8 +11270,9 @@ def observe(station_latitude_deg, station_longitude_deg, station_elevation_ft, s
     Notes
     -----
     Accuracy: 15 nanometres along the ground, a micrometre along the slant. In arrays a tenth of a
-    micrometre to 300 NM and a micrometre to 1000, along the ground and across, beyond which each
-    point is computed as by itself. Mean sea level is taken for the ellipsoid.
+    micrometre to 300 NM and a micrometre beyond, along the ground and across; within a metre of the
+    station and beyond 10 600 NM each point is computed as by itself. Mean sea level is taken for
+    the ellipsoid.
 
     Degenerate cases: Exactly overhead the radial is NaN. Reception is not judged here.
 
