@@ -210,7 +210,7 @@ pub enum Error {
     },
     /// The calendar has no such date.
     #[error(
-        "year {year}, month {month}, day {day} is no date; allowed: a whole year, a whole month from 1 to 12, a day of that month from 1"
+        "year {year}, month {month}, day {day} is no date; allowed: whole years and months, a day that the month has"
     )]
     NoSuchDate {
         /// The year.

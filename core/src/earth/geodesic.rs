@@ -51,7 +51,8 @@ pub(super) fn wgs84() -> &'static Geodesic {
 pub fn inverse(from: Position, to: Position) -> GeodesicLine {
     let (distance_m, initial_deg, final_deg, _arc_deg): (f64, f64, f64, f64) =
         wgs84().inverse(from.latitude_deg(), from.longitude_deg(), to.latitude_deg(), to.longitude_deg());
-    let bearing = |degrees| (distance_m > 0.0).then(|| TrueBearing::from_degrees(degrees));
+    // A place that is none has a distance and bearings that are none.
+    let bearing = |degrees| (distance_m != 0.0).then(|| TrueBearing::from_degrees(degrees));
     GeodesicLine {
         distance: GroundDistance::derived(metres(distance_m)),
         initial_bearing: bearing(initial_deg),

@@ -97,6 +97,9 @@ impl OffsetLine {
         beside_m: impl Fn(Position) -> f64 + Copy,
     ) -> Option<(Position, Length)> {
         let mut nearest: Option<(Position, Length)> = None;
+        // Half around the earth is everywhere.
+        let everywhere = metres(std::f64::consts::PI * MEAN_RADIUS_M);
+        let reach = if reach > everywhere { everywhere } else { reach };
         let mut looked = metres(0.0);
         // Outward from the place, so that the usual meeting close by is found at once.
         while nearest.is_none() && looked < reach {

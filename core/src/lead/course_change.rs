@@ -297,7 +297,7 @@ impl<N: North> CourseChange<N> {
 
     /// Place relative to the fix.
     fn place_m(&self, time_s: f64) -> Plane {
-        let within_s = time_s.min(self.turn.duration_s()).max(0.0);
+        let (within_s, _) = self.turn.within_s(time_s);
         let before_m = Plane::along(self.inbound.radians())
             * (self.groundspeed_before_m_s() * time_s.min(0.0) - self.lead_m);
         let turning_m =

@@ -63,11 +63,14 @@ impl DecimalYear {
 
     /// A date of plain numbers, of which year and month must be whole.
     pub(crate) fn of_numbers(year: f64, month: f64, day: f64) -> Result<Self, Error> {
+        let year = Quantity::CalendarYear.check("year", year)?;
+        let month = Quantity::Month.check("month", month)?;
+        let day = Quantity::DayOfMonth.check("day", day)?;
         let none = Error::NoSuchDate { year, month, day };
-        if year.fract() != 0.0 || month.fract() != 0.0 || !(1.0..=9999.0).contains(&year) {
+        if year.fract() != 0.0 || month.fract() != 0.0 {
             return Err(none);
         }
-        // Both are whole and in the range of the type; a month that is not becomes one that no year has.
+        // Both are whole and in the range of the type.
         Self::of_date(year as u16, month as u8, day).map_err(|error| match error {
             Error::NoSuchDate { .. } => none,
             other => other,
@@ -115,22 +118,24 @@ mod tests {
         for (year, month, day) in [
             (2026.0, 2.0, 29.0),
             (2028.0, 2.0, 30.0),
-            (2026.0, 0.0, 1.0),
-            (2026.0, 13.0, 1.0),
-            (2026.0, 257.0, 1.0),
-            (2026.0, -1.0, 1.0),
             (2026.0, 4.0, 31.0),
-            (2026.0, 4.0, 0.9),
             (2026.5, 4.0, 1.0),
             (2026.0, 4.5, 1.0),
-            (f64::INFINITY, 4.0, 1.0),
-            (2026.0, f64::INFINITY, 1.0),
-            (2026.0, 4.0, f64::INFINITY),
         ] {
             let refused = DecimalYear::of_numbers(year, month, day);
             assert!(matches!(refused, Err(Error::NoSuchDate { .. })), "{year} {month} {day}: {refused:?}");
         }
-        assert!(matches!(DecimalYear::of_numbers(2019.0, 12.0, 31.0), Err(Error::OutOfRange { .. })));
+        for (year, month, day, name) in [
+            (2019.0, 12.0, 31.0, "year"),
+            (f64::INFINITY, 4.0, 1.0, "year"),
+            (2026.0, 0.0, 1.0, "month"),
+            (2026.0, 257.0, 1.0, "month"),
+            (2026.0, 4.0, 0.9, "day"),
+            (2026.0, 1.0, 32.0, "day"),
+        ] {
+            let refused = DecimalYear::of_numbers(year, month, day);
+            assert_eq!(refused.unwrap_err().parameter(), Some(name), "{year} {month} {day}");
+        }
         let last = DecimalYear::of_numbers(2024.0, 12.0, 31.999).unwrap();
         assert!(last > DecimalYear::new(2024.999).unwrap() && last < DecimalYear::new(2025.0).unwrap());
     }

@@ -571,7 +571,7 @@ pub fn utm_meridian_deg(lat_deg: f64, lon_deg: f64) -> Result<f64, Error> {
 /// The days elapsed since the year began, of 365, or 366 in a leap year of the Gregorian calendar.
 ///
 /// # Arguments
-/// - `year`: year, whole, 2020 to 2035
+/// - `year`: year, whole, 2020 to 2034
 /// - `month`: month, whole, 1 to 12
 /// - `day`: day of the month from 1, with its elapsed fraction: 2.5 is noon of the second
 ///
@@ -582,7 +582,7 @@ pub fn utm_meridian_deg(lat_deg: f64, lon_deg: f64) -> Result<f64, Error> {
 /// None.
 ///
 /// # Errors
-/// A date that the calendar has not, or that lies outside the years of the model.
+/// A value outside its range, a date that the calendar has not.
 ///
 /// # Source
 /// The Gregorian calendar.

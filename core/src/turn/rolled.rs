@@ -71,9 +71,10 @@ impl RolledTurn {
 
         let roll_turn_rad = if rolls_only { amount_rad / 2.0 } else { turn_per_roll * log_secant(bank_rad) };
         let roll_s = bank_rad / roll_rad_s;
-        let steady_turn_rad = (amount_rad - 2.0 * roll_turn_rad).max(0.0);
+        let left_rad = amount_rad - 2.0 * roll_turn_rad;
+        let steady_turn_rad = if left_rad < 0.0 { 0.0 } else { left_rad };
         let rate_rad_s = STANDARD_GRAVITY_M_S2 * bank_rad.tan() / airspeed_m_s;
-        let steady_s = if steady_turn_rad > 0.0 { steady_turn_rad / rate_rad_s } else { 0.0 };
+        let steady_s = if steady_turn_rad == 0.0 { 0.0 } else { steady_turn_rad / rate_rad_s };
 
         let mut turn = Self {
             airspeed_m_s,
@@ -185,7 +186,7 @@ impl RolledTurn {
         }
         let (time_s, left_s) = self.within_s(time_s);
         let from_end_s = time_s.min(left_s);
-        let bank_rad = if from_end_s < self.roll_s { self.roll_rad_s * from_end_s } else { self.bank_rad };
+        let bank_rad = if from_end_s >= self.roll_s { self.bank_rad } else { self.roll_rad_s * from_end_s };
         bank_rad.copysign(self.change_rad)
     }
 
@@ -217,9 +218,9 @@ impl RolledTurn {
         length_m
     }
 
-    /// A time brought within the turn, and the time then left.
-    fn within_s(&self, time_s: f64) -> (f64, f64) {
-        let within_s = time_s.min(self.duration_s()).max(0.0);
+    /// A time brought within the turn, and the time then left; what is not a number stays so.
+    pub(crate) fn within_s(&self, time_s: f64) -> (f64, f64) {
+        let within_s = if time_s.is_nan() { time_s } else { time_s.min(self.duration_s()).max(0.0) };
         (within_s, self.duration_s() - within_s)
     }
 

@@ -79,8 +79,8 @@ impl<N: North> Bearing<N> {
     /// A direction known to be finite.
     pub(crate) fn from_degrees(degrees: f64) -> Self {
         let reduced = degrees.rem_euclid(360.0);
-        // A tiny negative angle rounds up to the full circle.
-        Self { degrees: if reduced < 360.0 { reduced } else { 0.0 }, north: PhantomData }
+        // A tiny negative angle rounds up to the full circle; what is not a number stays so.
+        Self { degrees: if reduced >= 360.0 { 0.0 } else { reduced }, north: PhantomData }
     }
 
     pub(crate) fn from_radians(radians: f64) -> Self {
@@ -121,7 +121,7 @@ impl<N: North> Bearing<N> {
     pub(crate) fn way_round_deg(self, other: Self, sign: f64) -> f64 {
         let round_deg = (sign * (other.degrees - self.degrees)).rem_euclid(360.0);
         // A tiny negative angle rounds up to the full circle.
-        if round_deg < 360.0 { round_deg } else { 0.0 }
+        if round_deg >= 360.0 { 0.0 } else { round_deg }
     }
 
     /// The same direction counted from a north that lies `declination` east of this one.

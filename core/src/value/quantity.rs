@@ -215,6 +215,12 @@ quantities! {
     LegNumber = 68: "number of the leg", "", [from 1.0 to 1000000.0];
     /// Longitude from the meridian of a transverse Mercator grid, east positive.
     GridLongitude = 69: "longitude from the grid's meridian", "deg", [from -60.0 to 60.0];
+    /// A year of the calendar.
+    CalendarYear = 70: "year", "", [from 2020.0 to 2034.0];
+    /// A month of the year.
+    Month = 71: "month", "", [from 1.0 to 12.0];
+    /// A day of the month, with its elapsed fraction.
+    DayOfMonth = 72: "day of the month", "", [from 1.0 below 32.0];
 }
 
 impl Quantity {

@@ -9,6 +9,7 @@
 
 mod points;
 mod settings;
+mod typed;
 
 use std::panic::{AssertUnwindSafe, catch_unwind};
 use std::time::{Duration, Instant};
