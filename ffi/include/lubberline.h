@@ -402,6 +402,21 @@
 #define LUBBER_ERROR_GRID_LONGITUDE (-69)
 
 /**
+ * Year out of range; allowed: from 2020.0 to 2034.0.
+ */
+#define LUBBER_ERROR_CALENDAR_YEAR (-70)
+
+/**
+ * Month out of range; allowed: from 1.0 to 12.0.
+ */
+#define LUBBER_ERROR_MONTH (-71)
+
+/**
+ * Day of the month out of range; allowed: from 1.0 below 32.0.
+ */
+#define LUBBER_ERROR_DAY_OF_MONTH (-72)
+
+/**
  * The course change is a reversal and has no lead.
  */
 #define LUBBER_ERROR_COURSE_REVERSAL (-101)
@@ -7879,7 +7894,7 @@ size_t lubber_utm_meridian_deg_n(size_t count,
  *
  * The days elapsed since the year began, of 365, or 366 in a leap year of the Gregorian calendar.
  *
- * @param year year, whole, 2020 to 2035
+ * @param year year, whole, 2020 to 2034
  * @param month month, whole, 1 to 12
  * @param day day of the month from 1, with its elapsed fraction: 2.5 is noon of the second
  * @param[out] decimal_year the result; may be NULL
@@ -7887,7 +7902,7 @@ size_t lubber_utm_meridian_deg_n(size_t count,
  *
  * Accuracy: Rounding.
  * Degenerate cases: None.
- * Errors: A date that the calendar has not, or that lies outside the years of the model.
+ * Errors: A value outside its range, a date that the calendar has not.
  * Source: The Gregorian calendar.
  *
  * Example: lubber_decimal_year(2026.0, 7.0, 2.5, &value) gives 2026.5000

@@ -155,6 +155,12 @@ pub const LUBBER_ERROR_ROUTE_DISTANCE: i32 = -67;
 pub const LUBBER_ERROR_LEG_NUMBER: i32 = -68;
 /// Longitude from the grid's meridian out of range; allowed: from -60.0 to 60.0 deg.
 pub const LUBBER_ERROR_GRID_LONGITUDE: i32 = -69;
+/// Year out of range; allowed: from 2020.0 to 2034.0.
+pub const LUBBER_ERROR_CALENDAR_YEAR: i32 = -70;
+/// Month out of range; allowed: from 1.0 to 12.0.
+pub const LUBBER_ERROR_MONTH: i32 = -71;
+/// Day of the month out of range; allowed: from 1.0 below 32.0.
+pub const LUBBER_ERROR_DAY_OF_MONTH: i32 = -72;
 /// The course change is a reversal and has no lead.
 pub const LUBBER_ERROR_COURSE_REVERSAL: i32 = -101;
 /// The airspeed cannot hold the course against the wind.
@@ -602,6 +608,9 @@ pub extern "C" fn lubber_status_text(status: i32) -> *const c_char {
         -67 => c"distance from the VOR along the route out of range; allowed: from 0.0 to 75.0 NM",
         -68 => c"number of the leg out of range; allowed: from 1.0 to 1000000.0",
         -69 => c"longitude from the grid's meridian out of range; allowed: from -60.0 to 60.0 deg",
+        -70 => c"year out of range; allowed: from 2020.0 to 2034.0",
+        -71 => c"month out of range; allowed: from 1.0 to 12.0",
+        -72 => c"day of the month out of range; allowed: from 1.0 below 32.0",
         -101 => c"the course change is a reversal and has no lead",
         -102 => c"the airspeed cannot hold the course against the wind",
         -103 => c"the turn does not fit between the radial and the arc",
@@ -8664,7 +8673,7 @@ pub unsafe extern "C" fn lubber_utm_meridian_deg_n(
 ///
 /// The days elapsed since the year began, of 365, or 366 in a leap year of the Gregorian calendar.
 ///
-/// @param year year, whole, 2020 to 2035
+/// @param year year, whole, 2020 to 2034
 /// @param month month, whole, 1 to 12
 /// @param day day of the month from 1, with its elapsed fraction: 2.5 is noon of the second
 /// @param[out] decimal_year the result; may be NULL
@@ -8672,7 +8681,7 @@ pub unsafe extern "C" fn lubber_utm_meridian_deg_n(
 ///
 /// Accuracy: Rounding.
 /// Degenerate cases: None.
-/// Errors: A date that the calendar has not, or that lies outside the years of the model.
+/// Errors: A value outside its range, a date that the calendar has not.
 /// Source: The Gregorian calendar.
 ///
 /// Example: lubber_decimal_year(2026.0, 7.0, 2.5, &value) gives 2026.5000

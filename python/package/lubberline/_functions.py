@@ -8178,7 +8178,7 @@ def decimal_year(year, month, day, **kwargs):
     Parameters
     ----------
     year : array_like
-        Year, whole, 2020 to 2035.
+        Year, whole, 2020 to 2034.
     month : array_like
         Month, whole, 1 to 12.
     day : array_like
@@ -8194,8 +8194,8 @@ def decimal_year(year, month, day, **kwargs):
     Raises
     ------
     NavigationError
-        For numbers: A date that the calendar has not, or that lies outside the years of the model.
-        In arrays such a point is NaN and NumPy's `invalid` warning.
+        For numbers: A value outside its range, a date that the calendar has not. In arrays such a
+        point is NaN and NumPy's `invalid` warning.
 
     Notes
     -----
