@@ -9,6 +9,8 @@ import pytest
 from conftest import ROOT
 from matplotlib import pyplot
 
+from lubberline import plot
+
 DOCS = ROOT / "docs"
 SHOWN = {name for page in DOCS.rglob("*.md") for name in re.findall(r"!\[[^\]]+\]\((?:\.\./)?pictures/([\w.]+)\)", page.read_text())}
 PINNED = set(re.findall(r"^matplotlib==([\d.]+)", (ROOT / "tests/python/requirements.txt").read_text(), re.MULTILINE))
@@ -26,6 +28,14 @@ def drawn(tmp_path_factory):
 def test_each_picture_is_shown_and_each_one_shown_is_drawn(drawn):
     assert set(drawn) == SHOWN
     assert {path.name for path in (DOCS / "pictures").glob("*.png")} == SHOWN
+
+
+def test_the_page_of_pictures_names_each_function_and_its_example_draws(tmp_path, monkeypatch):
+    page = (DOCS / "pictures.md").read_text()
+    assert set(re.findall(r"`(\w+)\([^`]*\)`", page)) == set(plot.__all__) - {"COLORS"}
+    monkeypatch.chdir(tmp_path)
+    exec(compile(re.search(r"```python\n(.*?)```", page, re.DOTALL).group(1), "pictures.md", "exec"), {})
+    assert (tmp_path / "turn.png").stat().st_size > 5_000
 
 
 @pytest.mark.parametrize("name", sorted(SHOWN))

@@ -130,8 +130,8 @@ def test_labels_keep_off_one_another_and_stay_in_the_picture(name):
     apart(ax)
 
 
-@pytest.mark.parametrize("inbound_deg", range(0, 360, 45))
-@pytest.mark.parametrize("change_deg", [-100.0, -35.0, 60.0, 120.0])
+@pytest.mark.parametrize("inbound_deg", range(0, 360, 60))
+@pytest.mark.parametrize("change_deg", [-100.0, 35.0, 120.0])
 def test_labels_find_a_place_for_any_turn(inbound_deg, change_deg):
     change = lubberline.course_change(inbound_deg, inbound_deg + change_deg, **CHANGE)
     apart(plot.course_change(change, ident="OST"))

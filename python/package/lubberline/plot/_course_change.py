@@ -93,6 +93,7 @@ def course_change(change: CourseChange, *, fly_over: bool = True, rule: bool = T
     _look.widen(ax)
     _look.wind(ax, change.settings[3], change.settings[4])
 
+    _look.legend(ax)
     labels = Labels(ax)
     begin_text = f"begin the turn\n{change.dme_at_roll_in_nm:.1f} DME\nradial {change.radial_at_roll_in_deg:03.0f}\N{DEGREE SIGN}"
     labels.add(begin, begin_text, prefer_deg=inbound_deg - 90.0 * side, color=_look.COLORS["path"])
@@ -105,7 +106,6 @@ def course_change(change: CourseChange, *, fly_over: bool = True, rule: bool = T
         labels.add(where, f"by rule\n{reading_nm:.1f} DME", prefer_deg=inbound_deg + 90.0 * side, color=_look.COLORS["rule"])
     if ident:
         labels.add((0.0, 0.0), ident, prefer_deg=inbound_deg - 45.0 * side, fontweight="bold")
-    _look.legend(ax)
     return ax
 
 

@@ -98,6 +98,7 @@ def hold(
     _look.station(ax)
     _look.widen(ax)
     _look.wind(ax, wind_from_deg, wind_speed_kt)
+    _look.legend(ax, columns=3)
     labels = Labels(ax)
     outbound = f"outbound heading {pattern.outbound_heading_deg:03.0f}\N{DEGREE SIGN}\nfor {_clock(pattern.outbound_time_s)}"
     labels.add(at, outbound, prefer_deg=inbound_course_deg + 90.0 * sign)
@@ -109,7 +110,6 @@ def hold(
     labels.add((0.75 * level[0], 0.75 * level[1]), inbound, prefer_deg=inbound_course_deg - 90.0 * sign)
     if ident:
         labels.add((0.0, 0.0), ident, prefer_deg=inbound_course_deg - 45.0 * sign, fontweight="bold")
-    _look.legend(ax, columns=3)
     return ax
 
 

@@ -18,13 +18,17 @@ _BEARINGS_DEG = np.arange(0.0, 360.0, 15.0)
 
 
 class Labels:
-    """The labels of one picture. The lines must have been drawn and the limits be set before."""
+    """The labels of one picture. Lines and legend must have been drawn and the limits be set before."""
 
     def __init__(self, ax: Axes) -> None:
         self._ax = ax
-        ax.apply_aspect()
         figure = ax.get_figure()
         self._points = 72.0 / (figure.dpi if figure is not None else 72.0)
+        # Where the axes will come to lie, with the legend and all: before that no distance on the paper is known.
+        layout = figure.canvas.figure.get_layout_engine() if figure is not None else None
+        if layout is not None and figure is not None:
+            layout.execute(figure.canvas.figure)
+        ax.apply_aspect()
         lines = [self._on_paper(np.asarray(line.get_xydata(), dtype=float)) for line in ax.get_lines()]
         self._drawn: Array = np.vstack([_filled(line) for line in lines]) if lines else np.empty((0, 2))
         self._boxes: list[Array] = []

@@ -22,7 +22,7 @@ def route(
     cone_half_angle_deg: float | None = 50.0,
     ax: Axes | None = None,
 ) -> Axes:
-    """A path over the ground from above, its turns marked, with the reading of the nearest station where each turn begins.
+    """A path over the ground from above, its turns marked, with the reading of the nearest station where each turn begins. True north is up.
 
     Parameters
     ----------
@@ -93,6 +93,7 @@ def route(
         _look.station(ax, place(station.latitude_deg, station.longitude_deg))
     _look.widen(ax)
 
+    _look.legend(ax, columns=3)
     labels = Labels(ax)
     for segment, here, reading in begins:
         turned = (segment.end_course_deg - segment.start_course_deg + 180.0) % 360.0 - 180.0
@@ -111,7 +112,6 @@ def route(
             chord = np.mean(ends, axis=0)
             nearest = int(np.argmin(np.hypot(east - chord[0], north - chord[1])))
             labels.add((float(east[nearest]), float(north[nearest])), name, prefer_deg=longest.start_course_deg + 90.0)
-    _look.legend(ax, columns=3)
     return ax
 
 
