@@ -250,6 +250,36 @@ pub unsafe extern "C" fn lubber_flight_look(
     }
 }
 
+/// Tunes the receiver to another station and selects a course, from its north.
+///
+/// The station's true north is the north that is carried from now on: the flight holds its heading, and the wind stays what it is in space. Steer anew.
+///
+/// @return LUBBER_OK, or a negative status
+///
+/// # Safety
+/// `flight` must be null (a failure) or come from lubber_flight_new.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_flight_tune(
+    flight: *mut lubber_flight,
+    station_latitude_deg: f64,
+    station_longitude_deg: f64,
+    station_elevation_ft: f64,
+    station_declination_deg: f64,
+    course_deg: f64,
+) -> i32 {
+    let tune = |flown: &mut FlightAndReceiver| {
+        flown.tune(
+            station_latitude_deg,
+            station_longitude_deg,
+            station_elevation_ft,
+            station_declination_deg,
+            course_deg,
+        )
+    };
+    // SAFETY: the caller vouches for it.
+    unsafe { with(flight, tune) }
+}
+
 /// Holds a heading, from the carried north.
 ///
 /// @return LUBBER_OK, or a negative status

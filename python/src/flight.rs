@@ -105,6 +105,14 @@ impl Flight {
         PyBytes::new(python, &bytes)
     }
 
+    /// From latitude, longitude, elevation and declination of the station, and the course.
+    fn tune(&mut self, python: Python<'_>, station: [f64; 4], course_deg: f64) -> PyResult<()> {
+        let [latitude_deg, longitude_deg, elevation_ft, declination_deg] = station;
+        self.steered(python, |flight| {
+            flight.tune(latitude_deg, longitude_deg, elevation_ft, declination_deg, course_deg)
+        })
+    }
+
     fn hold_heading(&mut self, python: Python<'_>, heading_deg: f64) -> PyResult<()> {
         self.steered(python, |flight| flight.hold_heading(heading_deg))
     }

@@ -94,6 +94,7 @@ static unsigned long while_flying(void)
             EXPECT(lubber_flight_look(flight, &state) == LUBBER_OK);
         }
     }
+    EXPECT(lubber_flight_tune(flight, 60.5, -19.0, 300.0, -7.0, 40.0) == LUBBER_OK);
     EXPECT(lubber_flight_track(flight, NAN, 4.0) < 0);
     unsigned long used = allocations - before;
     lubber_flight_free(flight);

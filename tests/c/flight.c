@@ -62,6 +62,41 @@ static void winds(struct lubber_flight_start start)
     lubber_flight_free(flight);
 }
 
+/* In over one station, tuned to the next: nothing moves by it, and the turn planned for the next rolls out on its course. */
+static void next_station(struct lubber_flight_start start)
+{
+    struct lubber_flight *flight = NULL;
+    struct lubber_flight_state before = {.struct_size = sizeof before}, state = {.struct_size = sizeof state};
+    start.latitude_deg = 60.0;
+    start.longitude_deg = -20.0;
+    start.altitude_ft = 20000.0;
+    start.heading_deg = 70.0;
+    start.wind_from_deg = 70.0;
+    start.wind_speed_kt = 40.0;
+    EXPECT(lubber_flight_new(&start, &flight) == LUBBER_OK);
+    EXPECT(lubber_flight_step(flight, 60.0) == LUBBER_OK);
+    EXPECT(lubber_flight_look(flight, &before) == LUBBER_OK);
+    double latitude_deg, longitude_deg, inbound_deg, across_nm;
+    EXPECT(lubber_geodesic_direct(60.0, -20.0, 70.0, 90.0, &latitude_deg, &longitude_deg, &inbound_deg) == LUBBER_OK);
+    EXPECT(lubber_flight_tune(flight, latitude_deg, longitude_deg, 300.0, -7.0, inbound_deg + 7.0) == LUBBER_OK);
+    EXPECT(lubber_flight_look(flight, &state) == LUBBER_OK);
+    EXPECT_NEAR(state.true_heading_deg, before.true_heading_deg, 1e-9);
+    EXPECT_NEAR(state.true_track_deg, before.true_track_deg, 1e-9);
+    EXPECT_NEAR(state.groundspeed_kt, before.groundspeed_kt, 1e-9);
+    EXPECT_NEAR(state.deviation_deg, 0.0, 1e-3);
+    EXPECT(lubber_flight_turn_at_station(flight, inbound_deg, inbound_deg - 100.0) == LUBBER_OK);
+    for (int second = 0; second < 3000 && !state.done; second++) {
+        EXPECT(lubber_flight_step(flight, 1.0) == LUBBER_OK);
+        EXPECT(lubber_flight_look(flight, &state) == LUBBER_OK);
+    }
+    EXPECT(state.done);
+    EXPECT(lubber_cross_track(latitude_deg, longitude_deg, inbound_deg - 100.0, state.latitude_deg, state.longitude_deg, &across_nm, NULL,
+                              NULL, NULL, NULL)
+           == LUBBER_OK);
+    EXPECT_NEAR(across_nm, 0.0, 0.01);
+    lubber_flight_free(flight);
+}
+
 int main(void)
 {
     struct lubber_flight_start start;
@@ -97,6 +132,7 @@ int main(void)
 
     holds(start);
     winds(start);
+    next_station(start);
     start.true_airspeed_kt = NAN;
     EXPECT(lubber_flight_new(&start, &flight) == LUBBER_ERROR_TRUE_AIRSPEED && flight == NULL);
     EXPECT(lubber_flight_step(NULL, 1.0) == LUBBER_ERROR_STRUCT);

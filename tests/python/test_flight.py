@@ -123,6 +123,20 @@ def test_the_wind_of_levels_is_the_one_between_them():
         flight.set_wind_levels(lower_altitude_ft=20_000.0, upper_altitude_ft=10_000.0, **levels)
 
 
+def test_tuning_to_the_next_station_moves_nothing_but_what_is_shown():
+    flight = inbound(wind_from_deg=300.0, wind_speed_kt=30.0)
+    before = flight.step(30.0)
+    flight.tune(61.0, -17.0, station_elevation_ft=200.0, station_declination_deg=-6.0, course_deg=50.0)
+    after = flight.state
+    for name in ("latitude_deg", "true_heading_deg", "true_track_deg", "groundspeed_kt", "bank_deg"):
+        assert getattr(after, name) == pytest.approx(getattr(before, name), abs=1e-9), name
+    station = lubberline.Station(61.0, -17.0, elevation_ft=200.0, declination_deg=-6.0)
+    seen = station.observe(after.latitude_deg, after.longitude_deg, after.altitude_ft)
+    assert (after.dme_nm, after.radial_deg) == (pytest.approx(seen.dme_nm), pytest.approx(seen.radial_deg))
+    with pytest.raises(lubberline.NavigationError, match="station_latitude_deg"):
+        flight.tune(91.0, 0.0)
+
+
 def test_a_late_crew_needs_the_way_it_flies():
     change = lubberline.course_change(0.0, 70.0, true_airspeed_kt=300.0, height_above_station_ft=5000.0)
     late = lubberline.course_change_sureness(change, mean_delay_s=3.0, trials=1000)

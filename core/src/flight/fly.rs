@@ -78,13 +78,7 @@ pub struct Flight {
 impl Flight {
     /// A flight that holds the heading it begins on.
     pub fn new(start: &Start) -> Self {
-        let north_from_true_rad = start.north_of.map_or(0.0, |from| {
-            let line = inverse(from, start.position);
-            match (line.initial_bearing, line.final_bearing) {
-                (Some(first), Some(last)) => first.change_to(last).degrees().to_radians(),
-                _ => 0.0,
-            }
-        });
+        let north_from_true_rad = start.north_of.map_or(0.0, |from| carried_rad(from, start.position));
         let altitude_m = start.altitude.value().get::<meter>();
         let mut flight = Self {
             place: Place::new(start.position, north_from_true_rad),
@@ -111,6 +105,16 @@ impl Flight {
     pub fn steer(&mut self, steering: Steering) {
         self.steering = steering;
         self.memory = Memory::begun(self.time_s);
+    }
+
+    /// Carries the true north of another point from now on, as if it had begun there, and holds its heading. Nothing in space is
+    /// turned by it: heading and wind are only counted anew, so that a turn planned for that point can be flown.
+    pub fn carry_north_of(&mut self, point: Position) {
+        let turned_rad = carried_rad(point, self.position()) - self.place.north_from_true_rad();
+        self.place = self.place.north_turned(turned_rad);
+        self.heading_rad -= turned_rad;
+        self.wind = self.wind.north_turned(turned_rad);
+        self.steer(Steering::Heading(self.carried_heading()));
     }
 
     /// Flies at another airspeed from now on.
@@ -323,6 +327,15 @@ impl Flight {
     /// What a receiver on board shows.
     pub fn shows(&self, receiver: &Tuned) -> Indication {
         receiver.shows(self.position(), self.altitude())
+    }
+}
+
+/// How far clockwise of true north at a place the true north of a point lies, carried there over the shortest line.
+fn carried_rad(from: Position, to: Position) -> f64 {
+    let line = inverse(from, to);
+    match (line.initial_bearing, line.final_bearing) {
+        (Some(first), Some(last)) => first.change_to(last).degrees().to_radians(),
+        _ => 0.0,
     }
 }
 

@@ -40,6 +40,12 @@ impl Place {
         self.north.cross(self.normal)
     }
 
+    /// The same place with the carried north turned clockwise.
+    pub fn north_turned(&self, by_rad: f64) -> Self {
+        let (sine, cosine) = by_rad.sin_cos();
+        Self { normal: self.normal, north: self.north * cosine + self.east() * sine }
+    }
+
     /// How far clockwise of true north the carried north lies. At a pole, where there is no true north, some number.
     pub fn north_from_true_rad(&self) -> f64 {
         let true_east = Vector::POLE.cross(self.normal);

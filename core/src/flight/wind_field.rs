@@ -4,7 +4,7 @@ use super::place::Place;
 use super::vector::Vector;
 use crate::plane::Plane;
 use crate::value::units::meter;
-use crate::value::{TrueAltitude, TrueNorth};
+use crate::value::{TrueAltitude, TrueBearing, TrueNorth};
 use crate::wind::{Wind, WindLevel};
 
 /// What the directions of a wind or a heading are counted from.
@@ -74,6 +74,19 @@ impl WindField {
         } else {
             Wind::of_velocity_m_s(self.between_m_s(altitude_m))
         }
+    }
+
+    /// The same wind in space, when the carried north is turned clockwise.
+    pub(super) fn north_turned(self, by_rad: f64) -> Self {
+        if self.reference == Reference::Local {
+            return self;
+        }
+        let counted_anew = |wind: Wind<TrueNorth>| Wind {
+            from: TrueBearing::from_radians(wind.from.radians() - by_rad),
+            speed: wind.speed,
+        };
+        let (lower, upper) = (counted_anew(self.lower), counted_anew(self.upper));
+        Self { lower, upper, lower_m_s: lower.velocity_m_s(), upper_m_s: upper.velocity_m_s(), ..self }
     }
 
     fn between_m_s(&self, altitude_m: f64) -> Plane {

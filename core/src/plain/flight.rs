@@ -123,6 +123,24 @@ super::outputs! {
     }
 }
 
+/// A station without an ident.
+fn station(
+    latitude_deg: f64,
+    longitude_deg: f64,
+    elevation_ft: f64,
+    declination_deg: f64,
+) -> Result<Station, Error> {
+    Ok(Station {
+        position: Position::new(
+            Latitude::named("station_latitude_deg", latitude_deg)?,
+            Longitude::named("station_longitude_deg", longitude_deg)?,
+        ),
+        elevation: Elevation::named("station_elevation_ft", elevation_ft)?,
+        declination: Declination::named("station_declination_deg", declination_deg)?,
+        ident: Ident::NONE,
+    })
+}
+
 impl FlightState {
     /// Its numbers in the order of its fields, as a table has them for columns.
     pub const fn columns(&self) -> [f64; 16] {
@@ -160,25 +178,17 @@ impl FlightAndReceiver {
     /// # Errors
     /// A value outside its range; a NaN is refused too, since no flight begins without a number.
     pub fn new(input: &FlightInput) -> Result<Self, Error> {
-        let place = |latitude, latitude_deg, longitude, longitude_deg| -> Result<Position, Error> {
-            Ok(Position::new(
-                Latitude::named(latitude, latitude_deg)?,
-                Longitude::named(longitude, longitude_deg)?,
-            ))
-        };
-        let station = Station {
-            position: place(
-                "station_latitude_deg",
-                input.station_latitude_deg,
-                "station_longitude_deg",
-                input.station_longitude_deg,
-            )?,
-            elevation: Elevation::named("station_elevation_ft", input.station_elevation_ft)?,
-            declination: Declination::named("station_declination_deg", input.station_declination_deg)?,
-            ident: Ident::NONE,
-        };
+        let station = station(
+            input.station_latitude_deg,
+            input.station_longitude_deg,
+            input.station_elevation_ft,
+            input.station_declination_deg,
+        )?;
         let start = Start {
-            position: place("latitude_deg", input.latitude_deg, "longitude_deg", input.longitude_deg)?,
+            position: Position::new(
+                Latitude::named("latitude_deg", input.latitude_deg)?,
+                Longitude::named("longitude_deg", input.longitude_deg)?,
+            ),
             altitude: TrueAltitude::named("altitude_ft", input.altitude_ft)?,
             heading: Bearing::named("heading_deg", input.heading_deg)?,
             north_of: Some(station.position),
@@ -233,6 +243,31 @@ impl FlightAndReceiver {
             least_altitude_ft: least_ft.map_or(f64::INFINITY, |least_ft| least_ft + station_ft),
             done: f64::from(flight.is_done()),
         }
+    }
+
+    /// Tunes the receiver to another station and selects a course, from its north. Its true north is the north that is carried from now on: the flight
+    /// holds its heading, and the wind stays what it is in space. Steer anew.
+    ///
+    /// # Errors
+    /// A value outside its range.
+    pub fn tune(
+        &mut self,
+        station_latitude_deg: f64,
+        station_longitude_deg: f64,
+        station_elevation_ft: f64,
+        station_declination_deg: f64,
+        course_deg: f64,
+    ) -> Result<(), Error> {
+        let course = Radial::named("course_deg", course_deg)?;
+        let station = station(
+            station_latitude_deg,
+            station_longitude_deg,
+            station_elevation_ft,
+            station_declination_deg,
+        )?;
+        self.flight.carry_north_of(station.position);
+        self.receiver = Tuned { station, course, ..self.receiver };
+        Ok(())
     }
 
     /// Holds a heading, from the carried north.

@@ -176,6 +176,27 @@ class Flight:
             raise ValueError(f"{duration} s in steps of {step} s; allowed: up to {_MOST_STEPS} steps of more than 0 s")
         return np.frombuffer(self._flight.run(round(steps), step, until_done), dtype=_TABLE).copy()
 
+    def tune(
+        self,
+        station_latitude_deg: float,
+        station_longitude_deg: float,
+        *,
+        station_elevation_ft: float = 0.0,
+        station_declination_deg: float = 0.0,
+        course_deg: float = 0.0,
+    ) -> None:
+        """Tune the receiver to another station and select a course, from its north.
+
+        Its true north is the north that is carried from now on: the flight holds its heading, and the wind stays what it is in space. Steer anew.
+        """
+        station = (
+            number("station_latitude_deg", station_latitude_deg),
+            number("station_longitude_deg", station_longitude_deg),
+            number("station_elevation_ft", station_elevation_ft),
+            number("station_declination_deg", station_declination_deg),
+        )
+        self._flight.tune(station, number("course_deg", course_deg))
+
     def hold_heading(self, heading_deg: float) -> None:
         """Hold a heading."""
         self._flight.hold_heading(number("heading_deg", heading_deg))

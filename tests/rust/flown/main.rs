@@ -11,6 +11,7 @@ mod arcs;
 mod holds;
 mod leads;
 mod needle;
+mod route;
 
 use lubberline::earth::direct;
 use lubberline::flight::{Flight, Reference, Start, WindField};
