@@ -11547,6 +11547,20 @@ int32_t lubber_flight_look(const struct lubber_flight *flight,
                            struct lubber_flight_state *state);
 
 /**
+ * Tunes the receiver to another station and selects a course, from its north.
+ *
+ * The station's true north is the north that is carried from now on: the flight holds its heading, and the wind stays what it is in space. Steer anew.
+ *
+ * @return LUBBER_OK, or a negative status
+ */
+int32_t lubber_flight_tune(struct lubber_flight *flight,
+                           double station_latitude_deg,
+                           double station_longitude_deg,
+                           double station_elevation_ft,
+                           double station_declination_deg,
+                           double course_deg);
+
+/**
  * Holds a heading, from the carried north.
  *
  * @return LUBBER_OK, or a negative status
