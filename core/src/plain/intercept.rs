@@ -368,8 +368,8 @@ pub fn rule_intercept_angle_deg(off_radial_deg: f64) -> Result<f64, Error> {
 /// `(60 / D) r`, times a third at 45 degrees, two thirds at 60, nothing up to 30; in between interpolated.
 ///
 /// # Arguments
-/// - `distance_nm`: distance from the station, above 0 to 1000
-/// - `turn_radius_nm`: radius of the turn, above 0 to 1000
+/// - `distance_nm`: distance from the station, above 0 to 5000
+/// - `turn_radius_nm`: radius of the turn, above 0 to 5000
 /// - `intercept_angle_deg`: angle of the intercept, above 0 to 90 (default 90.0)
 ///
 /// # Accuracy

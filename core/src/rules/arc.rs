@@ -1,7 +1,7 @@
 //! DME arcs by the sixty-to-one rule.
 
 use crate::lead::RadialFlown;
-use crate::value::units::{Angle, Ratio, degrees, nautical_mile, ratio};
+use crate::value::units::{Angle, Length, Ratio, degrees, nautical_mile, nautical_miles, ratio};
 use crate::value::{ArcRadius, GroundDistance, choice};
 
 choice! {
@@ -13,6 +13,18 @@ choice! {
         Proportion = 1: "proportion",
         /// A third more inbound, a third less outbound, inside 10 NM. CNATRA P-1265 p. 2-10 (5-99).
         Third = 2: "third",
+    }
+}
+
+choice! {
+    /// How far before an arc, along a radial, the turn onto it begins.
+    ArcEntryRule {
+        /// The radius of the turn. CNATRA P-871 chapter 4.
+        Radius = 0: "radius",
+        /// The radius, and on an arc inside 12 NM half a mile more outbound, half a mile less inbound. CNATRA P-1265 p. 2-11 (5-99).
+        RadiusAndHalf = 1: "radius_and_half",
+        /// Half a mile, for groundspeeds to 150 kt. FAA-H-8083-15 (Instrument Flying Handbook).
+        HalfMile = 2: "half_mile",
     }
 }
 
@@ -47,6 +59,32 @@ pub fn lead_radials(arc: ArcRadius, turn_radius: ArcRadius, flown: RadialFlown, 
         ArcLeadRule::Third if arc.value().get::<nautical_mile>() <= 10.0 => plain_deg * (1.0 + sign / 3.0),
         ArcLeadRule::Third => plain_deg,
     })
+}
+
+/// The distance before an arc, along a radial, at which the turn onto it begins, by a rule.
+///
+/// # Degenerate cases
+/// Inbound the radius less half a mile is no lead for a turn of half a mile: it is zero there.
+///
+/// # Source
+/// Named at [`ArcEntryRule`].
+pub fn arc_entry_lead(
+    arc: ArcRadius,
+    turn_radius: ArcRadius,
+    flown: RadialFlown,
+    rule: ArcEntryRule,
+) -> Length {
+    let radius = turn_radius.value();
+    let half = nautical_miles(0.5);
+    match rule {
+        ArcEntryRule::HalfMile => half,
+        ArcEntryRule::RadiusAndHalf if arc.value() <= nautical_miles(12.0) => match flown {
+            RadialFlown::Outbound => radius + half,
+            RadialFlown::Inbound if radius > half => radius - half,
+            RadialFlown::Inbound => nautical_miles(0.0),
+        },
+        ArcEntryRule::Radius | ArcEntryRule::RadiusAndHalf => radius,
+    }
 }
 
 /// By how much to displace the bearing pointer from the wing tip to get back onto an arc, positive toward the station: 5 degrees away from it

@@ -22,3 +22,13 @@ pub fn least_dme(height: HeightAboveStation) -> Length {
 pub fn cone_radius(height: HeightAboveStation) -> Length {
     nautical_miles(height.value().get::<foot>().max(0.0) / 6000.0)
 }
+
+/// The DME reading from which on the slant is not counted: a nautical mile for each 1 000 ft.
+///
+/// There the reading is 1.35 percent more than the distance along the ground, and less beyond: [`super::ground_distance_error`].
+///
+/// # Source
+/// FAA-H-8083-15 (Instrument Flying Handbook), as study notes quote it.
+pub fn slant_negligible_from(height: HeightAboveStation) -> Length {
+    nautical_miles(height.value().get::<foot>().abs() / 1000.0)
+}

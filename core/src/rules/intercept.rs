@@ -18,7 +18,7 @@ pub fn intercept_angle(off_radial: DirectionChange) -> Angle {
 /// little below 30. In between it is interpolated here.
 ///
 /// The exact share is `1 - cos(angle)`: 0.29 at 45, 0.5 at 60 and 0.13 at 30 degrees.
-fn share(angle_deg: f64) -> f64 {
+pub(super) fn share(angle_deg: f64) -> f64 {
     let low = (angle_deg - 30.0) / 45.0;
     let high = 2.0 / 3.0 + (angle_deg - 60.0) / 90.0;
     if angle_deg <= 60.0 { low.max(0.0) } else { high }

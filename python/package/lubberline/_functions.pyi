@@ -59,13 +59,27 @@ __all__ = [
     "RadialIntercept",
     "ReverseTurn",
     "RolledTurn",
+    "RuleArcCorrectionError",
+    "RuleArcEntryLeadError",
     "RuleBankError",
+    "RuleColdTemperatureError",
     "RuleConeRadiusError",
+    "RuleDensityAltitudeError",
+    "RuleGroundDistanceError",
+    "RuleInterceptAngleError",
+    "RuleInterceptLeadError",
     "RuleLeadError",
     "RuleLeadFlown",
     "RuleLeadRadialsError",
     "RuleLeastDmeError",
     "RuleOffCourseError",
+    "RuleOutboundCorrectionError",
+    "RuleOutboundTimeByHeadwindError",
+    "RuleOutboundTimeError",
+    "RulePressureAltitudeError",
+    "RuleRadialsPerMileError",
+    "RuleRadioHorizonError",
+    "RuleRollOutLeadError",
     "RuleTimeToStationError",
     "RuleTurnRadiusError",
     "StandardAtmosphere",
@@ -208,13 +222,21 @@ __all__ = [
     "rolled_turn",
     "route_half_width_nm",
     "rule_arc_correction_deg",
+    "rule_arc_correction_error",
+    "rule_arc_entry_lead_error",
+    "rule_arc_entry_lead_nm",
     "rule_bank_deg",
     "rule_bank_error",
+    "rule_cold_temperature_error",
     "rule_cone_radius_error",
     "rule_cone_radius_nm",
+    "rule_density_altitude_error",
+    "rule_ground_distance_error",
     "rule_holds_at_height_ft",
     "rule_intercept_angle_deg",
+    "rule_intercept_angle_error",
     "rule_intercept_lead_deg",
+    "rule_intercept_lead_error",
     "rule_lead_error",
     "rule_lead_flown",
     "rule_lead_nm",
@@ -224,11 +246,20 @@ __all__ = [
     "rule_least_dme_nm",
     "rule_off_course_error",
     "rule_off_course_nm",
+    "rule_outbound_correction_error",
     "rule_outbound_heading_deg",
+    "rule_outbound_time_by_headwind_error",
     "rule_outbound_time_by_headwind_s",
+    "rule_outbound_time_error",
     "rule_outbound_time_s",
+    "rule_pressure_altitude_error",
     "rule_radials_per_mile",
+    "rule_radials_per_mile_error",
+    "rule_radio_horizon_error",
     "rule_reading_nm",
+    "rule_roll_out_lead_deg",
+    "rule_roll_out_lead_error",
+    "rule_slant_negligible_from_nm",
     "rule_time_to_station_error",
     "rule_turn_radius_error",
     "rule_turn_radius_nm",
@@ -1350,47 +1381,105 @@ def base_turn_sector_nm(true_airspeed_kt: Number, outbound_time_s: Number, units
 @overload
 def base_turn_sector_nm(true_airspeed_kt: ArrayLike, outbound_time_s: ArrayLike, units: Literal["non_si", "si"] | int | _Codes, **kwargs: Any) -> NDArray[np.float64]: ...
 
-class RuleLeadError(NamedTuple, Generic[_T]):
-    rule_lead_nm: _T
-    exact_lead_nm: _T
-    lead_error_nm: _T
-    rule_reading_nm: _T
-    exact_reading_nm: _T
-    reading_error_nm: _T
-    allowance_nm: _T
-    round_radius_nm: _T
-    proportion_nm: _T
-    standard_rate_nm: _T
-    groundspeed_nm: _T
-    heading_change_nm: _T
-    drift_nm: _T
-    roll_nm: _T
-    mile_nm: _T
-    sum_nm: _T
+class RuleDensityAltitudeError(NamedTuple, Generic[_T]):
+    rule_ft: _T
+    exact_ft: _T
+    error_ft: _T
+    standard_ft: _T
+    slope_ft: _T
+    curve_ft: _T
 
 @overload
-def rule_lead_error(inbound_course_deg: Number, outbound_course_deg: Number, true_airspeed_kt: Number, height_above_station_ft: Number = ..., wind_from_deg: Number = ..., wind_speed_kt: Number = ..., bank_limit_deg: Number = ..., turn_rate_limit_deg_per_s: Number = ..., roll_rate_deg_per_s: Number = ..., rule: Literal["third", "third_and_allowance", "third_and_margin"] | int = ...) -> RuleLeadError[float]: ...
+def rule_density_altitude_error(pressure_altitude_ft: Number, temperature_degc: Number) -> RuleDensityAltitudeError[float]: ...
 @overload
-def rule_lead_error(inbound_course_deg: ArrayLike, outbound_course_deg: ArrayLike, true_airspeed_kt: ArrayLike, height_above_station_ft: ArrayLike = ..., wind_from_deg: ArrayLike = ..., wind_speed_kt: ArrayLike = ..., bank_limit_deg: ArrayLike = ..., turn_rate_limit_deg_per_s: ArrayLike = ..., roll_rate_deg_per_s: ArrayLike = ..., rule: Literal["third", "third_and_allowance", "third_and_margin"] | int | _Codes = ..., **kwargs: Any) -> RuleLeadError[NDArray[np.float64]]: ...
+def rule_density_altitude_error(pressure_altitude_ft: ArrayLike, temperature_degc: ArrayLike, **kwargs: Any) -> RuleDensityAltitudeError[NDArray[np.float64]]: ...
 
-class RuleLeadFlown(NamedTuple, Generic[_T]):
-    reading_nm: _T
-    before_station_nm: _T
-    overshoot_nm: _T
-    past_station_nm: _T
-    began_in_cone: _T
-    ended_in_cone: _T
-    verdict: _T
-
-@overload
-def rule_lead_flown(inbound_course_deg: Number, outbound_course_deg: Number, true_airspeed_kt: Number, height_above_station_ft: Number = ..., wind_from_deg: Number = ..., wind_speed_kt: Number = ..., bank_limit_deg: Number = ..., turn_rate_limit_deg_per_s: Number = ..., roll_rate_deg_per_s: Number = ..., rule: Literal["third", "third_and_allowance", "third_and_margin"] | int = ..., cue: Literal["reading", "distance", "exact"] | int = ..., cone_half_angle_deg: Number = ..., allowed_beyond_nm: Number = ..., allowed_short_nm: Number = ...) -> RuleLeadFlown[float]: ...
-@overload
-def rule_lead_flown(inbound_course_deg: ArrayLike, outbound_course_deg: ArrayLike, true_airspeed_kt: ArrayLike, height_above_station_ft: ArrayLike = ..., wind_from_deg: ArrayLike = ..., wind_speed_kt: ArrayLike = ..., bank_limit_deg: ArrayLike = ..., turn_rate_limit_deg_per_s: ArrayLike = ..., roll_rate_deg_per_s: ArrayLike = ..., rule: Literal["third", "third_and_allowance", "third_and_margin"] | int | _Codes = ..., cue: Literal["reading", "distance", "exact"] | int | _Codes = ..., cone_half_angle_deg: ArrayLike = ..., allowed_beyond_nm: ArrayLike = ..., allowed_short_nm: ArrayLike = ..., **kwargs: Any) -> RuleLeadFlown[NDArray[np.float64]]: ...
+class RulePressureAltitudeError(NamedTuple, Generic[_T]):
+    rule_ft: _T
+    exact_ft: _T
+    error_ft: _T
+    datum_ft: _T
+    slope_ft: _T
+    curve_ft: _T
 
 @overload
-def rule_holds_at_height_ft(inbound_course_deg: Number, outbound_course_deg: Number, true_airspeed_kt: Number, wind_from_deg: Number = ..., wind_speed_kt: Number = ..., bank_limit_deg: Number = ..., turn_rate_limit_deg_per_s: Number = ..., roll_rate_deg_per_s: Number = ..., rule: Literal["third", "third_and_allowance", "third_and_margin"] | int = ...) -> float: ...
+def rule_pressure_altitude_error(indicated_altitude_ft: Number, altimeter_setting_hpa: Number) -> RulePressureAltitudeError[float]: ...
 @overload
-def rule_holds_at_height_ft(inbound_course_deg: ArrayLike, outbound_course_deg: ArrayLike, true_airspeed_kt: ArrayLike, wind_from_deg: ArrayLike = ..., wind_speed_kt: ArrayLike = ..., bank_limit_deg: ArrayLike = ..., turn_rate_limit_deg_per_s: ArrayLike = ..., roll_rate_deg_per_s: ArrayLike = ..., rule: Literal["third", "third_and_allowance", "third_and_margin"] | int | _Codes = ..., **kwargs: Any) -> NDArray[np.float64]: ...
+def rule_pressure_altitude_error(indicated_altitude_ft: ArrayLike, altimeter_setting_hpa: ArrayLike, **kwargs: Any) -> RulePressureAltitudeError[NDArray[np.float64]]: ...
+
+class RuleColdTemperatureError(NamedTuple, Generic[_T]):
+    rule_ft: _T
+    exact_ft: _T
+    error_ft: _T
+    share_ft: _T
+    column_ft: _T
+
+@overload
+def rule_cold_temperature_error(height_ft: Number, temperature_degc: Number, elevation_ft: Number = ...) -> RuleColdTemperatureError[float]: ...
+@overload
+def rule_cold_temperature_error(height_ft: ArrayLike, temperature_degc: ArrayLike, elevation_ft: ArrayLike = ..., **kwargs: Any) -> RuleColdTemperatureError[NDArray[np.float64]]: ...
+
+@overload
+def rule_arc_entry_lead_nm(arc_radius_nm: Number, turn_radius_nm: Number, flown: Literal["inbound", "outbound"] | int, rule: Literal["radius", "radius_and_half", "half_mile"] | int) -> float: ...
+@overload
+def rule_arc_entry_lead_nm(arc_radius_nm: ArrayLike, turn_radius_nm: ArrayLike, flown: Literal["inbound", "outbound"] | int | _Codes, rule: Literal["radius", "radius_and_half", "half_mile"] | int | _Codes, **kwargs: Any) -> NDArray[np.float64]: ...
+
+class RuleArcEntryLeadError(NamedTuple, Generic[_T]):
+    rule_nm: _T
+    exact_nm: _T
+    error_nm: _T
+    radius_nm: _T
+    curve_nm: _T
+
+@overload
+def rule_arc_entry_lead_error(arc_radius_nm: Number, turn_radius_nm: Number, flown: Literal["inbound", "outbound"] | int, rule: Literal["radius", "radius_and_half", "half_mile"] | int) -> RuleArcEntryLeadError[float]: ...
+@overload
+def rule_arc_entry_lead_error(arc_radius_nm: ArrayLike, turn_radius_nm: ArrayLike, flown: Literal["inbound", "outbound"] | int | _Codes, rule: Literal["radius", "radius_and_half", "half_mile"] | int | _Codes, **kwargs: Any) -> RuleArcEntryLeadError[NDArray[np.float64]]: ...
+
+class RuleRadialsPerMileError(NamedTuple, Generic[_T]):
+    rule: _T
+    exact: _T
+    error: _T
+
+@overload
+def rule_radials_per_mile_error(arc_radius_nm: Number) -> RuleRadialsPerMileError[float]: ...
+@overload
+def rule_radials_per_mile_error(arc_radius_nm: ArrayLike, **kwargs: Any) -> RuleRadialsPerMileError[NDArray[np.float64]]: ...
+
+class RuleArcCorrectionError(NamedTuple, Generic[_T]):
+    rule_deg: _T
+    exact_deg: _T
+    error_deg: _T
+
+@overload
+def rule_arc_correction_error(distance_nm: Number, arc_radius_nm: Number) -> RuleArcCorrectionError[float]: ...
+@overload
+def rule_arc_correction_error(distance_nm: ArrayLike, arc_radius_nm: ArrayLike, **kwargs: Any) -> RuleArcCorrectionError[NDArray[np.float64]]: ...
+
+class RuleInterceptAngleError(NamedTuple, Generic[_T]):
+    rule_deg: _T
+    exact_deg: _T
+    error_deg: _T
+    limits_deg: _T
+    doubling_deg: _T
+
+@overload
+def rule_intercept_angle_error(off_radial_deg: Number) -> RuleInterceptAngleError[float]: ...
+@overload
+def rule_intercept_angle_error(off_radial_deg: ArrayLike, **kwargs: Any) -> RuleInterceptAngleError[NDArray[np.float64]]: ...
+
+class RuleInterceptLeadError(NamedTuple, Generic[_T]):
+    rule_deg: _T
+    exact_deg: _T
+    error_deg: _T
+    sixty_deg: _T
+    share_deg: _T
+    arc_deg: _T
+
+@overload
+def rule_intercept_lead_error(distance_nm: Number, turn_radius_nm: Number, intercept_angle_deg: Number = ...) -> RuleInterceptLeadError[float]: ...
+@overload
+def rule_intercept_lead_error(distance_nm: ArrayLike, turn_radius_nm: ArrayLike, intercept_angle_deg: ArrayLike = ..., **kwargs: Any) -> RuleInterceptLeadError[NDArray[np.float64]]: ...
 
 class RuleLeastDmeError(NamedTuple, Generic[_T]):
     rule_nm: _T
@@ -1470,6 +1559,128 @@ class RuleTimeToStationError(NamedTuple, Generic[_T]):
 def rule_time_to_station_error(elapsed_s: Number, bearing_change_deg: Number) -> RuleTimeToStationError[float]: ...
 @overload
 def rule_time_to_station_error(elapsed_s: ArrayLike, bearing_change_deg: ArrayLike, **kwargs: Any) -> RuleTimeToStationError[NDArray[np.float64]]: ...
+
+class RuleOutboundCorrectionError(NamedTuple, Generic[_T]):
+    rule_deg: _T
+    exact_deg: _T
+    error_deg: _T
+
+@overload
+def rule_outbound_correction_error(inbound_course_deg: Number, side: Literal["right", "left"] | int, inbound_time_s: Number, true_airspeed_kt: Number, wind_from_deg: Number = ..., wind_speed_kt: Number = ..., bank_limit_deg: Number = ..., turn_rate_limit_deg_per_s: Number = ..., roll_rate_deg_per_s: Number = ..., rule: Literal["double", "triple"] | int = ...) -> RuleOutboundCorrectionError[float]: ...
+@overload
+def rule_outbound_correction_error(inbound_course_deg: ArrayLike, side: Literal["right", "left"] | int | _Codes, inbound_time_s: ArrayLike, true_airspeed_kt: ArrayLike, wind_from_deg: ArrayLike = ..., wind_speed_kt: ArrayLike = ..., bank_limit_deg: ArrayLike = ..., turn_rate_limit_deg_per_s: ArrayLike = ..., roll_rate_deg_per_s: ArrayLike = ..., rule: Literal["double", "triple"] | int | _Codes = ..., **kwargs: Any) -> RuleOutboundCorrectionError[NDArray[np.float64]]: ...
+
+class RuleOutboundTimeByHeadwindError(NamedTuple, Generic[_T]):
+    rule_s: _T
+    exact_s: _T
+    error_s: _T
+    knot_s: _T
+    turns_s: _T
+
+@overload
+def rule_outbound_time_by_headwind_error(inbound_course_deg: Number, side: Literal["right", "left"] | int, inbound_time_s: Number, true_airspeed_kt: Number, wind_from_deg: Number = ..., wind_speed_kt: Number = ..., bank_limit_deg: Number = ..., turn_rate_limit_deg_per_s: Number = ..., roll_rate_deg_per_s: Number = ...) -> RuleOutboundTimeByHeadwindError[float]: ...
+@overload
+def rule_outbound_time_by_headwind_error(inbound_course_deg: ArrayLike, side: Literal["right", "left"] | int | _Codes, inbound_time_s: ArrayLike, true_airspeed_kt: ArrayLike, wind_from_deg: ArrayLike = ..., wind_speed_kt: ArrayLike = ..., bank_limit_deg: ArrayLike = ..., turn_rate_limit_deg_per_s: ArrayLike = ..., roll_rate_deg_per_s: ArrayLike = ..., **kwargs: Any) -> RuleOutboundTimeByHeadwindError[NDArray[np.float64]]: ...
+
+class RuleOutboundTimeError(NamedTuple, Generic[_T]):
+    rule_s: _T
+    exact_s: _T
+    error_s: _T
+    groundspeed_s: _T
+    heading_s: _T
+
+@overload
+def rule_outbound_time_error(inbound_course_deg: Number, side: Literal["right", "left"] | int, outbound_time_s: Number, wanted_inbound_time_s: Number, true_airspeed_kt: Number, wind_from_deg: Number = ..., wind_speed_kt: Number = ..., bank_limit_deg: Number = ..., turn_rate_limit_deg_per_s: Number = ..., roll_rate_deg_per_s: Number = ...) -> RuleOutboundTimeError[float]: ...
+@overload
+def rule_outbound_time_error(inbound_course_deg: ArrayLike, side: Literal["right", "left"] | int | _Codes, outbound_time_s: ArrayLike, wanted_inbound_time_s: ArrayLike, true_airspeed_kt: ArrayLike, wind_from_deg: ArrayLike = ..., wind_speed_kt: ArrayLike = ..., bank_limit_deg: ArrayLike = ..., turn_rate_limit_deg_per_s: ArrayLike = ..., roll_rate_deg_per_s: ArrayLike = ..., **kwargs: Any) -> RuleOutboundTimeError[NDArray[np.float64]]: ...
+
+class RuleLeadError(NamedTuple, Generic[_T]):
+    rule_lead_nm: _T
+    exact_lead_nm: _T
+    lead_error_nm: _T
+    rule_reading_nm: _T
+    exact_reading_nm: _T
+    reading_error_nm: _T
+    allowance_nm: _T
+    round_radius_nm: _T
+    proportion_nm: _T
+    standard_rate_nm: _T
+    groundspeed_nm: _T
+    heading_change_nm: _T
+    drift_nm: _T
+    roll_nm: _T
+    mile_nm: _T
+    sum_nm: _T
+
+@overload
+def rule_lead_error(inbound_course_deg: Number, outbound_course_deg: Number, true_airspeed_kt: Number, height_above_station_ft: Number = ..., wind_from_deg: Number = ..., wind_speed_kt: Number = ..., bank_limit_deg: Number = ..., turn_rate_limit_deg_per_s: Number = ..., roll_rate_deg_per_s: Number = ..., rule: Literal["third", "third_and_allowance", "third_and_margin"] | int = ...) -> RuleLeadError[float]: ...
+@overload
+def rule_lead_error(inbound_course_deg: ArrayLike, outbound_course_deg: ArrayLike, true_airspeed_kt: ArrayLike, height_above_station_ft: ArrayLike = ..., wind_from_deg: ArrayLike = ..., wind_speed_kt: ArrayLike = ..., bank_limit_deg: ArrayLike = ..., turn_rate_limit_deg_per_s: ArrayLike = ..., roll_rate_deg_per_s: ArrayLike = ..., rule: Literal["third", "third_and_allowance", "third_and_margin"] | int | _Codes = ..., **kwargs: Any) -> RuleLeadError[NDArray[np.float64]]: ...
+
+class RuleLeadFlown(NamedTuple, Generic[_T]):
+    reading_nm: _T
+    before_station_nm: _T
+    overshoot_nm: _T
+    past_station_nm: _T
+    began_in_cone: _T
+    ended_in_cone: _T
+    verdict: _T
+
+@overload
+def rule_lead_flown(inbound_course_deg: Number, outbound_course_deg: Number, true_airspeed_kt: Number, height_above_station_ft: Number = ..., wind_from_deg: Number = ..., wind_speed_kt: Number = ..., bank_limit_deg: Number = ..., turn_rate_limit_deg_per_s: Number = ..., roll_rate_deg_per_s: Number = ..., rule: Literal["third", "third_and_allowance", "third_and_margin"] | int = ..., cue: Literal["reading", "distance", "exact"] | int = ..., cone_half_angle_deg: Number = ..., allowed_beyond_nm: Number = ..., allowed_short_nm: Number = ...) -> RuleLeadFlown[float]: ...
+@overload
+def rule_lead_flown(inbound_course_deg: ArrayLike, outbound_course_deg: ArrayLike, true_airspeed_kt: ArrayLike, height_above_station_ft: ArrayLike = ..., wind_from_deg: ArrayLike = ..., wind_speed_kt: ArrayLike = ..., bank_limit_deg: ArrayLike = ..., turn_rate_limit_deg_per_s: ArrayLike = ..., roll_rate_deg_per_s: ArrayLike = ..., rule: Literal["third", "third_and_allowance", "third_and_margin"] | int | _Codes = ..., cue: Literal["reading", "distance", "exact"] | int | _Codes = ..., cone_half_angle_deg: ArrayLike = ..., allowed_beyond_nm: ArrayLike = ..., allowed_short_nm: ArrayLike = ..., **kwargs: Any) -> RuleLeadFlown[NDArray[np.float64]]: ...
+
+@overload
+def rule_holds_at_height_ft(inbound_course_deg: Number, outbound_course_deg: Number, true_airspeed_kt: Number, wind_from_deg: Number = ..., wind_speed_kt: Number = ..., bank_limit_deg: Number = ..., turn_rate_limit_deg_per_s: Number = ..., roll_rate_deg_per_s: Number = ..., rule: Literal["third", "third_and_allowance", "third_and_margin"] | int = ...) -> float: ...
+@overload
+def rule_holds_at_height_ft(inbound_course_deg: ArrayLike, outbound_course_deg: ArrayLike, true_airspeed_kt: ArrayLike, wind_from_deg: ArrayLike = ..., wind_speed_kt: ArrayLike = ..., bank_limit_deg: ArrayLike = ..., turn_rate_limit_deg_per_s: ArrayLike = ..., roll_rate_deg_per_s: ArrayLike = ..., rule: Literal["third", "third_and_allowance", "third_and_margin"] | int | _Codes = ..., **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def rule_slant_negligible_from_nm(height_ft: Number) -> float: ...
+@overload
+def rule_slant_negligible_from_nm(height_ft: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
+
+class RuleGroundDistanceError(NamedTuple, Generic[_T]):
+    rule_nm: _T
+    exact_nm: _T
+    error_nm: _T
+    triangle_nm: _T
+    curve_nm: _T
+
+@overload
+def rule_ground_distance_error(slant_range_nm: Number, height_ft: Number) -> RuleGroundDistanceError[float]: ...
+@overload
+def rule_ground_distance_error(slant_range_nm: ArrayLike, height_ft: ArrayLike, **kwargs: Any) -> RuleGroundDistanceError[NDArray[np.float64]]: ...
+
+class RuleRadioHorizonError(NamedTuple, Generic[_T]):
+    rule_nm: _T
+    exact_nm: _T
+    error_nm: _T
+    factor_nm: _T
+    root_nm: _T
+
+@overload
+def rule_radio_horizon_error(aircraft_height_ft: Number, antenna_height_ft: Number, rule: Literal["four_thirds", "feet_miles", "metres_kilometres", "five_quarters"] | int) -> RuleRadioHorizonError[float]: ...
+@overload
+def rule_radio_horizon_error(aircraft_height_ft: ArrayLike, antenna_height_ft: ArrayLike, rule: Literal["four_thirds", "feet_miles", "metres_kilometres", "five_quarters"] | int | _Codes, **kwargs: Any) -> RuleRadioHorizonError[NDArray[np.float64]]: ...
+
+@overload
+def rule_roll_out_lead_deg(bank_deg: Number, rule: Literal["third", "half"] | int) -> float: ...
+@overload
+def rule_roll_out_lead_deg(bank_deg: ArrayLike, rule: Literal["third", "half"] | int | _Codes, **kwargs: Any) -> NDArray[np.float64]: ...
+
+class RuleRollOutLeadError(NamedTuple, Generic[_T]):
+    rule_deg: _T
+    exact_deg: _T
+    error_deg: _T
+    share_deg: _T
+    tangent_deg: _T
+
+@overload
+def rule_roll_out_lead_error(true_airspeed_kt: Number, bank_deg: Number, roll_rate_deg_per_s: Number = ..., rule: Literal["third", "half"] | int = ...) -> RuleRollOutLeadError[float]: ...
+@overload
+def rule_roll_out_lead_error(true_airspeed_kt: ArrayLike, bank_deg: ArrayLike, roll_rate_deg_per_s: ArrayLike = ..., rule: Literal["third", "half"] | int | _Codes = ..., **kwargs: Any) -> RuleRollOutLeadError[NDArray[np.float64]]: ...
 
 @overload
 def rule_lead_nm(groundspeed_kt: Number, course_change_deg: Number, height_above_station_ft: Number = ...) -> float: ...

@@ -351,19 +351,55 @@ __all__ = [
     "rolled_turn_transfer_nm",
     "route_half_width_nm",
     "rule_arc_correction_deg",
+    "rule_arc_correction_error_error_deg",
+    "rule_arc_correction_error_exact_deg",
+    "rule_arc_correction_error_rule_deg",
+    "rule_arc_entry_lead_error_curve_nm",
+    "rule_arc_entry_lead_error_error_nm",
+    "rule_arc_entry_lead_error_exact_nm",
+    "rule_arc_entry_lead_error_radius_nm",
+    "rule_arc_entry_lead_error_rule_nm",
+    "rule_arc_entry_lead_nm",
     "rule_bank_deg",
     "rule_bank_error_error_deg",
     "rule_bank_error_exact_deg",
     "rule_bank_error_rule_deg",
+    "rule_cold_temperature_error_column_ft",
+    "rule_cold_temperature_error_error_ft",
+    "rule_cold_temperature_error_exact_ft",
+    "rule_cold_temperature_error_rule_ft",
+    "rule_cold_temperature_error_share_ft",
     "rule_cone_radius_error_angle_nm",
     "rule_cone_radius_error_error_nm",
     "rule_cone_radius_error_exact_nm",
     "rule_cone_radius_error_mile_nm",
     "rule_cone_radius_error_rule_nm",
     "rule_cone_radius_nm",
+    "rule_density_altitude_error_curve_ft",
+    "rule_density_altitude_error_error_ft",
+    "rule_density_altitude_error_exact_ft",
+    "rule_density_altitude_error_rule_ft",
+    "rule_density_altitude_error_slope_ft",
+    "rule_density_altitude_error_standard_ft",
+    "rule_ground_distance_error_curve_nm",
+    "rule_ground_distance_error_error_nm",
+    "rule_ground_distance_error_exact_nm",
+    "rule_ground_distance_error_rule_nm",
+    "rule_ground_distance_error_triangle_nm",
     "rule_holds_at_height_ft",
     "rule_intercept_angle_deg",
+    "rule_intercept_angle_error_doubling_deg",
+    "rule_intercept_angle_error_error_deg",
+    "rule_intercept_angle_error_exact_deg",
+    "rule_intercept_angle_error_limits_deg",
+    "rule_intercept_angle_error_rule_deg",
     "rule_intercept_lead_deg",
+    "rule_intercept_lead_error_arc_deg",
+    "rule_intercept_lead_error_error_deg",
+    "rule_intercept_lead_error_exact_deg",
+    "rule_intercept_lead_error_rule_deg",
+    "rule_intercept_lead_error_share_deg",
+    "rule_intercept_lead_error_sixty_deg",
     "rule_lead_error_allowance_nm",
     "rule_lead_error_drift_nm",
     "rule_lead_error_exact_lead_nm",
@@ -405,11 +441,45 @@ __all__ = [
     "rule_off_course_error_rule_nm",
     "rule_off_course_error_sine_nm",
     "rule_off_course_nm",
+    "rule_outbound_correction_error_error_deg",
+    "rule_outbound_correction_error_exact_deg",
+    "rule_outbound_correction_error_rule_deg",
     "rule_outbound_heading_deg",
+    "rule_outbound_time_by_headwind_error_error_s",
+    "rule_outbound_time_by_headwind_error_exact_s",
+    "rule_outbound_time_by_headwind_error_knot_s",
+    "rule_outbound_time_by_headwind_error_rule_s",
+    "rule_outbound_time_by_headwind_error_turns_s",
     "rule_outbound_time_by_headwind_s",
+    "rule_outbound_time_error_error_s",
+    "rule_outbound_time_error_exact_s",
+    "rule_outbound_time_error_groundspeed_s",
+    "rule_outbound_time_error_heading_s",
+    "rule_outbound_time_error_rule_s",
     "rule_outbound_time_s",
+    "rule_pressure_altitude_error_curve_ft",
+    "rule_pressure_altitude_error_datum_ft",
+    "rule_pressure_altitude_error_error_ft",
+    "rule_pressure_altitude_error_exact_ft",
+    "rule_pressure_altitude_error_rule_ft",
+    "rule_pressure_altitude_error_slope_ft",
     "rule_radials_per_mile",
+    "rule_radials_per_mile_error_error",
+    "rule_radials_per_mile_error_exact",
+    "rule_radials_per_mile_error_rule",
+    "rule_radio_horizon_error_error_nm",
+    "rule_radio_horizon_error_exact_nm",
+    "rule_radio_horizon_error_factor_nm",
+    "rule_radio_horizon_error_root_nm",
+    "rule_radio_horizon_error_rule_nm",
     "rule_reading_nm",
+    "rule_roll_out_lead_deg",
+    "rule_roll_out_lead_error_error_deg",
+    "rule_roll_out_lead_error_exact_deg",
+    "rule_roll_out_lead_error_rule_deg",
+    "rule_roll_out_lead_error_share_deg",
+    "rule_roll_out_lead_error_tangent_deg",
+    "rule_slant_negligible_from_nm",
     "rule_time_to_station_error_error_s",
     "rule_time_to_station_error_exact_s",
     "rule_time_to_station_error_rule_s",
@@ -877,30 +947,46 @@ base_turn_template_leg_nm: np.ufunc
 base_turn_template_nearest_nm: np.ufunc
 base_turn_template_farthest_nm: np.ufunc
 base_turn_sector_nm: np.ufunc
-rule_lead_error_rule_lead_nm: np.ufunc
-rule_lead_error_exact_lead_nm: np.ufunc
-rule_lead_error_lead_error_nm: np.ufunc
-rule_lead_error_rule_reading_nm: np.ufunc
-rule_lead_error_exact_reading_nm: np.ufunc
-rule_lead_error_reading_error_nm: np.ufunc
-rule_lead_error_allowance_nm: np.ufunc
-rule_lead_error_round_radius_nm: np.ufunc
-rule_lead_error_proportion_nm: np.ufunc
-rule_lead_error_standard_rate_nm: np.ufunc
-rule_lead_error_groundspeed_nm: np.ufunc
-rule_lead_error_heading_change_nm: np.ufunc
-rule_lead_error_drift_nm: np.ufunc
-rule_lead_error_roll_nm: np.ufunc
-rule_lead_error_mile_nm: np.ufunc
-rule_lead_error_sum_nm: np.ufunc
-rule_lead_flown_reading_nm: np.ufunc
-rule_lead_flown_before_station_nm: np.ufunc
-rule_lead_flown_overshoot_nm: np.ufunc
-rule_lead_flown_past_station_nm: np.ufunc
-rule_lead_flown_began_in_cone: np.ufunc
-rule_lead_flown_ended_in_cone: np.ufunc
-rule_lead_flown_verdict: np.ufunc
-rule_holds_at_height_ft: np.ufunc
+rule_density_altitude_error_rule_ft: np.ufunc
+rule_density_altitude_error_exact_ft: np.ufunc
+rule_density_altitude_error_error_ft: np.ufunc
+rule_density_altitude_error_standard_ft: np.ufunc
+rule_density_altitude_error_slope_ft: np.ufunc
+rule_density_altitude_error_curve_ft: np.ufunc
+rule_pressure_altitude_error_rule_ft: np.ufunc
+rule_pressure_altitude_error_exact_ft: np.ufunc
+rule_pressure_altitude_error_error_ft: np.ufunc
+rule_pressure_altitude_error_datum_ft: np.ufunc
+rule_pressure_altitude_error_slope_ft: np.ufunc
+rule_pressure_altitude_error_curve_ft: np.ufunc
+rule_cold_temperature_error_rule_ft: np.ufunc
+rule_cold_temperature_error_exact_ft: np.ufunc
+rule_cold_temperature_error_error_ft: np.ufunc
+rule_cold_temperature_error_share_ft: np.ufunc
+rule_cold_temperature_error_column_ft: np.ufunc
+rule_arc_entry_lead_nm: np.ufunc
+rule_arc_entry_lead_error_rule_nm: np.ufunc
+rule_arc_entry_lead_error_exact_nm: np.ufunc
+rule_arc_entry_lead_error_error_nm: np.ufunc
+rule_arc_entry_lead_error_radius_nm: np.ufunc
+rule_arc_entry_lead_error_curve_nm: np.ufunc
+rule_radials_per_mile_error_rule: np.ufunc
+rule_radials_per_mile_error_exact: np.ufunc
+rule_radials_per_mile_error_error: np.ufunc
+rule_arc_correction_error_rule_deg: np.ufunc
+rule_arc_correction_error_exact_deg: np.ufunc
+rule_arc_correction_error_error_deg: np.ufunc
+rule_intercept_angle_error_rule_deg: np.ufunc
+rule_intercept_angle_error_exact_deg: np.ufunc
+rule_intercept_angle_error_error_deg: np.ufunc
+rule_intercept_angle_error_limits_deg: np.ufunc
+rule_intercept_angle_error_doubling_deg: np.ufunc
+rule_intercept_lead_error_rule_deg: np.ufunc
+rule_intercept_lead_error_exact_deg: np.ufunc
+rule_intercept_lead_error_error_deg: np.ufunc
+rule_intercept_lead_error_sixty_deg: np.ufunc
+rule_intercept_lead_error_share_deg: np.ufunc
+rule_intercept_lead_error_arc_deg: np.ufunc
 rule_least_dme_error_rule_nm: np.ufunc
 rule_least_dme_error_exact_nm: np.ufunc
 rule_least_dme_error_error_nm: np.ufunc
@@ -931,6 +1017,60 @@ rule_time_to_station_error_exact_s: np.ufunc
 rule_time_to_station_error_error_s: np.ufunc
 rule_time_to_station_error_sixty_s: np.ufunc
 rule_time_to_station_error_sine_s: np.ufunc
+rule_outbound_correction_error_rule_deg: np.ufunc
+rule_outbound_correction_error_exact_deg: np.ufunc
+rule_outbound_correction_error_error_deg: np.ufunc
+rule_outbound_time_by_headwind_error_rule_s: np.ufunc
+rule_outbound_time_by_headwind_error_exact_s: np.ufunc
+rule_outbound_time_by_headwind_error_error_s: np.ufunc
+rule_outbound_time_by_headwind_error_knot_s: np.ufunc
+rule_outbound_time_by_headwind_error_turns_s: np.ufunc
+rule_outbound_time_error_rule_s: np.ufunc
+rule_outbound_time_error_exact_s: np.ufunc
+rule_outbound_time_error_error_s: np.ufunc
+rule_outbound_time_error_groundspeed_s: np.ufunc
+rule_outbound_time_error_heading_s: np.ufunc
+rule_lead_error_rule_lead_nm: np.ufunc
+rule_lead_error_exact_lead_nm: np.ufunc
+rule_lead_error_lead_error_nm: np.ufunc
+rule_lead_error_rule_reading_nm: np.ufunc
+rule_lead_error_exact_reading_nm: np.ufunc
+rule_lead_error_reading_error_nm: np.ufunc
+rule_lead_error_allowance_nm: np.ufunc
+rule_lead_error_round_radius_nm: np.ufunc
+rule_lead_error_proportion_nm: np.ufunc
+rule_lead_error_standard_rate_nm: np.ufunc
+rule_lead_error_groundspeed_nm: np.ufunc
+rule_lead_error_heading_change_nm: np.ufunc
+rule_lead_error_drift_nm: np.ufunc
+rule_lead_error_roll_nm: np.ufunc
+rule_lead_error_mile_nm: np.ufunc
+rule_lead_error_sum_nm: np.ufunc
+rule_lead_flown_reading_nm: np.ufunc
+rule_lead_flown_before_station_nm: np.ufunc
+rule_lead_flown_overshoot_nm: np.ufunc
+rule_lead_flown_past_station_nm: np.ufunc
+rule_lead_flown_began_in_cone: np.ufunc
+rule_lead_flown_ended_in_cone: np.ufunc
+rule_lead_flown_verdict: np.ufunc
+rule_holds_at_height_ft: np.ufunc
+rule_slant_negligible_from_nm: np.ufunc
+rule_ground_distance_error_rule_nm: np.ufunc
+rule_ground_distance_error_exact_nm: np.ufunc
+rule_ground_distance_error_error_nm: np.ufunc
+rule_ground_distance_error_triangle_nm: np.ufunc
+rule_ground_distance_error_curve_nm: np.ufunc
+rule_radio_horizon_error_rule_nm: np.ufunc
+rule_radio_horizon_error_exact_nm: np.ufunc
+rule_radio_horizon_error_error_nm: np.ufunc
+rule_radio_horizon_error_factor_nm: np.ufunc
+rule_radio_horizon_error_root_nm: np.ufunc
+rule_roll_out_lead_deg: np.ufunc
+rule_roll_out_lead_error_rule_deg: np.ufunc
+rule_roll_out_lead_error_exact_deg: np.ufunc
+rule_roll_out_lead_error_error_deg: np.ufunc
+rule_roll_out_lead_error_share_deg: np.ufunc
+rule_roll_out_lead_error_tangent_deg: np.ufunc
 rule_lead_nm: np.ufunc
 rule_reading_nm: np.ufunc
 rule_least_dme_nm: np.ufunc

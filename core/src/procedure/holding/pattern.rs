@@ -182,6 +182,16 @@ impl<N: North> HoldingPattern<N> {
         if self.sign > 0.0 { HoldingSide::Right } else { HoldingSide::Left }
     }
 
+    /// The course flown to the fix.
+    pub fn course(&self) -> Bearing<N> {
+        self.inbound
+    }
+
+    /// The part of the wind that blows along the inbound course: from behind on it, from ahead on the reciprocal.
+    pub(crate) fn tailwind_inbound_m_s(&self) -> f64 {
+        self.wind_m_s.north
+    }
+
     /// Heading, groundspeed and wind correction inbound.
     pub fn inbound(&self) -> Crabbed<N> {
         self.inbound_crab
