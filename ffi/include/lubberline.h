@@ -987,6 +987,21 @@
 #define LUBBER_ARC_LEAD_RULE_THIRD 2
 
 /**
+ * The radius of the turn. CNATRA P-871 chapter 4.
+ */
+#define LUBBER_ARC_ENTRY_RULE_RADIUS 0
+
+/**
+ * The radius, and on an arc inside 12 NM half a mile more outbound, half a mile less inbound. CNATRA P-1265 p. 2-11 (5-99).
+ */
+#define LUBBER_ARC_ENTRY_RULE_RADIUS_AND_HALF 1
+
+/**
+ * Half a mile, for groundspeeds to 150 kt. FAA-H-8083-15 (Instrument Flying Handbook).
+ */
+#define LUBBER_ARC_ENTRY_RULE_HALF_MILE 2
+
+/**
  * Twice. The lower end of CNATRA P-1244 p. 5-17, which says two to three times.
  */
 #define LUBBER_DRIFT_RULE_DOUBLE 2
@@ -1040,6 +1055,16 @@
  * Farther beyond the outbound course than is allowed: the turn began too late and overshoots.
  */
 #define LUBBER_TURN_VERDICT_LATE 1
+
+/**
+ * A third of the bank. CNATRA P-1215, timed turns.
+ */
+#define LUBBER_ROLL_OUT_RULE_THIRD 0
+
+/**
+ * Half of the bank. Common practice.
+ */
+#define LUBBER_ROLL_OUT_RULE_HALF 1
 
 /**
  * 15 percent of the true airspeed in knots. Common practice.
@@ -6985,8 +7010,8 @@ size_t lubber_rule_intercept_angle_deg_n(size_t count,
  *
  * `(60 / D) r`, times a third at 45 degrees, two thirds at 60, nothing up to 30; in between interpolated.
  *
- * @param distance_nm distance from the station, above 0 to 1000
- * @param turn_radius_nm radius of the turn, above 0 to 1000
+ * @param distance_nm distance from the station, above 0 to 5000
+ * @param turn_radius_nm radius of the turn, above 0 to 5000
  * @param intercept_angle_deg angle of the intercept, above 0 to 90
  * @param[out] rule_intercept_lead_deg the result; may be NULL
  * @return LUBBER_OK, or a negative status with every output NaN
@@ -9235,311 +9260,460 @@ size_t lubber_base_turn_sector_nm_n(size_t count,
                                     int32_t *status);
 
 /**
- * The mental arithmetic of a lead beside the exact answer, term by term.
+ * The rule of density altitude beside the density altitude of dry air, term by term.
  *
- * Each term is what one simplification adds, positive where it makes the rule begin the turn too early. With `c` the change and `gs` the groundspeed inbound the lead
- * goes in steps from `gs / 180 c / 90` by `gs / (60 pi) c / 90`, `gs / (60 pi) tan(c / 2)`, `r(gs) tan(c / 2)` and `r(V) tan(c / 2)`, with `r` the radius that the limits
- * leave, to the turn through the wind-corrected headings without its drift, with it, and with the roll; the reading adds the height as `h / 6000`, as `h`, and
- * in the slant range.
+ * The rule of `density_altitude_rule_ft` less `density_altitude_ft`.
  *
- * @param inbound_course_deg course flown to the station, any finite number
- * @param outbound_course_deg course flown from it, against the same north
- * @param true_airspeed_kt true airspeed, above 0 to 5000
- * @param height_above_station_ft height above the station's antenna, -60 000 to 400 000
- * @param wind_from_deg where the wind blows from, against the same north
- * @param wind_speed_kt speed of the wind, 0 to 1000
- * @param bank_limit_deg greatest bank, above 0 below 90
- * @param turn_rate_limit_deg_per_s greatest rate of turn, above 0
- * @param roll_rate_deg_per_s rate of roll, above 0, infinite for an instant roll
- * @param rule which mental arithmetic: LUBBER_LEAD_RULE_THIRD, LUBBER_LEAD_RULE_THIRD_AND_ALLOWANCE, LUBBER_LEAD_RULE_THIRD_AND_MARGIN
- * @param[out] rule_lead_nm The lead by the rule; may be NULL
- * @param[out] exact_lead_nm The exact lead; may be NULL
- * @param[out] lead_error_nm The error of the lead: the sum of the eight terms from `allowance_nm` to `roll_nm`; may be NULL
- * @param[out] rule_reading_nm The DME reading by the rule: its lead and the height in miles, added; may be NULL
- * @param[out] exact_reading_nm The exact DME reading; may be NULL
- * @param[out] reading_error_nm The error of the reading: the sum of all ten terms; may be NULL
- * @param[out] allowance_nm The allowance for height or the margin, if the rule makes one; may be NULL
- * @param[out] round_radius_nm The standard-rate radius as speed over 180, where it is speed over 60 pi; may be NULL
- * @param[out] proportion_nm The lead in proportion to the change, where it goes with the tangent of half of it; may be NULL
- * @param[out] standard_rate_nm The radius of standard rate, where the bank limit makes it longer; may be NULL
- * @param[out] groundspeed_nm The groundspeed as the speed of the turn, where the airspeed is; may be NULL
- * @param[out] heading_change_nm The turn through the change of course, where that of heading has to be turned; may be NULL
- * @param[out] drift_nm No drift during the turn; may be NULL
- * @param[out] roll_nm A roll that takes no time; may be NULL
- * @param[out] mile_nm A nautical mile of 6 000 ft in the height; may be NULL
- * @param[out] sum_nm Distance and height added, where the slant is the root of their squares; may be NULL
+ * @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
+ * @param temperature_degc temperature of the air, -200 to 200
+ * @param[out] rule_ft The rule's answer; may be NULL
+ * @param[out] exact_ft The exact answer; may be NULL
+ * @param[out] error_ft The error: the sum of the terms; may be NULL
+ * @param[out] standard_ft The standard temperature as 15 less 2 degrees for 1000 ft; may be NULL
+ * @param[out] slope_ft 120 ft to the degree for 118.6; may be NULL
+ * @param[out] curve_ft A straight line for a curve; may be NULL
  * @return LUBBER_OK, or a negative status with every output NaN
  *
- * Accuracy: The terms sum to the whole to rounding error. Taken back in another order they would share it out a little differently.
- * Degenerate cases: In calm air the terms of the wind are zero to rounding error. Toward a reversal the rule stays finite where the exact lead does not.
- * Errors: A value outside its range, a reversal, a wind that the airspeed cannot hold.
- * Source: The rules: common practice (`rule_lead_nm`, `rule_reading_nm`). The exact answers: `lead_nm`, `dme_at_roll_in_nm`. The terms: derived.
+ * Accuracy: The terms sum to the whole to rounding error.
+ * Degenerate cases: In the stratosphere a degree is 96 ft, which stands in the last term.
+ * Errors: A value outside its range, a temperature more than 150 K from standard, or a density altitude outside -5 to 80 km.
+ * Source: The rule: common practice. The exact altitude: ICAO Doc 7488/3.
  *
- * Example: lubber_rule_lead_error(40.0, 130.0, 450.0, 36000.0, 0.0, 0.0, 25.0, 3.0, 5.0, LUBBER_LEAD_RULE_THIRD, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, &value, NULL, NULL, NULL, NULL, NULL, NULL) gives -3.94
+ * Example: lubber_rule_density_altitude_error(6000.0, 13.0, NULL, NULL, &value, NULL, NULL, NULL) gives 53
  */
-int32_t lubber_rule_lead_error(double inbound_course_deg,
-                               double outbound_course_deg,
-                               double true_airspeed_kt,
-                               double height_above_station_ft,
-                               double wind_from_deg,
-                               double wind_speed_kt,
-                               double bank_limit_deg,
-                               double turn_rate_limit_deg_per_s,
-                               double roll_rate_deg_per_s,
-                               int32_t rule,
-                               double *rule_lead_nm,
-                               double *exact_lead_nm,
-                               double *lead_error_nm,
-                               double *rule_reading_nm,
-                               double *exact_reading_nm,
-                               double *reading_error_nm,
-                               double *allowance_nm,
-                               double *round_radius_nm,
-                               double *proportion_nm,
-                               double *standard_rate_nm,
-                               double *groundspeed_nm,
-                               double *heading_change_nm,
-                               double *drift_nm,
-                               double *roll_nm,
-                               double *mile_nm,
-                               double *sum_nm);
+int32_t lubber_rule_density_altitude_error(double pressure_altitude_ft,
+                                           double temperature_degc,
+                                           double *rule_ft,
+                                           double *exact_ft,
+                                           double *error_ft,
+                                           double *standard_ft,
+                                           double *slope_ft,
+                                           double *curve_ft);
 
 /**
- * `lubber_rule_lead_error` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
- *
- * `rule` is one code for all points: which mental arithmetic: LUBBER_LEAD_RULE_THIRD, LUBBER_LEAD_RULE_THIRD_AND_ALLOWANCE, LUBBER_LEAD_RULE_THIRD_AND_MARGIN
+ * `lubber_rule_density_altitude_error` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
  *
  * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
  */
-size_t lubber_rule_lead_error_n(size_t count,
-                                const double *inbound_course_deg,
-                                ptrdiff_t inbound_course_deg_stride,
-                                const double *outbound_course_deg,
-                                ptrdiff_t outbound_course_deg_stride,
-                                const double *true_airspeed_kt,
-                                ptrdiff_t true_airspeed_kt_stride,
-                                const double *height_above_station_ft,
-                                ptrdiff_t height_above_station_ft_stride,
-                                const double *wind_from_deg,
-                                ptrdiff_t wind_from_deg_stride,
-                                const double *wind_speed_kt,
-                                ptrdiff_t wind_speed_kt_stride,
-                                const double *bank_limit_deg,
-                                ptrdiff_t bank_limit_deg_stride,
-                                const double *turn_rate_limit_deg_per_s,
-                                ptrdiff_t turn_rate_limit_deg_per_s_stride,
-                                const double *roll_rate_deg_per_s,
-                                ptrdiff_t roll_rate_deg_per_s_stride,
-                                int32_t rule,
-                                double *rule_lead_nm,
-                                ptrdiff_t rule_lead_nm_stride,
-                                double *exact_lead_nm,
-                                ptrdiff_t exact_lead_nm_stride,
-                                double *lead_error_nm,
-                                ptrdiff_t lead_error_nm_stride,
-                                double *rule_reading_nm,
-                                ptrdiff_t rule_reading_nm_stride,
-                                double *exact_reading_nm,
-                                ptrdiff_t exact_reading_nm_stride,
-                                double *reading_error_nm,
-                                ptrdiff_t reading_error_nm_stride,
-                                double *allowance_nm,
-                                ptrdiff_t allowance_nm_stride,
-                                double *round_radius_nm,
-                                ptrdiff_t round_radius_nm_stride,
-                                double *proportion_nm,
-                                ptrdiff_t proportion_nm_stride,
-                                double *standard_rate_nm,
-                                ptrdiff_t standard_rate_nm_stride,
-                                double *groundspeed_nm,
-                                ptrdiff_t groundspeed_nm_stride,
-                                double *heading_change_nm,
-                                ptrdiff_t heading_change_nm_stride,
-                                double *drift_nm,
-                                ptrdiff_t drift_nm_stride,
-                                double *roll_nm,
-                                ptrdiff_t roll_nm_stride,
-                                double *mile_nm,
-                                ptrdiff_t mile_nm_stride,
-                                double *sum_nm,
-                                ptrdiff_t sum_nm_stride,
-                                int32_t *status);
+size_t lubber_rule_density_altitude_error_n(size_t count,
+                                            const double *pressure_altitude_ft,
+                                            ptrdiff_t pressure_altitude_ft_stride,
+                                            const double *temperature_degc,
+                                            ptrdiff_t temperature_degc_stride,
+                                            double *rule_ft,
+                                            ptrdiff_t rule_ft_stride,
+                                            double *exact_ft,
+                                            ptrdiff_t exact_ft_stride,
+                                            double *error_ft,
+                                            ptrdiff_t error_ft_stride,
+                                            double *standard_ft,
+                                            ptrdiff_t standard_ft_stride,
+                                            double *slope_ft,
+                                            ptrdiff_t slope_ft_stride,
+                                            double *curve_ft,
+                                            ptrdiff_t curve_ft_stride,
+                                            int32_t *status);
 
 /**
- * The turn that mental arithmetic begins, flown: where its wings are level again.
+ * The rule of pressure altitude beside the pressure altitude, term by term.
  *
- * Inbound on the heading that holds the course; from the cue on, the bank and the heading of the exact turn, over the ellipsoid. What the crew has wrong is where the turn
- * begins, and nothing else. The turn is safe if it ends at most `allowed_beyond_nm` beyond the outbound course and `allowed_short_nm` short of it.
+ * The rule of `pressure_altitude_rule_ft` less `pressure_altitude_ft`.
  *
- * @param inbound_course_deg course flown to the station, any finite number
- * @param outbound_course_deg course flown from it, against the same north
- * @param true_airspeed_kt true airspeed, above 0 to 5000
- * @param height_above_station_ft height above the station's antenna, -60 000 to 400 000
- * @param wind_from_deg where the wind blows from, against the same north
- * @param wind_speed_kt speed of the wind, 0 to 1000
- * @param bank_limit_deg greatest bank, above 0 below 90
- * @param turn_rate_limit_deg_per_s greatest rate of turn, above 0
- * @param roll_rate_deg_per_s rate of roll, above 0, infinite for an instant roll
- * @param rule which mental arithmetic: LUBBER_LEAD_RULE_THIRD, LUBBER_LEAD_RULE_THIRD_AND_ALLOWANCE, LUBBER_LEAD_RULE_THIRD_AND_MARGIN
- * @param cue what the turn begins by: the rule's DME reading, its distance along the ground, or the exact reading: LUBBER_TURN_CUE_READING, LUBBER_TURN_CUE_DISTANCE, LUBBER_TURN_CUE_EXACT
- * @param cone_half_angle_deg half-angle of the cone of confusion from the vertical, above 0 below 90
- * @param allowed_beyond_nm how far beyond the outbound course is safe, 0 to 10 900
- * @param allowed_short_nm how far short of it is safe, 0 to 10 900
- * @param[out] reading_nm The DME reading at which the turn begins; may be NULL
- * @param[out] before_station_nm How far before the station that is, along the ground; negative past it; may be NULL
- * @param[out] overshoot_nm How far beyond the outbound course the wings are level again, on the outer side of the turn; negative short of it; may be NULL
- * @param[out] past_station_nm How far past the station that is, along the outbound course; negative before it; may be NULL
- * @param[out] began_in_cone 1 if the turn begins in the cone of confusion, else 0; may be NULL
- * @param[out] ended_in_cone 1 if it ends there, else 0; may be NULL
- * @param[out] verdict What it comes to: the code of LUBBER_TURN_VERDICT_EARLY, LUBBER_TURN_VERDICT_SAFE, LUBBER_TURN_VERDICT_LATE(crate::rules::TurnVerdict), -1 early, 0 safe, 1 late; may be NULL
+ * @param indicated_altitude_ft altitude that the altimeter shows, -50 000 to 300 000
+ * @param altimeter_setting_hpa its setting, 400 to 1200
+ * @param[out] rule_ft The rule's answer; may be NULL
+ * @param[out] exact_ft The exact answer; may be NULL
+ * @param[out] error_ft The error: the sum of the terms; may be NULL
+ * @param[out] datum_ft 29.92 for 29.9213 inches; may be NULL
+ * @param[out] slope_ft 1000 ft to the inch for 924.8; may be NULL
+ * @param[out] curve_ft A straight line for a curve; may be NULL
  * @return LUBBER_OK, or a negative status with every output NaN
  *
- * Accuracy: A centimetre across the outbound course and half a metre along it for the flight itself. The station stands at 45 degrees of latitude; elsewhere it ends less than 0.001 NM away to leads of 10 NM. The exact
- * reading ends within 1e-4 NM of the course at the surface, and 0.2 percent of the lead short of it at 45 000 ft.
- * Degenerate cases: No change of course is no turn: it ends where it begins, without an overshoot. An exact turn that begins past the station begins at its place, not by a reading.
- * Errors: A value outside its range, a reversal, a wind that the airspeed cannot hold.
- * Source: The rules: common practice (`rule_lead_nm`, `rule_reading_nm`). What is allowed by default: half a mile is what DME may be off (FAA AIM 1-1-7), the other half mile is the
- * trade's margin. The flight: docs/flight.md.
+ * Accuracy: The terms sum to the whole to rounding error.
+ * Degenerate cases: At the standard setting the first term is all: a foot.
+ * Errors: A value outside its range, or a pressure altitude outside -5 to 80 km.
+ * Source: The rule: CNATRA P-203. The exact altitude: ICAO Doc 7488/3.
  *
- * Example: lubber_rule_lead_flown(40.0, 130.0, 450.0, 36000.0, 0.0, 0.0, 25.0, 3.0, 5.0, LUBBER_LEAD_RULE_THIRD, LUBBER_TURN_CUE_READING, 50.0, 0.5, 1.0, NULL, NULL, &value, NULL, NULL, NULL, NULL) gives 0.55
+ * Example: lubber_rule_pressure_altitude_error(5000.0, 1000.0, NULL, NULL, &value, NULL, NULL, NULL) gives 26
  */
-int32_t lubber_rule_lead_flown(double inbound_course_deg,
-                               double outbound_course_deg,
-                               double true_airspeed_kt,
-                               double height_above_station_ft,
-                               double wind_from_deg,
-                               double wind_speed_kt,
-                               double bank_limit_deg,
-                               double turn_rate_limit_deg_per_s,
-                               double roll_rate_deg_per_s,
-                               int32_t rule,
-                               int32_t cue,
-                               double cone_half_angle_deg,
-                               double allowed_beyond_nm,
-                               double allowed_short_nm,
-                               double *reading_nm,
-                               double *before_station_nm,
-                               double *overshoot_nm,
-                               double *past_station_nm,
-                               double *began_in_cone,
-                               double *ended_in_cone,
-                               double *verdict);
+int32_t lubber_rule_pressure_altitude_error(double indicated_altitude_ft,
+                                            double altimeter_setting_hpa,
+                                            double *rule_ft,
+                                            double *exact_ft,
+                                            double *error_ft,
+                                            double *datum_ft,
+                                            double *slope_ft,
+                                            double *curve_ft);
 
 /**
- * `lubber_rule_lead_flown` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
- *
- * `rule` is one code for all points: which mental arithmetic: LUBBER_LEAD_RULE_THIRD, LUBBER_LEAD_RULE_THIRD_AND_ALLOWANCE, LUBBER_LEAD_RULE_THIRD_AND_MARGIN
- *
- * `cue` is one code for all points: what the turn begins by: the rule's DME reading, its distance along the ground, or the exact reading: LUBBER_TURN_CUE_READING, LUBBER_TURN_CUE_DISTANCE, LUBBER_TURN_CUE_EXACT
+ * `lubber_rule_pressure_altitude_error` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
  *
  * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
  */
-size_t lubber_rule_lead_flown_n(size_t count,
-                                const double *inbound_course_deg,
-                                ptrdiff_t inbound_course_deg_stride,
-                                const double *outbound_course_deg,
-                                ptrdiff_t outbound_course_deg_stride,
-                                const double *true_airspeed_kt,
-                                ptrdiff_t true_airspeed_kt_stride,
-                                const double *height_above_station_ft,
-                                ptrdiff_t height_above_station_ft_stride,
-                                const double *wind_from_deg,
-                                ptrdiff_t wind_from_deg_stride,
-                                const double *wind_speed_kt,
-                                ptrdiff_t wind_speed_kt_stride,
-                                const double *bank_limit_deg,
-                                ptrdiff_t bank_limit_deg_stride,
-                                const double *turn_rate_limit_deg_per_s,
-                                ptrdiff_t turn_rate_limit_deg_per_s_stride,
-                                const double *roll_rate_deg_per_s,
-                                ptrdiff_t roll_rate_deg_per_s_stride,
-                                int32_t rule,
-                                int32_t cue,
-                                const double *cone_half_angle_deg,
-                                ptrdiff_t cone_half_angle_deg_stride,
-                                const double *allowed_beyond_nm,
-                                ptrdiff_t allowed_beyond_nm_stride,
-                                const double *allowed_short_nm,
-                                ptrdiff_t allowed_short_nm_stride,
-                                double *reading_nm,
-                                ptrdiff_t reading_nm_stride,
-                                double *before_station_nm,
-                                ptrdiff_t before_station_nm_stride,
-                                double *overshoot_nm,
-                                ptrdiff_t overshoot_nm_stride,
-                                double *past_station_nm,
-                                ptrdiff_t past_station_nm_stride,
-                                double *began_in_cone,
-                                ptrdiff_t began_in_cone_stride,
-                                double *ended_in_cone,
-                                ptrdiff_t ended_in_cone_stride,
-                                double *verdict,
-                                ptrdiff_t verdict_stride,
-                                int32_t *status);
+size_t lubber_rule_pressure_altitude_error_n(size_t count,
+                                             const double *indicated_altitude_ft,
+                                             ptrdiff_t indicated_altitude_ft_stride,
+                                             const double *altimeter_setting_hpa,
+                                             ptrdiff_t altimeter_setting_hpa_stride,
+                                             double *rule_ft,
+                                             ptrdiff_t rule_ft_stride,
+                                             double *exact_ft,
+                                             ptrdiff_t exact_ft_stride,
+                                             double *error_ft,
+                                             ptrdiff_t error_ft_stride,
+                                             double *datum_ft,
+                                             ptrdiff_t datum_ft_stride,
+                                             double *slope_ft,
+                                             ptrdiff_t slope_ft_stride,
+                                             double *curve_ft,
+                                             ptrdiff_t curve_ft_stride,
+                                             int32_t *status);
 
 /**
- * The height above the station at which the rule's DME reading is the exact one: below it the turn begins too late, above it too early.
+ * The rule of the cold-temperature correction beside the exact correction, term by term.
  *
- * Where `l + h / 6000 ft` is `sqrt(L^2 + h^2)`, with `l` the rule's lead and `L` the exact one; near `(L^2 - l^2) / (2 l)`.
+ * The rule of `cold_temperature_correction_rule_ft` less `cold_temperature_correction_exact_ft`.
  *
- * @param inbound_course_deg course flown to the station, any finite number
- * @param outbound_course_deg course flown from it, against the same north
- * @param true_airspeed_kt true airspeed, above 0 to 5000
- * @param wind_from_deg where the wind blows from, against the same north
- * @param wind_speed_kt speed of the wind, 0 to 1000
- * @param bank_limit_deg greatest bank, above 0 below 90
- * @param turn_rate_limit_deg_per_s greatest rate of turn, above 0
- * @param roll_rate_deg_per_s rate of roll, above 0, infinite for an instant roll
- * @param rule which mental arithmetic: LUBBER_LEAD_RULE_THIRD, LUBBER_LEAD_RULE_THIRD_AND_ALLOWANCE, LUBBER_LEAD_RULE_THIRD_AND_MARGIN
- * @param[out] rule_holds_at_height_ft the result; may be NULL
+ * @param height_ft height above the altimeter setting source, 0 to 20 000
+ * @param temperature_degc temperature at the source, -200 to 200
+ * @param elevation_ft elevation of the source
+ * @param[out] rule_ft The rule's answer; may be NULL
+ * @param[out] exact_ft The exact answer; may be NULL
+ * @param[out] error_ft The error: the sum of the terms; may be NULL
+ * @param[out] share_ft 4 percent for 10 degrees, where it is 10 degrees over the absolute temperature of the source; may be NULL
+ * @param[out] column_ft The temperature of the source for that of the column above it; may be NULL
  * @return LUBBER_OK, or a negative status with every output NaN
  *
- * Accuracy: Rounding: a root in a bracket, of the readings over a curved earth.
- * Degenerate cases: NaN where the rule is early at every height, as for a slow aircraft with a quick roll, and where it is late up to 400 000 ft.
- * Errors: A value outside its range, a reversal, a wind that the airspeed cannot hold.
- * Source: Derived; the rule: `rule_reading_nm`, the exact reading: `dme_at_roll_in_nm`.
+ * Accuracy: The terms sum to the whole to rounding error.
+ * Degenerate cases: No height, no correction and no error.
+ * Errors: A value outside its range.
+ * Source: The rule: ICAO Doc 8168 volume I, Part III Section 1 Chapter 4, 4.3.1. The exact correction: ICAO Doc 7488/3.
  *
- * Example: lubber_rule_holds_at_height_ft(40.0, 130.0, 350.0, 0.0, 0.0, 25.0, 3.0, 5.0, LUBBER_LEAD_RULE_THIRD, &value) gives 19490
+ * Example: lubber_rule_cold_temperature_error(1500.0, -10.0, 0.0, NULL, NULL, &value, NULL, NULL) gives 6.6
  */
-int32_t lubber_rule_holds_at_height_ft(double inbound_course_deg,
-                                       double outbound_course_deg,
-                                       double true_airspeed_kt,
-                                       double wind_from_deg,
-                                       double wind_speed_kt,
-                                       double bank_limit_deg,
-                                       double turn_rate_limit_deg_per_s,
-                                       double roll_rate_deg_per_s,
+int32_t lubber_rule_cold_temperature_error(double height_ft,
+                                           double temperature_degc,
+                                           double elevation_ft,
+                                           double *rule_ft,
+                                           double *exact_ft,
+                                           double *error_ft,
+                                           double *share_ft,
+                                           double *column_ft);
+
+/**
+ * `lubber_rule_cold_temperature_error` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_rule_cold_temperature_error_n(size_t count,
+                                            const double *height_ft,
+                                            ptrdiff_t height_ft_stride,
+                                            const double *temperature_degc,
+                                            ptrdiff_t temperature_degc_stride,
+                                            const double *elevation_ft,
+                                            ptrdiff_t elevation_ft_stride,
+                                            double *rule_ft,
+                                            ptrdiff_t rule_ft_stride,
+                                            double *exact_ft,
+                                            ptrdiff_t exact_ft_stride,
+                                            double *error_ft,
+                                            ptrdiff_t error_ft_stride,
+                                            double *share_ft,
+                                            ptrdiff_t share_ft_stride,
+                                            double *column_ft,
+                                            ptrdiff_t column_ft_stride,
+                                            int32_t *status);
+
+/**
+ * The distance before an arc, along a radial, at which mental arithmetic begins the turn onto it.
+ *
+ * The radius of the turn; that and, inside 12 NM, half a mile more outbound or less inbound; or half a mile.
+ *
+ * @param arc_radius_nm distance of the arc from the station, above 0 to 5000
+ * @param turn_radius_nm radius of the turn, above 0 to 5000
+ * @param flown whether the radial is flown inbound or outbound: LUBBER_RADIAL_FLOWN_INBOUND, LUBBER_RADIAL_FLOWN_OUTBOUND
+ * @param rule which mental arithmetic: LUBBER_ARC_ENTRY_RULE_RADIUS, LUBBER_ARC_ENTRY_RULE_RADIUS_AND_HALF, LUBBER_ARC_ENTRY_RULE_HALF_MILE
+ * @param[out] rule_arc_entry_lead_nm the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: A rule. See `arc_entry_inbound_nm` and `arc_entry_outbound_nm` for the exact distance in still air, `arc_entry` in wind.
+ * Degenerate cases: Inbound the radius less half a mile is zero for a turn of less than half a mile.
+ * Errors: A value outside its range.
+ * Source: The radius: CNATRA P-871 chapter 4. With half a mile: CNATRA P-1265 p. 2-11 (5-99). Half a mile, to 150 kt: FAA-H-8083-15.
+ *
+ * Example: lubber_rule_arc_entry_lead_nm(10.0, 2.5, LUBBER_RADIAL_FLOWN_OUTBOUND, LUBBER_ARC_ENTRY_RULE_RADIUS_AND_HALF, &value) gives 3.0
+ */
+int32_t lubber_rule_arc_entry_lead_nm(double arc_radius_nm,
+                                      double turn_radius_nm,
+                                      int32_t flown,
+                                      int32_t rule,
+                                      double *rule_arc_entry_lead_nm);
+
+/**
+ * `lubber_rule_arc_entry_lead_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * `flown` is one code for all points: whether the radial is flown inbound or outbound: LUBBER_RADIAL_FLOWN_INBOUND, LUBBER_RADIAL_FLOWN_OUTBOUND
+ *
+ * `rule` is one code for all points: which mental arithmetic: LUBBER_ARC_ENTRY_RULE_RADIUS, LUBBER_ARC_ENTRY_RULE_RADIUS_AND_HALF, LUBBER_ARC_ENTRY_RULE_HALF_MILE
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_rule_arc_entry_lead_nm_n(size_t count,
+                                       const double *arc_radius_nm,
+                                       ptrdiff_t arc_radius_nm_stride,
+                                       const double *turn_radius_nm,
+                                       ptrdiff_t turn_radius_nm_stride,
+                                       int32_t flown,
                                        int32_t rule,
-                                       double *rule_holds_at_height_ft);
+                                       double *rule_arc_entry_lead_nm,
+                                       ptrdiff_t rule_arc_entry_lead_nm_stride,
+                                       int32_t *status);
 
 /**
- * `lubber_rule_holds_at_height_ft` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ * A rule of the lead onto an arc beside the exact lead in still air with an instant roll, term by term.
  *
- * `rule` is one code for all points: which mental arithmetic: LUBBER_LEAD_RULE_THIRD, LUBBER_LEAD_RULE_THIRD_AND_ALLOWANCE, LUBBER_LEAD_RULE_THIRD_AND_MARGIN
+ * The rule of `rule_arc_entry_lead_nm` less `sqrt(D^2 + 2 D r) - D` inbound, `D - sqrt(D^2 - 2 D r)` outbound.
+ *
+ * @param arc_radius_nm distance of the arc from the station, above 0 to 5000
+ * @param turn_radius_nm radius of the turn, above 0 to 5000
+ * @param flown whether the radial is flown inbound or outbound: LUBBER_RADIAL_FLOWN_INBOUND, LUBBER_RADIAL_FLOWN_OUTBOUND
+ * @param rule which mental arithmetic: LUBBER_ARC_ENTRY_RULE_RADIUS, LUBBER_ARC_ENTRY_RULE_RADIUS_AND_HALF, LUBBER_ARC_ENTRY_RULE_HALF_MILE
+ * @param[out] rule_nm The rule's answer; may be NULL
+ * @param[out] exact_nm The exact answer; may be NULL
+ * @param[out] error_nm The error: the sum of the terms; may be NULL
+ * @param[out] radius_nm What the rule makes of the radius; may be NULL
+ * @param[out] curve_nm The radius for the lead, as if the arc were a straight line; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: The terms sum to the whole to rounding error.
+ * Degenerate cases: None in the range.
+ * Errors: A value outside its range, or an arc below twice the turn radius when turning on its inside.
+ * Source: Named at `rule_arc_entry_lead_nm`; the exact lead is derived from the geometry of tangent circles.
+ *
+ * Example: lubber_rule_arc_entry_lead_error(10.0, 2.5, LUBBER_RADIAL_FLOWN_INBOUND, LUBBER_ARC_ENTRY_RULE_RADIUS_AND_HALF, NULL, NULL, &value, NULL, NULL) gives -0.25
+ */
+int32_t lubber_rule_arc_entry_lead_error(double arc_radius_nm,
+                                         double turn_radius_nm,
+                                         int32_t flown,
+                                         int32_t rule,
+                                         double *rule_nm,
+                                         double *exact_nm,
+                                         double *error_nm,
+                                         double *radius_nm,
+                                         double *curve_nm);
+
+/**
+ * `lubber_rule_arc_entry_lead_error` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * `flown` is one code for all points: whether the radial is flown inbound or outbound: LUBBER_RADIAL_FLOWN_INBOUND, LUBBER_RADIAL_FLOWN_OUTBOUND
+ *
+ * `rule` is one code for all points: which mental arithmetic: LUBBER_ARC_ENTRY_RULE_RADIUS, LUBBER_ARC_ENTRY_RULE_RADIUS_AND_HALF, LUBBER_ARC_ENTRY_RULE_HALF_MILE
  *
  * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
  */
-size_t lubber_rule_holds_at_height_ft_n(size_t count,
-                                        const double *inbound_course_deg,
-                                        ptrdiff_t inbound_course_deg_stride,
-                                        const double *outbound_course_deg,
-                                        ptrdiff_t outbound_course_deg_stride,
-                                        const double *true_airspeed_kt,
-                                        ptrdiff_t true_airspeed_kt_stride,
-                                        const double *wind_from_deg,
-                                        ptrdiff_t wind_from_deg_stride,
-                                        const double *wind_speed_kt,
-                                        ptrdiff_t wind_speed_kt_stride,
-                                        const double *bank_limit_deg,
-                                        ptrdiff_t bank_limit_deg_stride,
-                                        const double *turn_rate_limit_deg_per_s,
-                                        ptrdiff_t turn_rate_limit_deg_per_s_stride,
-                                        const double *roll_rate_deg_per_s,
-                                        ptrdiff_t roll_rate_deg_per_s_stride,
-                                        int32_t rule,
-                                        double *rule_holds_at_height_ft,
-                                        ptrdiff_t rule_holds_at_height_ft_stride,
-                                        int32_t *status);
+size_t lubber_rule_arc_entry_lead_error_n(size_t count,
+                                          const double *arc_radius_nm,
+                                          ptrdiff_t arc_radius_nm_stride,
+                                          const double *turn_radius_nm,
+                                          ptrdiff_t turn_radius_nm_stride,
+                                          int32_t flown,
+                                          int32_t rule,
+                                          double *rule_nm,
+                                          ptrdiff_t rule_nm_stride,
+                                          double *exact_nm,
+                                          ptrdiff_t exact_nm_stride,
+                                          double *error_nm,
+                                          ptrdiff_t error_nm_stride,
+                                          double *radius_nm,
+                                          ptrdiff_t radius_nm_stride,
+                                          double *curve_nm,
+                                          ptrdiff_t curve_nm_stride,
+                                          int32_t *status);
+
+/**
+ * Radials to the mile along an arc by the sixty-to-one rule beside the degrees of a mile.
+ *
+ * `60 / D` less `57.3 / D`.
+ *
+ * @param arc_radius_nm distance of the arc from the station, above 0 to 5000
+ * @param[out] rule The rule's answer, degrees for a nautical mile; may be NULL
+ * @param[out] exact The exact answer; may be NULL
+ * @param[out] error The error, of a single term: 60 for 57.3; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: 4.7 percent high throughout.
+ * Degenerate cases: None in the range.
+ * Errors: A value outside its range.
+ * Source: The rule: CNATRA P-871 chapter 4 (`rule_radials_per_mile`).
+ *
+ * Example: lubber_rule_radials_per_mile_error(12.0, NULL, NULL, &value) gives 0.225
+ */
+int32_t lubber_rule_radials_per_mile_error(double arc_radius_nm, double *rule, double *exact, double *error);
+
+/**
+ * `lubber_rule_radials_per_mile_error` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_rule_radials_per_mile_error_n(size_t count,
+                                            const double *arc_radius_nm,
+                                            ptrdiff_t arc_radius_nm_stride,
+                                            double *rule,
+                                            ptrdiff_t rule_stride,
+                                            double *exact,
+                                            ptrdiff_t exact_stride,
+                                            double *error,
+                                            ptrdiff_t error_stride,
+                                            int32_t *status);
+
+/**
+ * The rule of the way back onto an arc beside the least correction that meets it.
+ *
+ * The rule of `rule_arc_correction_deg` less `acos(D / d)` from outside, less nothing from inside, where the track leads onto the arc by itself.
+ *
+ * @param distance_nm distance from the station along the ground, 0 to 10 900
+ * @param arc_radius_nm distance of the arc from the station, above 0 to 5000
+ * @param[out] rule_deg The rule's answer; may be NULL
+ * @param[out] exact_deg The exact answer; may be NULL
+ * @param[out] error_deg The error, of a single term: a proportion for the tangent to a circle; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding error of the difference.
+ * Degenerate cases: Below zero from outside, the arc is passed: the rule has to be renewed on the way.
+ * Errors: A value outside its range.
+ * Source: The rule: CNATRA P-871 chapter 4. The least correction: `arc_least_correction_deg`.
+ *
+ * Example: lubber_rule_arc_correction_error(10.5, 10.0, NULL, NULL, &value) gives -7.8
+ */
+int32_t lubber_rule_arc_correction_error(double distance_nm,
+                                         double arc_radius_nm,
+                                         double *rule_deg,
+                                         double *exact_deg,
+                                         double *error_deg);
+
+/**
+ * `lubber_rule_arc_correction_error` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_rule_arc_correction_error_n(size_t count,
+                                          const double *distance_nm,
+                                          ptrdiff_t distance_nm_stride,
+                                          const double *arc_radius_nm,
+                                          ptrdiff_t arc_radius_nm_stride,
+                                          double *rule_deg,
+                                          ptrdiff_t rule_deg_stride,
+                                          double *exact_deg,
+                                          ptrdiff_t exact_deg_stride,
+                                          double *error_deg,
+                                          ptrdiff_t error_deg_stride,
+                                          int32_t *status);
+
+/**
+ * The rule of the intercept angle beside the angle that meets the radial halfway to the station, term by term.
+ *
+ * Twice the degrees within 20 and 90, less `atan2(sin d, cos d - 1/2)`: halfway is what doubling the degrees means.
+ *
+ * @param off_radial_deg degrees to the radial, either way, reduced to half a circle
+ * @param[out] rule_deg The rule's answer; may be NULL
+ * @param[out] exact_deg The exact answer; may be NULL
+ * @param[out] error_deg The error: the sum of the terms; may be NULL
+ * @param[out] limits_deg At least 20 and at most 90; may be NULL
+ * @param[out] doubling_deg Twice the angle for that of the triangle; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: The terms sum to the whole to rounding error.
+ * Degenerate cases: On the radial the exact angle is zero. From 60 degrees on halfway is abeam or behind: the exact angle is 90 degrees and more.
+ * Errors: A value outside its range.
+ * Source: The rule: FAA-H-8083-15 (`rule_intercept_angle_deg`). The exact angle: derived.
+ *
+ * Example: lubber_rule_intercept_angle_error(15.0, NULL, NULL, &value, NULL, NULL) gives 0.95
+ */
+int32_t lubber_rule_intercept_angle_error(double off_radial_deg,
+                                          double *rule_deg,
+                                          double *exact_deg,
+                                          double *error_deg,
+                                          double *limits_deg,
+                                          double *doubling_deg);
+
+/**
+ * `lubber_rule_intercept_angle_error` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_rule_intercept_angle_error_n(size_t count,
+                                           const double *off_radial_deg,
+                                           ptrdiff_t off_radial_deg_stride,
+                                           double *rule_deg,
+                                           ptrdiff_t rule_deg_stride,
+                                           double *exact_deg,
+                                           ptrdiff_t exact_deg_stride,
+                                           double *error_deg,
+                                           ptrdiff_t error_deg_stride,
+                                           double *limits_deg,
+                                           ptrdiff_t limits_deg_stride,
+                                           double *doubling_deg,
+                                           ptrdiff_t doubling_deg_stride,
+                                           int32_t *status);
+
+/**
+ * The lead onto a radial in radials by rule beside the exact one in still air with an instant roll, term by term.
+ *
+ * The rule of `rule_intercept_lead_deg` less `asin(r (1 - cos i) / D)`.
+ *
+ * @param distance_nm distance from the station where the turn begins, above 0 to 5000
+ * @param turn_radius_nm radius of the turn, above 0 to 5000
+ * @param intercept_angle_deg angle of the intercept, above 0 to 90
+ * @param[out] rule_deg The rule's answer; may be NULL
+ * @param[out] exact_deg The exact answer; may be NULL
+ * @param[out] error_deg The error: the sum of the terms; may be NULL
+ * @param[out] sixty_deg 60 for 57.3; may be NULL
+ * @param[out] share_deg The rule's share for `1 - cos i`; may be NULL
+ * @param[out] arc_deg The arc for its angle; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: The terms sum to the whole to rounding error.
+ * Degenerate cases: None in the range.
+ * Errors: A value outside its range, or a turn that begins farther from the radial than from the station.
+ * Source: The rule: CNATRA P-1215 and P-1265 p. 2-11 (`rule_intercept_lead_deg`). The exact lead: derived.
+ *
+ * Example: lubber_rule_intercept_lead_error(15.0, 2.5, 60.0, NULL, NULL, &value, NULL, NULL, NULL) gives 1.89
+ */
+int32_t lubber_rule_intercept_lead_error(double distance_nm,
+                                         double turn_radius_nm,
+                                         double intercept_angle_deg,
+                                         double *rule_deg,
+                                         double *exact_deg,
+                                         double *error_deg,
+                                         double *sixty_deg,
+                                         double *share_deg,
+                                         double *arc_deg);
+
+/**
+ * `lubber_rule_intercept_lead_error` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_rule_intercept_lead_error_n(size_t count,
+                                          const double *distance_nm,
+                                          ptrdiff_t distance_nm_stride,
+                                          const double *turn_radius_nm,
+                                          ptrdiff_t turn_radius_nm_stride,
+                                          const double *intercept_angle_deg,
+                                          ptrdiff_t intercept_angle_deg_stride,
+                                          double *rule_deg,
+                                          ptrdiff_t rule_deg_stride,
+                                          double *exact_deg,
+                                          ptrdiff_t exact_deg_stride,
+                                          double *error_deg,
+                                          ptrdiff_t error_deg_stride,
+                                          double *sixty_deg,
+                                          ptrdiff_t sixty_deg_stride,
+                                          double *share_deg,
+                                          ptrdiff_t share_deg_stride,
+                                          double *arc_deg,
+                                          ptrdiff_t arc_deg_stride,
+                                          int32_t *status);
 
 /**
  * The rule of the least DME overhead beside the height itself.
@@ -9882,6 +10056,786 @@ size_t lubber_rule_time_to_station_error_n(size_t count,
                                            double *sine_s,
                                            ptrdiff_t sine_s_stride,
                                            int32_t *status);
+
+/**
+ * The outbound correction of a holding pattern by rule beside that of the pattern which closes.
+ *
+ * A multiple of the inbound correction, the other way, less the outbound correction of `holding_pattern`; both right positive.
+ *
+ * @param inbound_course_deg course flown to the fix, any finite number
+ * @param side which way the turns go: LUBBER_HOLDING_SIDE_RIGHT, LUBBER_HOLDING_SIDE_LEFT
+ * @param inbound_time_s time of the inbound leg, 0 to 3600
+ * @param true_airspeed_kt true airspeed, above 0 to 5000
+ * @param wind_from_deg where the wind blows from, against the same north
+ * @param wind_speed_kt speed of the wind, 0 to 1000
+ * @param bank_limit_deg greatest bank, above 0 below 90
+ * @param turn_rate_limit_deg_per_s greatest rate of turn, above 0
+ * @param roll_rate_deg_per_s rate of roll, above 0, infinite for an instant roll
+ * @param rule by what the correction is multiplied: LUBBER_DRIFT_RULE_DOUBLE, LUBBER_DRIFT_RULE_TRIPLE
+ * @param[out] rule_deg The rule's answer; may be NULL
+ * @param[out] exact_deg The exact answer; may be NULL
+ * @param[out] error_deg The error, of a single term: a fixed multiple for what the wind does in the two turns; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding error of the difference.
+ * Degenerate cases: In calm air both are zero.
+ * Errors: A value outside its range, an inbound course that the airspeed cannot hold, a wind in which no heading closes the pattern before the fix.
+ * Source: The rules: `rule_outbound_heading_deg`. The exact correction: `holding_pattern`.
+ *
+ * Example: lubber_rule_outbound_correction_error(270.0, LUBBER_HOLDING_SIDE_RIGHT, 60.0, 150.0, 0.0, 20.0, 25.0, 3.0, 5.0, LUBBER_DRIFT_RULE_TRIPLE, NULL, NULL, &value) gives -1.5
+ */
+int32_t lubber_rule_outbound_correction_error(double inbound_course_deg,
+                                              int32_t side,
+                                              double inbound_time_s,
+                                              double true_airspeed_kt,
+                                              double wind_from_deg,
+                                              double wind_speed_kt,
+                                              double bank_limit_deg,
+                                              double turn_rate_limit_deg_per_s,
+                                              double roll_rate_deg_per_s,
+                                              int32_t rule,
+                                              double *rule_deg,
+                                              double *exact_deg,
+                                              double *error_deg);
+
+/**
+ * `lubber_rule_outbound_correction_error` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * `side` is one code for all points: which way the turns go: LUBBER_HOLDING_SIDE_RIGHT, LUBBER_HOLDING_SIDE_LEFT
+ *
+ * `rule` is one code for all points: by what the correction is multiplied: LUBBER_DRIFT_RULE_DOUBLE, LUBBER_DRIFT_RULE_TRIPLE
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_rule_outbound_correction_error_n(size_t count,
+                                               const double *inbound_course_deg,
+                                               ptrdiff_t inbound_course_deg_stride,
+                                               int32_t side,
+                                               const double *inbound_time_s,
+                                               ptrdiff_t inbound_time_s_stride,
+                                               const double *true_airspeed_kt,
+                                               ptrdiff_t true_airspeed_kt_stride,
+                                               const double *wind_from_deg,
+                                               ptrdiff_t wind_from_deg_stride,
+                                               const double *wind_speed_kt,
+                                               ptrdiff_t wind_speed_kt_stride,
+                                               const double *bank_limit_deg,
+                                               ptrdiff_t bank_limit_deg_stride,
+                                               const double *turn_rate_limit_deg_per_s,
+                                               ptrdiff_t turn_rate_limit_deg_per_s_stride,
+                                               const double *roll_rate_deg_per_s,
+                                               ptrdiff_t roll_rate_deg_per_s_stride,
+                                               int32_t rule,
+                                               double *rule_deg,
+                                               ptrdiff_t rule_deg_stride,
+                                               double *exact_deg,
+                                               ptrdiff_t exact_deg_stride,
+                                               double *error_deg,
+                                               ptrdiff_t error_deg_stride,
+                                               int32_t *status);
+
+/**
+ * The outbound time of a holding pattern by a second for each knot of headwind, beside that of the pattern which closes, term by term.
+ *
+ * `t + headwind` less the outbound clock of `holding_pattern` for the same time inbound.
+ *
+ * @param inbound_course_deg course flown to the fix, any finite number
+ * @param side which way the turns go: LUBBER_HOLDING_SIDE_RIGHT, LUBBER_HOLDING_SIDE_LEFT
+ * @param inbound_time_s time of the inbound leg, 0 to 3600
+ * @param true_airspeed_kt true airspeed, above 0 to 5000
+ * @param wind_from_deg where the wind blows from, against the same north
+ * @param wind_speed_kt speed of the wind, 0 to 1000
+ * @param bank_limit_deg greatest bank, above 0 below 90
+ * @param turn_rate_limit_deg_per_s greatest rate of turn, above 0
+ * @param roll_rate_deg_per_s rate of roll, above 0, infinite for an instant roll
+ * @param[out] rule_s The rule's answer; may be NULL
+ * @param[out] exact_s The exact answer; may be NULL
+ * @param[out] error_s The error: the sum of the terms; may be NULL
+ * @param[out] knot_s A second for each knot, where the legs go as their groundspeeds; may be NULL
+ * @param[out] turns_s What the wind does in the turns; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: The terms sum to the whole to rounding error.
+ * Degenerate cases: In calm air there is no error.
+ * Errors: A value outside its range, an inbound course that the airspeed cannot hold, a wind in which no heading closes the pattern before the fix.
+ * Source: The rule: common practice (`rule_outbound_time_by_headwind_s`). The exact time: `holding_pattern`.
+ *
+ * Example: lubber_rule_outbound_time_by_headwind_error(270.0, LUBBER_HOLDING_SIDE_RIGHT, 60.0, 150.0, 90.0, 20.0, 25.0, 3.0, 5.0, NULL, NULL, &value, NULL, NULL) gives -8
+ */
+int32_t lubber_rule_outbound_time_by_headwind_error(double inbound_course_deg,
+                                                    int32_t side,
+                                                    double inbound_time_s,
+                                                    double true_airspeed_kt,
+                                                    double wind_from_deg,
+                                                    double wind_speed_kt,
+                                                    double bank_limit_deg,
+                                                    double turn_rate_limit_deg_per_s,
+                                                    double roll_rate_deg_per_s,
+                                                    double *rule_s,
+                                                    double *exact_s,
+                                                    double *error_s,
+                                                    double *knot_s,
+                                                    double *turns_s);
+
+/**
+ * `lubber_rule_outbound_time_by_headwind_error` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * `side` is one code for all points: which way the turns go: LUBBER_HOLDING_SIDE_RIGHT, LUBBER_HOLDING_SIDE_LEFT
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_rule_outbound_time_by_headwind_error_n(size_t count,
+                                                     const double *inbound_course_deg,
+                                                     ptrdiff_t inbound_course_deg_stride,
+                                                     int32_t side,
+                                                     const double *inbound_time_s,
+                                                     ptrdiff_t inbound_time_s_stride,
+                                                     const double *true_airspeed_kt,
+                                                     ptrdiff_t true_airspeed_kt_stride,
+                                                     const double *wind_from_deg,
+                                                     ptrdiff_t wind_from_deg_stride,
+                                                     const double *wind_speed_kt,
+                                                     ptrdiff_t wind_speed_kt_stride,
+                                                     const double *bank_limit_deg,
+                                                     ptrdiff_t bank_limit_deg_stride,
+                                                     const double *turn_rate_limit_deg_per_s,
+                                                     ptrdiff_t turn_rate_limit_deg_per_s_stride,
+                                                     const double *roll_rate_deg_per_s,
+                                                     ptrdiff_t roll_rate_deg_per_s_stride,
+                                                     double *rule_s,
+                                                     ptrdiff_t rule_s_stride,
+                                                     double *exact_s,
+                                                     ptrdiff_t exact_s_stride,
+                                                     double *error_s,
+                                                     ptrdiff_t error_s_stride,
+                                                     double *knot_s,
+                                                     ptrdiff_t knot_s_stride,
+                                                     double *turns_s,
+                                                     ptrdiff_t turns_s_stride,
+                                                     int32_t *status);
+
+/**
+ * The next outbound time of a holding pattern by rule, after a round that is flown, beside that of the pattern that is wanted, term by term.
+ *
+ * The last outbound time and what the inbound leg came out short (`rule_outbound_time_s`), less the outbound clock of `holding_pattern` for the inbound time that is wanted. The round is flown with the outbound heading that closes it.
+ *
+ * @param inbound_course_deg course flown to the fix, any finite number
+ * @param side which way the turns go: LUBBER_HOLDING_SIDE_RIGHT, LUBBER_HOLDING_SIDE_LEFT
+ * @param outbound_time_s time of the round that is flown, on its outbound clock, 0 to 3600
+ * @param wanted_inbound_time_s the inbound time that is wanted, 0 to 3600
+ * @param true_airspeed_kt true airspeed, above 0 to 5000
+ * @param wind_from_deg where the wind blows from, against the same north
+ * @param wind_speed_kt speed of the wind, 0 to 1000
+ * @param bank_limit_deg greatest bank, above 0 below 90
+ * @param turn_rate_limit_deg_per_s greatest rate of turn, above 0
+ * @param roll_rate_deg_per_s rate of roll, above 0, infinite for an instant roll
+ * @param[out] rule_s The rule's answer; may be NULL
+ * @param[out] exact_s The exact answer; may be NULL
+ * @param[out] error_s The error: the sum of the terms; may be NULL
+ * @param[out] groundspeed_s Both legs at one groundspeed; may be NULL
+ * @param[out] heading_s The outbound heading, which has to change with the time; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: The terms sum to the whole to rounding error.
+ * Degenerate cases: In calm air there is no error.
+ * Errors: A value outside its range, an inbound course that the airspeed cannot hold, a wind in which no heading closes the pattern before the fix.
+ * Source: The rule: CNATRA P-871 chapter 4, figure 4-16. The exact time: `holding_pattern`.
+ *
+ * Example: lubber_rule_outbound_time_error(270.0, LUBBER_HOLDING_SIDE_RIGHT, 60.0, 60.0, 150.0, 90.0, 20.0, 25.0, 3.0, 5.0, NULL, NULL, &value, NULL, NULL) gives -7
+ */
+int32_t lubber_rule_outbound_time_error(double inbound_course_deg,
+                                        int32_t side,
+                                        double outbound_time_s,
+                                        double wanted_inbound_time_s,
+                                        double true_airspeed_kt,
+                                        double wind_from_deg,
+                                        double wind_speed_kt,
+                                        double bank_limit_deg,
+                                        double turn_rate_limit_deg_per_s,
+                                        double roll_rate_deg_per_s,
+                                        double *rule_s,
+                                        double *exact_s,
+                                        double *error_s,
+                                        double *groundspeed_s,
+                                        double *heading_s);
+
+/**
+ * `lubber_rule_outbound_time_error` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * `side` is one code for all points: which way the turns go: LUBBER_HOLDING_SIDE_RIGHT, LUBBER_HOLDING_SIDE_LEFT
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_rule_outbound_time_error_n(size_t count,
+                                         const double *inbound_course_deg,
+                                         ptrdiff_t inbound_course_deg_stride,
+                                         int32_t side,
+                                         const double *outbound_time_s,
+                                         ptrdiff_t outbound_time_s_stride,
+                                         const double *wanted_inbound_time_s,
+                                         ptrdiff_t wanted_inbound_time_s_stride,
+                                         const double *true_airspeed_kt,
+                                         ptrdiff_t true_airspeed_kt_stride,
+                                         const double *wind_from_deg,
+                                         ptrdiff_t wind_from_deg_stride,
+                                         const double *wind_speed_kt,
+                                         ptrdiff_t wind_speed_kt_stride,
+                                         const double *bank_limit_deg,
+                                         ptrdiff_t bank_limit_deg_stride,
+                                         const double *turn_rate_limit_deg_per_s,
+                                         ptrdiff_t turn_rate_limit_deg_per_s_stride,
+                                         const double *roll_rate_deg_per_s,
+                                         ptrdiff_t roll_rate_deg_per_s_stride,
+                                         double *rule_s,
+                                         ptrdiff_t rule_s_stride,
+                                         double *exact_s,
+                                         ptrdiff_t exact_s_stride,
+                                         double *error_s,
+                                         ptrdiff_t error_s_stride,
+                                         double *groundspeed_s,
+                                         ptrdiff_t groundspeed_s_stride,
+                                         double *heading_s,
+                                         ptrdiff_t heading_s_stride,
+                                         int32_t *status);
+
+/**
+ * The mental arithmetic of a lead beside the exact answer, term by term.
+ *
+ * Each term is what one simplification adds, positive where it makes the rule begin the turn too early. With `c` the change and `gs` the groundspeed inbound the lead
+ * goes in steps from `gs / 180 c / 90` by `gs / (60 pi) c / 90`, `gs / (60 pi) tan(c / 2)`, `r(gs) tan(c / 2)` and `r(V) tan(c / 2)`, with `r` the radius that the limits
+ * leave, to the turn through the wind-corrected headings without its drift, with it, and with the roll; the reading adds the height as `h / 6000`, as `h`, and
+ * in the slant range.
+ *
+ * @param inbound_course_deg course flown to the station, any finite number
+ * @param outbound_course_deg course flown from it, against the same north
+ * @param true_airspeed_kt true airspeed, above 0 to 5000
+ * @param height_above_station_ft height above the station's antenna, -60 000 to 400 000
+ * @param wind_from_deg where the wind blows from, against the same north
+ * @param wind_speed_kt speed of the wind, 0 to 1000
+ * @param bank_limit_deg greatest bank, above 0 below 90
+ * @param turn_rate_limit_deg_per_s greatest rate of turn, above 0
+ * @param roll_rate_deg_per_s rate of roll, above 0, infinite for an instant roll
+ * @param rule which mental arithmetic: LUBBER_LEAD_RULE_THIRD, LUBBER_LEAD_RULE_THIRD_AND_ALLOWANCE, LUBBER_LEAD_RULE_THIRD_AND_MARGIN
+ * @param[out] rule_lead_nm The lead by the rule; may be NULL
+ * @param[out] exact_lead_nm The exact lead; may be NULL
+ * @param[out] lead_error_nm The error of the lead: the sum of the eight terms from `allowance_nm` to `roll_nm`; may be NULL
+ * @param[out] rule_reading_nm The DME reading by the rule: its lead and the height in miles, added; may be NULL
+ * @param[out] exact_reading_nm The exact DME reading; may be NULL
+ * @param[out] reading_error_nm The error of the reading: the sum of all ten terms; may be NULL
+ * @param[out] allowance_nm The allowance for height or the margin, if the rule makes one; may be NULL
+ * @param[out] round_radius_nm The standard-rate radius as speed over 180, where it is speed over 60 pi; may be NULL
+ * @param[out] proportion_nm The lead in proportion to the change, where it goes with the tangent of half of it; may be NULL
+ * @param[out] standard_rate_nm The radius of standard rate, where the bank limit makes it longer; may be NULL
+ * @param[out] groundspeed_nm The groundspeed as the speed of the turn, where the airspeed is; may be NULL
+ * @param[out] heading_change_nm The turn through the change of course, where that of heading has to be turned; may be NULL
+ * @param[out] drift_nm No drift during the turn; may be NULL
+ * @param[out] roll_nm A roll that takes no time; may be NULL
+ * @param[out] mile_nm A nautical mile of 6 000 ft in the height; may be NULL
+ * @param[out] sum_nm Distance and height added, where the slant is the root of their squares; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: The terms sum to the whole to rounding error. Taken back in another order they would share it out a little differently.
+ * Degenerate cases: In calm air the terms of the wind are zero to rounding error. Toward a reversal the rule stays finite where the exact lead does not.
+ * Errors: A value outside its range, a reversal, a wind that the airspeed cannot hold.
+ * Source: The rules: common practice (`rule_lead_nm`, `rule_reading_nm`). The exact answers: `lead_nm`, `dme_at_roll_in_nm`. The terms: derived.
+ *
+ * Example: lubber_rule_lead_error(40.0, 130.0, 450.0, 36000.0, 0.0, 0.0, 25.0, 3.0, 5.0, LUBBER_LEAD_RULE_THIRD, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, &value, NULL, NULL, NULL, NULL, NULL, NULL) gives -3.94
+ */
+int32_t lubber_rule_lead_error(double inbound_course_deg,
+                               double outbound_course_deg,
+                               double true_airspeed_kt,
+                               double height_above_station_ft,
+                               double wind_from_deg,
+                               double wind_speed_kt,
+                               double bank_limit_deg,
+                               double turn_rate_limit_deg_per_s,
+                               double roll_rate_deg_per_s,
+                               int32_t rule,
+                               double *rule_lead_nm,
+                               double *exact_lead_nm,
+                               double *lead_error_nm,
+                               double *rule_reading_nm,
+                               double *exact_reading_nm,
+                               double *reading_error_nm,
+                               double *allowance_nm,
+                               double *round_radius_nm,
+                               double *proportion_nm,
+                               double *standard_rate_nm,
+                               double *groundspeed_nm,
+                               double *heading_change_nm,
+                               double *drift_nm,
+                               double *roll_nm,
+                               double *mile_nm,
+                               double *sum_nm);
+
+/**
+ * `lubber_rule_lead_error` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * `rule` is one code for all points: which mental arithmetic: LUBBER_LEAD_RULE_THIRD, LUBBER_LEAD_RULE_THIRD_AND_ALLOWANCE, LUBBER_LEAD_RULE_THIRD_AND_MARGIN
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_rule_lead_error_n(size_t count,
+                                const double *inbound_course_deg,
+                                ptrdiff_t inbound_course_deg_stride,
+                                const double *outbound_course_deg,
+                                ptrdiff_t outbound_course_deg_stride,
+                                const double *true_airspeed_kt,
+                                ptrdiff_t true_airspeed_kt_stride,
+                                const double *height_above_station_ft,
+                                ptrdiff_t height_above_station_ft_stride,
+                                const double *wind_from_deg,
+                                ptrdiff_t wind_from_deg_stride,
+                                const double *wind_speed_kt,
+                                ptrdiff_t wind_speed_kt_stride,
+                                const double *bank_limit_deg,
+                                ptrdiff_t bank_limit_deg_stride,
+                                const double *turn_rate_limit_deg_per_s,
+                                ptrdiff_t turn_rate_limit_deg_per_s_stride,
+                                const double *roll_rate_deg_per_s,
+                                ptrdiff_t roll_rate_deg_per_s_stride,
+                                int32_t rule,
+                                double *rule_lead_nm,
+                                ptrdiff_t rule_lead_nm_stride,
+                                double *exact_lead_nm,
+                                ptrdiff_t exact_lead_nm_stride,
+                                double *lead_error_nm,
+                                ptrdiff_t lead_error_nm_stride,
+                                double *rule_reading_nm,
+                                ptrdiff_t rule_reading_nm_stride,
+                                double *exact_reading_nm,
+                                ptrdiff_t exact_reading_nm_stride,
+                                double *reading_error_nm,
+                                ptrdiff_t reading_error_nm_stride,
+                                double *allowance_nm,
+                                ptrdiff_t allowance_nm_stride,
+                                double *round_radius_nm,
+                                ptrdiff_t round_radius_nm_stride,
+                                double *proportion_nm,
+                                ptrdiff_t proportion_nm_stride,
+                                double *standard_rate_nm,
+                                ptrdiff_t standard_rate_nm_stride,
+                                double *groundspeed_nm,
+                                ptrdiff_t groundspeed_nm_stride,
+                                double *heading_change_nm,
+                                ptrdiff_t heading_change_nm_stride,
+                                double *drift_nm,
+                                ptrdiff_t drift_nm_stride,
+                                double *roll_nm,
+                                ptrdiff_t roll_nm_stride,
+                                double *mile_nm,
+                                ptrdiff_t mile_nm_stride,
+                                double *sum_nm,
+                                ptrdiff_t sum_nm_stride,
+                                int32_t *status);
+
+/**
+ * The turn that mental arithmetic begins, flown: where its wings are level again.
+ *
+ * Inbound on the heading that holds the course; from the cue on, the bank and the heading of the exact turn, over the ellipsoid. What the crew has wrong is where the turn
+ * begins, and nothing else. The turn is safe if it ends at most `allowed_beyond_nm` beyond the outbound course and `allowed_short_nm` short of it.
+ *
+ * @param inbound_course_deg course flown to the station, any finite number
+ * @param outbound_course_deg course flown from it, against the same north
+ * @param true_airspeed_kt true airspeed, above 0 to 5000
+ * @param height_above_station_ft height above the station's antenna, -60 000 to 400 000
+ * @param wind_from_deg where the wind blows from, against the same north
+ * @param wind_speed_kt speed of the wind, 0 to 1000
+ * @param bank_limit_deg greatest bank, above 0 below 90
+ * @param turn_rate_limit_deg_per_s greatest rate of turn, above 0
+ * @param roll_rate_deg_per_s rate of roll, above 0, infinite for an instant roll
+ * @param rule which mental arithmetic: LUBBER_LEAD_RULE_THIRD, LUBBER_LEAD_RULE_THIRD_AND_ALLOWANCE, LUBBER_LEAD_RULE_THIRD_AND_MARGIN
+ * @param cue what the turn begins by: the rule's DME reading, its distance along the ground, or the exact reading: LUBBER_TURN_CUE_READING, LUBBER_TURN_CUE_DISTANCE, LUBBER_TURN_CUE_EXACT
+ * @param cone_half_angle_deg half-angle of the cone of confusion from the vertical, above 0 below 90
+ * @param allowed_beyond_nm how far beyond the outbound course is safe, 0 to 10 900
+ * @param allowed_short_nm how far short of it is safe, 0 to 10 900
+ * @param[out] reading_nm The DME reading at which the turn begins; may be NULL
+ * @param[out] before_station_nm How far before the station that is, along the ground; negative past it; may be NULL
+ * @param[out] overshoot_nm How far beyond the outbound course the wings are level again, on the outer side of the turn; negative short of it; may be NULL
+ * @param[out] past_station_nm How far past the station that is, along the outbound course; negative before it; may be NULL
+ * @param[out] began_in_cone 1 if the turn begins in the cone of confusion, else 0; may be NULL
+ * @param[out] ended_in_cone 1 if it ends there, else 0; may be NULL
+ * @param[out] verdict What it comes to: the code of LUBBER_TURN_VERDICT_EARLY, LUBBER_TURN_VERDICT_SAFE, LUBBER_TURN_VERDICT_LATE(crate::rules::TurnVerdict), -1 early, 0 safe, 1 late; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: A centimetre across the outbound course and half a metre along it for the flight itself. The station stands at 45 degrees of latitude; elsewhere it ends less than 0.001 NM away to leads of 10 NM. The exact
+ * reading ends within 1e-4 NM of the course at the surface, and 0.2 percent of the lead short of it at 45 000 ft.
+ * Degenerate cases: No change of course is no turn: it ends where it begins, without an overshoot. An exact turn that begins past the station begins at its place, not by a reading.
+ * Errors: A value outside its range, a reversal, a wind that the airspeed cannot hold.
+ * Source: The rules: common practice (`rule_lead_nm`, `rule_reading_nm`). What is allowed by default: half a mile is what DME may be off (FAA AIM 1-1-7), the other half mile is the
+ * trade's margin. The flight: docs/flight.md.
+ *
+ * Example: lubber_rule_lead_flown(40.0, 130.0, 450.0, 36000.0, 0.0, 0.0, 25.0, 3.0, 5.0, LUBBER_LEAD_RULE_THIRD, LUBBER_TURN_CUE_READING, 50.0, 0.5, 1.0, NULL, NULL, &value, NULL, NULL, NULL, NULL) gives 0.55
+ */
+int32_t lubber_rule_lead_flown(double inbound_course_deg,
+                               double outbound_course_deg,
+                               double true_airspeed_kt,
+                               double height_above_station_ft,
+                               double wind_from_deg,
+                               double wind_speed_kt,
+                               double bank_limit_deg,
+                               double turn_rate_limit_deg_per_s,
+                               double roll_rate_deg_per_s,
+                               int32_t rule,
+                               int32_t cue,
+                               double cone_half_angle_deg,
+                               double allowed_beyond_nm,
+                               double allowed_short_nm,
+                               double *reading_nm,
+                               double *before_station_nm,
+                               double *overshoot_nm,
+                               double *past_station_nm,
+                               double *began_in_cone,
+                               double *ended_in_cone,
+                               double *verdict);
+
+/**
+ * `lubber_rule_lead_flown` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * `rule` is one code for all points: which mental arithmetic: LUBBER_LEAD_RULE_THIRD, LUBBER_LEAD_RULE_THIRD_AND_ALLOWANCE, LUBBER_LEAD_RULE_THIRD_AND_MARGIN
+ *
+ * `cue` is one code for all points: what the turn begins by: the rule's DME reading, its distance along the ground, or the exact reading: LUBBER_TURN_CUE_READING, LUBBER_TURN_CUE_DISTANCE, LUBBER_TURN_CUE_EXACT
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_rule_lead_flown_n(size_t count,
+                                const double *inbound_course_deg,
+                                ptrdiff_t inbound_course_deg_stride,
+                                const double *outbound_course_deg,
+                                ptrdiff_t outbound_course_deg_stride,
+                                const double *true_airspeed_kt,
+                                ptrdiff_t true_airspeed_kt_stride,
+                                const double *height_above_station_ft,
+                                ptrdiff_t height_above_station_ft_stride,
+                                const double *wind_from_deg,
+                                ptrdiff_t wind_from_deg_stride,
+                                const double *wind_speed_kt,
+                                ptrdiff_t wind_speed_kt_stride,
+                                const double *bank_limit_deg,
+                                ptrdiff_t bank_limit_deg_stride,
+                                const double *turn_rate_limit_deg_per_s,
+                                ptrdiff_t turn_rate_limit_deg_per_s_stride,
+                                const double *roll_rate_deg_per_s,
+                                ptrdiff_t roll_rate_deg_per_s_stride,
+                                int32_t rule,
+                                int32_t cue,
+                                const double *cone_half_angle_deg,
+                                ptrdiff_t cone_half_angle_deg_stride,
+                                const double *allowed_beyond_nm,
+                                ptrdiff_t allowed_beyond_nm_stride,
+                                const double *allowed_short_nm,
+                                ptrdiff_t allowed_short_nm_stride,
+                                double *reading_nm,
+                                ptrdiff_t reading_nm_stride,
+                                double *before_station_nm,
+                                ptrdiff_t before_station_nm_stride,
+                                double *overshoot_nm,
+                                ptrdiff_t overshoot_nm_stride,
+                                double *past_station_nm,
+                                ptrdiff_t past_station_nm_stride,
+                                double *began_in_cone,
+                                ptrdiff_t began_in_cone_stride,
+                                double *ended_in_cone,
+                                ptrdiff_t ended_in_cone_stride,
+                                double *verdict,
+                                ptrdiff_t verdict_stride,
+                                int32_t *status);
+
+/**
+ * The height above the station at which the rule's DME reading is the exact one: below it the turn begins too late, above it too early.
+ *
+ * Where `l + h / 6000 ft` is `sqrt(L^2 + h^2)`, with `l` the rule's lead and `L` the exact one; near `(L^2 - l^2) / (2 l)`.
+ *
+ * @param inbound_course_deg course flown to the station, any finite number
+ * @param outbound_course_deg course flown from it, against the same north
+ * @param true_airspeed_kt true airspeed, above 0 to 5000
+ * @param wind_from_deg where the wind blows from, against the same north
+ * @param wind_speed_kt speed of the wind, 0 to 1000
+ * @param bank_limit_deg greatest bank, above 0 below 90
+ * @param turn_rate_limit_deg_per_s greatest rate of turn, above 0
+ * @param roll_rate_deg_per_s rate of roll, above 0, infinite for an instant roll
+ * @param rule which mental arithmetic: LUBBER_LEAD_RULE_THIRD, LUBBER_LEAD_RULE_THIRD_AND_ALLOWANCE, LUBBER_LEAD_RULE_THIRD_AND_MARGIN
+ * @param[out] rule_holds_at_height_ft the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding: a root in a bracket, of the readings over a curved earth.
+ * Degenerate cases: NaN where the rule is early at every height, as for a slow aircraft with a quick roll, and where it is late up to 400 000 ft.
+ * Errors: A value outside its range, a reversal, a wind that the airspeed cannot hold.
+ * Source: Derived; the rule: `rule_reading_nm`, the exact reading: `dme_at_roll_in_nm`.
+ *
+ * Example: lubber_rule_holds_at_height_ft(40.0, 130.0, 350.0, 0.0, 0.0, 25.0, 3.0, 5.0, LUBBER_LEAD_RULE_THIRD, &value) gives 19490
+ */
+int32_t lubber_rule_holds_at_height_ft(double inbound_course_deg,
+                                       double outbound_course_deg,
+                                       double true_airspeed_kt,
+                                       double wind_from_deg,
+                                       double wind_speed_kt,
+                                       double bank_limit_deg,
+                                       double turn_rate_limit_deg_per_s,
+                                       double roll_rate_deg_per_s,
+                                       int32_t rule,
+                                       double *rule_holds_at_height_ft);
+
+/**
+ * `lubber_rule_holds_at_height_ft` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * `rule` is one code for all points: which mental arithmetic: LUBBER_LEAD_RULE_THIRD, LUBBER_LEAD_RULE_THIRD_AND_ALLOWANCE, LUBBER_LEAD_RULE_THIRD_AND_MARGIN
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_rule_holds_at_height_ft_n(size_t count,
+                                        const double *inbound_course_deg,
+                                        ptrdiff_t inbound_course_deg_stride,
+                                        const double *outbound_course_deg,
+                                        ptrdiff_t outbound_course_deg_stride,
+                                        const double *true_airspeed_kt,
+                                        ptrdiff_t true_airspeed_kt_stride,
+                                        const double *wind_from_deg,
+                                        ptrdiff_t wind_from_deg_stride,
+                                        const double *wind_speed_kt,
+                                        ptrdiff_t wind_speed_kt_stride,
+                                        const double *bank_limit_deg,
+                                        ptrdiff_t bank_limit_deg_stride,
+                                        const double *turn_rate_limit_deg_per_s,
+                                        ptrdiff_t turn_rate_limit_deg_per_s_stride,
+                                        const double *roll_rate_deg_per_s,
+                                        ptrdiff_t roll_rate_deg_per_s_stride,
+                                        int32_t rule,
+                                        double *rule_holds_at_height_ft,
+                                        ptrdiff_t rule_holds_at_height_ft_stride,
+                                        int32_t *status);
+
+/**
+ * The DME reading from which on the trade does not count the slant: a mile for each 1 000 ft.
+ *
+ * `height / 1000`.
+ *
+ * @param height_ft height above the station's antenna, -60 000 to 400 000
+ * @param[out] rule_slant_negligible_from_nm the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: There the reading is 1.35 percent more than the distance along the ground. See `rule_ground_distance_error`.
+ * Degenerate cases: None.
+ * Errors: A value outside its range.
+ * Source: FAA-H-8083-15 (Instrument Flying Handbook), as study notes quote it.
+ *
+ * Example: lubber_rule_slant_negligible_from_nm(30000.0, &value) gives 30
+ */
+int32_t lubber_rule_slant_negligible_from_nm(double height_ft,
+                                             double *rule_slant_negligible_from_nm);
+
+/**
+ * `lubber_rule_slant_negligible_from_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_rule_slant_negligible_from_nm_n(size_t count,
+                                              const double *height_ft,
+                                              ptrdiff_t height_ft_stride,
+                                              double *rule_slant_negligible_from_nm,
+                                              ptrdiff_t rule_slant_negligible_from_nm_stride,
+                                              int32_t *status);
+
+/**
+ * The DME reading taken for the distance along the ground, beside that distance, term by term.
+ *
+ * The reading less `ground_distance_nm`.
+ *
+ * @param slant_range_nm DME reading, 0 to 10 900
+ * @param height_ft height above the station's antenna, -60 000 to 400 000
+ * @param[out] rule_nm The rule's answer; may be NULL
+ * @param[out] exact_nm The exact answer; may be NULL
+ * @param[out] error_nm The error: the sum of the terms; may be NULL
+ * @param[out] triangle_nm The slant for the side of the triangle; may be NULL
+ * @param[out] curve_nm A flat earth for a round one; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: The terms sum to the whole to rounding error.
+ * Degenerate cases: Overhead the whole reading is error.
+ * Errors: A value outside its range, or a reading shorter than the height.
+ * Source: The rule: `rule_slant_negligible_from_nm`. The exact distance: `ground_distance_nm`.
+ *
+ * Example: lubber_rule_ground_distance_error(30.0, 30000.0, NULL, NULL, &value, NULL, NULL) gives 0.43
+ */
+int32_t lubber_rule_ground_distance_error(double slant_range_nm,
+                                          double height_ft,
+                                          double *rule_nm,
+                                          double *exact_nm,
+                                          double *error_nm,
+                                          double *triangle_nm,
+                                          double *curve_nm);
+
+/**
+ * `lubber_rule_ground_distance_error` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_rule_ground_distance_error_n(size_t count,
+                                           const double *slant_range_nm,
+                                           ptrdiff_t slant_range_nm_stride,
+                                           const double *height_ft,
+                                           ptrdiff_t height_ft_stride,
+                                           double *rule_nm,
+                                           ptrdiff_t rule_nm_stride,
+                                           double *exact_nm,
+                                           ptrdiff_t exact_nm_stride,
+                                           double *error_nm,
+                                           ptrdiff_t error_nm_stride,
+                                           double *triangle_nm,
+                                           ptrdiff_t triangle_nm_stride,
+                                           double *curve_nm,
+                                           ptrdiff_t curve_nm_stride,
+                                           int32_t *status);
+
+/**
+ * A rule of the radio horizon beside the tangent to a sphere of 4/3 of the earth's radius, term by term.
+ *
+ * `radio_horizon_nm` by the rule less that of `four_thirds`.
+ *
+ * @param aircraft_height_ft height of the aircraft above the surface, 0 to 400 000
+ * @param antenna_height_ft height of the antenna above the surface, 0 to 400 000
+ * @param rule which rule: LUBBER_HORIZON_RULE_FOUR_THIRDS, LUBBER_HORIZON_RULE_FEET_MILES, LUBBER_HORIZON_RULE_METRES_KILOMETRES, LUBBER_HORIZON_RULE_FIVE_QUARTERS
+ * @param[out] rule_nm The rule's answer; may be NULL
+ * @param[out] exact_nm The exact answer; may be NULL
+ * @param[out] error_nm The error: the sum of the terms; may be NULL
+ * @param[out] factor_nm The rule's factor for 1.2289; may be NULL
+ * @param[out] root_nm The square roots of the heights for the tangents; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: The terms sum to the whole to rounding error.
+ * Degenerate cases: The rule `four_thirds` is the exact one and has no error.
+ * Errors: A value outside its range.
+ * Source: ICAO Doc 8168 Vol II (5th ed. 2006), Part III Section 1 Chapter 3, Appendix, and common practice (`radio_horizon_nm`).
+ *
+ * Example: lubber_rule_radio_horizon_error(35000.0, 0.0, LUBBER_HORIZON_RULE_FIVE_QUARTERS, NULL, NULL, NULL, &value, NULL) gives 3.98
+ */
+int32_t lubber_rule_radio_horizon_error(double aircraft_height_ft,
+                                        double antenna_height_ft,
+                                        int32_t rule,
+                                        double *rule_nm,
+                                        double *exact_nm,
+                                        double *error_nm,
+                                        double *factor_nm,
+                                        double *root_nm);
+
+/**
+ * `lubber_rule_radio_horizon_error` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * `rule` is one code for all points: which rule: LUBBER_HORIZON_RULE_FOUR_THIRDS, LUBBER_HORIZON_RULE_FEET_MILES, LUBBER_HORIZON_RULE_METRES_KILOMETRES, LUBBER_HORIZON_RULE_FIVE_QUARTERS
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_rule_radio_horizon_error_n(size_t count,
+                                         const double *aircraft_height_ft,
+                                         ptrdiff_t aircraft_height_ft_stride,
+                                         const double *antenna_height_ft,
+                                         ptrdiff_t antenna_height_ft_stride,
+                                         int32_t rule,
+                                         double *rule_nm,
+                                         ptrdiff_t rule_nm_stride,
+                                         double *exact_nm,
+                                         ptrdiff_t exact_nm_stride,
+                                         double *error_nm,
+                                         ptrdiff_t error_nm_stride,
+                                         double *factor_nm,
+                                         ptrdiff_t factor_nm_stride,
+                                         double *root_nm,
+                                         ptrdiff_t root_nm_stride,
+                                         int32_t *status);
+
+/**
+ * The degrees of heading by which to begin the roll-out before the new heading, by a rule.
+ *
+ * A third of the bank, or half of it.
+ *
+ * @param bank_deg bank, above 0 below 90
+ * @param rule which rule: LUBBER_ROLL_OUT_RULE_THIRD, LUBBER_ROLL_OUT_RULE_HALF
+ * @param[out] rule_roll_out_lead_deg the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: A rule. See `rule_roll_out_lead_error`.
+ * Degenerate cases: None in the range.
+ * Errors: A value outside its range.
+ * Source: A third: CNATRA P-1215, timed turns. Half: common practice.
+ *
+ * Example: lubber_rule_roll_out_lead_deg(24.0, LUBBER_ROLL_OUT_RULE_THIRD, &value) gives 8
+ */
+int32_t lubber_rule_roll_out_lead_deg(double bank_deg, int32_t rule, double *rule_roll_out_lead_deg);
+
+/**
+ * `lubber_rule_roll_out_lead_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * `rule` is one code for all points: which rule: LUBBER_ROLL_OUT_RULE_THIRD, LUBBER_ROLL_OUT_RULE_HALF
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_rule_roll_out_lead_deg_n(size_t count,
+                                       const double *bank_deg,
+                                       ptrdiff_t bank_deg_stride,
+                                       int32_t rule,
+                                       double *rule_roll_out_lead_deg,
+                                       ptrdiff_t rule_roll_out_lead_deg_stride,
+                                       int32_t *status);
+
+/**
+ * A rule of the roll-out beside the heading that is turned while the bank returns to zero, term by term.
+ *
+ * The rule less `g / (V p) ln sec b`.
+ *
+ * @param true_airspeed_kt true airspeed, above 0 to 5000
+ * @param bank_deg bank, above 0 below 90
+ * @param roll_rate_deg_per_s rate of roll, above 0, infinite for an instant roll
+ * @param rule which rule: LUBBER_ROLL_OUT_RULE_THIRD, LUBBER_ROLL_OUT_RULE_HALF
+ * @param[out] rule_deg The rule's answer; may be NULL
+ * @param[out] exact_deg The exact answer; may be NULL
+ * @param[out] error_deg The error: the sum of the terms; may be NULL
+ * @param[out] share_deg The share of the bank for the mean rate of turn over the time of the roll; may be NULL
+ * @param[out] tangent_deg A rate in proportion to the bank for one that goes with its tangent; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: The terms sum to the whole to rounding error.
+ * Degenerate cases: A roll that takes no time turns no heading: the rule is all error.
+ * Errors: A value outside its range.
+ * Source: Named at `rule_roll_out_lead_deg`; the exact lead is derived.
+ *
+ * Example: lubber_rule_roll_out_lead_error(120.0, 18.0, 5.0, LUBBER_ROLL_OUT_RULE_THIRD, NULL, NULL, &value, NULL, NULL) gives 0.8
+ */
+int32_t lubber_rule_roll_out_lead_error(double true_airspeed_kt,
+                                        double bank_deg,
+                                        double roll_rate_deg_per_s,
+                                        int32_t rule,
+                                        double *rule_deg,
+                                        double *exact_deg,
+                                        double *error_deg,
+                                        double *share_deg,
+                                        double *tangent_deg);
+
+/**
+ * `lubber_rule_roll_out_lead_error` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * `rule` is one code for all points: which rule: LUBBER_ROLL_OUT_RULE_THIRD, LUBBER_ROLL_OUT_RULE_HALF
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_rule_roll_out_lead_error_n(size_t count,
+                                         const double *true_airspeed_kt,
+                                         ptrdiff_t true_airspeed_kt_stride,
+                                         const double *bank_deg,
+                                         ptrdiff_t bank_deg_stride,
+                                         const double *roll_rate_deg_per_s,
+                                         ptrdiff_t roll_rate_deg_per_s_stride,
+                                         int32_t rule,
+                                         double *rule_deg,
+                                         ptrdiff_t rule_deg_stride,
+                                         double *exact_deg,
+                                         ptrdiff_t exact_deg_stride,
+                                         double *error_deg,
+                                         ptrdiff_t error_deg_stride,
+                                         double *share_deg,
+                                         ptrdiff_t share_deg_stride,
+                                         double *tangent_deg,
+                                         ptrdiff_t tangent_deg_stride,
+                                         int32_t *status);
 
 /**
  * The lead of a course change by mental arithmetic: a third of a mile for each 60 kt, and more for height.

@@ -389,6 +389,12 @@ pub const LUBBER_ARC_LEAD_RULE_PLAIN: i32 = 0;
 pub const LUBBER_ARC_LEAD_RULE_PROPORTION: i32 = 1;
 /// A third more inbound, a third less outbound, inside 10 NM. CNATRA P-1265 p. 2-10 (5-99).
 pub const LUBBER_ARC_LEAD_RULE_THIRD: i32 = 2;
+/// The radius of the turn. CNATRA P-871 chapter 4.
+pub const LUBBER_ARC_ENTRY_RULE_RADIUS: i32 = 0;
+/// The radius, and on an arc inside 12 NM half a mile more outbound, half a mile less inbound. CNATRA P-1265 p. 2-11 (5-99).
+pub const LUBBER_ARC_ENTRY_RULE_RADIUS_AND_HALF: i32 = 1;
+/// Half a mile, for groundspeeds to 150 kt. FAA-H-8083-15 (Instrument Flying Handbook).
+pub const LUBBER_ARC_ENTRY_RULE_HALF_MILE: i32 = 2;
 /// Twice. The lower end of CNATRA P-1244 p. 5-17, which says two to three times.
 pub const LUBBER_DRIFT_RULE_DOUBLE: i32 = 2;
 /// Three times. FAA Aeronautical Information Manual 5-3-8 j; CNATRA P-871 chapter 4; the upper end of P-1244.
@@ -411,6 +417,10 @@ pub const LUBBER_TURN_VERDICT_EARLY: i32 = -1;
 pub const LUBBER_TURN_VERDICT_SAFE: i32 = 0;
 /// Farther beyond the outbound course than is allowed: the turn began too late and overshoots.
 pub const LUBBER_TURN_VERDICT_LATE: i32 = 1;
+/// A third of the bank. CNATRA P-1215, timed turns.
+pub const LUBBER_ROLL_OUT_RULE_THIRD: i32 = 0;
+/// Half of the bank. Common practice.
+pub const LUBBER_ROLL_OUT_RULE_HALF: i32 = 1;
 /// 15 percent of the true airspeed in knots. Common practice.
 pub const LUBBER_BANK_RULE_FIFTEEN_PERCENT: i32 = 0;
 /// A tenth of the true airspeed and 7. Common practice.
@@ -7386,8 +7396,8 @@ pub unsafe extern "C" fn lubber_rule_intercept_angle_deg_n(
 ///
 /// `(60 / D) r`, times a third at 45 degrees, two thirds at 60, nothing up to 30; in between interpolated.
 ///
-/// @param distance_nm distance from the station, above 0 to 1000
-/// @param turn_radius_nm radius of the turn, above 0 to 1000
+/// @param distance_nm distance from the station, above 0 to 5000
+/// @param turn_radius_nm radius of the turn, above 0 to 5000
 /// @param intercept_angle_deg angle of the intercept, above 0 to 90
 /// @param[out] rule_intercept_lead_deg the result; may be NULL
 /// @return LUBBER_OK, or a negative status with every output NaN
@@ -10441,372 +10451,617 @@ pub unsafe extern "C" fn lubber_base_turn_sector_nm_n(
     unsafe { many(const { Function::named("base_turn_sector_nm") }, count, &inputs, &outputs, status) }
 }
 
-/// The mental arithmetic of a lead beside the exact answer, term by term.
+/// The rule of density altitude beside the density altitude of dry air, term by term.
 ///
-/// Each term is what one simplification adds, positive where it makes the rule begin the turn too early. With `c` the change and `gs` the groundspeed inbound the lead
-/// goes in steps from `gs / 180 c / 90` by `gs / (60 pi) c / 90`, `gs / (60 pi) tan(c / 2)`, `r(gs) tan(c / 2)` and `r(V) tan(c / 2)`, with `r` the radius that the limits
-/// leave, to the turn through the wind-corrected headings without its drift, with it, and with the roll; the reading adds the height as `h / 6000`, as `h`, and
-/// in the slant range.
+/// The rule of `density_altitude_rule_ft` less `density_altitude_ft`.
 ///
-/// @param inbound_course_deg course flown to the station, any finite number
-/// @param outbound_course_deg course flown from it, against the same north
-/// @param true_airspeed_kt true airspeed, above 0 to 5000
-/// @param height_above_station_ft height above the station's antenna, -60 000 to 400 000
-/// @param wind_from_deg where the wind blows from, against the same north
-/// @param wind_speed_kt speed of the wind, 0 to 1000
-/// @param bank_limit_deg greatest bank, above 0 below 90
-/// @param turn_rate_limit_deg_per_s greatest rate of turn, above 0
-/// @param roll_rate_deg_per_s rate of roll, above 0, infinite for an instant roll
-/// @param rule which mental arithmetic: LUBBER_LEAD_RULE_THIRD, LUBBER_LEAD_RULE_THIRD_AND_ALLOWANCE, LUBBER_LEAD_RULE_THIRD_AND_MARGIN
-/// @param[out] rule_lead_nm The lead by the rule; may be NULL
-/// @param[out] exact_lead_nm The exact lead; may be NULL
-/// @param[out] lead_error_nm The error of the lead: the sum of the eight terms from `allowance_nm` to `roll_nm`; may be NULL
-/// @param[out] rule_reading_nm The DME reading by the rule: its lead and the height in miles, added; may be NULL
-/// @param[out] exact_reading_nm The exact DME reading; may be NULL
-/// @param[out] reading_error_nm The error of the reading: the sum of all ten terms; may be NULL
-/// @param[out] allowance_nm The allowance for height or the margin, if the rule makes one; may be NULL
-/// @param[out] round_radius_nm The standard-rate radius as speed over 180, where it is speed over 60 pi; may be NULL
-/// @param[out] proportion_nm The lead in proportion to the change, where it goes with the tangent of half of it; may be NULL
-/// @param[out] standard_rate_nm The radius of standard rate, where the bank limit makes it longer; may be NULL
-/// @param[out] groundspeed_nm The groundspeed as the speed of the turn, where the airspeed is; may be NULL
-/// @param[out] heading_change_nm The turn through the change of course, where that of heading has to be turned; may be NULL
-/// @param[out] drift_nm No drift during the turn; may be NULL
-/// @param[out] roll_nm A roll that takes no time; may be NULL
-/// @param[out] mile_nm A nautical mile of 6 000 ft in the height; may be NULL
-/// @param[out] sum_nm Distance and height added, where the slant is the root of their squares; may be NULL
+/// @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
+/// @param temperature_degc temperature of the air, -200 to 200
+/// @param[out] rule_ft The rule's answer; may be NULL
+/// @param[out] exact_ft The exact answer; may be NULL
+/// @param[out] error_ft The error: the sum of the terms; may be NULL
+/// @param[out] standard_ft The standard temperature as 15 less 2 degrees for 1000 ft; may be NULL
+/// @param[out] slope_ft 120 ft to the degree for 118.6; may be NULL
+/// @param[out] curve_ft A straight line for a curve; may be NULL
 /// @return LUBBER_OK, or a negative status with every output NaN
 ///
-/// Accuracy: The terms sum to the whole to rounding error. Taken back in another order they would share it out a little differently.
-/// Degenerate cases: In calm air the terms of the wind are zero to rounding error. Toward a reversal the rule stays finite where the exact lead does not.
-/// Errors: A value outside its range, a reversal, a wind that the airspeed cannot hold.
-/// Source: The rules: common practice (`rule_lead_nm`, `rule_reading_nm`). The exact answers: `lead_nm`, `dme_at_roll_in_nm`. The terms: derived.
+/// Accuracy: The terms sum to the whole to rounding error.
+/// Degenerate cases: In the stratosphere a degree is 96 ft, which stands in the last term.
+/// Errors: A value outside its range, a temperature more than 150 K from standard, or a density altitude outside -5 to 80 km.
+/// Source: The rule: common practice. The exact altitude: ICAO Doc 7488/3.
 ///
-/// Example: lubber_rule_lead_error(40.0, 130.0, 450.0, 36000.0, 0.0, 0.0, 25.0, 3.0, 5.0, LUBBER_LEAD_RULE_THIRD, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, &value, NULL, NULL, NULL, NULL, NULL, NULL) gives -3.94
+/// Example: lubber_rule_density_altitude_error(6000.0, 13.0, NULL, NULL, &value, NULL, NULL, NULL) gives 53
 ///
 /// # Safety
 /// Each output must be null or writable.
 #[unsafe(no_mangle)]
-pub unsafe extern "C" fn lubber_rule_lead_error(
-    inbound_course_deg: f64,
-    outbound_course_deg: f64,
-    true_airspeed_kt: f64,
-    height_above_station_ft: f64,
-    wind_from_deg: f64,
-    wind_speed_kt: f64,
-    bank_limit_deg: f64,
-    turn_rate_limit_deg_per_s: f64,
-    roll_rate_deg_per_s: f64,
-    rule: i32,
-    rule_lead_nm: *mut f64,
-    exact_lead_nm: *mut f64,
-    lead_error_nm: *mut f64,
-    rule_reading_nm: *mut f64,
-    exact_reading_nm: *mut f64,
-    reading_error_nm: *mut f64,
-    allowance_nm: *mut f64,
-    round_radius_nm: *mut f64,
-    proportion_nm: *mut f64,
-    standard_rate_nm: *mut f64,
-    groundspeed_nm: *mut f64,
-    heading_change_nm: *mut f64,
-    drift_nm: *mut f64,
-    roll_nm: *mut f64,
-    mile_nm: *mut f64,
-    sum_nm: *mut f64,
+pub unsafe extern "C" fn lubber_rule_density_altitude_error(
+    pressure_altitude_ft: f64,
+    temperature_degc: f64,
+    rule_ft: *mut f64,
+    exact_ft: *mut f64,
+    error_ft: *mut f64,
+    standard_ft: *mut f64,
+    slope_ft: *mut f64,
+    curve_ft: *mut f64,
 ) -> i32 {
-    let answer = || {
-        if [inbound_course_deg, outbound_course_deg, true_airspeed_kt, height_above_station_ft, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s].iter().any(|number: &f64| number.is_nan()) { return Ok([f64::NAN; 16]) }
-        plain::rule_lead_error(inbound_course_deg, outbound_course_deg, true_airspeed_kt, height_above_station_ft, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, lubberline::rules::LeadRule::from_code("rule", f64::from(rule))?).map(|answer| [answer.rule_lead_nm, answer.exact_lead_nm, answer.lead_error_nm, answer.rule_reading_nm, answer.exact_reading_nm, answer.reading_error_nm, answer.allowance_nm, answer.round_radius_nm, answer.proportion_nm, answer.standard_rate_nm, answer.groundspeed_nm, answer.heading_change_nm, answer.drift_nm, answer.roll_nm, answer.mile_nm, answer.sum_nm])
-    };
+    let answer = || plain::rule_density_altitude_error(pressure_altitude_ft, temperature_degc).map(|answer| [answer.rule_ft, answer.exact_ft, answer.error_ft, answer.standard_ft, answer.slope_ft, answer.curve_ft]);
     // SAFETY: the caller vouches for the outputs.
-    unsafe { one(answer, [rule_lead_nm, exact_lead_nm, lead_error_nm, rule_reading_nm, exact_reading_nm, reading_error_nm, allowance_nm, round_radius_nm, proportion_nm, standard_rate_nm, groundspeed_nm, heading_change_nm, drift_nm, roll_nm, mile_nm, sum_nm]) }
+    unsafe { one(answer, [rule_ft, exact_ft, error_ft, standard_ft, slope_ft, curve_ft]) }
 }
 
-/// `lubber_rule_lead_error` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
-///
-/// `rule` is one code for all points: which mental arithmetic: LUBBER_LEAD_RULE_THIRD, LUBBER_LEAD_RULE_THIRD_AND_ALLOWANCE, LUBBER_LEAD_RULE_THIRD_AND_MARGIN
+/// `lubber_rule_density_altitude_error` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
 ///
 /// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
 ///
 /// # Safety
 /// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
 #[unsafe(no_mangle)]
-pub unsafe extern "C" fn lubber_rule_lead_error_n(
+pub unsafe extern "C" fn lubber_rule_density_altitude_error_n(
     count: usize,
-    inbound_course_deg: *const f64,
-    inbound_course_deg_stride: isize,
-    outbound_course_deg: *const f64,
-    outbound_course_deg_stride: isize,
-    true_airspeed_kt: *const f64,
-    true_airspeed_kt_stride: isize,
-    height_above_station_ft: *const f64,
-    height_above_station_ft_stride: isize,
-    wind_from_deg: *const f64,
-    wind_from_deg_stride: isize,
-    wind_speed_kt: *const f64,
-    wind_speed_kt_stride: isize,
-    bank_limit_deg: *const f64,
-    bank_limit_deg_stride: isize,
-    turn_rate_limit_deg_per_s: *const f64,
-    turn_rate_limit_deg_per_s_stride: isize,
-    roll_rate_deg_per_s: *const f64,
-    roll_rate_deg_per_s_stride: isize,
-    rule: i32,
-    rule_lead_nm: *mut f64,
-    rule_lead_nm_stride: isize,
-    exact_lead_nm: *mut f64,
-    exact_lead_nm_stride: isize,
-    lead_error_nm: *mut f64,
-    lead_error_nm_stride: isize,
-    rule_reading_nm: *mut f64,
-    rule_reading_nm_stride: isize,
-    exact_reading_nm: *mut f64,
-    exact_reading_nm_stride: isize,
-    reading_error_nm: *mut f64,
-    reading_error_nm_stride: isize,
-    allowance_nm: *mut f64,
-    allowance_nm_stride: isize,
-    round_radius_nm: *mut f64,
-    round_radius_nm_stride: isize,
-    proportion_nm: *mut f64,
-    proportion_nm_stride: isize,
-    standard_rate_nm: *mut f64,
-    standard_rate_nm_stride: isize,
-    groundspeed_nm: *mut f64,
-    groundspeed_nm_stride: isize,
-    heading_change_nm: *mut f64,
-    heading_change_nm_stride: isize,
-    drift_nm: *mut f64,
-    drift_nm_stride: isize,
-    roll_nm: *mut f64,
-    roll_nm_stride: isize,
-    mile_nm: *mut f64,
-    mile_nm_stride: isize,
-    sum_nm: *mut f64,
-    sum_nm_stride: isize,
+    pressure_altitude_ft: *const f64,
+    pressure_altitude_ft_stride: isize,
+    temperature_degc: *const f64,
+    temperature_degc_stride: isize,
+    rule_ft: *mut f64,
+    rule_ft_stride: isize,
+    exact_ft: *mut f64,
+    exact_ft_stride: isize,
+    error_ft: *mut f64,
+    error_ft_stride: isize,
+    standard_ft: *mut f64,
+    standard_ft_stride: isize,
+    slope_ft: *mut f64,
+    slope_ft_stride: isize,
+    curve_ft: *mut f64,
+    curve_ft_stride: isize,
     status: *mut i32,
 ) -> usize {
-    let rule = f64::from(rule);
-    let (inputs, outputs) = ([Array::input(inbound_course_deg, inbound_course_deg_stride), Array::input(outbound_course_deg, outbound_course_deg_stride), Array::input(true_airspeed_kt, true_airspeed_kt_stride), Array::input(height_above_station_ft, height_above_station_ft_stride), Array::input(wind_from_deg, wind_from_deg_stride), Array::input(wind_speed_kt, wind_speed_kt_stride), Array::input(bank_limit_deg, bank_limit_deg_stride), Array::input(turn_rate_limit_deg_per_s, turn_rate_limit_deg_per_s_stride), Array::input(roll_rate_deg_per_s, roll_rate_deg_per_s_stride), Array::input(&raw const rule, 0)], [Array::output(rule_lead_nm, rule_lead_nm_stride), Array::output(exact_lead_nm, exact_lead_nm_stride), Array::output(lead_error_nm, lead_error_nm_stride), Array::output(rule_reading_nm, rule_reading_nm_stride), Array::output(exact_reading_nm, exact_reading_nm_stride), Array::output(reading_error_nm, reading_error_nm_stride), Array::output(allowance_nm, allowance_nm_stride), Array::output(round_radius_nm, round_radius_nm_stride), Array::output(proportion_nm, proportion_nm_stride), Array::output(standard_rate_nm, standard_rate_nm_stride), Array::output(groundspeed_nm, groundspeed_nm_stride), Array::output(heading_change_nm, heading_change_nm_stride), Array::output(drift_nm, drift_nm_stride), Array::output(roll_nm, roll_nm_stride), Array::output(mile_nm, mile_nm_stride), Array::output(sum_nm, sum_nm_stride)]);
+    let (inputs, outputs) = ([Array::input(pressure_altitude_ft, pressure_altitude_ft_stride), Array::input(temperature_degc, temperature_degc_stride)], [Array::output(rule_ft, rule_ft_stride), Array::output(exact_ft, exact_ft_stride), Array::output(error_ft, error_ft_stride), Array::output(standard_ft, standard_ft_stride), Array::output(slope_ft, slope_ft_stride), Array::output(curve_ft, curve_ft_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many(const { Function::named("rule_lead_error") }, count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("rule_density_altitude_error") }, count, &inputs, &outputs, status) }
 }
 
-/// The turn that mental arithmetic begins, flown: where its wings are level again.
+/// The rule of pressure altitude beside the pressure altitude, term by term.
 ///
-/// Inbound on the heading that holds the course; from the cue on, the bank and the heading of the exact turn, over the ellipsoid. What the crew has wrong is where the turn
-/// begins, and nothing else. The turn is safe if it ends at most `allowed_beyond_nm` beyond the outbound course and `allowed_short_nm` short of it.
+/// The rule of `pressure_altitude_rule_ft` less `pressure_altitude_ft`.
 ///
-/// @param inbound_course_deg course flown to the station, any finite number
-/// @param outbound_course_deg course flown from it, against the same north
-/// @param true_airspeed_kt true airspeed, above 0 to 5000
-/// @param height_above_station_ft height above the station's antenna, -60 000 to 400 000
-/// @param wind_from_deg where the wind blows from, against the same north
-/// @param wind_speed_kt speed of the wind, 0 to 1000
-/// @param bank_limit_deg greatest bank, above 0 below 90
-/// @param turn_rate_limit_deg_per_s greatest rate of turn, above 0
-/// @param roll_rate_deg_per_s rate of roll, above 0, infinite for an instant roll
-/// @param rule which mental arithmetic: LUBBER_LEAD_RULE_THIRD, LUBBER_LEAD_RULE_THIRD_AND_ALLOWANCE, LUBBER_LEAD_RULE_THIRD_AND_MARGIN
-/// @param cue what the turn begins by: the rule's DME reading, its distance along the ground, or the exact reading: LUBBER_TURN_CUE_READING, LUBBER_TURN_CUE_DISTANCE, LUBBER_TURN_CUE_EXACT
-/// @param cone_half_angle_deg half-angle of the cone of confusion from the vertical, above 0 below 90
-/// @param allowed_beyond_nm how far beyond the outbound course is safe, 0 to 10 900
-/// @param allowed_short_nm how far short of it is safe, 0 to 10 900
-/// @param[out] reading_nm The DME reading at which the turn begins; may be NULL
-/// @param[out] before_station_nm How far before the station that is, along the ground; negative past it; may be NULL
-/// @param[out] overshoot_nm How far beyond the outbound course the wings are level again, on the outer side of the turn; negative short of it; may be NULL
-/// @param[out] past_station_nm How far past the station that is, along the outbound course; negative before it; may be NULL
-/// @param[out] began_in_cone 1 if the turn begins in the cone of confusion, else 0; may be NULL
-/// @param[out] ended_in_cone 1 if it ends there, else 0; may be NULL
-/// @param[out] verdict What it comes to: the code of LUBBER_TURN_VERDICT_EARLY, LUBBER_TURN_VERDICT_SAFE, LUBBER_TURN_VERDICT_LATE(crate::rules::TurnVerdict), -1 early, 0 safe, 1 late; may be NULL
+/// @param indicated_altitude_ft altitude that the altimeter shows, -50 000 to 300 000
+/// @param altimeter_setting_hpa its setting, 400 to 1200
+/// @param[out] rule_ft The rule's answer; may be NULL
+/// @param[out] exact_ft The exact answer; may be NULL
+/// @param[out] error_ft The error: the sum of the terms; may be NULL
+/// @param[out] datum_ft 29.92 for 29.9213 inches; may be NULL
+/// @param[out] slope_ft 1000 ft to the inch for 924.8; may be NULL
+/// @param[out] curve_ft A straight line for a curve; may be NULL
 /// @return LUBBER_OK, or a negative status with every output NaN
 ///
-/// Accuracy: A centimetre across the outbound course and half a metre along it for the flight itself. The station stands at 45 degrees of latitude; elsewhere it ends less than 0.001 NM away to leads of 10 NM. The exact
-/// reading ends within 1e-4 NM of the course at the surface, and 0.2 percent of the lead short of it at 45 000 ft.
-/// Degenerate cases: No change of course is no turn: it ends where it begins, without an overshoot. An exact turn that begins past the station begins at its place, not by a reading.
-/// Errors: A value outside its range, a reversal, a wind that the airspeed cannot hold.
-/// Source: The rules: common practice (`rule_lead_nm`, `rule_reading_nm`). What is allowed by default: half a mile is what DME may be off (FAA AIM 1-1-7), the other half mile is the
-/// trade's margin. The flight: docs/flight.md.
+/// Accuracy: The terms sum to the whole to rounding error.
+/// Degenerate cases: At the standard setting the first term is all: a foot.
+/// Errors: A value outside its range, or a pressure altitude outside -5 to 80 km.
+/// Source: The rule: CNATRA P-203. The exact altitude: ICAO Doc 7488/3.
 ///
-/// Example: lubber_rule_lead_flown(40.0, 130.0, 450.0, 36000.0, 0.0, 0.0, 25.0, 3.0, 5.0, LUBBER_LEAD_RULE_THIRD, LUBBER_TURN_CUE_READING, 50.0, 0.5, 1.0, NULL, NULL, &value, NULL, NULL, NULL, NULL) gives 0.55
+/// Example: lubber_rule_pressure_altitude_error(5000.0, 1000.0, NULL, NULL, &value, NULL, NULL, NULL) gives 26
 ///
 /// # Safety
 /// Each output must be null or writable.
 #[unsafe(no_mangle)]
-pub unsafe extern "C" fn lubber_rule_lead_flown(
-    inbound_course_deg: f64,
-    outbound_course_deg: f64,
-    true_airspeed_kt: f64,
-    height_above_station_ft: f64,
-    wind_from_deg: f64,
-    wind_speed_kt: f64,
-    bank_limit_deg: f64,
-    turn_rate_limit_deg_per_s: f64,
-    roll_rate_deg_per_s: f64,
-    rule: i32,
-    cue: i32,
-    cone_half_angle_deg: f64,
-    allowed_beyond_nm: f64,
-    allowed_short_nm: f64,
-    reading_nm: *mut f64,
-    before_station_nm: *mut f64,
-    overshoot_nm: *mut f64,
-    past_station_nm: *mut f64,
-    began_in_cone: *mut f64,
-    ended_in_cone: *mut f64,
-    verdict: *mut f64,
+pub unsafe extern "C" fn lubber_rule_pressure_altitude_error(
+    indicated_altitude_ft: f64,
+    altimeter_setting_hpa: f64,
+    rule_ft: *mut f64,
+    exact_ft: *mut f64,
+    error_ft: *mut f64,
+    datum_ft: *mut f64,
+    slope_ft: *mut f64,
+    curve_ft: *mut f64,
 ) -> i32 {
-    let answer = || {
-        if [inbound_course_deg, outbound_course_deg, true_airspeed_kt, height_above_station_ft, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, cone_half_angle_deg, allowed_beyond_nm, allowed_short_nm].iter().any(|number: &f64| number.is_nan()) { return Ok([f64::NAN; 7]) }
-        plain::rule_lead_flown(inbound_course_deg, outbound_course_deg, true_airspeed_kt, height_above_station_ft, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, lubberline::rules::LeadRule::from_code("rule", f64::from(rule))?, lubberline::rules::TurnCue::from_code("cue", f64::from(cue))?, cone_half_angle_deg, allowed_beyond_nm, allowed_short_nm).map(|answer| [answer.reading_nm, answer.before_station_nm, answer.overshoot_nm, answer.past_station_nm, answer.began_in_cone, answer.ended_in_cone, answer.verdict])
-    };
+    let answer = || plain::rule_pressure_altitude_error(indicated_altitude_ft, altimeter_setting_hpa).map(|answer| [answer.rule_ft, answer.exact_ft, answer.error_ft, answer.datum_ft, answer.slope_ft, answer.curve_ft]);
     // SAFETY: the caller vouches for the outputs.
-    unsafe { one(answer, [reading_nm, before_station_nm, overshoot_nm, past_station_nm, began_in_cone, ended_in_cone, verdict]) }
+    unsafe { one(answer, [rule_ft, exact_ft, error_ft, datum_ft, slope_ft, curve_ft]) }
 }
 
-/// `lubber_rule_lead_flown` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
-///
-/// `rule` is one code for all points: which mental arithmetic: LUBBER_LEAD_RULE_THIRD, LUBBER_LEAD_RULE_THIRD_AND_ALLOWANCE, LUBBER_LEAD_RULE_THIRD_AND_MARGIN
-///
-/// `cue` is one code for all points: what the turn begins by: the rule's DME reading, its distance along the ground, or the exact reading: LUBBER_TURN_CUE_READING, LUBBER_TURN_CUE_DISTANCE, LUBBER_TURN_CUE_EXACT
+/// `lubber_rule_pressure_altitude_error` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
 ///
 /// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
 ///
 /// # Safety
 /// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
 #[unsafe(no_mangle)]
-pub unsafe extern "C" fn lubber_rule_lead_flown_n(
+pub unsafe extern "C" fn lubber_rule_pressure_altitude_error_n(
     count: usize,
-    inbound_course_deg: *const f64,
-    inbound_course_deg_stride: isize,
-    outbound_course_deg: *const f64,
-    outbound_course_deg_stride: isize,
-    true_airspeed_kt: *const f64,
-    true_airspeed_kt_stride: isize,
-    height_above_station_ft: *const f64,
-    height_above_station_ft_stride: isize,
-    wind_from_deg: *const f64,
-    wind_from_deg_stride: isize,
-    wind_speed_kt: *const f64,
-    wind_speed_kt_stride: isize,
-    bank_limit_deg: *const f64,
-    bank_limit_deg_stride: isize,
-    turn_rate_limit_deg_per_s: *const f64,
-    turn_rate_limit_deg_per_s_stride: isize,
-    roll_rate_deg_per_s: *const f64,
-    roll_rate_deg_per_s_stride: isize,
-    rule: i32,
-    cue: i32,
-    cone_half_angle_deg: *const f64,
-    cone_half_angle_deg_stride: isize,
-    allowed_beyond_nm: *const f64,
-    allowed_beyond_nm_stride: isize,
-    allowed_short_nm: *const f64,
-    allowed_short_nm_stride: isize,
-    reading_nm: *mut f64,
-    reading_nm_stride: isize,
-    before_station_nm: *mut f64,
-    before_station_nm_stride: isize,
-    overshoot_nm: *mut f64,
-    overshoot_nm_stride: isize,
-    past_station_nm: *mut f64,
-    past_station_nm_stride: isize,
-    began_in_cone: *mut f64,
-    began_in_cone_stride: isize,
-    ended_in_cone: *mut f64,
-    ended_in_cone_stride: isize,
-    verdict: *mut f64,
-    verdict_stride: isize,
+    indicated_altitude_ft: *const f64,
+    indicated_altitude_ft_stride: isize,
+    altimeter_setting_hpa: *const f64,
+    altimeter_setting_hpa_stride: isize,
+    rule_ft: *mut f64,
+    rule_ft_stride: isize,
+    exact_ft: *mut f64,
+    exact_ft_stride: isize,
+    error_ft: *mut f64,
+    error_ft_stride: isize,
+    datum_ft: *mut f64,
+    datum_ft_stride: isize,
+    slope_ft: *mut f64,
+    slope_ft_stride: isize,
+    curve_ft: *mut f64,
+    curve_ft_stride: isize,
     status: *mut i32,
 ) -> usize {
-    let rule = f64::from(rule);
-    let cue = f64::from(cue);
-    let (inputs, outputs) = ([Array::input(inbound_course_deg, inbound_course_deg_stride), Array::input(outbound_course_deg, outbound_course_deg_stride), Array::input(true_airspeed_kt, true_airspeed_kt_stride), Array::input(height_above_station_ft, height_above_station_ft_stride), Array::input(wind_from_deg, wind_from_deg_stride), Array::input(wind_speed_kt, wind_speed_kt_stride), Array::input(bank_limit_deg, bank_limit_deg_stride), Array::input(turn_rate_limit_deg_per_s, turn_rate_limit_deg_per_s_stride), Array::input(roll_rate_deg_per_s, roll_rate_deg_per_s_stride), Array::input(&raw const rule, 0), Array::input(&raw const cue, 0), Array::input(cone_half_angle_deg, cone_half_angle_deg_stride), Array::input(allowed_beyond_nm, allowed_beyond_nm_stride), Array::input(allowed_short_nm, allowed_short_nm_stride)], [Array::output(reading_nm, reading_nm_stride), Array::output(before_station_nm, before_station_nm_stride), Array::output(overshoot_nm, overshoot_nm_stride), Array::output(past_station_nm, past_station_nm_stride), Array::output(began_in_cone, began_in_cone_stride), Array::output(ended_in_cone, ended_in_cone_stride), Array::output(verdict, verdict_stride)]);
+    let (inputs, outputs) = ([Array::input(indicated_altitude_ft, indicated_altitude_ft_stride), Array::input(altimeter_setting_hpa, altimeter_setting_hpa_stride)], [Array::output(rule_ft, rule_ft_stride), Array::output(exact_ft, exact_ft_stride), Array::output(error_ft, error_ft_stride), Array::output(datum_ft, datum_ft_stride), Array::output(slope_ft, slope_ft_stride), Array::output(curve_ft, curve_ft_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many(const { Function::named("rule_lead_flown") }, count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("rule_pressure_altitude_error") }, count, &inputs, &outputs, status) }
 }
 
-/// The height above the station at which the rule's DME reading is the exact one: below it the turn begins too late, above it too early.
+/// The rule of the cold-temperature correction beside the exact correction, term by term.
 ///
-/// Where `l + h / 6000 ft` is `sqrt(L^2 + h^2)`, with `l` the rule's lead and `L` the exact one; near `(L^2 - l^2) / (2 l)`.
+/// The rule of `cold_temperature_correction_rule_ft` less `cold_temperature_correction_exact_ft`.
 ///
-/// @param inbound_course_deg course flown to the station, any finite number
-/// @param outbound_course_deg course flown from it, against the same north
-/// @param true_airspeed_kt true airspeed, above 0 to 5000
-/// @param wind_from_deg where the wind blows from, against the same north
-/// @param wind_speed_kt speed of the wind, 0 to 1000
-/// @param bank_limit_deg greatest bank, above 0 below 90
-/// @param turn_rate_limit_deg_per_s greatest rate of turn, above 0
-/// @param roll_rate_deg_per_s rate of roll, above 0, infinite for an instant roll
-/// @param rule which mental arithmetic: LUBBER_LEAD_RULE_THIRD, LUBBER_LEAD_RULE_THIRD_AND_ALLOWANCE, LUBBER_LEAD_RULE_THIRD_AND_MARGIN
-/// @param[out] rule_holds_at_height_ft the result; may be NULL
+/// @param height_ft height above the altimeter setting source, 0 to 20 000
+/// @param temperature_degc temperature at the source, -200 to 200
+/// @param elevation_ft elevation of the source
+/// @param[out] rule_ft The rule's answer; may be NULL
+/// @param[out] exact_ft The exact answer; may be NULL
+/// @param[out] error_ft The error: the sum of the terms; may be NULL
+/// @param[out] share_ft 4 percent for 10 degrees, where it is 10 degrees over the absolute temperature of the source; may be NULL
+/// @param[out] column_ft The temperature of the source for that of the column above it; may be NULL
 /// @return LUBBER_OK, or a negative status with every output NaN
 ///
-/// Accuracy: Rounding: a root in a bracket, of the readings over a curved earth.
-/// Degenerate cases: NaN where the rule is early at every height, as for a slow aircraft with a quick roll, and where it is late up to 400 000 ft.
-/// Errors: A value outside its range, a reversal, a wind that the airspeed cannot hold.
-/// Source: Derived; the rule: `rule_reading_nm`, the exact reading: `dme_at_roll_in_nm`.
+/// Accuracy: The terms sum to the whole to rounding error.
+/// Degenerate cases: No height, no correction and no error.
+/// Errors: A value outside its range.
+/// Source: The rule: ICAO Doc 8168 volume I, Part III Section 1 Chapter 4, 4.3.1. The exact correction: ICAO Doc 7488/3.
 ///
-/// Example: lubber_rule_holds_at_height_ft(40.0, 130.0, 350.0, 0.0, 0.0, 25.0, 3.0, 5.0, LUBBER_LEAD_RULE_THIRD, &value) gives 19490
+/// Example: lubber_rule_cold_temperature_error(1500.0, -10.0, 0.0, NULL, NULL, &value, NULL, NULL) gives 6.6
 ///
 /// # Safety
 /// Each output must be null or writable.
 #[unsafe(no_mangle)]
-pub unsafe extern "C" fn lubber_rule_holds_at_height_ft(
-    inbound_course_deg: f64,
-    outbound_course_deg: f64,
-    true_airspeed_kt: f64,
-    wind_from_deg: f64,
-    wind_speed_kt: f64,
-    bank_limit_deg: f64,
-    turn_rate_limit_deg_per_s: f64,
-    roll_rate_deg_per_s: f64,
-    rule: i32,
-    rule_holds_at_height_ft: *mut f64,
+pub unsafe extern "C" fn lubber_rule_cold_temperature_error(
+    height_ft: f64,
+    temperature_degc: f64,
+    elevation_ft: f64,
+    rule_ft: *mut f64,
+    exact_ft: *mut f64,
+    error_ft: *mut f64,
+    share_ft: *mut f64,
+    column_ft: *mut f64,
 ) -> i32 {
-    let answer = || {
-        if [inbound_course_deg, outbound_course_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s].iter().any(|number: &f64| number.is_nan()) { return Ok([f64::NAN; 1]) }
-        plain::rule_holds_at_height_ft(inbound_course_deg, outbound_course_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, lubberline::rules::LeadRule::from_code("rule", f64::from(rule))?).map(|answer| [answer])
-    };
+    let answer = || plain::rule_cold_temperature_error(height_ft, temperature_degc, elevation_ft).map(|answer| [answer.rule_ft, answer.exact_ft, answer.error_ft, answer.share_ft, answer.column_ft]);
     // SAFETY: the caller vouches for the outputs.
-    unsafe { one(answer, [rule_holds_at_height_ft]) }
+    unsafe { one(answer, [rule_ft, exact_ft, error_ft, share_ft, column_ft]) }
 }
 
-/// `lubber_rule_holds_at_height_ft` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
-///
-/// `rule` is one code for all points: which mental arithmetic: LUBBER_LEAD_RULE_THIRD, LUBBER_LEAD_RULE_THIRD_AND_ALLOWANCE, LUBBER_LEAD_RULE_THIRD_AND_MARGIN
+/// `lubber_rule_cold_temperature_error` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
 ///
 /// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
 ///
 /// # Safety
 /// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
 #[unsafe(no_mangle)]
-pub unsafe extern "C" fn lubber_rule_holds_at_height_ft_n(
+pub unsafe extern "C" fn lubber_rule_cold_temperature_error_n(
     count: usize,
-    inbound_course_deg: *const f64,
-    inbound_course_deg_stride: isize,
-    outbound_course_deg: *const f64,
-    outbound_course_deg_stride: isize,
-    true_airspeed_kt: *const f64,
-    true_airspeed_kt_stride: isize,
-    wind_from_deg: *const f64,
-    wind_from_deg_stride: isize,
-    wind_speed_kt: *const f64,
-    wind_speed_kt_stride: isize,
-    bank_limit_deg: *const f64,
-    bank_limit_deg_stride: isize,
-    turn_rate_limit_deg_per_s: *const f64,
-    turn_rate_limit_deg_per_s_stride: isize,
-    roll_rate_deg_per_s: *const f64,
-    roll_rate_deg_per_s_stride: isize,
-    rule: i32,
-    rule_holds_at_height_ft: *mut f64,
-    rule_holds_at_height_ft_stride: isize,
+    height_ft: *const f64,
+    height_ft_stride: isize,
+    temperature_degc: *const f64,
+    temperature_degc_stride: isize,
+    elevation_ft: *const f64,
+    elevation_ft_stride: isize,
+    rule_ft: *mut f64,
+    rule_ft_stride: isize,
+    exact_ft: *mut f64,
+    exact_ft_stride: isize,
+    error_ft: *mut f64,
+    error_ft_stride: isize,
+    share_ft: *mut f64,
+    share_ft_stride: isize,
+    column_ft: *mut f64,
+    column_ft_stride: isize,
     status: *mut i32,
 ) -> usize {
-    let rule = f64::from(rule);
-    let (inputs, outputs) = ([Array::input(inbound_course_deg, inbound_course_deg_stride), Array::input(outbound_course_deg, outbound_course_deg_stride), Array::input(true_airspeed_kt, true_airspeed_kt_stride), Array::input(wind_from_deg, wind_from_deg_stride), Array::input(wind_speed_kt, wind_speed_kt_stride), Array::input(bank_limit_deg, bank_limit_deg_stride), Array::input(turn_rate_limit_deg_per_s, turn_rate_limit_deg_per_s_stride), Array::input(roll_rate_deg_per_s, roll_rate_deg_per_s_stride), Array::input(&raw const rule, 0)], [Array::output(rule_holds_at_height_ft, rule_holds_at_height_ft_stride)]);
+    let (inputs, outputs) = ([Array::input(height_ft, height_ft_stride), Array::input(temperature_degc, temperature_degc_stride), Array::input(elevation_ft, elevation_ft_stride)], [Array::output(rule_ft, rule_ft_stride), Array::output(exact_ft, exact_ft_stride), Array::output(error_ft, error_ft_stride), Array::output(share_ft, share_ft_stride), Array::output(column_ft, column_ft_stride)]);
     // SAFETY: the caller vouches for the arrays.
-    unsafe { many(const { Function::named("rule_holds_at_height_ft") }, count, &inputs, &outputs, status) }
+    unsafe { many(const { Function::named("rule_cold_temperature_error") }, count, &inputs, &outputs, status) }
+}
+
+/// The distance before an arc, along a radial, at which mental arithmetic begins the turn onto it.
+///
+/// The radius of the turn; that and, inside 12 NM, half a mile more outbound or less inbound; or half a mile.
+///
+/// @param arc_radius_nm distance of the arc from the station, above 0 to 5000
+/// @param turn_radius_nm radius of the turn, above 0 to 5000
+/// @param flown whether the radial is flown inbound or outbound: LUBBER_RADIAL_FLOWN_INBOUND, LUBBER_RADIAL_FLOWN_OUTBOUND
+/// @param rule which mental arithmetic: LUBBER_ARC_ENTRY_RULE_RADIUS, LUBBER_ARC_ENTRY_RULE_RADIUS_AND_HALF, LUBBER_ARC_ENTRY_RULE_HALF_MILE
+/// @param[out] rule_arc_entry_lead_nm the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: A rule. See `arc_entry_inbound_nm` and `arc_entry_outbound_nm` for the exact distance in still air, `arc_entry` in wind.
+/// Degenerate cases: Inbound the radius less half a mile is zero for a turn of less than half a mile.
+/// Errors: A value outside its range.
+/// Source: The radius: CNATRA P-871 chapter 4. With half a mile: CNATRA P-1265 p. 2-11 (5-99). Half a mile, to 150 kt: FAA-H-8083-15.
+///
+/// Example: lubber_rule_arc_entry_lead_nm(10.0, 2.5, LUBBER_RADIAL_FLOWN_OUTBOUND, LUBBER_ARC_ENTRY_RULE_RADIUS_AND_HALF, &value) gives 3.0
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_arc_entry_lead_nm(
+    arc_radius_nm: f64,
+    turn_radius_nm: f64,
+    flown: i32,
+    rule: i32,
+    rule_arc_entry_lead_nm: *mut f64,
+) -> i32 {
+    let answer = || {
+        if [arc_radius_nm, turn_radius_nm].iter().any(|number: &f64| number.is_nan()) { return Ok([f64::NAN; 1]) }
+        plain::rule_arc_entry_lead_nm(arc_radius_nm, turn_radius_nm, lubberline::lead::RadialFlown::from_code("flown", f64::from(flown))?, lubberline::rules::ArcEntryRule::from_code("rule", f64::from(rule))?).map(|answer| [answer])
+    };
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [rule_arc_entry_lead_nm]) }
+}
+
+/// `lubber_rule_arc_entry_lead_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// `flown` is one code for all points: whether the radial is flown inbound or outbound: LUBBER_RADIAL_FLOWN_INBOUND, LUBBER_RADIAL_FLOWN_OUTBOUND
+///
+/// `rule` is one code for all points: which mental arithmetic: LUBBER_ARC_ENTRY_RULE_RADIUS, LUBBER_ARC_ENTRY_RULE_RADIUS_AND_HALF, LUBBER_ARC_ENTRY_RULE_HALF_MILE
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_arc_entry_lead_nm_n(
+    count: usize,
+    arc_radius_nm: *const f64,
+    arc_radius_nm_stride: isize,
+    turn_radius_nm: *const f64,
+    turn_radius_nm_stride: isize,
+    flown: i32,
+    rule: i32,
+    rule_arc_entry_lead_nm: *mut f64,
+    rule_arc_entry_lead_nm_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let flown = f64::from(flown);
+    let rule = f64::from(rule);
+    let (inputs, outputs) = ([Array::input(arc_radius_nm, arc_radius_nm_stride), Array::input(turn_radius_nm, turn_radius_nm_stride), Array::input(&raw const flown, 0), Array::input(&raw const rule, 0)], [Array::output(rule_arc_entry_lead_nm, rule_arc_entry_lead_nm_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("rule_arc_entry_lead_nm") }, count, &inputs, &outputs, status) }
+}
+
+/// A rule of the lead onto an arc beside the exact lead in still air with an instant roll, term by term.
+///
+/// The rule of `rule_arc_entry_lead_nm` less `sqrt(D^2 + 2 D r) - D` inbound, `D - sqrt(D^2 - 2 D r)` outbound.
+///
+/// @param arc_radius_nm distance of the arc from the station, above 0 to 5000
+/// @param turn_radius_nm radius of the turn, above 0 to 5000
+/// @param flown whether the radial is flown inbound or outbound: LUBBER_RADIAL_FLOWN_INBOUND, LUBBER_RADIAL_FLOWN_OUTBOUND
+/// @param rule which mental arithmetic: LUBBER_ARC_ENTRY_RULE_RADIUS, LUBBER_ARC_ENTRY_RULE_RADIUS_AND_HALF, LUBBER_ARC_ENTRY_RULE_HALF_MILE
+/// @param[out] rule_nm The rule's answer; may be NULL
+/// @param[out] exact_nm The exact answer; may be NULL
+/// @param[out] error_nm The error: the sum of the terms; may be NULL
+/// @param[out] radius_nm What the rule makes of the radius; may be NULL
+/// @param[out] curve_nm The radius for the lead, as if the arc were a straight line; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: The terms sum to the whole to rounding error.
+/// Degenerate cases: None in the range.
+/// Errors: A value outside its range, or an arc below twice the turn radius when turning on its inside.
+/// Source: Named at `rule_arc_entry_lead_nm`; the exact lead is derived from the geometry of tangent circles.
+///
+/// Example: lubber_rule_arc_entry_lead_error(10.0, 2.5, LUBBER_RADIAL_FLOWN_INBOUND, LUBBER_ARC_ENTRY_RULE_RADIUS_AND_HALF, NULL, NULL, &value, NULL, NULL) gives -0.25
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_arc_entry_lead_error(
+    arc_radius_nm: f64,
+    turn_radius_nm: f64,
+    flown: i32,
+    rule: i32,
+    rule_nm: *mut f64,
+    exact_nm: *mut f64,
+    error_nm: *mut f64,
+    radius_nm: *mut f64,
+    curve_nm: *mut f64,
+) -> i32 {
+    let answer = || {
+        if [arc_radius_nm, turn_radius_nm].iter().any(|number: &f64| number.is_nan()) { return Ok([f64::NAN; 5]) }
+        plain::rule_arc_entry_lead_error(arc_radius_nm, turn_radius_nm, lubberline::lead::RadialFlown::from_code("flown", f64::from(flown))?, lubberline::rules::ArcEntryRule::from_code("rule", f64::from(rule))?).map(|answer| [answer.rule_nm, answer.exact_nm, answer.error_nm, answer.radius_nm, answer.curve_nm])
+    };
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [rule_nm, exact_nm, error_nm, radius_nm, curve_nm]) }
+}
+
+/// `lubber_rule_arc_entry_lead_error` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// `flown` is one code for all points: whether the radial is flown inbound or outbound: LUBBER_RADIAL_FLOWN_INBOUND, LUBBER_RADIAL_FLOWN_OUTBOUND
+///
+/// `rule` is one code for all points: which mental arithmetic: LUBBER_ARC_ENTRY_RULE_RADIUS, LUBBER_ARC_ENTRY_RULE_RADIUS_AND_HALF, LUBBER_ARC_ENTRY_RULE_HALF_MILE
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_arc_entry_lead_error_n(
+    count: usize,
+    arc_radius_nm: *const f64,
+    arc_radius_nm_stride: isize,
+    turn_radius_nm: *const f64,
+    turn_radius_nm_stride: isize,
+    flown: i32,
+    rule: i32,
+    rule_nm: *mut f64,
+    rule_nm_stride: isize,
+    exact_nm: *mut f64,
+    exact_nm_stride: isize,
+    error_nm: *mut f64,
+    error_nm_stride: isize,
+    radius_nm: *mut f64,
+    radius_nm_stride: isize,
+    curve_nm: *mut f64,
+    curve_nm_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let flown = f64::from(flown);
+    let rule = f64::from(rule);
+    let (inputs, outputs) = ([Array::input(arc_radius_nm, arc_radius_nm_stride), Array::input(turn_radius_nm, turn_radius_nm_stride), Array::input(&raw const flown, 0), Array::input(&raw const rule, 0)], [Array::output(rule_nm, rule_nm_stride), Array::output(exact_nm, exact_nm_stride), Array::output(error_nm, error_nm_stride), Array::output(radius_nm, radius_nm_stride), Array::output(curve_nm, curve_nm_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("rule_arc_entry_lead_error") }, count, &inputs, &outputs, status) }
+}
+
+/// Radials to the mile along an arc by the sixty-to-one rule beside the degrees of a mile.
+///
+/// `60 / D` less `57.3 / D`.
+///
+/// @param arc_radius_nm distance of the arc from the station, above 0 to 5000
+/// @param[out] rule The rule's answer, degrees for a nautical mile; may be NULL
+/// @param[out] exact The exact answer; may be NULL
+/// @param[out] error The error, of a single term: 60 for 57.3; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: 4.7 percent high throughout.
+/// Degenerate cases: None in the range.
+/// Errors: A value outside its range.
+/// Source: The rule: CNATRA P-871 chapter 4 (`rule_radials_per_mile`).
+///
+/// Example: lubber_rule_radials_per_mile_error(12.0, NULL, NULL, &value) gives 0.225
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_radials_per_mile_error(
+    arc_radius_nm: f64,
+    rule: *mut f64,
+    exact: *mut f64,
+    error: *mut f64,
+) -> i32 {
+    let answer = || plain::rule_radials_per_mile_error(arc_radius_nm).map(|answer| [answer.rule, answer.exact, answer.error]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [rule, exact, error]) }
+}
+
+/// `lubber_rule_radials_per_mile_error` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_radials_per_mile_error_n(
+    count: usize,
+    arc_radius_nm: *const f64,
+    arc_radius_nm_stride: isize,
+    rule: *mut f64,
+    rule_stride: isize,
+    exact: *mut f64,
+    exact_stride: isize,
+    error: *mut f64,
+    error_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(arc_radius_nm, arc_radius_nm_stride)], [Array::output(rule, rule_stride), Array::output(exact, exact_stride), Array::output(error, error_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("rule_radials_per_mile_error") }, count, &inputs, &outputs, status) }
+}
+
+/// The rule of the way back onto an arc beside the least correction that meets it.
+///
+/// The rule of `rule_arc_correction_deg` less `acos(D / d)` from outside, less nothing from inside, where the track leads onto the arc by itself.
+///
+/// @param distance_nm distance from the station along the ground, 0 to 10 900
+/// @param arc_radius_nm distance of the arc from the station, above 0 to 5000
+/// @param[out] rule_deg The rule's answer; may be NULL
+/// @param[out] exact_deg The exact answer; may be NULL
+/// @param[out] error_deg The error, of a single term: a proportion for the tangent to a circle; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding error of the difference.
+/// Degenerate cases: Below zero from outside, the arc is passed: the rule has to be renewed on the way.
+/// Errors: A value outside its range.
+/// Source: The rule: CNATRA P-871 chapter 4. The least correction: `arc_least_correction_deg`.
+///
+/// Example: lubber_rule_arc_correction_error(10.5, 10.0, NULL, NULL, &value) gives -7.8
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_arc_correction_error(
+    distance_nm: f64,
+    arc_radius_nm: f64,
+    rule_deg: *mut f64,
+    exact_deg: *mut f64,
+    error_deg: *mut f64,
+) -> i32 {
+    let answer = || plain::rule_arc_correction_error(distance_nm, arc_radius_nm).map(|answer| [answer.rule_deg, answer.exact_deg, answer.error_deg]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [rule_deg, exact_deg, error_deg]) }
+}
+
+/// `lubber_rule_arc_correction_error` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_arc_correction_error_n(
+    count: usize,
+    distance_nm: *const f64,
+    distance_nm_stride: isize,
+    arc_radius_nm: *const f64,
+    arc_radius_nm_stride: isize,
+    rule_deg: *mut f64,
+    rule_deg_stride: isize,
+    exact_deg: *mut f64,
+    exact_deg_stride: isize,
+    error_deg: *mut f64,
+    error_deg_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(distance_nm, distance_nm_stride), Array::input(arc_radius_nm, arc_radius_nm_stride)], [Array::output(rule_deg, rule_deg_stride), Array::output(exact_deg, exact_deg_stride), Array::output(error_deg, error_deg_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("rule_arc_correction_error") }, count, &inputs, &outputs, status) }
+}
+
+/// The rule of the intercept angle beside the angle that meets the radial halfway to the station, term by term.
+///
+/// Twice the degrees within 20 and 90, less `atan2(sin d, cos d - 1/2)`: halfway is what doubling the degrees means.
+///
+/// @param off_radial_deg degrees to the radial, either way, reduced to half a circle
+/// @param[out] rule_deg The rule's answer; may be NULL
+/// @param[out] exact_deg The exact answer; may be NULL
+/// @param[out] error_deg The error: the sum of the terms; may be NULL
+/// @param[out] limits_deg At least 20 and at most 90; may be NULL
+/// @param[out] doubling_deg Twice the angle for that of the triangle; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: The terms sum to the whole to rounding error.
+/// Degenerate cases: On the radial the exact angle is zero. From 60 degrees on halfway is abeam or behind: the exact angle is 90 degrees and more.
+/// Errors: A value outside its range.
+/// Source: The rule: FAA-H-8083-15 (`rule_intercept_angle_deg`). The exact angle: derived.
+///
+/// Example: lubber_rule_intercept_angle_error(15.0, NULL, NULL, &value, NULL, NULL) gives 0.95
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_intercept_angle_error(
+    off_radial_deg: f64,
+    rule_deg: *mut f64,
+    exact_deg: *mut f64,
+    error_deg: *mut f64,
+    limits_deg: *mut f64,
+    doubling_deg: *mut f64,
+) -> i32 {
+    let answer = || plain::rule_intercept_angle_error(off_radial_deg).map(|answer| [answer.rule_deg, answer.exact_deg, answer.error_deg, answer.limits_deg, answer.doubling_deg]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [rule_deg, exact_deg, error_deg, limits_deg, doubling_deg]) }
+}
+
+/// `lubber_rule_intercept_angle_error` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_intercept_angle_error_n(
+    count: usize,
+    off_radial_deg: *const f64,
+    off_radial_deg_stride: isize,
+    rule_deg: *mut f64,
+    rule_deg_stride: isize,
+    exact_deg: *mut f64,
+    exact_deg_stride: isize,
+    error_deg: *mut f64,
+    error_deg_stride: isize,
+    limits_deg: *mut f64,
+    limits_deg_stride: isize,
+    doubling_deg: *mut f64,
+    doubling_deg_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(off_radial_deg, off_radial_deg_stride)], [Array::output(rule_deg, rule_deg_stride), Array::output(exact_deg, exact_deg_stride), Array::output(error_deg, error_deg_stride), Array::output(limits_deg, limits_deg_stride), Array::output(doubling_deg, doubling_deg_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("rule_intercept_angle_error") }, count, &inputs, &outputs, status) }
+}
+
+/// The lead onto a radial in radials by rule beside the exact one in still air with an instant roll, term by term.
+///
+/// The rule of `rule_intercept_lead_deg` less `asin(r (1 - cos i) / D)`.
+///
+/// @param distance_nm distance from the station where the turn begins, above 0 to 5000
+/// @param turn_radius_nm radius of the turn, above 0 to 5000
+/// @param intercept_angle_deg angle of the intercept, above 0 to 90
+/// @param[out] rule_deg The rule's answer; may be NULL
+/// @param[out] exact_deg The exact answer; may be NULL
+/// @param[out] error_deg The error: the sum of the terms; may be NULL
+/// @param[out] sixty_deg 60 for 57.3; may be NULL
+/// @param[out] share_deg The rule's share for `1 - cos i`; may be NULL
+/// @param[out] arc_deg The arc for its angle; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: The terms sum to the whole to rounding error.
+/// Degenerate cases: None in the range.
+/// Errors: A value outside its range, or a turn that begins farther from the radial than from the station.
+/// Source: The rule: CNATRA P-1215 and P-1265 p. 2-11 (`rule_intercept_lead_deg`). The exact lead: derived.
+///
+/// Example: lubber_rule_intercept_lead_error(15.0, 2.5, 60.0, NULL, NULL, &value, NULL, NULL, NULL) gives 1.89
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_intercept_lead_error(
+    distance_nm: f64,
+    turn_radius_nm: f64,
+    intercept_angle_deg: f64,
+    rule_deg: *mut f64,
+    exact_deg: *mut f64,
+    error_deg: *mut f64,
+    sixty_deg: *mut f64,
+    share_deg: *mut f64,
+    arc_deg: *mut f64,
+) -> i32 {
+    let answer = || plain::rule_intercept_lead_error(distance_nm, turn_radius_nm, intercept_angle_deg).map(|answer| [answer.rule_deg, answer.exact_deg, answer.error_deg, answer.sixty_deg, answer.share_deg, answer.arc_deg]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [rule_deg, exact_deg, error_deg, sixty_deg, share_deg, arc_deg]) }
+}
+
+/// `lubber_rule_intercept_lead_error` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_intercept_lead_error_n(
+    count: usize,
+    distance_nm: *const f64,
+    distance_nm_stride: isize,
+    turn_radius_nm: *const f64,
+    turn_radius_nm_stride: isize,
+    intercept_angle_deg: *const f64,
+    intercept_angle_deg_stride: isize,
+    rule_deg: *mut f64,
+    rule_deg_stride: isize,
+    exact_deg: *mut f64,
+    exact_deg_stride: isize,
+    error_deg: *mut f64,
+    error_deg_stride: isize,
+    sixty_deg: *mut f64,
+    sixty_deg_stride: isize,
+    share_deg: *mut f64,
+    share_deg_stride: isize,
+    arc_deg: *mut f64,
+    arc_deg_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(distance_nm, distance_nm_stride), Array::input(turn_radius_nm, turn_radius_nm_stride), Array::input(intercept_angle_deg, intercept_angle_deg_stride)], [Array::output(rule_deg, rule_deg_stride), Array::output(exact_deg, exact_deg_stride), Array::output(error_deg, error_deg_stride), Array::output(sixty_deg, sixty_deg_stride), Array::output(share_deg, share_deg_stride), Array::output(arc_deg, arc_deg_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("rule_intercept_lead_error") }, count, &inputs, &outputs, status) }
 }
 
 /// The rule of the least DME overhead beside the height itself.
@@ -11277,6 +11532,1002 @@ pub unsafe extern "C" fn lubber_rule_time_to_station_error_n(
     let (inputs, outputs) = ([Array::input(elapsed_s, elapsed_s_stride), Array::input(bearing_change_deg, bearing_change_deg_stride)], [Array::output(rule_s, rule_s_stride), Array::output(exact_s, exact_s_stride), Array::output(error_s, error_s_stride), Array::output(sixty_s, sixty_s_stride), Array::output(sine_s, sine_s_stride)]);
     // SAFETY: the caller vouches for the arrays.
     unsafe { many(const { Function::named("rule_time_to_station_error") }, count, &inputs, &outputs, status) }
+}
+
+/// The outbound correction of a holding pattern by rule beside that of the pattern which closes.
+///
+/// A multiple of the inbound correction, the other way, less the outbound correction of `holding_pattern`; both right positive.
+///
+/// @param inbound_course_deg course flown to the fix, any finite number
+/// @param side which way the turns go: LUBBER_HOLDING_SIDE_RIGHT, LUBBER_HOLDING_SIDE_LEFT
+/// @param inbound_time_s time of the inbound leg, 0 to 3600
+/// @param true_airspeed_kt true airspeed, above 0 to 5000
+/// @param wind_from_deg where the wind blows from, against the same north
+/// @param wind_speed_kt speed of the wind, 0 to 1000
+/// @param bank_limit_deg greatest bank, above 0 below 90
+/// @param turn_rate_limit_deg_per_s greatest rate of turn, above 0
+/// @param roll_rate_deg_per_s rate of roll, above 0, infinite for an instant roll
+/// @param rule by what the correction is multiplied: LUBBER_DRIFT_RULE_DOUBLE, LUBBER_DRIFT_RULE_TRIPLE
+/// @param[out] rule_deg The rule's answer; may be NULL
+/// @param[out] exact_deg The exact answer; may be NULL
+/// @param[out] error_deg The error, of a single term: a fixed multiple for what the wind does in the two turns; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding error of the difference.
+/// Degenerate cases: In calm air both are zero.
+/// Errors: A value outside its range, an inbound course that the airspeed cannot hold, a wind in which no heading closes the pattern before the fix.
+/// Source: The rules: `rule_outbound_heading_deg`. The exact correction: `holding_pattern`.
+///
+/// Example: lubber_rule_outbound_correction_error(270.0, LUBBER_HOLDING_SIDE_RIGHT, 60.0, 150.0, 0.0, 20.0, 25.0, 3.0, 5.0, LUBBER_DRIFT_RULE_TRIPLE, NULL, NULL, &value) gives -1.5
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_outbound_correction_error(
+    inbound_course_deg: f64,
+    side: i32,
+    inbound_time_s: f64,
+    true_airspeed_kt: f64,
+    wind_from_deg: f64,
+    wind_speed_kt: f64,
+    bank_limit_deg: f64,
+    turn_rate_limit_deg_per_s: f64,
+    roll_rate_deg_per_s: f64,
+    rule: i32,
+    rule_deg: *mut f64,
+    exact_deg: *mut f64,
+    error_deg: *mut f64,
+) -> i32 {
+    let answer = || {
+        if [inbound_course_deg, inbound_time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s].iter().any(|number: &f64| number.is_nan()) { return Ok([f64::NAN; 3]) }
+        plain::rule_outbound_correction_error(inbound_course_deg, lubberline::procedure::HoldingSide::from_code("side", f64::from(side))?, inbound_time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, lubberline::rules::DriftRule::from_code("rule", f64::from(rule))?).map(|answer| [answer.rule_deg, answer.exact_deg, answer.error_deg])
+    };
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [rule_deg, exact_deg, error_deg]) }
+}
+
+/// `lubber_rule_outbound_correction_error` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// `side` is one code for all points: which way the turns go: LUBBER_HOLDING_SIDE_RIGHT, LUBBER_HOLDING_SIDE_LEFT
+///
+/// `rule` is one code for all points: by what the correction is multiplied: LUBBER_DRIFT_RULE_DOUBLE, LUBBER_DRIFT_RULE_TRIPLE
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_outbound_correction_error_n(
+    count: usize,
+    inbound_course_deg: *const f64,
+    inbound_course_deg_stride: isize,
+    side: i32,
+    inbound_time_s: *const f64,
+    inbound_time_s_stride: isize,
+    true_airspeed_kt: *const f64,
+    true_airspeed_kt_stride: isize,
+    wind_from_deg: *const f64,
+    wind_from_deg_stride: isize,
+    wind_speed_kt: *const f64,
+    wind_speed_kt_stride: isize,
+    bank_limit_deg: *const f64,
+    bank_limit_deg_stride: isize,
+    turn_rate_limit_deg_per_s: *const f64,
+    turn_rate_limit_deg_per_s_stride: isize,
+    roll_rate_deg_per_s: *const f64,
+    roll_rate_deg_per_s_stride: isize,
+    rule: i32,
+    rule_deg: *mut f64,
+    rule_deg_stride: isize,
+    exact_deg: *mut f64,
+    exact_deg_stride: isize,
+    error_deg: *mut f64,
+    error_deg_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let side = f64::from(side);
+    let rule = f64::from(rule);
+    let (inputs, outputs) = ([Array::input(inbound_course_deg, inbound_course_deg_stride), Array::input(&raw const side, 0), Array::input(inbound_time_s, inbound_time_s_stride), Array::input(true_airspeed_kt, true_airspeed_kt_stride), Array::input(wind_from_deg, wind_from_deg_stride), Array::input(wind_speed_kt, wind_speed_kt_stride), Array::input(bank_limit_deg, bank_limit_deg_stride), Array::input(turn_rate_limit_deg_per_s, turn_rate_limit_deg_per_s_stride), Array::input(roll_rate_deg_per_s, roll_rate_deg_per_s_stride), Array::input(&raw const rule, 0)], [Array::output(rule_deg, rule_deg_stride), Array::output(exact_deg, exact_deg_stride), Array::output(error_deg, error_deg_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("rule_outbound_correction_error") }, count, &inputs, &outputs, status) }
+}
+
+/// The outbound time of a holding pattern by a second for each knot of headwind, beside that of the pattern which closes, term by term.
+///
+/// `t + headwind` less the outbound clock of `holding_pattern` for the same time inbound.
+///
+/// @param inbound_course_deg course flown to the fix, any finite number
+/// @param side which way the turns go: LUBBER_HOLDING_SIDE_RIGHT, LUBBER_HOLDING_SIDE_LEFT
+/// @param inbound_time_s time of the inbound leg, 0 to 3600
+/// @param true_airspeed_kt true airspeed, above 0 to 5000
+/// @param wind_from_deg where the wind blows from, against the same north
+/// @param wind_speed_kt speed of the wind, 0 to 1000
+/// @param bank_limit_deg greatest bank, above 0 below 90
+/// @param turn_rate_limit_deg_per_s greatest rate of turn, above 0
+/// @param roll_rate_deg_per_s rate of roll, above 0, infinite for an instant roll
+/// @param[out] rule_s The rule's answer; may be NULL
+/// @param[out] exact_s The exact answer; may be NULL
+/// @param[out] error_s The error: the sum of the terms; may be NULL
+/// @param[out] knot_s A second for each knot, where the legs go as their groundspeeds; may be NULL
+/// @param[out] turns_s What the wind does in the turns; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: The terms sum to the whole to rounding error.
+/// Degenerate cases: In calm air there is no error.
+/// Errors: A value outside its range, an inbound course that the airspeed cannot hold, a wind in which no heading closes the pattern before the fix.
+/// Source: The rule: common practice (`rule_outbound_time_by_headwind_s`). The exact time: `holding_pattern`.
+///
+/// Example: lubber_rule_outbound_time_by_headwind_error(270.0, LUBBER_HOLDING_SIDE_RIGHT, 60.0, 150.0, 90.0, 20.0, 25.0, 3.0, 5.0, NULL, NULL, &value, NULL, NULL) gives -8
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_outbound_time_by_headwind_error(
+    inbound_course_deg: f64,
+    side: i32,
+    inbound_time_s: f64,
+    true_airspeed_kt: f64,
+    wind_from_deg: f64,
+    wind_speed_kt: f64,
+    bank_limit_deg: f64,
+    turn_rate_limit_deg_per_s: f64,
+    roll_rate_deg_per_s: f64,
+    rule_s: *mut f64,
+    exact_s: *mut f64,
+    error_s: *mut f64,
+    knot_s: *mut f64,
+    turns_s: *mut f64,
+) -> i32 {
+    let answer = || {
+        if [inbound_course_deg, inbound_time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s].iter().any(|number: &f64| number.is_nan()) { return Ok([f64::NAN; 5]) }
+        plain::rule_outbound_time_by_headwind_error(inbound_course_deg, lubberline::procedure::HoldingSide::from_code("side", f64::from(side))?, inbound_time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s).map(|answer| [answer.rule_s, answer.exact_s, answer.error_s, answer.knot_s, answer.turns_s])
+    };
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [rule_s, exact_s, error_s, knot_s, turns_s]) }
+}
+
+/// `lubber_rule_outbound_time_by_headwind_error` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// `side` is one code for all points: which way the turns go: LUBBER_HOLDING_SIDE_RIGHT, LUBBER_HOLDING_SIDE_LEFT
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_outbound_time_by_headwind_error_n(
+    count: usize,
+    inbound_course_deg: *const f64,
+    inbound_course_deg_stride: isize,
+    side: i32,
+    inbound_time_s: *const f64,
+    inbound_time_s_stride: isize,
+    true_airspeed_kt: *const f64,
+    true_airspeed_kt_stride: isize,
+    wind_from_deg: *const f64,
+    wind_from_deg_stride: isize,
+    wind_speed_kt: *const f64,
+    wind_speed_kt_stride: isize,
+    bank_limit_deg: *const f64,
+    bank_limit_deg_stride: isize,
+    turn_rate_limit_deg_per_s: *const f64,
+    turn_rate_limit_deg_per_s_stride: isize,
+    roll_rate_deg_per_s: *const f64,
+    roll_rate_deg_per_s_stride: isize,
+    rule_s: *mut f64,
+    rule_s_stride: isize,
+    exact_s: *mut f64,
+    exact_s_stride: isize,
+    error_s: *mut f64,
+    error_s_stride: isize,
+    knot_s: *mut f64,
+    knot_s_stride: isize,
+    turns_s: *mut f64,
+    turns_s_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let side = f64::from(side);
+    let (inputs, outputs) = ([Array::input(inbound_course_deg, inbound_course_deg_stride), Array::input(&raw const side, 0), Array::input(inbound_time_s, inbound_time_s_stride), Array::input(true_airspeed_kt, true_airspeed_kt_stride), Array::input(wind_from_deg, wind_from_deg_stride), Array::input(wind_speed_kt, wind_speed_kt_stride), Array::input(bank_limit_deg, bank_limit_deg_stride), Array::input(turn_rate_limit_deg_per_s, turn_rate_limit_deg_per_s_stride), Array::input(roll_rate_deg_per_s, roll_rate_deg_per_s_stride)], [Array::output(rule_s, rule_s_stride), Array::output(exact_s, exact_s_stride), Array::output(error_s, error_s_stride), Array::output(knot_s, knot_s_stride), Array::output(turns_s, turns_s_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("rule_outbound_time_by_headwind_error") }, count, &inputs, &outputs, status) }
+}
+
+/// The next outbound time of a holding pattern by rule, after a round that is flown, beside that of the pattern that is wanted, term by term.
+///
+/// The last outbound time and what the inbound leg came out short (`rule_outbound_time_s`), less the outbound clock of `holding_pattern` for the inbound time that is wanted. The round is flown with the outbound heading that closes it.
+///
+/// @param inbound_course_deg course flown to the fix, any finite number
+/// @param side which way the turns go: LUBBER_HOLDING_SIDE_RIGHT, LUBBER_HOLDING_SIDE_LEFT
+/// @param outbound_time_s time of the round that is flown, on its outbound clock, 0 to 3600
+/// @param wanted_inbound_time_s the inbound time that is wanted, 0 to 3600
+/// @param true_airspeed_kt true airspeed, above 0 to 5000
+/// @param wind_from_deg where the wind blows from, against the same north
+/// @param wind_speed_kt speed of the wind, 0 to 1000
+/// @param bank_limit_deg greatest bank, above 0 below 90
+/// @param turn_rate_limit_deg_per_s greatest rate of turn, above 0
+/// @param roll_rate_deg_per_s rate of roll, above 0, infinite for an instant roll
+/// @param[out] rule_s The rule's answer; may be NULL
+/// @param[out] exact_s The exact answer; may be NULL
+/// @param[out] error_s The error: the sum of the terms; may be NULL
+/// @param[out] groundspeed_s Both legs at one groundspeed; may be NULL
+/// @param[out] heading_s The outbound heading, which has to change with the time; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: The terms sum to the whole to rounding error.
+/// Degenerate cases: In calm air there is no error.
+/// Errors: A value outside its range, an inbound course that the airspeed cannot hold, a wind in which no heading closes the pattern before the fix.
+/// Source: The rule: CNATRA P-871 chapter 4, figure 4-16. The exact time: `holding_pattern`.
+///
+/// Example: lubber_rule_outbound_time_error(270.0, LUBBER_HOLDING_SIDE_RIGHT, 60.0, 60.0, 150.0, 90.0, 20.0, 25.0, 3.0, 5.0, NULL, NULL, &value, NULL, NULL) gives -7
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_outbound_time_error(
+    inbound_course_deg: f64,
+    side: i32,
+    outbound_time_s: f64,
+    wanted_inbound_time_s: f64,
+    true_airspeed_kt: f64,
+    wind_from_deg: f64,
+    wind_speed_kt: f64,
+    bank_limit_deg: f64,
+    turn_rate_limit_deg_per_s: f64,
+    roll_rate_deg_per_s: f64,
+    rule_s: *mut f64,
+    exact_s: *mut f64,
+    error_s: *mut f64,
+    groundspeed_s: *mut f64,
+    heading_s: *mut f64,
+) -> i32 {
+    let answer = || {
+        if [inbound_course_deg, outbound_time_s, wanted_inbound_time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s].iter().any(|number: &f64| number.is_nan()) { return Ok([f64::NAN; 5]) }
+        plain::rule_outbound_time_error(inbound_course_deg, lubberline::procedure::HoldingSide::from_code("side", f64::from(side))?, outbound_time_s, wanted_inbound_time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s).map(|answer| [answer.rule_s, answer.exact_s, answer.error_s, answer.groundspeed_s, answer.heading_s])
+    };
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [rule_s, exact_s, error_s, groundspeed_s, heading_s]) }
+}
+
+/// `lubber_rule_outbound_time_error` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// `side` is one code for all points: which way the turns go: LUBBER_HOLDING_SIDE_RIGHT, LUBBER_HOLDING_SIDE_LEFT
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_outbound_time_error_n(
+    count: usize,
+    inbound_course_deg: *const f64,
+    inbound_course_deg_stride: isize,
+    side: i32,
+    outbound_time_s: *const f64,
+    outbound_time_s_stride: isize,
+    wanted_inbound_time_s: *const f64,
+    wanted_inbound_time_s_stride: isize,
+    true_airspeed_kt: *const f64,
+    true_airspeed_kt_stride: isize,
+    wind_from_deg: *const f64,
+    wind_from_deg_stride: isize,
+    wind_speed_kt: *const f64,
+    wind_speed_kt_stride: isize,
+    bank_limit_deg: *const f64,
+    bank_limit_deg_stride: isize,
+    turn_rate_limit_deg_per_s: *const f64,
+    turn_rate_limit_deg_per_s_stride: isize,
+    roll_rate_deg_per_s: *const f64,
+    roll_rate_deg_per_s_stride: isize,
+    rule_s: *mut f64,
+    rule_s_stride: isize,
+    exact_s: *mut f64,
+    exact_s_stride: isize,
+    error_s: *mut f64,
+    error_s_stride: isize,
+    groundspeed_s: *mut f64,
+    groundspeed_s_stride: isize,
+    heading_s: *mut f64,
+    heading_s_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let side = f64::from(side);
+    let (inputs, outputs) = ([Array::input(inbound_course_deg, inbound_course_deg_stride), Array::input(&raw const side, 0), Array::input(outbound_time_s, outbound_time_s_stride), Array::input(wanted_inbound_time_s, wanted_inbound_time_s_stride), Array::input(true_airspeed_kt, true_airspeed_kt_stride), Array::input(wind_from_deg, wind_from_deg_stride), Array::input(wind_speed_kt, wind_speed_kt_stride), Array::input(bank_limit_deg, bank_limit_deg_stride), Array::input(turn_rate_limit_deg_per_s, turn_rate_limit_deg_per_s_stride), Array::input(roll_rate_deg_per_s, roll_rate_deg_per_s_stride)], [Array::output(rule_s, rule_s_stride), Array::output(exact_s, exact_s_stride), Array::output(error_s, error_s_stride), Array::output(groundspeed_s, groundspeed_s_stride), Array::output(heading_s, heading_s_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("rule_outbound_time_error") }, count, &inputs, &outputs, status) }
+}
+
+/// The mental arithmetic of a lead beside the exact answer, term by term.
+///
+/// Each term is what one simplification adds, positive where it makes the rule begin the turn too early. With `c` the change and `gs` the groundspeed inbound the lead
+/// goes in steps from `gs / 180 c / 90` by `gs / (60 pi) c / 90`, `gs / (60 pi) tan(c / 2)`, `r(gs) tan(c / 2)` and `r(V) tan(c / 2)`, with `r` the radius that the limits
+/// leave, to the turn through the wind-corrected headings without its drift, with it, and with the roll; the reading adds the height as `h / 6000`, as `h`, and
+/// in the slant range.
+///
+/// @param inbound_course_deg course flown to the station, any finite number
+/// @param outbound_course_deg course flown from it, against the same north
+/// @param true_airspeed_kt true airspeed, above 0 to 5000
+/// @param height_above_station_ft height above the station's antenna, -60 000 to 400 000
+/// @param wind_from_deg where the wind blows from, against the same north
+/// @param wind_speed_kt speed of the wind, 0 to 1000
+/// @param bank_limit_deg greatest bank, above 0 below 90
+/// @param turn_rate_limit_deg_per_s greatest rate of turn, above 0
+/// @param roll_rate_deg_per_s rate of roll, above 0, infinite for an instant roll
+/// @param rule which mental arithmetic: LUBBER_LEAD_RULE_THIRD, LUBBER_LEAD_RULE_THIRD_AND_ALLOWANCE, LUBBER_LEAD_RULE_THIRD_AND_MARGIN
+/// @param[out] rule_lead_nm The lead by the rule; may be NULL
+/// @param[out] exact_lead_nm The exact lead; may be NULL
+/// @param[out] lead_error_nm The error of the lead: the sum of the eight terms from `allowance_nm` to `roll_nm`; may be NULL
+/// @param[out] rule_reading_nm The DME reading by the rule: its lead and the height in miles, added; may be NULL
+/// @param[out] exact_reading_nm The exact DME reading; may be NULL
+/// @param[out] reading_error_nm The error of the reading: the sum of all ten terms; may be NULL
+/// @param[out] allowance_nm The allowance for height or the margin, if the rule makes one; may be NULL
+/// @param[out] round_radius_nm The standard-rate radius as speed over 180, where it is speed over 60 pi; may be NULL
+/// @param[out] proportion_nm The lead in proportion to the change, where it goes with the tangent of half of it; may be NULL
+/// @param[out] standard_rate_nm The radius of standard rate, where the bank limit makes it longer; may be NULL
+/// @param[out] groundspeed_nm The groundspeed as the speed of the turn, where the airspeed is; may be NULL
+/// @param[out] heading_change_nm The turn through the change of course, where that of heading has to be turned; may be NULL
+/// @param[out] drift_nm No drift during the turn; may be NULL
+/// @param[out] roll_nm A roll that takes no time; may be NULL
+/// @param[out] mile_nm A nautical mile of 6 000 ft in the height; may be NULL
+/// @param[out] sum_nm Distance and height added, where the slant is the root of their squares; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: The terms sum to the whole to rounding error. Taken back in another order they would share it out a little differently.
+/// Degenerate cases: In calm air the terms of the wind are zero to rounding error. Toward a reversal the rule stays finite where the exact lead does not.
+/// Errors: A value outside its range, a reversal, a wind that the airspeed cannot hold.
+/// Source: The rules: common practice (`rule_lead_nm`, `rule_reading_nm`). The exact answers: `lead_nm`, `dme_at_roll_in_nm`. The terms: derived.
+///
+/// Example: lubber_rule_lead_error(40.0, 130.0, 450.0, 36000.0, 0.0, 0.0, 25.0, 3.0, 5.0, LUBBER_LEAD_RULE_THIRD, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, &value, NULL, NULL, NULL, NULL, NULL, NULL) gives -3.94
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_lead_error(
+    inbound_course_deg: f64,
+    outbound_course_deg: f64,
+    true_airspeed_kt: f64,
+    height_above_station_ft: f64,
+    wind_from_deg: f64,
+    wind_speed_kt: f64,
+    bank_limit_deg: f64,
+    turn_rate_limit_deg_per_s: f64,
+    roll_rate_deg_per_s: f64,
+    rule: i32,
+    rule_lead_nm: *mut f64,
+    exact_lead_nm: *mut f64,
+    lead_error_nm: *mut f64,
+    rule_reading_nm: *mut f64,
+    exact_reading_nm: *mut f64,
+    reading_error_nm: *mut f64,
+    allowance_nm: *mut f64,
+    round_radius_nm: *mut f64,
+    proportion_nm: *mut f64,
+    standard_rate_nm: *mut f64,
+    groundspeed_nm: *mut f64,
+    heading_change_nm: *mut f64,
+    drift_nm: *mut f64,
+    roll_nm: *mut f64,
+    mile_nm: *mut f64,
+    sum_nm: *mut f64,
+) -> i32 {
+    let answer = || {
+        if [inbound_course_deg, outbound_course_deg, true_airspeed_kt, height_above_station_ft, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s].iter().any(|number: &f64| number.is_nan()) { return Ok([f64::NAN; 16]) }
+        plain::rule_lead_error(inbound_course_deg, outbound_course_deg, true_airspeed_kt, height_above_station_ft, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, lubberline::rules::LeadRule::from_code("rule", f64::from(rule))?).map(|answer| [answer.rule_lead_nm, answer.exact_lead_nm, answer.lead_error_nm, answer.rule_reading_nm, answer.exact_reading_nm, answer.reading_error_nm, answer.allowance_nm, answer.round_radius_nm, answer.proportion_nm, answer.standard_rate_nm, answer.groundspeed_nm, answer.heading_change_nm, answer.drift_nm, answer.roll_nm, answer.mile_nm, answer.sum_nm])
+    };
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [rule_lead_nm, exact_lead_nm, lead_error_nm, rule_reading_nm, exact_reading_nm, reading_error_nm, allowance_nm, round_radius_nm, proportion_nm, standard_rate_nm, groundspeed_nm, heading_change_nm, drift_nm, roll_nm, mile_nm, sum_nm]) }
+}
+
+/// `lubber_rule_lead_error` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// `rule` is one code for all points: which mental arithmetic: LUBBER_LEAD_RULE_THIRD, LUBBER_LEAD_RULE_THIRD_AND_ALLOWANCE, LUBBER_LEAD_RULE_THIRD_AND_MARGIN
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_lead_error_n(
+    count: usize,
+    inbound_course_deg: *const f64,
+    inbound_course_deg_stride: isize,
+    outbound_course_deg: *const f64,
+    outbound_course_deg_stride: isize,
+    true_airspeed_kt: *const f64,
+    true_airspeed_kt_stride: isize,
+    height_above_station_ft: *const f64,
+    height_above_station_ft_stride: isize,
+    wind_from_deg: *const f64,
+    wind_from_deg_stride: isize,
+    wind_speed_kt: *const f64,
+    wind_speed_kt_stride: isize,
+    bank_limit_deg: *const f64,
+    bank_limit_deg_stride: isize,
+    turn_rate_limit_deg_per_s: *const f64,
+    turn_rate_limit_deg_per_s_stride: isize,
+    roll_rate_deg_per_s: *const f64,
+    roll_rate_deg_per_s_stride: isize,
+    rule: i32,
+    rule_lead_nm: *mut f64,
+    rule_lead_nm_stride: isize,
+    exact_lead_nm: *mut f64,
+    exact_lead_nm_stride: isize,
+    lead_error_nm: *mut f64,
+    lead_error_nm_stride: isize,
+    rule_reading_nm: *mut f64,
+    rule_reading_nm_stride: isize,
+    exact_reading_nm: *mut f64,
+    exact_reading_nm_stride: isize,
+    reading_error_nm: *mut f64,
+    reading_error_nm_stride: isize,
+    allowance_nm: *mut f64,
+    allowance_nm_stride: isize,
+    round_radius_nm: *mut f64,
+    round_radius_nm_stride: isize,
+    proportion_nm: *mut f64,
+    proportion_nm_stride: isize,
+    standard_rate_nm: *mut f64,
+    standard_rate_nm_stride: isize,
+    groundspeed_nm: *mut f64,
+    groundspeed_nm_stride: isize,
+    heading_change_nm: *mut f64,
+    heading_change_nm_stride: isize,
+    drift_nm: *mut f64,
+    drift_nm_stride: isize,
+    roll_nm: *mut f64,
+    roll_nm_stride: isize,
+    mile_nm: *mut f64,
+    mile_nm_stride: isize,
+    sum_nm: *mut f64,
+    sum_nm_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let rule = f64::from(rule);
+    let (inputs, outputs) = ([Array::input(inbound_course_deg, inbound_course_deg_stride), Array::input(outbound_course_deg, outbound_course_deg_stride), Array::input(true_airspeed_kt, true_airspeed_kt_stride), Array::input(height_above_station_ft, height_above_station_ft_stride), Array::input(wind_from_deg, wind_from_deg_stride), Array::input(wind_speed_kt, wind_speed_kt_stride), Array::input(bank_limit_deg, bank_limit_deg_stride), Array::input(turn_rate_limit_deg_per_s, turn_rate_limit_deg_per_s_stride), Array::input(roll_rate_deg_per_s, roll_rate_deg_per_s_stride), Array::input(&raw const rule, 0)], [Array::output(rule_lead_nm, rule_lead_nm_stride), Array::output(exact_lead_nm, exact_lead_nm_stride), Array::output(lead_error_nm, lead_error_nm_stride), Array::output(rule_reading_nm, rule_reading_nm_stride), Array::output(exact_reading_nm, exact_reading_nm_stride), Array::output(reading_error_nm, reading_error_nm_stride), Array::output(allowance_nm, allowance_nm_stride), Array::output(round_radius_nm, round_radius_nm_stride), Array::output(proportion_nm, proportion_nm_stride), Array::output(standard_rate_nm, standard_rate_nm_stride), Array::output(groundspeed_nm, groundspeed_nm_stride), Array::output(heading_change_nm, heading_change_nm_stride), Array::output(drift_nm, drift_nm_stride), Array::output(roll_nm, roll_nm_stride), Array::output(mile_nm, mile_nm_stride), Array::output(sum_nm, sum_nm_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("rule_lead_error") }, count, &inputs, &outputs, status) }
+}
+
+/// The turn that mental arithmetic begins, flown: where its wings are level again.
+///
+/// Inbound on the heading that holds the course; from the cue on, the bank and the heading of the exact turn, over the ellipsoid. What the crew has wrong is where the turn
+/// begins, and nothing else. The turn is safe if it ends at most `allowed_beyond_nm` beyond the outbound course and `allowed_short_nm` short of it.
+///
+/// @param inbound_course_deg course flown to the station, any finite number
+/// @param outbound_course_deg course flown from it, against the same north
+/// @param true_airspeed_kt true airspeed, above 0 to 5000
+/// @param height_above_station_ft height above the station's antenna, -60 000 to 400 000
+/// @param wind_from_deg where the wind blows from, against the same north
+/// @param wind_speed_kt speed of the wind, 0 to 1000
+/// @param bank_limit_deg greatest bank, above 0 below 90
+/// @param turn_rate_limit_deg_per_s greatest rate of turn, above 0
+/// @param roll_rate_deg_per_s rate of roll, above 0, infinite for an instant roll
+/// @param rule which mental arithmetic: LUBBER_LEAD_RULE_THIRD, LUBBER_LEAD_RULE_THIRD_AND_ALLOWANCE, LUBBER_LEAD_RULE_THIRD_AND_MARGIN
+/// @param cue what the turn begins by: the rule's DME reading, its distance along the ground, or the exact reading: LUBBER_TURN_CUE_READING, LUBBER_TURN_CUE_DISTANCE, LUBBER_TURN_CUE_EXACT
+/// @param cone_half_angle_deg half-angle of the cone of confusion from the vertical, above 0 below 90
+/// @param allowed_beyond_nm how far beyond the outbound course is safe, 0 to 10 900
+/// @param allowed_short_nm how far short of it is safe, 0 to 10 900
+/// @param[out] reading_nm The DME reading at which the turn begins; may be NULL
+/// @param[out] before_station_nm How far before the station that is, along the ground; negative past it; may be NULL
+/// @param[out] overshoot_nm How far beyond the outbound course the wings are level again, on the outer side of the turn; negative short of it; may be NULL
+/// @param[out] past_station_nm How far past the station that is, along the outbound course; negative before it; may be NULL
+/// @param[out] began_in_cone 1 if the turn begins in the cone of confusion, else 0; may be NULL
+/// @param[out] ended_in_cone 1 if it ends there, else 0; may be NULL
+/// @param[out] verdict What it comes to: the code of LUBBER_TURN_VERDICT_EARLY, LUBBER_TURN_VERDICT_SAFE, LUBBER_TURN_VERDICT_LATE(crate::rules::TurnVerdict), -1 early, 0 safe, 1 late; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: A centimetre across the outbound course and half a metre along it for the flight itself. The station stands at 45 degrees of latitude; elsewhere it ends less than 0.001 NM away to leads of 10 NM. The exact
+/// reading ends within 1e-4 NM of the course at the surface, and 0.2 percent of the lead short of it at 45 000 ft.
+/// Degenerate cases: No change of course is no turn: it ends where it begins, without an overshoot. An exact turn that begins past the station begins at its place, not by a reading.
+/// Errors: A value outside its range, a reversal, a wind that the airspeed cannot hold.
+/// Source: The rules: common practice (`rule_lead_nm`, `rule_reading_nm`). What is allowed by default: half a mile is what DME may be off (FAA AIM 1-1-7), the other half mile is the
+/// trade's margin. The flight: docs/flight.md.
+///
+/// Example: lubber_rule_lead_flown(40.0, 130.0, 450.0, 36000.0, 0.0, 0.0, 25.0, 3.0, 5.0, LUBBER_LEAD_RULE_THIRD, LUBBER_TURN_CUE_READING, 50.0, 0.5, 1.0, NULL, NULL, &value, NULL, NULL, NULL, NULL) gives 0.55
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_lead_flown(
+    inbound_course_deg: f64,
+    outbound_course_deg: f64,
+    true_airspeed_kt: f64,
+    height_above_station_ft: f64,
+    wind_from_deg: f64,
+    wind_speed_kt: f64,
+    bank_limit_deg: f64,
+    turn_rate_limit_deg_per_s: f64,
+    roll_rate_deg_per_s: f64,
+    rule: i32,
+    cue: i32,
+    cone_half_angle_deg: f64,
+    allowed_beyond_nm: f64,
+    allowed_short_nm: f64,
+    reading_nm: *mut f64,
+    before_station_nm: *mut f64,
+    overshoot_nm: *mut f64,
+    past_station_nm: *mut f64,
+    began_in_cone: *mut f64,
+    ended_in_cone: *mut f64,
+    verdict: *mut f64,
+) -> i32 {
+    let answer = || {
+        if [inbound_course_deg, outbound_course_deg, true_airspeed_kt, height_above_station_ft, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, cone_half_angle_deg, allowed_beyond_nm, allowed_short_nm].iter().any(|number: &f64| number.is_nan()) { return Ok([f64::NAN; 7]) }
+        plain::rule_lead_flown(inbound_course_deg, outbound_course_deg, true_airspeed_kt, height_above_station_ft, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, lubberline::rules::LeadRule::from_code("rule", f64::from(rule))?, lubberline::rules::TurnCue::from_code("cue", f64::from(cue))?, cone_half_angle_deg, allowed_beyond_nm, allowed_short_nm).map(|answer| [answer.reading_nm, answer.before_station_nm, answer.overshoot_nm, answer.past_station_nm, answer.began_in_cone, answer.ended_in_cone, answer.verdict])
+    };
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [reading_nm, before_station_nm, overshoot_nm, past_station_nm, began_in_cone, ended_in_cone, verdict]) }
+}
+
+/// `lubber_rule_lead_flown` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// `rule` is one code for all points: which mental arithmetic: LUBBER_LEAD_RULE_THIRD, LUBBER_LEAD_RULE_THIRD_AND_ALLOWANCE, LUBBER_LEAD_RULE_THIRD_AND_MARGIN
+///
+/// `cue` is one code for all points: what the turn begins by: the rule's DME reading, its distance along the ground, or the exact reading: LUBBER_TURN_CUE_READING, LUBBER_TURN_CUE_DISTANCE, LUBBER_TURN_CUE_EXACT
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_lead_flown_n(
+    count: usize,
+    inbound_course_deg: *const f64,
+    inbound_course_deg_stride: isize,
+    outbound_course_deg: *const f64,
+    outbound_course_deg_stride: isize,
+    true_airspeed_kt: *const f64,
+    true_airspeed_kt_stride: isize,
+    height_above_station_ft: *const f64,
+    height_above_station_ft_stride: isize,
+    wind_from_deg: *const f64,
+    wind_from_deg_stride: isize,
+    wind_speed_kt: *const f64,
+    wind_speed_kt_stride: isize,
+    bank_limit_deg: *const f64,
+    bank_limit_deg_stride: isize,
+    turn_rate_limit_deg_per_s: *const f64,
+    turn_rate_limit_deg_per_s_stride: isize,
+    roll_rate_deg_per_s: *const f64,
+    roll_rate_deg_per_s_stride: isize,
+    rule: i32,
+    cue: i32,
+    cone_half_angle_deg: *const f64,
+    cone_half_angle_deg_stride: isize,
+    allowed_beyond_nm: *const f64,
+    allowed_beyond_nm_stride: isize,
+    allowed_short_nm: *const f64,
+    allowed_short_nm_stride: isize,
+    reading_nm: *mut f64,
+    reading_nm_stride: isize,
+    before_station_nm: *mut f64,
+    before_station_nm_stride: isize,
+    overshoot_nm: *mut f64,
+    overshoot_nm_stride: isize,
+    past_station_nm: *mut f64,
+    past_station_nm_stride: isize,
+    began_in_cone: *mut f64,
+    began_in_cone_stride: isize,
+    ended_in_cone: *mut f64,
+    ended_in_cone_stride: isize,
+    verdict: *mut f64,
+    verdict_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let rule = f64::from(rule);
+    let cue = f64::from(cue);
+    let (inputs, outputs) = ([Array::input(inbound_course_deg, inbound_course_deg_stride), Array::input(outbound_course_deg, outbound_course_deg_stride), Array::input(true_airspeed_kt, true_airspeed_kt_stride), Array::input(height_above_station_ft, height_above_station_ft_stride), Array::input(wind_from_deg, wind_from_deg_stride), Array::input(wind_speed_kt, wind_speed_kt_stride), Array::input(bank_limit_deg, bank_limit_deg_stride), Array::input(turn_rate_limit_deg_per_s, turn_rate_limit_deg_per_s_stride), Array::input(roll_rate_deg_per_s, roll_rate_deg_per_s_stride), Array::input(&raw const rule, 0), Array::input(&raw const cue, 0), Array::input(cone_half_angle_deg, cone_half_angle_deg_stride), Array::input(allowed_beyond_nm, allowed_beyond_nm_stride), Array::input(allowed_short_nm, allowed_short_nm_stride)], [Array::output(reading_nm, reading_nm_stride), Array::output(before_station_nm, before_station_nm_stride), Array::output(overshoot_nm, overshoot_nm_stride), Array::output(past_station_nm, past_station_nm_stride), Array::output(began_in_cone, began_in_cone_stride), Array::output(ended_in_cone, ended_in_cone_stride), Array::output(verdict, verdict_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("rule_lead_flown") }, count, &inputs, &outputs, status) }
+}
+
+/// The height above the station at which the rule's DME reading is the exact one: below it the turn begins too late, above it too early.
+///
+/// Where `l + h / 6000 ft` is `sqrt(L^2 + h^2)`, with `l` the rule's lead and `L` the exact one; near `(L^2 - l^2) / (2 l)`.
+///
+/// @param inbound_course_deg course flown to the station, any finite number
+/// @param outbound_course_deg course flown from it, against the same north
+/// @param true_airspeed_kt true airspeed, above 0 to 5000
+/// @param wind_from_deg where the wind blows from, against the same north
+/// @param wind_speed_kt speed of the wind, 0 to 1000
+/// @param bank_limit_deg greatest bank, above 0 below 90
+/// @param turn_rate_limit_deg_per_s greatest rate of turn, above 0
+/// @param roll_rate_deg_per_s rate of roll, above 0, infinite for an instant roll
+/// @param rule which mental arithmetic: LUBBER_LEAD_RULE_THIRD, LUBBER_LEAD_RULE_THIRD_AND_ALLOWANCE, LUBBER_LEAD_RULE_THIRD_AND_MARGIN
+/// @param[out] rule_holds_at_height_ft the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding: a root in a bracket, of the readings over a curved earth.
+/// Degenerate cases: NaN where the rule is early at every height, as for a slow aircraft with a quick roll, and where it is late up to 400 000 ft.
+/// Errors: A value outside its range, a reversal, a wind that the airspeed cannot hold.
+/// Source: Derived; the rule: `rule_reading_nm`, the exact reading: `dme_at_roll_in_nm`.
+///
+/// Example: lubber_rule_holds_at_height_ft(40.0, 130.0, 350.0, 0.0, 0.0, 25.0, 3.0, 5.0, LUBBER_LEAD_RULE_THIRD, &value) gives 19490
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_holds_at_height_ft(
+    inbound_course_deg: f64,
+    outbound_course_deg: f64,
+    true_airspeed_kt: f64,
+    wind_from_deg: f64,
+    wind_speed_kt: f64,
+    bank_limit_deg: f64,
+    turn_rate_limit_deg_per_s: f64,
+    roll_rate_deg_per_s: f64,
+    rule: i32,
+    rule_holds_at_height_ft: *mut f64,
+) -> i32 {
+    let answer = || {
+        if [inbound_course_deg, outbound_course_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s].iter().any(|number: &f64| number.is_nan()) { return Ok([f64::NAN; 1]) }
+        plain::rule_holds_at_height_ft(inbound_course_deg, outbound_course_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, lubberline::rules::LeadRule::from_code("rule", f64::from(rule))?).map(|answer| [answer])
+    };
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [rule_holds_at_height_ft]) }
+}
+
+/// `lubber_rule_holds_at_height_ft` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// `rule` is one code for all points: which mental arithmetic: LUBBER_LEAD_RULE_THIRD, LUBBER_LEAD_RULE_THIRD_AND_ALLOWANCE, LUBBER_LEAD_RULE_THIRD_AND_MARGIN
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_holds_at_height_ft_n(
+    count: usize,
+    inbound_course_deg: *const f64,
+    inbound_course_deg_stride: isize,
+    outbound_course_deg: *const f64,
+    outbound_course_deg_stride: isize,
+    true_airspeed_kt: *const f64,
+    true_airspeed_kt_stride: isize,
+    wind_from_deg: *const f64,
+    wind_from_deg_stride: isize,
+    wind_speed_kt: *const f64,
+    wind_speed_kt_stride: isize,
+    bank_limit_deg: *const f64,
+    bank_limit_deg_stride: isize,
+    turn_rate_limit_deg_per_s: *const f64,
+    turn_rate_limit_deg_per_s_stride: isize,
+    roll_rate_deg_per_s: *const f64,
+    roll_rate_deg_per_s_stride: isize,
+    rule: i32,
+    rule_holds_at_height_ft: *mut f64,
+    rule_holds_at_height_ft_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let rule = f64::from(rule);
+    let (inputs, outputs) = ([Array::input(inbound_course_deg, inbound_course_deg_stride), Array::input(outbound_course_deg, outbound_course_deg_stride), Array::input(true_airspeed_kt, true_airspeed_kt_stride), Array::input(wind_from_deg, wind_from_deg_stride), Array::input(wind_speed_kt, wind_speed_kt_stride), Array::input(bank_limit_deg, bank_limit_deg_stride), Array::input(turn_rate_limit_deg_per_s, turn_rate_limit_deg_per_s_stride), Array::input(roll_rate_deg_per_s, roll_rate_deg_per_s_stride), Array::input(&raw const rule, 0)], [Array::output(rule_holds_at_height_ft, rule_holds_at_height_ft_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("rule_holds_at_height_ft") }, count, &inputs, &outputs, status) }
+}
+
+/// The DME reading from which on the trade does not count the slant: a mile for each 1 000 ft.
+///
+/// `height / 1000`.
+///
+/// @param height_ft height above the station's antenna, -60 000 to 400 000
+/// @param[out] rule_slant_negligible_from_nm the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: There the reading is 1.35 percent more than the distance along the ground. See `rule_ground_distance_error`.
+/// Degenerate cases: None.
+/// Errors: A value outside its range.
+/// Source: FAA-H-8083-15 (Instrument Flying Handbook), as study notes quote it.
+///
+/// Example: lubber_rule_slant_negligible_from_nm(30000.0, &value) gives 30
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_slant_negligible_from_nm(
+    height_ft: f64,
+    rule_slant_negligible_from_nm: *mut f64,
+) -> i32 {
+    let answer = || plain::rule_slant_negligible_from_nm(height_ft).map(|answer| [answer]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [rule_slant_negligible_from_nm]) }
+}
+
+/// `lubber_rule_slant_negligible_from_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_slant_negligible_from_nm_n(
+    count: usize,
+    height_ft: *const f64,
+    height_ft_stride: isize,
+    rule_slant_negligible_from_nm: *mut f64,
+    rule_slant_negligible_from_nm_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(height_ft, height_ft_stride)], [Array::output(rule_slant_negligible_from_nm, rule_slant_negligible_from_nm_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("rule_slant_negligible_from_nm") }, count, &inputs, &outputs, status) }
+}
+
+/// The DME reading taken for the distance along the ground, beside that distance, term by term.
+///
+/// The reading less `ground_distance_nm`.
+///
+/// @param slant_range_nm DME reading, 0 to 10 900
+/// @param height_ft height above the station's antenna, -60 000 to 400 000
+/// @param[out] rule_nm The rule's answer; may be NULL
+/// @param[out] exact_nm The exact answer; may be NULL
+/// @param[out] error_nm The error: the sum of the terms; may be NULL
+/// @param[out] triangle_nm The slant for the side of the triangle; may be NULL
+/// @param[out] curve_nm A flat earth for a round one; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: The terms sum to the whole to rounding error.
+/// Degenerate cases: Overhead the whole reading is error.
+/// Errors: A value outside its range, or a reading shorter than the height.
+/// Source: The rule: `rule_slant_negligible_from_nm`. The exact distance: `ground_distance_nm`.
+///
+/// Example: lubber_rule_ground_distance_error(30.0, 30000.0, NULL, NULL, &value, NULL, NULL) gives 0.43
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_ground_distance_error(
+    slant_range_nm: f64,
+    height_ft: f64,
+    rule_nm: *mut f64,
+    exact_nm: *mut f64,
+    error_nm: *mut f64,
+    triangle_nm: *mut f64,
+    curve_nm: *mut f64,
+) -> i32 {
+    let answer = || plain::rule_ground_distance_error(slant_range_nm, height_ft).map(|answer| [answer.rule_nm, answer.exact_nm, answer.error_nm, answer.triangle_nm, answer.curve_nm]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [rule_nm, exact_nm, error_nm, triangle_nm, curve_nm]) }
+}
+
+/// `lubber_rule_ground_distance_error` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_ground_distance_error_n(
+    count: usize,
+    slant_range_nm: *const f64,
+    slant_range_nm_stride: isize,
+    height_ft: *const f64,
+    height_ft_stride: isize,
+    rule_nm: *mut f64,
+    rule_nm_stride: isize,
+    exact_nm: *mut f64,
+    exact_nm_stride: isize,
+    error_nm: *mut f64,
+    error_nm_stride: isize,
+    triangle_nm: *mut f64,
+    triangle_nm_stride: isize,
+    curve_nm: *mut f64,
+    curve_nm_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(slant_range_nm, slant_range_nm_stride), Array::input(height_ft, height_ft_stride)], [Array::output(rule_nm, rule_nm_stride), Array::output(exact_nm, exact_nm_stride), Array::output(error_nm, error_nm_stride), Array::output(triangle_nm, triangle_nm_stride), Array::output(curve_nm, curve_nm_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("rule_ground_distance_error") }, count, &inputs, &outputs, status) }
+}
+
+/// A rule of the radio horizon beside the tangent to a sphere of 4/3 of the earth's radius, term by term.
+///
+/// `radio_horizon_nm` by the rule less that of `four_thirds`.
+///
+/// @param aircraft_height_ft height of the aircraft above the surface, 0 to 400 000
+/// @param antenna_height_ft height of the antenna above the surface, 0 to 400 000
+/// @param rule which rule: LUBBER_HORIZON_RULE_FOUR_THIRDS, LUBBER_HORIZON_RULE_FEET_MILES, LUBBER_HORIZON_RULE_METRES_KILOMETRES, LUBBER_HORIZON_RULE_FIVE_QUARTERS
+/// @param[out] rule_nm The rule's answer; may be NULL
+/// @param[out] exact_nm The exact answer; may be NULL
+/// @param[out] error_nm The error: the sum of the terms; may be NULL
+/// @param[out] factor_nm The rule's factor for 1.2289; may be NULL
+/// @param[out] root_nm The square roots of the heights for the tangents; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: The terms sum to the whole to rounding error.
+/// Degenerate cases: The rule `four_thirds` is the exact one and has no error.
+/// Errors: A value outside its range.
+/// Source: ICAO Doc 8168 Vol II (5th ed. 2006), Part III Section 1 Chapter 3, Appendix, and common practice (`radio_horizon_nm`).
+///
+/// Example: lubber_rule_radio_horizon_error(35000.0, 0.0, LUBBER_HORIZON_RULE_FIVE_QUARTERS, NULL, NULL, NULL, &value, NULL) gives 3.98
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_radio_horizon_error(
+    aircraft_height_ft: f64,
+    antenna_height_ft: f64,
+    rule: i32,
+    rule_nm: *mut f64,
+    exact_nm: *mut f64,
+    error_nm: *mut f64,
+    factor_nm: *mut f64,
+    root_nm: *mut f64,
+) -> i32 {
+    let answer = || {
+        if [aircraft_height_ft, antenna_height_ft].iter().any(|number: &f64| number.is_nan()) { return Ok([f64::NAN; 5]) }
+        plain::rule_radio_horizon_error(aircraft_height_ft, antenna_height_ft, lubberline::station::HorizonRule::from_code("rule", f64::from(rule))?).map(|answer| [answer.rule_nm, answer.exact_nm, answer.error_nm, answer.factor_nm, answer.root_nm])
+    };
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [rule_nm, exact_nm, error_nm, factor_nm, root_nm]) }
+}
+
+/// `lubber_rule_radio_horizon_error` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// `rule` is one code for all points: which rule: LUBBER_HORIZON_RULE_FOUR_THIRDS, LUBBER_HORIZON_RULE_FEET_MILES, LUBBER_HORIZON_RULE_METRES_KILOMETRES, LUBBER_HORIZON_RULE_FIVE_QUARTERS
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_radio_horizon_error_n(
+    count: usize,
+    aircraft_height_ft: *const f64,
+    aircraft_height_ft_stride: isize,
+    antenna_height_ft: *const f64,
+    antenna_height_ft_stride: isize,
+    rule: i32,
+    rule_nm: *mut f64,
+    rule_nm_stride: isize,
+    exact_nm: *mut f64,
+    exact_nm_stride: isize,
+    error_nm: *mut f64,
+    error_nm_stride: isize,
+    factor_nm: *mut f64,
+    factor_nm_stride: isize,
+    root_nm: *mut f64,
+    root_nm_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let rule = f64::from(rule);
+    let (inputs, outputs) = ([Array::input(aircraft_height_ft, aircraft_height_ft_stride), Array::input(antenna_height_ft, antenna_height_ft_stride), Array::input(&raw const rule, 0)], [Array::output(rule_nm, rule_nm_stride), Array::output(exact_nm, exact_nm_stride), Array::output(error_nm, error_nm_stride), Array::output(factor_nm, factor_nm_stride), Array::output(root_nm, root_nm_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("rule_radio_horizon_error") }, count, &inputs, &outputs, status) }
+}
+
+/// The degrees of heading by which to begin the roll-out before the new heading, by a rule.
+///
+/// A third of the bank, or half of it.
+///
+/// @param bank_deg bank, above 0 below 90
+/// @param rule which rule: LUBBER_ROLL_OUT_RULE_THIRD, LUBBER_ROLL_OUT_RULE_HALF
+/// @param[out] rule_roll_out_lead_deg the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: A rule. See `rule_roll_out_lead_error`.
+/// Degenerate cases: None in the range.
+/// Errors: A value outside its range.
+/// Source: A third: CNATRA P-1215, timed turns. Half: common practice.
+///
+/// Example: lubber_rule_roll_out_lead_deg(24.0, LUBBER_ROLL_OUT_RULE_THIRD, &value) gives 8
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_roll_out_lead_deg(
+    bank_deg: f64,
+    rule: i32,
+    rule_roll_out_lead_deg: *mut f64,
+) -> i32 {
+    let answer = || {
+        if [bank_deg].iter().any(|number: &f64| number.is_nan()) { return Ok([f64::NAN; 1]) }
+        plain::rule_roll_out_lead_deg(bank_deg, lubberline::rules::RollOutRule::from_code("rule", f64::from(rule))?).map(|answer| [answer])
+    };
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [rule_roll_out_lead_deg]) }
+}
+
+/// `lubber_rule_roll_out_lead_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// `rule` is one code for all points: which rule: LUBBER_ROLL_OUT_RULE_THIRD, LUBBER_ROLL_OUT_RULE_HALF
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_roll_out_lead_deg_n(
+    count: usize,
+    bank_deg: *const f64,
+    bank_deg_stride: isize,
+    rule: i32,
+    rule_roll_out_lead_deg: *mut f64,
+    rule_roll_out_lead_deg_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let rule = f64::from(rule);
+    let (inputs, outputs) = ([Array::input(bank_deg, bank_deg_stride), Array::input(&raw const rule, 0)], [Array::output(rule_roll_out_lead_deg, rule_roll_out_lead_deg_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("rule_roll_out_lead_deg") }, count, &inputs, &outputs, status) }
+}
+
+/// A rule of the roll-out beside the heading that is turned while the bank returns to zero, term by term.
+///
+/// The rule less `g / (V p) ln sec b`.
+///
+/// @param true_airspeed_kt true airspeed, above 0 to 5000
+/// @param bank_deg bank, above 0 below 90
+/// @param roll_rate_deg_per_s rate of roll, above 0, infinite for an instant roll
+/// @param rule which rule: LUBBER_ROLL_OUT_RULE_THIRD, LUBBER_ROLL_OUT_RULE_HALF
+/// @param[out] rule_deg The rule's answer; may be NULL
+/// @param[out] exact_deg The exact answer; may be NULL
+/// @param[out] error_deg The error: the sum of the terms; may be NULL
+/// @param[out] share_deg The share of the bank for the mean rate of turn over the time of the roll; may be NULL
+/// @param[out] tangent_deg A rate in proportion to the bank for one that goes with its tangent; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: The terms sum to the whole to rounding error.
+/// Degenerate cases: A roll that takes no time turns no heading: the rule is all error.
+/// Errors: A value outside its range.
+/// Source: Named at `rule_roll_out_lead_deg`; the exact lead is derived.
+///
+/// Example: lubber_rule_roll_out_lead_error(120.0, 18.0, 5.0, LUBBER_ROLL_OUT_RULE_THIRD, NULL, NULL, &value, NULL, NULL) gives 0.8
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_roll_out_lead_error(
+    true_airspeed_kt: f64,
+    bank_deg: f64,
+    roll_rate_deg_per_s: f64,
+    rule: i32,
+    rule_deg: *mut f64,
+    exact_deg: *mut f64,
+    error_deg: *mut f64,
+    share_deg: *mut f64,
+    tangent_deg: *mut f64,
+) -> i32 {
+    let answer = || {
+        if [true_airspeed_kt, bank_deg, roll_rate_deg_per_s].iter().any(|number: &f64| number.is_nan()) { return Ok([f64::NAN; 5]) }
+        plain::rule_roll_out_lead_error(true_airspeed_kt, bank_deg, roll_rate_deg_per_s, lubberline::rules::RollOutRule::from_code("rule", f64::from(rule))?).map(|answer| [answer.rule_deg, answer.exact_deg, answer.error_deg, answer.share_deg, answer.tangent_deg])
+    };
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [rule_deg, exact_deg, error_deg, share_deg, tangent_deg]) }
+}
+
+/// `lubber_rule_roll_out_lead_error` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// `rule` is one code for all points: which rule: LUBBER_ROLL_OUT_RULE_THIRD, LUBBER_ROLL_OUT_RULE_HALF
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rule_roll_out_lead_error_n(
+    count: usize,
+    true_airspeed_kt: *const f64,
+    true_airspeed_kt_stride: isize,
+    bank_deg: *const f64,
+    bank_deg_stride: isize,
+    roll_rate_deg_per_s: *const f64,
+    roll_rate_deg_per_s_stride: isize,
+    rule: i32,
+    rule_deg: *mut f64,
+    rule_deg_stride: isize,
+    exact_deg: *mut f64,
+    exact_deg_stride: isize,
+    error_deg: *mut f64,
+    error_deg_stride: isize,
+    share_deg: *mut f64,
+    share_deg_stride: isize,
+    tangent_deg: *mut f64,
+    tangent_deg_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let rule = f64::from(rule);
+    let (inputs, outputs) = ([Array::input(true_airspeed_kt, true_airspeed_kt_stride), Array::input(bank_deg, bank_deg_stride), Array::input(roll_rate_deg_per_s, roll_rate_deg_per_s_stride), Array::input(&raw const rule, 0)], [Array::output(rule_deg, rule_deg_stride), Array::output(exact_deg, exact_deg_stride), Array::output(error_deg, error_deg_stride), Array::output(share_deg, share_deg_stride), Array::output(tangent_deg, tangent_deg_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("rule_roll_out_lead_error") }, count, &inputs, &outputs, status) }
 }
 
 /// The lead of a course change by mental arithmetic: a third of a mile for each 60 kt, and more for height.

@@ -1791,40 +1791,112 @@ static size_t many_base_turn_sector_nm(size_t count, const double *const *in, co
     return lubber_base_turn_sector_nm_n(count, in[0], in_stride[0], in[1], in_stride[1], (int32_t)in[2][0], out[0], out_stride[0], status);
 }
 
-static int32_t call_rule_lead_error(const double *in, double *out)
+static int32_t call_rule_density_altitude_error(const double *in, double *out)
 {
-    return lubber_rule_lead_error(in[0], in[1], in[2], in[3], in[4], in[5], in[6], in[7], in[8], (int32_t)in[9], &out[0], &out[1], &out[2], &out[3], &out[4], &out[5], &out[6], &out[7], &out[8], &out[9], &out[10], &out[11], &out[12], &out[13], &out[14], &out[15]);
+    return lubber_rule_density_altitude_error(in[0], in[1], &out[0], &out[1], &out[2], &out[3], &out[4], &out[5]);
 }
 
-static size_t many_rule_lead_error(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+static size_t many_rule_density_altitude_error(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
     (void)in_stride; /* a function of choices alone has no use for it */
-    return lubber_rule_lead_error_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], in[6], in_stride[6], in[7], in_stride[7], in[8], in_stride[8], (int32_t)in[9][0], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], out[5], out_stride[5], out[6], out_stride[6], out[7], out_stride[7], out[8], out_stride[8], out[9], out_stride[9], out[10], out_stride[10], out[11], out_stride[11], out[12], out_stride[12], out[13], out_stride[13], out[14], out_stride[14], out[15], out_stride[15], status);
+    return lubber_rule_density_altitude_error_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], out[5], out_stride[5], status);
 }
 
-static int32_t call_rule_lead_flown(const double *in, double *out)
+static int32_t call_rule_pressure_altitude_error(const double *in, double *out)
 {
-    return lubber_rule_lead_flown(in[0], in[1], in[2], in[3], in[4], in[5], in[6], in[7], in[8], (int32_t)in[9], (int32_t)in[10], in[11], in[12], in[13], &out[0], &out[1], &out[2], &out[3], &out[4], &out[5], &out[6]);
+    return lubber_rule_pressure_altitude_error(in[0], in[1], &out[0], &out[1], &out[2], &out[3], &out[4], &out[5]);
 }
 
-static size_t many_rule_lead_flown(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+static size_t many_rule_pressure_altitude_error(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
     (void)in_stride; /* a function of choices alone has no use for it */
-    return lubber_rule_lead_flown_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], in[6], in_stride[6], in[7], in_stride[7], in[8], in_stride[8], (int32_t)in[9][0], (int32_t)in[10][0], in[11], in_stride[11], in[12], in_stride[12], in[13], in_stride[13], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], out[5], out_stride[5], out[6], out_stride[6], status);
+    return lubber_rule_pressure_altitude_error_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], out[5], out_stride[5], status);
 }
 
-static int32_t call_rule_holds_at_height_ft(const double *in, double *out)
+static int32_t call_rule_cold_temperature_error(const double *in, double *out)
 {
-    return lubber_rule_holds_at_height_ft(in[0], in[1], in[2], in[3], in[4], in[5], in[6], in[7], (int32_t)in[8], &out[0]);
+    return lubber_rule_cold_temperature_error(in[0], in[1], in[2], &out[0], &out[1], &out[2], &out[3], &out[4]);
 }
 
-static size_t many_rule_holds_at_height_ft(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+static size_t many_rule_cold_temperature_error(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
                           const ptrdiff_t *out_stride, int32_t *status)
 {
     (void)in_stride; /* a function of choices alone has no use for it */
-    return lubber_rule_holds_at_height_ft_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], in[6], in_stride[6], in[7], in_stride[7], (int32_t)in[8][0], out[0], out_stride[0], status);
+    return lubber_rule_cold_temperature_error_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], status);
+}
+
+static int32_t call_rule_arc_entry_lead_nm(const double *in, double *out)
+{
+    return lubber_rule_arc_entry_lead_nm(in[0], in[1], (int32_t)in[2], (int32_t)in[3], &out[0]);
+}
+
+static size_t many_rule_arc_entry_lead_nm(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    (void)in_stride; /* a function of choices alone has no use for it */
+    return lubber_rule_arc_entry_lead_nm_n(count, in[0], in_stride[0], in[1], in_stride[1], (int32_t)in[2][0], (int32_t)in[3][0], out[0], out_stride[0], status);
+}
+
+static int32_t call_rule_arc_entry_lead_error(const double *in, double *out)
+{
+    return lubber_rule_arc_entry_lead_error(in[0], in[1], (int32_t)in[2], (int32_t)in[3], &out[0], &out[1], &out[2], &out[3], &out[4]);
+}
+
+static size_t many_rule_arc_entry_lead_error(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    (void)in_stride; /* a function of choices alone has no use for it */
+    return lubber_rule_arc_entry_lead_error_n(count, in[0], in_stride[0], in[1], in_stride[1], (int32_t)in[2][0], (int32_t)in[3][0], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], status);
+}
+
+static int32_t call_rule_radials_per_mile_error(const double *in, double *out)
+{
+    return lubber_rule_radials_per_mile_error(in[0], &out[0], &out[1], &out[2]);
+}
+
+static size_t many_rule_radials_per_mile_error(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    (void)in_stride; /* a function of choices alone has no use for it */
+    return lubber_rule_radials_per_mile_error_n(count, in[0], in_stride[0], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], status);
+}
+
+static int32_t call_rule_arc_correction_error(const double *in, double *out)
+{
+    return lubber_rule_arc_correction_error(in[0], in[1], &out[0], &out[1], &out[2]);
+}
+
+static size_t many_rule_arc_correction_error(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    (void)in_stride; /* a function of choices alone has no use for it */
+    return lubber_rule_arc_correction_error_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], status);
+}
+
+static int32_t call_rule_intercept_angle_error(const double *in, double *out)
+{
+    return lubber_rule_intercept_angle_error(in[0], &out[0], &out[1], &out[2], &out[3], &out[4]);
+}
+
+static size_t many_rule_intercept_angle_error(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    (void)in_stride; /* a function of choices alone has no use for it */
+    return lubber_rule_intercept_angle_error_n(count, in[0], in_stride[0], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], status);
+}
+
+static int32_t call_rule_intercept_lead_error(const double *in, double *out)
+{
+    return lubber_rule_intercept_lead_error(in[0], in[1], in[2], &out[0], &out[1], &out[2], &out[3], &out[4], &out[5]);
+}
+
+static size_t many_rule_intercept_lead_error(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    (void)in_stride; /* a function of choices alone has no use for it */
+    return lubber_rule_intercept_lead_error_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], out[5], out_stride[5], status);
 }
 
 static int32_t call_rule_least_dme_error(const double *in, double *out)
@@ -1909,6 +1981,138 @@ static size_t many_rule_time_to_station_error(size_t count, const double *const 
 {
     (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_rule_time_to_station_error_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], status);
+}
+
+static int32_t call_rule_outbound_correction_error(const double *in, double *out)
+{
+    return lubber_rule_outbound_correction_error(in[0], (int32_t)in[1], in[2], in[3], in[4], in[5], in[6], in[7], in[8], (int32_t)in[9], &out[0], &out[1], &out[2]);
+}
+
+static size_t many_rule_outbound_correction_error(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    (void)in_stride; /* a function of choices alone has no use for it */
+    return lubber_rule_outbound_correction_error_n(count, in[0], in_stride[0], (int32_t)in[1][0], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], in[6], in_stride[6], in[7], in_stride[7], in[8], in_stride[8], (int32_t)in[9][0], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], status);
+}
+
+static int32_t call_rule_outbound_time_by_headwind_error(const double *in, double *out)
+{
+    return lubber_rule_outbound_time_by_headwind_error(in[0], (int32_t)in[1], in[2], in[3], in[4], in[5], in[6], in[7], in[8], &out[0], &out[1], &out[2], &out[3], &out[4]);
+}
+
+static size_t many_rule_outbound_time_by_headwind_error(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    (void)in_stride; /* a function of choices alone has no use for it */
+    return lubber_rule_outbound_time_by_headwind_error_n(count, in[0], in_stride[0], (int32_t)in[1][0], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], in[6], in_stride[6], in[7], in_stride[7], in[8], in_stride[8], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], status);
+}
+
+static int32_t call_rule_outbound_time_error(const double *in, double *out)
+{
+    return lubber_rule_outbound_time_error(in[0], (int32_t)in[1], in[2], in[3], in[4], in[5], in[6], in[7], in[8], in[9], &out[0], &out[1], &out[2], &out[3], &out[4]);
+}
+
+static size_t many_rule_outbound_time_error(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    (void)in_stride; /* a function of choices alone has no use for it */
+    return lubber_rule_outbound_time_error_n(count, in[0], in_stride[0], (int32_t)in[1][0], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], in[6], in_stride[6], in[7], in_stride[7], in[8], in_stride[8], in[9], in_stride[9], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], status);
+}
+
+static int32_t call_rule_lead_error(const double *in, double *out)
+{
+    return lubber_rule_lead_error(in[0], in[1], in[2], in[3], in[4], in[5], in[6], in[7], in[8], (int32_t)in[9], &out[0], &out[1], &out[2], &out[3], &out[4], &out[5], &out[6], &out[7], &out[8], &out[9], &out[10], &out[11], &out[12], &out[13], &out[14], &out[15]);
+}
+
+static size_t many_rule_lead_error(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    (void)in_stride; /* a function of choices alone has no use for it */
+    return lubber_rule_lead_error_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], in[6], in_stride[6], in[7], in_stride[7], in[8], in_stride[8], (int32_t)in[9][0], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], out[5], out_stride[5], out[6], out_stride[6], out[7], out_stride[7], out[8], out_stride[8], out[9], out_stride[9], out[10], out_stride[10], out[11], out_stride[11], out[12], out_stride[12], out[13], out_stride[13], out[14], out_stride[14], out[15], out_stride[15], status);
+}
+
+static int32_t call_rule_lead_flown(const double *in, double *out)
+{
+    return lubber_rule_lead_flown(in[0], in[1], in[2], in[3], in[4], in[5], in[6], in[7], in[8], (int32_t)in[9], (int32_t)in[10], in[11], in[12], in[13], &out[0], &out[1], &out[2], &out[3], &out[4], &out[5], &out[6]);
+}
+
+static size_t many_rule_lead_flown(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    (void)in_stride; /* a function of choices alone has no use for it */
+    return lubber_rule_lead_flown_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], in[6], in_stride[6], in[7], in_stride[7], in[8], in_stride[8], (int32_t)in[9][0], (int32_t)in[10][0], in[11], in_stride[11], in[12], in_stride[12], in[13], in_stride[13], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], out[5], out_stride[5], out[6], out_stride[6], status);
+}
+
+static int32_t call_rule_holds_at_height_ft(const double *in, double *out)
+{
+    return lubber_rule_holds_at_height_ft(in[0], in[1], in[2], in[3], in[4], in[5], in[6], in[7], (int32_t)in[8], &out[0]);
+}
+
+static size_t many_rule_holds_at_height_ft(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    (void)in_stride; /* a function of choices alone has no use for it */
+    return lubber_rule_holds_at_height_ft_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], in[6], in_stride[6], in[7], in_stride[7], (int32_t)in[8][0], out[0], out_stride[0], status);
+}
+
+static int32_t call_rule_slant_negligible_from_nm(const double *in, double *out)
+{
+    return lubber_rule_slant_negligible_from_nm(in[0], &out[0]);
+}
+
+static size_t many_rule_slant_negligible_from_nm(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    (void)in_stride; /* a function of choices alone has no use for it */
+    return lubber_rule_slant_negligible_from_nm_n(count, in[0], in_stride[0], out[0], out_stride[0], status);
+}
+
+static int32_t call_rule_ground_distance_error(const double *in, double *out)
+{
+    return lubber_rule_ground_distance_error(in[0], in[1], &out[0], &out[1], &out[2], &out[3], &out[4]);
+}
+
+static size_t many_rule_ground_distance_error(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    (void)in_stride; /* a function of choices alone has no use for it */
+    return lubber_rule_ground_distance_error_n(count, in[0], in_stride[0], in[1], in_stride[1], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], status);
+}
+
+static int32_t call_rule_radio_horizon_error(const double *in, double *out)
+{
+    return lubber_rule_radio_horizon_error(in[0], in[1], (int32_t)in[2], &out[0], &out[1], &out[2], &out[3], &out[4]);
+}
+
+static size_t many_rule_radio_horizon_error(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    (void)in_stride; /* a function of choices alone has no use for it */
+    return lubber_rule_radio_horizon_error_n(count, in[0], in_stride[0], in[1], in_stride[1], (int32_t)in[2][0], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], status);
+}
+
+static int32_t call_rule_roll_out_lead_deg(const double *in, double *out)
+{
+    return lubber_rule_roll_out_lead_deg(in[0], (int32_t)in[1], &out[0]);
+}
+
+static size_t many_rule_roll_out_lead_deg(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    (void)in_stride; /* a function of choices alone has no use for it */
+    return lubber_rule_roll_out_lead_deg_n(count, in[0], in_stride[0], (int32_t)in[1][0], out[0], out_stride[0], status);
+}
+
+static int32_t call_rule_roll_out_lead_error(const double *in, double *out)
+{
+    return lubber_rule_roll_out_lead_error(in[0], in[1], in[2], (int32_t)in[3], &out[0], &out[1], &out[2], &out[3], &out[4]);
+}
+
+static size_t many_rule_roll_out_lead_error(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    (void)in_stride; /* a function of choices alone has no use for it */
+    return lubber_rule_roll_out_lead_error_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], (int32_t)in[3][0], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], status);
 }
 
 static int32_t call_rule_lead_nm(const double *in, double *out)
@@ -2491,9 +2695,15 @@ static const struct dispatch DISPATCH[] = {
     {"turn_wind_effect_nm", 3, 1, "nnn", {"turn_wind_effect_nm"}, 0, {190.0, 3.0, 59.0}, call_turn_wind_effect_nm, many_turn_wind_effect_nm},
     {"base_turn_template", 4, 3, "nnnn", {"leg_nm", "nearest_nm", "farthest_nm"}, 0, {157.23, 120.0, 59.0, 0.83}, call_base_turn_template, many_base_turn_template},
     {"base_turn_sector_nm", 3, 1, "nnc", {"base_turn_sector_nm"}, 0, {180.0, 120.0, LUBBER_DESIGN_UNITS_NON_SI}, call_base_turn_sector_nm, many_base_turn_sector_nm},
-    {"rule_lead_error", 10, 16, "nnnnnnnnnc", {"rule_lead_nm", "exact_lead_nm", "lead_error_nm", "rule_reading_nm", "exact_reading_nm", "reading_error_nm", "allowance_nm", "round_radius_nm", "proportion_nm", "standard_rate_nm", "groundspeed_nm", "heading_change_nm", "drift_nm", "roll_nm", "mile_nm", "sum_nm"}, 0, {40.0, 130.0, 450.0, 36000.0, 0.0, 0.0, 25.0, 3.0, 5.0, LUBBER_LEAD_RULE_THIRD}, call_rule_lead_error, many_rule_lead_error},
-    {"rule_lead_flown", 14, 7, "nnnnnnnnnccnnn", {"reading_nm", "before_station_nm", "overshoot_nm", "past_station_nm", "began_in_cone", "ended_in_cone", "verdict"}, 0, {40.0, 130.0, 450.0, 36000.0, 0.0, 0.0, 25.0, 3.0, 5.0, LUBBER_LEAD_RULE_THIRD, LUBBER_TURN_CUE_READING, 50.0, 0.5, 1.0}, call_rule_lead_flown, many_rule_lead_flown},
-    {"rule_holds_at_height_ft", 9, 1, "nnnnnnnnc", {"rule_holds_at_height_ft"}, 0, {40.0, 130.0, 350.0, 0.0, 0.0, 25.0, 3.0, 5.0, LUBBER_LEAD_RULE_THIRD}, call_rule_holds_at_height_ft, many_rule_holds_at_height_ft},
+    {"rule_density_altitude_error", 2, 6, "nn", {"rule_ft", "exact_ft", "error_ft", "standard_ft", "slope_ft", "curve_ft"}, 0, {6000.0, 13.0}, call_rule_density_altitude_error, many_rule_density_altitude_error},
+    {"rule_pressure_altitude_error", 2, 6, "nn", {"rule_ft", "exact_ft", "error_ft", "datum_ft", "slope_ft", "curve_ft"}, 0, {5000.0, 1000.0}, call_rule_pressure_altitude_error, many_rule_pressure_altitude_error},
+    {"rule_cold_temperature_error", 3, 5, "nnn", {"rule_ft", "exact_ft", "error_ft", "share_ft", "column_ft"}, 0, {1500.0, -10.0, 0.0}, call_rule_cold_temperature_error, many_rule_cold_temperature_error},
+    {"rule_arc_entry_lead_nm", 4, 1, "nncc", {"rule_arc_entry_lead_nm"}, 0, {10.0, 2.5, LUBBER_RADIAL_FLOWN_OUTBOUND, LUBBER_ARC_ENTRY_RULE_RADIUS_AND_HALF}, call_rule_arc_entry_lead_nm, many_rule_arc_entry_lead_nm},
+    {"rule_arc_entry_lead_error", 4, 5, "nncc", {"rule_nm", "exact_nm", "error_nm", "radius_nm", "curve_nm"}, 0, {10.0, 2.5, LUBBER_RADIAL_FLOWN_INBOUND, LUBBER_ARC_ENTRY_RULE_RADIUS_AND_HALF}, call_rule_arc_entry_lead_error, many_rule_arc_entry_lead_error},
+    {"rule_radials_per_mile_error", 1, 3, "n", {"rule", "exact", "error"}, 0, {12.0}, call_rule_radials_per_mile_error, many_rule_radials_per_mile_error},
+    {"rule_arc_correction_error", 2, 3, "nn", {"rule_deg", "exact_deg", "error_deg"}, 0, {10.5, 10.0}, call_rule_arc_correction_error, many_rule_arc_correction_error},
+    {"rule_intercept_angle_error", 1, 5, "n", {"rule_deg", "exact_deg", "error_deg", "limits_deg", "doubling_deg"}, 0, {15.0}, call_rule_intercept_angle_error, many_rule_intercept_angle_error},
+    {"rule_intercept_lead_error", 3, 6, "nnn", {"rule_deg", "exact_deg", "error_deg", "sixty_deg", "share_deg", "arc_deg"}, 0, {15.0, 2.5, 60.0}, call_rule_intercept_lead_error, many_rule_intercept_lead_error},
     {"rule_least_dme_error", 1, 3, "n", {"rule_nm", "exact_nm", "error_nm"}, 0, {36000.0}, call_rule_least_dme_error, many_rule_least_dme_error},
     {"rule_cone_radius_error", 2, 5, "nn", {"rule_nm", "exact_nm", "error_nm", "mile_nm", "angle_nm"}, 0, {36000.0, 50.0}, call_rule_cone_radius_error, many_rule_cone_radius_error},
     {"rule_bank_error", 2, 3, "nc", {"rule_deg", "exact_deg", "error_deg"}, 0, {120.0, LUBBER_BANK_RULE_TENTH_AND_SEVEN}, call_rule_bank_error, many_rule_bank_error},
@@ -2501,6 +2711,17 @@ static const struct dispatch DISPATCH[] = {
     {"rule_off_course_error", 2, 5, "nn", {"rule_nm", "exact_nm", "error_nm", "dot_nm", "sine_nm"}, 0, {-2.0, 30.0}, call_rule_off_course_error, many_rule_off_course_error},
     {"rule_lead_radials_error", 4, 6, "nncc", {"rule_deg", "exact_deg", "error_deg", "sixty_deg", "correction_deg", "geometry_deg"}, 0, {10.0, 2.5, LUBBER_RADIAL_FLOWN_INBOUND, LUBBER_ARC_LEAD_RULE_PROPORTION}, call_rule_lead_radials_error, many_rule_lead_radials_error},
     {"rule_time_to_station_error", 2, 5, "nn", {"rule_s", "exact_s", "error_s", "sixty_s", "sine_s"}, 0, {75.0, 10.0}, call_rule_time_to_station_error, many_rule_time_to_station_error},
+    {"rule_outbound_correction_error", 10, 3, "ncnnnnnnnc", {"rule_deg", "exact_deg", "error_deg"}, 0, {270.0, LUBBER_HOLDING_SIDE_RIGHT, 60.0, 150.0, 0.0, 20.0, 25.0, 3.0, 5.0, LUBBER_DRIFT_RULE_TRIPLE}, call_rule_outbound_correction_error, many_rule_outbound_correction_error},
+    {"rule_outbound_time_by_headwind_error", 9, 5, "ncnnnnnnn", {"rule_s", "exact_s", "error_s", "knot_s", "turns_s"}, 0, {270.0, LUBBER_HOLDING_SIDE_RIGHT, 60.0, 150.0, 90.0, 20.0, 25.0, 3.0, 5.0}, call_rule_outbound_time_by_headwind_error, many_rule_outbound_time_by_headwind_error},
+    {"rule_outbound_time_error", 10, 5, "ncnnnnnnnn", {"rule_s", "exact_s", "error_s", "groundspeed_s", "heading_s"}, 0, {270.0, LUBBER_HOLDING_SIDE_RIGHT, 60.0, 60.0, 150.0, 90.0, 20.0, 25.0, 3.0, 5.0}, call_rule_outbound_time_error, many_rule_outbound_time_error},
+    {"rule_lead_error", 10, 16, "nnnnnnnnnc", {"rule_lead_nm", "exact_lead_nm", "lead_error_nm", "rule_reading_nm", "exact_reading_nm", "reading_error_nm", "allowance_nm", "round_radius_nm", "proportion_nm", "standard_rate_nm", "groundspeed_nm", "heading_change_nm", "drift_nm", "roll_nm", "mile_nm", "sum_nm"}, 0, {40.0, 130.0, 450.0, 36000.0, 0.0, 0.0, 25.0, 3.0, 5.0, LUBBER_LEAD_RULE_THIRD}, call_rule_lead_error, many_rule_lead_error},
+    {"rule_lead_flown", 14, 7, "nnnnnnnnnccnnn", {"reading_nm", "before_station_nm", "overshoot_nm", "past_station_nm", "began_in_cone", "ended_in_cone", "verdict"}, 0, {40.0, 130.0, 450.0, 36000.0, 0.0, 0.0, 25.0, 3.0, 5.0, LUBBER_LEAD_RULE_THIRD, LUBBER_TURN_CUE_READING, 50.0, 0.5, 1.0}, call_rule_lead_flown, many_rule_lead_flown},
+    {"rule_holds_at_height_ft", 9, 1, "nnnnnnnnc", {"rule_holds_at_height_ft"}, 0, {40.0, 130.0, 350.0, 0.0, 0.0, 25.0, 3.0, 5.0, LUBBER_LEAD_RULE_THIRD}, call_rule_holds_at_height_ft, many_rule_holds_at_height_ft},
+    {"rule_slant_negligible_from_nm", 1, 1, "n", {"rule_slant_negligible_from_nm"}, 0, {30000.0}, call_rule_slant_negligible_from_nm, many_rule_slant_negligible_from_nm},
+    {"rule_ground_distance_error", 2, 5, "nn", {"rule_nm", "exact_nm", "error_nm", "triangle_nm", "curve_nm"}, 0, {30.0, 30000.0}, call_rule_ground_distance_error, many_rule_ground_distance_error},
+    {"rule_radio_horizon_error", 3, 5, "nnc", {"rule_nm", "exact_nm", "error_nm", "factor_nm", "root_nm"}, 0, {35000.0, 0.0, LUBBER_HORIZON_RULE_FIVE_QUARTERS}, call_rule_radio_horizon_error, many_rule_radio_horizon_error},
+    {"rule_roll_out_lead_deg", 2, 1, "nc", {"rule_roll_out_lead_deg"}, 0, {24.0, LUBBER_ROLL_OUT_RULE_THIRD}, call_rule_roll_out_lead_deg, many_rule_roll_out_lead_deg},
+    {"rule_roll_out_lead_error", 4, 5, "nnnc", {"rule_deg", "exact_deg", "error_deg", "share_deg", "tangent_deg"}, 0, {120.0, 18.0, 5.0, LUBBER_ROLL_OUT_RULE_THIRD}, call_rule_roll_out_lead_error, many_rule_roll_out_lead_error},
     {"rule_lead_nm", 3, 1, "nnn", {"rule_lead_nm"}, 0, {180.0, 90.0, 0.0}, call_rule_lead_nm, many_rule_lead_nm},
     {"rule_reading_nm", 3, 1, "nnn", {"rule_reading_nm"}, 0, {450.0, 60.0, 36000.0}, call_rule_reading_nm, many_rule_reading_nm},
     {"rule_least_dme_nm", 1, 1, "n", {"rule_least_dme_nm"}, 0, {12000.0}, call_rule_least_dme_nm, many_rule_least_dme_nm},

@@ -1038,25 +1038,67 @@ pub const FUNCTIONS: &[Function] = &[
         block: |inputs, outputs, statuses| each(inputs, outputs, statuses, base_turn_sector_nm),
     },
     Function {
-        name: "rule_lead_error",
-        inputs: &["inbound_course_deg", "outbound_course_deg", "true_airspeed_kt", "height_above_station_ft", "wind_from_deg", "wind_speed_kt", "bank_limit_deg", "turn_rate_limit_deg_per_s", "roll_rate_deg_per_s", "rule"],
-        outputs: &["rule_lead_nm", "exact_lead_nm", "lead_error_nm", "rule_reading_nm", "exact_reading_nm", "reading_error_nm", "allowance_nm", "round_radius_nm", "proportion_nm", "standard_rate_nm", "groundspeed_nm", "heading_change_nm", "drift_nm", "roll_nm", "mile_nm", "sum_nm"],
-        run: |inputs, outputs| one(inputs, outputs, rule_lead_error),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, rule_lead_error),
+        name: "rule_density_altitude_error",
+        inputs: &["pressure_altitude_ft", "temperature_degc"],
+        outputs: &["rule_ft", "exact_ft", "error_ft", "standard_ft", "slope_ft", "curve_ft"],
+        run: |inputs, outputs| one(inputs, outputs, rule_density_altitude_error),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, rule_density_altitude_error),
     },
     Function {
-        name: "rule_lead_flown",
-        inputs: &["inbound_course_deg", "outbound_course_deg", "true_airspeed_kt", "height_above_station_ft", "wind_from_deg", "wind_speed_kt", "bank_limit_deg", "turn_rate_limit_deg_per_s", "roll_rate_deg_per_s", "rule", "cue", "cone_half_angle_deg", "allowed_beyond_nm", "allowed_short_nm"],
-        outputs: &["reading_nm", "before_station_nm", "overshoot_nm", "past_station_nm", "began_in_cone", "ended_in_cone", "verdict"],
-        run: |inputs, outputs| one(inputs, outputs, rule_lead_flown),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, rule_lead_flown),
+        name: "rule_pressure_altitude_error",
+        inputs: &["indicated_altitude_ft", "altimeter_setting_hpa"],
+        outputs: &["rule_ft", "exact_ft", "error_ft", "datum_ft", "slope_ft", "curve_ft"],
+        run: |inputs, outputs| one(inputs, outputs, rule_pressure_altitude_error),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, rule_pressure_altitude_error),
     },
     Function {
-        name: "rule_holds_at_height_ft",
-        inputs: &["inbound_course_deg", "outbound_course_deg", "true_airspeed_kt", "wind_from_deg", "wind_speed_kt", "bank_limit_deg", "turn_rate_limit_deg_per_s", "roll_rate_deg_per_s", "rule"],
-        outputs: &["rule_holds_at_height_ft"],
-        run: |inputs, outputs| one(inputs, outputs, rule_holds_at_height_ft),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, rule_holds_at_height_ft),
+        name: "rule_cold_temperature_error",
+        inputs: &["height_ft", "temperature_degc", "elevation_ft"],
+        outputs: &["rule_ft", "exact_ft", "error_ft", "share_ft", "column_ft"],
+        run: |inputs, outputs| one(inputs, outputs, rule_cold_temperature_error),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, rule_cold_temperature_error),
+    },
+    Function {
+        name: "rule_arc_entry_lead_nm",
+        inputs: &["arc_radius_nm", "turn_radius_nm", "flown", "rule"],
+        outputs: &["rule_arc_entry_lead_nm"],
+        run: |inputs, outputs| one(inputs, outputs, rule_arc_entry_lead_nm),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, rule_arc_entry_lead_nm),
+    },
+    Function {
+        name: "rule_arc_entry_lead_error",
+        inputs: &["arc_radius_nm", "turn_radius_nm", "flown", "rule"],
+        outputs: &["rule_nm", "exact_nm", "error_nm", "radius_nm", "curve_nm"],
+        run: |inputs, outputs| one(inputs, outputs, rule_arc_entry_lead_error),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, rule_arc_entry_lead_error),
+    },
+    Function {
+        name: "rule_radials_per_mile_error",
+        inputs: &["arc_radius_nm"],
+        outputs: &["rule", "exact", "error"],
+        run: |inputs, outputs| one(inputs, outputs, rule_radials_per_mile_error),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, rule_radials_per_mile_error),
+    },
+    Function {
+        name: "rule_arc_correction_error",
+        inputs: &["distance_nm", "arc_radius_nm"],
+        outputs: &["rule_deg", "exact_deg", "error_deg"],
+        run: |inputs, outputs| one(inputs, outputs, rule_arc_correction_error),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, rule_arc_correction_error),
+    },
+    Function {
+        name: "rule_intercept_angle_error",
+        inputs: &["off_radial_deg"],
+        outputs: &["rule_deg", "exact_deg", "error_deg", "limits_deg", "doubling_deg"],
+        run: |inputs, outputs| one(inputs, outputs, rule_intercept_angle_error),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, rule_intercept_angle_error),
+    },
+    Function {
+        name: "rule_intercept_lead_error",
+        inputs: &["distance_nm", "turn_radius_nm", "intercept_angle_deg"],
+        outputs: &["rule_deg", "exact_deg", "error_deg", "sixty_deg", "share_deg", "arc_deg"],
+        run: |inputs, outputs| one(inputs, outputs, rule_intercept_lead_error),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, rule_intercept_lead_error),
     },
     Function {
         name: "rule_least_dme_error",
@@ -1106,6 +1148,83 @@ pub const FUNCTIONS: &[Function] = &[
         outputs: &["rule_s", "exact_s", "error_s", "sixty_s", "sine_s"],
         run: |inputs, outputs| one(inputs, outputs, rule_time_to_station_error),
         block: |inputs, outputs, statuses| each(inputs, outputs, statuses, rule_time_to_station_error),
+    },
+    Function {
+        name: "rule_outbound_correction_error",
+        inputs: &["inbound_course_deg", "side", "inbound_time_s", "true_airspeed_kt", "wind_from_deg", "wind_speed_kt", "bank_limit_deg", "turn_rate_limit_deg_per_s", "roll_rate_deg_per_s", "rule"],
+        outputs: &["rule_deg", "exact_deg", "error_deg"],
+        run: |inputs, outputs| one(inputs, outputs, rule_outbound_correction_error),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, rule_outbound_correction_error),
+    },
+    Function {
+        name: "rule_outbound_time_by_headwind_error",
+        inputs: &["inbound_course_deg", "side", "inbound_time_s", "true_airspeed_kt", "wind_from_deg", "wind_speed_kt", "bank_limit_deg", "turn_rate_limit_deg_per_s", "roll_rate_deg_per_s"],
+        outputs: &["rule_s", "exact_s", "error_s", "knot_s", "turns_s"],
+        run: |inputs, outputs| one(inputs, outputs, rule_outbound_time_by_headwind_error),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, rule_outbound_time_by_headwind_error),
+    },
+    Function {
+        name: "rule_outbound_time_error",
+        inputs: &["inbound_course_deg", "side", "outbound_time_s", "wanted_inbound_time_s", "true_airspeed_kt", "wind_from_deg", "wind_speed_kt", "bank_limit_deg", "turn_rate_limit_deg_per_s", "roll_rate_deg_per_s"],
+        outputs: &["rule_s", "exact_s", "error_s", "groundspeed_s", "heading_s"],
+        run: |inputs, outputs| one(inputs, outputs, rule_outbound_time_error),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, rule_outbound_time_error),
+    },
+    Function {
+        name: "rule_lead_error",
+        inputs: &["inbound_course_deg", "outbound_course_deg", "true_airspeed_kt", "height_above_station_ft", "wind_from_deg", "wind_speed_kt", "bank_limit_deg", "turn_rate_limit_deg_per_s", "roll_rate_deg_per_s", "rule"],
+        outputs: &["rule_lead_nm", "exact_lead_nm", "lead_error_nm", "rule_reading_nm", "exact_reading_nm", "reading_error_nm", "allowance_nm", "round_radius_nm", "proportion_nm", "standard_rate_nm", "groundspeed_nm", "heading_change_nm", "drift_nm", "roll_nm", "mile_nm", "sum_nm"],
+        run: |inputs, outputs| one(inputs, outputs, rule_lead_error),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, rule_lead_error),
+    },
+    Function {
+        name: "rule_lead_flown",
+        inputs: &["inbound_course_deg", "outbound_course_deg", "true_airspeed_kt", "height_above_station_ft", "wind_from_deg", "wind_speed_kt", "bank_limit_deg", "turn_rate_limit_deg_per_s", "roll_rate_deg_per_s", "rule", "cue", "cone_half_angle_deg", "allowed_beyond_nm", "allowed_short_nm"],
+        outputs: &["reading_nm", "before_station_nm", "overshoot_nm", "past_station_nm", "began_in_cone", "ended_in_cone", "verdict"],
+        run: |inputs, outputs| one(inputs, outputs, rule_lead_flown),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, rule_lead_flown),
+    },
+    Function {
+        name: "rule_holds_at_height_ft",
+        inputs: &["inbound_course_deg", "outbound_course_deg", "true_airspeed_kt", "wind_from_deg", "wind_speed_kt", "bank_limit_deg", "turn_rate_limit_deg_per_s", "roll_rate_deg_per_s", "rule"],
+        outputs: &["rule_holds_at_height_ft"],
+        run: |inputs, outputs| one(inputs, outputs, rule_holds_at_height_ft),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, rule_holds_at_height_ft),
+    },
+    Function {
+        name: "rule_slant_negligible_from_nm",
+        inputs: &["height_ft"],
+        outputs: &["rule_slant_negligible_from_nm"],
+        run: |inputs, outputs| one(inputs, outputs, rule_slant_negligible_from_nm),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, rule_slant_negligible_from_nm),
+    },
+    Function {
+        name: "rule_ground_distance_error",
+        inputs: &["slant_range_nm", "height_ft"],
+        outputs: &["rule_nm", "exact_nm", "error_nm", "triangle_nm", "curve_nm"],
+        run: |inputs, outputs| one(inputs, outputs, rule_ground_distance_error),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, rule_ground_distance_error),
+    },
+    Function {
+        name: "rule_radio_horizon_error",
+        inputs: &["aircraft_height_ft", "antenna_height_ft", "rule"],
+        outputs: &["rule_nm", "exact_nm", "error_nm", "factor_nm", "root_nm"],
+        run: |inputs, outputs| one(inputs, outputs, rule_radio_horizon_error),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, rule_radio_horizon_error),
+    },
+    Function {
+        name: "rule_roll_out_lead_deg",
+        inputs: &["bank_deg", "rule"],
+        outputs: &["rule_roll_out_lead_deg"],
+        run: |inputs, outputs| one(inputs, outputs, rule_roll_out_lead_deg),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, rule_roll_out_lead_deg),
+    },
+    Function {
+        name: "rule_roll_out_lead_error",
+        inputs: &["true_airspeed_kt", "bank_deg", "roll_rate_deg_per_s", "rule"],
+        outputs: &["rule_deg", "exact_deg", "error_deg", "share_deg", "tangent_deg"],
+        run: |inputs, outputs| one(inputs, outputs, rule_roll_out_lead_error),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, rule_roll_out_lead_error),
     },
     Function {
         name: "rule_lead_nm",
@@ -2051,25 +2170,46 @@ fn base_turn_sector_nm([true_airspeed_kt, outbound_time_s, units]: [f64; 3]) -> 
     super::base_turn_sector_nm(true_airspeed_kt, outbound_time_s, crate::procedure::DesignUnits::from_code("units", units)?).map(|answer| [answer])
 }
 
-fn rule_lead_error([inbound_course_deg, outbound_course_deg, true_airspeed_kt, height_above_station_ft, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, rule]: [f64; 10]) -> Result<[f64; 16], Error> {
-    if [inbound_course_deg, outbound_course_deg, true_airspeed_kt, height_above_station_ft, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, rule].iter().any(|input: &f64| input.is_nan()) {
-        return Ok([f64::NAN; 16]);
-    }
-    super::rule_lead_error(inbound_course_deg, outbound_course_deg, true_airspeed_kt, height_above_station_ft, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, crate::rules::LeadRule::from_code("rule", rule)?).map(|answer| [answer.rule_lead_nm, answer.exact_lead_nm, answer.lead_error_nm, answer.rule_reading_nm, answer.exact_reading_nm, answer.reading_error_nm, answer.allowance_nm, answer.round_radius_nm, answer.proportion_nm, answer.standard_rate_nm, answer.groundspeed_nm, answer.heading_change_nm, answer.drift_nm, answer.roll_nm, answer.mile_nm, answer.sum_nm])
+fn rule_density_altitude_error([pressure_altitude_ft, temperature_degc]: [f64; 2]) -> Result<[f64; 6], Error> {
+    super::rule_density_altitude_error(pressure_altitude_ft, temperature_degc).map(|answer| [answer.rule_ft, answer.exact_ft, answer.error_ft, answer.standard_ft, answer.slope_ft, answer.curve_ft])
 }
 
-fn rule_lead_flown([inbound_course_deg, outbound_course_deg, true_airspeed_kt, height_above_station_ft, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, rule, cue, cone_half_angle_deg, allowed_beyond_nm, allowed_short_nm]: [f64; 14]) -> Result<[f64; 7], Error> {
-    if [inbound_course_deg, outbound_course_deg, true_airspeed_kt, height_above_station_ft, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, rule, cue, cone_half_angle_deg, allowed_beyond_nm, allowed_short_nm].iter().any(|input: &f64| input.is_nan()) {
-        return Ok([f64::NAN; 7]);
-    }
-    super::rule_lead_flown(inbound_course_deg, outbound_course_deg, true_airspeed_kt, height_above_station_ft, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, crate::rules::LeadRule::from_code("rule", rule)?, crate::rules::TurnCue::from_code("cue", cue)?, cone_half_angle_deg, allowed_beyond_nm, allowed_short_nm).map(|answer| [answer.reading_nm, answer.before_station_nm, answer.overshoot_nm, answer.past_station_nm, answer.began_in_cone, answer.ended_in_cone, answer.verdict])
+fn rule_pressure_altitude_error([indicated_altitude_ft, altimeter_setting_hpa]: [f64; 2]) -> Result<[f64; 6], Error> {
+    super::rule_pressure_altitude_error(indicated_altitude_ft, altimeter_setting_hpa).map(|answer| [answer.rule_ft, answer.exact_ft, answer.error_ft, answer.datum_ft, answer.slope_ft, answer.curve_ft])
 }
 
-fn rule_holds_at_height_ft([inbound_course_deg, outbound_course_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, rule]: [f64; 9]) -> Result<[f64; 1], Error> {
-    if [inbound_course_deg, outbound_course_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, rule].iter().any(|input: &f64| input.is_nan()) {
+fn rule_cold_temperature_error([height_ft, temperature_degc, elevation_ft]: [f64; 3]) -> Result<[f64; 5], Error> {
+    super::rule_cold_temperature_error(height_ft, temperature_degc, elevation_ft).map(|answer| [answer.rule_ft, answer.exact_ft, answer.error_ft, answer.share_ft, answer.column_ft])
+}
+
+fn rule_arc_entry_lead_nm([arc_radius_nm, turn_radius_nm, flown, rule]: [f64; 4]) -> Result<[f64; 1], Error> {
+    if [arc_radius_nm, turn_radius_nm, flown, rule].iter().any(|input: &f64| input.is_nan()) {
         return Ok([f64::NAN; 1]);
     }
-    super::rule_holds_at_height_ft(inbound_course_deg, outbound_course_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, crate::rules::LeadRule::from_code("rule", rule)?).map(|answer| [answer])
+    super::rule_arc_entry_lead_nm(arc_radius_nm, turn_radius_nm, crate::lead::RadialFlown::from_code("flown", flown)?, crate::rules::ArcEntryRule::from_code("rule", rule)?).map(|answer| [answer])
+}
+
+fn rule_arc_entry_lead_error([arc_radius_nm, turn_radius_nm, flown, rule]: [f64; 4]) -> Result<[f64; 5], Error> {
+    if [arc_radius_nm, turn_radius_nm, flown, rule].iter().any(|input: &f64| input.is_nan()) {
+        return Ok([f64::NAN; 5]);
+    }
+    super::rule_arc_entry_lead_error(arc_radius_nm, turn_radius_nm, crate::lead::RadialFlown::from_code("flown", flown)?, crate::rules::ArcEntryRule::from_code("rule", rule)?).map(|answer| [answer.rule_nm, answer.exact_nm, answer.error_nm, answer.radius_nm, answer.curve_nm])
+}
+
+fn rule_radials_per_mile_error([arc_radius_nm]: [f64; 1]) -> Result<[f64; 3], Error> {
+    super::rule_radials_per_mile_error(arc_radius_nm).map(|answer| [answer.rule, answer.exact, answer.error])
+}
+
+fn rule_arc_correction_error([distance_nm, arc_radius_nm]: [f64; 2]) -> Result<[f64; 3], Error> {
+    super::rule_arc_correction_error(distance_nm, arc_radius_nm).map(|answer| [answer.rule_deg, answer.exact_deg, answer.error_deg])
+}
+
+fn rule_intercept_angle_error([off_radial_deg]: [f64; 1]) -> Result<[f64; 5], Error> {
+    super::rule_intercept_angle_error(off_radial_deg).map(|answer| [answer.rule_deg, answer.exact_deg, answer.error_deg, answer.limits_deg, answer.doubling_deg])
+}
+
+fn rule_intercept_lead_error([distance_nm, turn_radius_nm, intercept_angle_deg]: [f64; 3]) -> Result<[f64; 6], Error> {
+    super::rule_intercept_lead_error(distance_nm, turn_radius_nm, intercept_angle_deg).map(|answer| [answer.rule_deg, answer.exact_deg, answer.error_deg, answer.sixty_deg, answer.share_deg, answer.arc_deg])
 }
 
 fn rule_least_dme_error([height_ft]: [f64; 1]) -> Result<[f64; 3], Error> {
@@ -2107,6 +2247,77 @@ fn rule_lead_radials_error([arc_radius_nm, turn_radius_nm, flown, rule]: [f64; 4
 
 fn rule_time_to_station_error([elapsed_s, bearing_change_deg]: [f64; 2]) -> Result<[f64; 5], Error> {
     super::rule_time_to_station_error(elapsed_s, bearing_change_deg).map(|answer| [answer.rule_s, answer.exact_s, answer.error_s, answer.sixty_s, answer.sine_s])
+}
+
+fn rule_outbound_correction_error([inbound_course_deg, side, inbound_time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, rule]: [f64; 10]) -> Result<[f64; 3], Error> {
+    if [inbound_course_deg, side, inbound_time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, rule].iter().any(|input: &f64| input.is_nan()) {
+        return Ok([f64::NAN; 3]);
+    }
+    super::rule_outbound_correction_error(inbound_course_deg, crate::procedure::HoldingSide::from_code("side", side)?, inbound_time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, crate::rules::DriftRule::from_code("rule", rule)?).map(|answer| [answer.rule_deg, answer.exact_deg, answer.error_deg])
+}
+
+fn rule_outbound_time_by_headwind_error([inbound_course_deg, side, inbound_time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s]: [f64; 9]) -> Result<[f64; 5], Error> {
+    if [inbound_course_deg, side, inbound_time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s].iter().any(|input: &f64| input.is_nan()) {
+        return Ok([f64::NAN; 5]);
+    }
+    super::rule_outbound_time_by_headwind_error(inbound_course_deg, crate::procedure::HoldingSide::from_code("side", side)?, inbound_time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s).map(|answer| [answer.rule_s, answer.exact_s, answer.error_s, answer.knot_s, answer.turns_s])
+}
+
+fn rule_outbound_time_error([inbound_course_deg, side, outbound_time_s, wanted_inbound_time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s]: [f64; 10]) -> Result<[f64; 5], Error> {
+    if [inbound_course_deg, side, outbound_time_s, wanted_inbound_time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s].iter().any(|input: &f64| input.is_nan()) {
+        return Ok([f64::NAN; 5]);
+    }
+    super::rule_outbound_time_error(inbound_course_deg, crate::procedure::HoldingSide::from_code("side", side)?, outbound_time_s, wanted_inbound_time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s).map(|answer| [answer.rule_s, answer.exact_s, answer.error_s, answer.groundspeed_s, answer.heading_s])
+}
+
+fn rule_lead_error([inbound_course_deg, outbound_course_deg, true_airspeed_kt, height_above_station_ft, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, rule]: [f64; 10]) -> Result<[f64; 16], Error> {
+    if [inbound_course_deg, outbound_course_deg, true_airspeed_kt, height_above_station_ft, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, rule].iter().any(|input: &f64| input.is_nan()) {
+        return Ok([f64::NAN; 16]);
+    }
+    super::rule_lead_error(inbound_course_deg, outbound_course_deg, true_airspeed_kt, height_above_station_ft, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, crate::rules::LeadRule::from_code("rule", rule)?).map(|answer| [answer.rule_lead_nm, answer.exact_lead_nm, answer.lead_error_nm, answer.rule_reading_nm, answer.exact_reading_nm, answer.reading_error_nm, answer.allowance_nm, answer.round_radius_nm, answer.proportion_nm, answer.standard_rate_nm, answer.groundspeed_nm, answer.heading_change_nm, answer.drift_nm, answer.roll_nm, answer.mile_nm, answer.sum_nm])
+}
+
+fn rule_lead_flown([inbound_course_deg, outbound_course_deg, true_airspeed_kt, height_above_station_ft, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, rule, cue, cone_half_angle_deg, allowed_beyond_nm, allowed_short_nm]: [f64; 14]) -> Result<[f64; 7], Error> {
+    if [inbound_course_deg, outbound_course_deg, true_airspeed_kt, height_above_station_ft, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, rule, cue, cone_half_angle_deg, allowed_beyond_nm, allowed_short_nm].iter().any(|input: &f64| input.is_nan()) {
+        return Ok([f64::NAN; 7]);
+    }
+    super::rule_lead_flown(inbound_course_deg, outbound_course_deg, true_airspeed_kt, height_above_station_ft, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, crate::rules::LeadRule::from_code("rule", rule)?, crate::rules::TurnCue::from_code("cue", cue)?, cone_half_angle_deg, allowed_beyond_nm, allowed_short_nm).map(|answer| [answer.reading_nm, answer.before_station_nm, answer.overshoot_nm, answer.past_station_nm, answer.began_in_cone, answer.ended_in_cone, answer.verdict])
+}
+
+fn rule_holds_at_height_ft([inbound_course_deg, outbound_course_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, rule]: [f64; 9]) -> Result<[f64; 1], Error> {
+    if [inbound_course_deg, outbound_course_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, rule].iter().any(|input: &f64| input.is_nan()) {
+        return Ok([f64::NAN; 1]);
+    }
+    super::rule_holds_at_height_ft(inbound_course_deg, outbound_course_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, crate::rules::LeadRule::from_code("rule", rule)?).map(|answer| [answer])
+}
+
+fn rule_slant_negligible_from_nm([height_ft]: [f64; 1]) -> Result<[f64; 1], Error> {
+    super::rule_slant_negligible_from_nm(height_ft).map(|answer| [answer])
+}
+
+fn rule_ground_distance_error([slant_range_nm, height_ft]: [f64; 2]) -> Result<[f64; 5], Error> {
+    super::rule_ground_distance_error(slant_range_nm, height_ft).map(|answer| [answer.rule_nm, answer.exact_nm, answer.error_nm, answer.triangle_nm, answer.curve_nm])
+}
+
+fn rule_radio_horizon_error([aircraft_height_ft, antenna_height_ft, rule]: [f64; 3]) -> Result<[f64; 5], Error> {
+    if [aircraft_height_ft, antenna_height_ft, rule].iter().any(|input: &f64| input.is_nan()) {
+        return Ok([f64::NAN; 5]);
+    }
+    super::rule_radio_horizon_error(aircraft_height_ft, antenna_height_ft, crate::station::HorizonRule::from_code("rule", rule)?).map(|answer| [answer.rule_nm, answer.exact_nm, answer.error_nm, answer.factor_nm, answer.root_nm])
+}
+
+fn rule_roll_out_lead_deg([bank_deg, rule]: [f64; 2]) -> Result<[f64; 1], Error> {
+    if [bank_deg, rule].iter().any(|input: &f64| input.is_nan()) {
+        return Ok([f64::NAN; 1]);
+    }
+    super::rule_roll_out_lead_deg(bank_deg, crate::rules::RollOutRule::from_code("rule", rule)?).map(|answer| [answer])
+}
+
+fn rule_roll_out_lead_error([true_airspeed_kt, bank_deg, roll_rate_deg_per_s, rule]: [f64; 4]) -> Result<[f64; 5], Error> {
+    if [true_airspeed_kt, bank_deg, roll_rate_deg_per_s, rule].iter().any(|input: &f64| input.is_nan()) {
+        return Ok([f64::NAN; 5]);
+    }
+    super::rule_roll_out_lead_error(true_airspeed_kt, bank_deg, roll_rate_deg_per_s, crate::rules::RollOutRule::from_code("rule", rule)?).map(|answer| [answer.rule_deg, answer.exact_deg, answer.error_deg, answer.share_deg, answer.tangent_deg])
 }
 
 fn rule_lead_nm([groundspeed_kt, course_change_deg, height_above_station_ft]: [f64; 3]) -> Result<[f64; 1], Error> {

@@ -52,13 +52,27 @@ __all__ = [
     "RadialIntercept",
     "ReverseTurn",
     "RolledTurn",
+    "RuleArcCorrectionError",
+    "RuleArcEntryLeadError",
     "RuleBankError",
+    "RuleColdTemperatureError",
     "RuleConeRadiusError",
+    "RuleDensityAltitudeError",
+    "RuleGroundDistanceError",
+    "RuleInterceptAngleError",
+    "RuleInterceptLeadError",
     "RuleLeadError",
     "RuleLeadFlown",
     "RuleLeadRadialsError",
     "RuleLeastDmeError",
     "RuleOffCourseError",
+    "RuleOutboundCorrectionError",
+    "RuleOutboundTimeByHeadwindError",
+    "RuleOutboundTimeError",
+    "RulePressureAltitudeError",
+    "RuleRadialsPerMileError",
+    "RuleRadioHorizonError",
+    "RuleRollOutLeadError",
     "RuleTimeToStationError",
     "RuleTurnRadiusError",
     "StandardAtmosphere",
@@ -201,13 +215,21 @@ __all__ = [
     "rolled_turn",
     "route_half_width_nm",
     "rule_arc_correction_deg",
+    "rule_arc_correction_error",
+    "rule_arc_entry_lead_error",
+    "rule_arc_entry_lead_nm",
     "rule_bank_deg",
     "rule_bank_error",
+    "rule_cold_temperature_error",
     "rule_cone_radius_error",
     "rule_cone_radius_nm",
+    "rule_density_altitude_error",
+    "rule_ground_distance_error",
     "rule_holds_at_height_ft",
     "rule_intercept_angle_deg",
+    "rule_intercept_angle_error",
     "rule_intercept_lead_deg",
+    "rule_intercept_lead_error",
     "rule_lead_error",
     "rule_lead_flown",
     "rule_lead_nm",
@@ -217,11 +239,20 @@ __all__ = [
     "rule_least_dme_nm",
     "rule_off_course_error",
     "rule_off_course_nm",
+    "rule_outbound_correction_error",
     "rule_outbound_heading_deg",
+    "rule_outbound_time_by_headwind_error",
     "rule_outbound_time_by_headwind_s",
+    "rule_outbound_time_error",
     "rule_outbound_time_s",
+    "rule_pressure_altitude_error",
     "rule_radials_per_mile",
+    "rule_radials_per_mile_error",
+    "rule_radio_horizon_error",
     "rule_reading_nm",
+    "rule_roll_out_lead_deg",
+    "rule_roll_out_lead_error",
+    "rule_slant_negligible_from_nm",
     "rule_time_to_station_error",
     "rule_turn_radius_error",
     "rule_turn_radius_nm",
@@ -295,11 +326,15 @@ _PASSAGE = {"fly_by": 0, "fly_over": 1}
 
 _ARC_LEAD_RULE = {"plain": 0, "proportion": 1, "third": 2}
 
+_ARC_ENTRY_RULE = {"radius": 0, "radius_and_half": 1, "half_mile": 2}
+
 _DRIFT_RULE = {"double": 2, "triple": 3}
 
 _LEAD_RULE = {"third": 0, "third_and_allowance": 1, "third_and_margin": 2}
 
 _TURN_CUE = {"reading": 0, "distance": 1, "exact": 2}
+
+_ROLL_OUT_RULE = {"third": 0, "half": 1}
 
 _BANK_RULE = {"fifteen_percent": 0, "tenth_and_seven": 1, "tenth_and_five": 2, "twenty_percent": 3}
 
@@ -6903,9 +6938,9 @@ def rule_intercept_lead_deg(distance_nm, turn_radius_nm, intercept_angle_deg=90.
     Parameters
     ----------
     distance_nm : array_like, in nautical miles
-        Distance from the station, above 0 to 1000.
+        Distance from the station, above 0 to 5000.
     turn_radius_nm : array_like, in nautical miles
-        Radius of the turn, above 0 to 1000.
+        Radius of the turn, above 0 to 5000.
     intercept_angle_deg : array_like, in degrees
         Angle of the intercept, above 0 to 90 (default 90.0).
     **kwargs
@@ -9904,333 +9939,655 @@ def base_turn_sector_nm(true_airspeed_kt, outbound_time_s, units, **kwargs):
 _scalar_base_turn_sector_nm = scalars["base_turn_sector_nm"]
 
 
-class RuleLeadError(NamedTuple):
-    """The mental arithmetic of a lead beside the exact answer: what `rule_lead_error` gives. Errors are the rule less the exact answer."""
+class RuleDensityAltitudeError(NamedTuple):
+    """The rule of density altitude beside the exact altitude: what `rule_density_altitude_error` gives. The error is the rule less the exact answer."""
 
-    rule_lead_nm: object
-    """The lead by the rule."""
-    exact_lead_nm: object
-    """The exact lead."""
-    lead_error_nm: object
-    """The error of the lead: the sum of the eight terms from `allowance_nm` to `roll_nm`."""
-    rule_reading_nm: object
-    """The DME reading by the rule: its lead and the height in miles, added."""
-    exact_reading_nm: object
-    """The exact DME reading."""
-    reading_error_nm: object
-    """The error of the reading: the sum of all ten terms."""
-    allowance_nm: object
-    """The allowance for height or the margin, if the rule makes one."""
-    round_radius_nm: object
-    """The standard-rate radius as speed over 180, where it is speed over 60 pi."""
-    proportion_nm: object
-    """The lead in proportion to the change, where it goes with the tangent of half of it."""
-    standard_rate_nm: object
-    """The radius of standard rate, where the bank limit makes it longer."""
-    groundspeed_nm: object
-    """The groundspeed as the speed of the turn, where the airspeed is."""
-    heading_change_nm: object
-    """The turn through the change of course, where that of heading has to be turned."""
-    drift_nm: object
-    """No drift during the turn."""
-    roll_nm: object
-    """A roll that takes no time."""
-    mile_nm: object
-    """A nautical mile of 6 000 ft in the height."""
-    sum_nm: object
-    """Distance and height added, where the slant is the root of their squares."""
+    rule_ft: object
+    """The rule's answer."""
+    exact_ft: object
+    """The exact answer."""
+    error_ft: object
+    """The error: the sum of the terms."""
+    standard_ft: object
+    """The standard temperature as 15 less 2 degrees for 1000 ft."""
+    slope_ft: object
+    """120 ft to the degree for 118.6."""
+    curve_ft: object
+    """A straight line for a curve."""
 
 
-def rule_lead_error(inbound_course_deg, outbound_course_deg, true_airspeed_kt, height_above_station_ft=0.0, wind_from_deg=0.0, wind_speed_kt=0.0, bank_limit_deg=25.0, turn_rate_limit_deg_per_s=3.0, roll_rate_deg_per_s=5.0, rule="third", **kwargs):
-    r"""The mental arithmetic of a lead beside the exact answer, term by term.
+def rule_density_altitude_error(pressure_altitude_ft, temperature_degc, **kwargs):
+    r"""The rule of density altitude beside the density altitude of dry air, term by term.
 
-    Each term is what one simplification adds, positive where it makes the rule begin the turn too
-    early. With `c` the change and `gs` the groundspeed inbound the lead goes in steps from `gs /
-    180 c / 90` by `gs / (60 pi) c / 90`, `gs / (60 pi) tan(c / 2)`, `r(gs) tan(c / 2)` and `r(V)
-    tan(c / 2)`, with `r` the radius that the limits leave, to the turn through the wind-corrected
-    headings without its drift, with it, and with the roll; the reading adds the height as `h /
-    6000`, as `h`, and in the slant range.
+    The rule of `density_altitude_rule_ft` less `density_altitude_ft`.
 
     Parameters
     ----------
-    inbound_course_deg : array_like, in degrees
-        Course flown to the station, any finite number.
-    outbound_course_deg : array_like, in degrees
-        Course flown from it, against the same north.
-    true_airspeed_kt : array_like, in knots
-        True airspeed, above 0 to 5000.
-    height_above_station_ft : array_like, in feet
-        Height above the station's antenna, -60 000 to 400 000 (default 0.0).
-    wind_from_deg : array_like, in degrees
-        Where the wind blows from, against the same north (default 0.0).
-    wind_speed_kt : array_like, in knots
-        Speed of the wind, 0 to 1000 (default 0.0).
-    bank_limit_deg : array_like, in degrees
-        Greatest bank, above 0 below 90 (default 25.0).
-    turn_rate_limit_deg_per_s : array_like, in degrees per second
-        Greatest rate of turn, above 0 (default 3.0).
-    roll_rate_deg_per_s : array_like, in degrees per second
-        Rate of roll, above 0, infinite for an instant roll (default 5.0).
-    rule : {"third", "third_and_allowance", "third_and_margin"}
-        Which mental arithmetic (default "third").
+    pressure_altitude_ft : array_like, in feet
+        Pressure altitude, -16 420 to 262 467.2.
+    temperature_degc : array_like, in degrees Celsius
+        Temperature of the air, -200 to 200.
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
-    RuleLeadError
+    RuleDensityAltitudeError
         A named tuple, of floats if every argument is a plain number, else of arrays:
 
-        `rule_lead_nm`: The lead by the rule, in nautical miles.
-        `exact_lead_nm`: The exact lead, in nautical miles.
-        `lead_error_nm`: The error of the lead: the sum of the eight terms from `allowance_nm` to
-        `roll_nm`, in nautical miles.
-        `rule_reading_nm`: The DME reading by the rule: its lead and the height in miles, added, in
-        nautical miles.
-        `exact_reading_nm`: The exact DME reading, in nautical miles.
-        `reading_error_nm`: The error of the reading: the sum of all ten terms, in nautical miles.
-        `allowance_nm`: The allowance for height or the margin, if the rule makes one, in nautical
-        miles.
-        `round_radius_nm`: The standard-rate radius as speed over 180, where it is speed over 60 pi,
-        in nautical miles.
-        `proportion_nm`: The lead in proportion to the change, where it goes with the tangent of
-        half of it, in nautical miles.
-        `standard_rate_nm`: The radius of standard rate, where the bank limit makes it longer, in
-        nautical miles.
-        `groundspeed_nm`: The groundspeed as the speed of the turn, where the airspeed is, in
-        nautical miles.
-        `heading_change_nm`: The turn through the change of course, where that of heading has to be
-        turned, in nautical miles.
-        `drift_nm`: No drift during the turn, in nautical miles.
-        `roll_nm`: A roll that takes no time, in nautical miles.
-        `mile_nm`: A nautical mile of 6 000 ft in the height, in nautical miles.
-        `sum_nm`: Distance and height added, where the slant is the root of their squares, in
-        nautical miles.
+        `rule_ft`: The rule's answer, in feet.
+        `exact_ft`: The exact answer, in feet.
+        `error_ft`: The error: the sum of the terms, in feet.
+        `standard_ft`: The standard temperature as 15 less 2 degrees for 1000 ft, in feet.
+        `slope_ft`: 120 ft to the degree for 118.6, in feet.
+        `curve_ft`: A straight line for a curve, in feet.
 
     Raises
     ------
     NavigationError
-        For numbers: A value outside its range, a reversal, a wind that the airspeed cannot hold. In
-        arrays such a point is NaN and NumPy's `invalid` warning.
+        For numbers: A value outside its range, a temperature more than 150 K from standard, or a
+        density altitude outside -5 to 80 km. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
 
     Notes
     -----
-    Accuracy: The terms sum to the whole to rounding error. Taken back in another order they would
-    share it out a little differently.
+    Accuracy: The terms sum to the whole to rounding error.
 
-    Degenerate cases: In calm air the terms of the wind are zero to rounding error. Toward a
-    reversal the rule stays finite where the exact lead does not.
+    Degenerate cases: In the stratosphere a degree is 96 ft, which stands in the last term.
 
-    Source: The rules: common practice (`rule_lead_nm`, `rule_reading_nm`). The exact answers:
-    `lead_nm`, `dme_at_roll_in_nm`. The terms: derived.
+    Source: The rule: common practice. The exact altitude: ICAO Doc 7488/3.
 
     Examples
     --------
     >>> import lubberline
-    >>> f"{lubberline.rule_lead_error(40.0, 130.0, 450.0, 36000.0, 0.0, 0.0, 25.0, 3.0, 5.0, 'third').standard_rate_nm:.2f}"
-    '-3.94'
-    >>> f"{lubberline.rule_lead_error(40.0, 130.0, 450.0, 36000.0, 0.0, 0.0, 25.0, 3.0, 5.0, 'third').mile_nm:.2f}"
-    '0.08'
-    >>> [f"{value:.2f}" for value in lubberline.rule_lead_error([40.0, 40.0], 130.0, 450.0, 36000.0, 0.0, 0.0, 25.0, 3.0, 5.0, 'third').standard_rate_nm]
-    ['-3.94', '-3.94']
+    >>> f"{lubberline.rule_density_altitude_error(6000.0, 13.0).error_ft:.0f}"
+    '53'
+    >>> [f"{value:.0f}" for value in lubberline.rule_density_altitude_error([6000.0, 6000.0], 13.0).error_ft]
+    ['53', '53']
     """
-    rule = chosen(_LEAD_RULE, "rule", rule)
     if not kwargs:
-        answer = _scalar_rule_lead_error(inbound_course_deg, outbound_course_deg, true_airspeed_kt, height_above_station_ft, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, rule)
+        answer = _scalar_rule_density_altitude_error(pressure_altitude_ft, temperature_degc)
         if answer is not None:
-            return named(RuleLeadError, answer)
-    return RuleLeadError._make(many("rule_lead_error", RuleLeadError._fields, (inbound_course_deg, outbound_course_deg, true_airspeed_kt, height_above_station_ft, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, rule), kwargs))
+            return named(RuleDensityAltitudeError, answer)
+    return RuleDensityAltitudeError._make(many("rule_density_altitude_error", RuleDensityAltitudeError._fields, (pressure_altitude_ft, temperature_degc), kwargs))
 
 
-_scalar_rule_lead_error = scalars["rule_lead_error"]
+_scalar_rule_density_altitude_error = scalars["rule_density_altitude_error"]
 
 
-class RuleLeadFlown(NamedTuple):
-    """Where a turn that mental arithmetic begins really ends: what `rule_lead_flown` gives."""
+class RulePressureAltitudeError(NamedTuple):
+    """The rule of pressure altitude beside the exact altitude: what `rule_pressure_altitude_error` gives. The error is the rule less the exact answer."""
 
-    reading_nm: object
-    """The DME reading at which the turn begins."""
-    before_station_nm: object
-    """How far before the station that is, along the ground; negative past it."""
-    overshoot_nm: object
-    """How far beyond the outbound course the wings are level again, on the outer side of the turn; negative short of it."""
-    past_station_nm: object
-    """How far past the station that is, along the outbound course; negative before it."""
-    began_in_cone: object
-    """1 if the turn begins in the cone of confusion, else 0."""
-    ended_in_cone: object
-    """1 if it ends there, else 0."""
-    verdict: object
-    """What it comes to: the code of `TurnVerdict`(crate::rules::TurnVerdict), -1 early, 0 safe, 1 late."""
+    rule_ft: object
+    """The rule's answer."""
+    exact_ft: object
+    """The exact answer."""
+    error_ft: object
+    """The error: the sum of the terms."""
+    datum_ft: object
+    """29.92 for 29.9213 inches."""
+    slope_ft: object
+    """1000 ft to the inch for 924.8."""
+    curve_ft: object
+    """A straight line for a curve."""
 
 
-def rule_lead_flown(inbound_course_deg, outbound_course_deg, true_airspeed_kt, height_above_station_ft=0.0, wind_from_deg=0.0, wind_speed_kt=0.0, bank_limit_deg=25.0, turn_rate_limit_deg_per_s=3.0, roll_rate_deg_per_s=5.0, rule="third", cue="reading", cone_half_angle_deg=50.0, allowed_beyond_nm=0.5, allowed_short_nm=1.0, **kwargs):
-    r"""The turn that mental arithmetic begins, flown: where its wings are level again.
+def rule_pressure_altitude_error(indicated_altitude_ft, altimeter_setting_hpa, **kwargs):
+    r"""The rule of pressure altitude beside the pressure altitude, term by term.
 
-    Inbound on the heading that holds the course; from the cue on, the bank and the heading of the
-    exact turn, over the ellipsoid. What the crew has wrong is where the turn begins, and nothing
-    else. The turn is safe if it ends at most `allowed_beyond_nm` beyond the outbound course and
-    `allowed_short_nm` short of it.
+    The rule of `pressure_altitude_rule_ft` less `pressure_altitude_ft`.
 
     Parameters
     ----------
-    inbound_course_deg : array_like, in degrees
-        Course flown to the station, any finite number.
-    outbound_course_deg : array_like, in degrees
-        Course flown from it, against the same north.
-    true_airspeed_kt : array_like, in knots
-        True airspeed, above 0 to 5000.
-    height_above_station_ft : array_like, in feet
-        Height above the station's antenna, -60 000 to 400 000 (default 0.0).
-    wind_from_deg : array_like, in degrees
-        Where the wind blows from, against the same north (default 0.0).
-    wind_speed_kt : array_like, in knots
-        Speed of the wind, 0 to 1000 (default 0.0).
-    bank_limit_deg : array_like, in degrees
-        Greatest bank, above 0 below 90 (default 25.0).
-    turn_rate_limit_deg_per_s : array_like, in degrees per second
-        Greatest rate of turn, above 0 (default 3.0).
-    roll_rate_deg_per_s : array_like, in degrees per second
-        Rate of roll, above 0, infinite for an instant roll (default 5.0).
-    rule : {"third", "third_and_allowance", "third_and_margin"}
-        Which mental arithmetic (default "third").
-    cue : {"reading", "distance", "exact"}
-        What the turn begins by: the rule's DME reading, its distance along the ground, or the exact
-        reading (default "reading").
-    cone_half_angle_deg : array_like, in degrees
-        Half-angle of the cone of confusion from the vertical, above 0 below 90 (default 50.0).
-    allowed_beyond_nm : array_like, in nautical miles
-        How far beyond the outbound course is safe, 0 to 10 900 (default 0.5).
-    allowed_short_nm : array_like, in nautical miles
-        How far short of it is safe, 0 to 10 900 (default 1.0).
+    indicated_altitude_ft : array_like, in feet
+        Altitude that the altimeter shows, -50 000 to 300 000.
+    altimeter_setting_hpa : array_like, in hectopascals
+        Its setting, 400 to 1200.
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
-    RuleLeadFlown
+    RulePressureAltitudeError
         A named tuple, of floats if every argument is a plain number, else of arrays:
 
-        `reading_nm`: The DME reading at which the turn begins, in nautical miles.
-        `before_station_nm`: How far before the station that is, along the ground; negative past it,
-        in nautical miles.
-        `overshoot_nm`: How far beyond the outbound course the wings are level again, on the outer
-        side of the turn; negative short of it, in nautical miles.
-        `past_station_nm`: How far past the station that is, along the outbound course; negative
-        before it, in nautical miles.
-        `began_in_cone`: 1 if the turn begins in the cone of confusion, else 0.
-        `ended_in_cone`: 1 if it ends there, else 0.
-        `verdict`: What it comes to: the code of `TurnVerdict`(crate::rules::TurnVerdict), -1 early,
-        0 safe, 1 late.
+        `rule_ft`: The rule's answer, in feet.
+        `exact_ft`: The exact answer, in feet.
+        `error_ft`: The error: the sum of the terms, in feet.
+        `datum_ft`: 29.92 for 29.9213 inches, in feet.
+        `slope_ft`: 1000 ft to the inch for 924.8, in feet.
+        `curve_ft`: A straight line for a curve, in feet.
 
     Raises
     ------
     NavigationError
-        For numbers: A value outside its range, a reversal, a wind that the airspeed cannot hold. In
+        For numbers: A value outside its range, or a pressure altitude outside -5 to 80 km. In
         arrays such a point is NaN and NumPy's `invalid` warning.
 
     Notes
     -----
-    Accuracy: A centimetre across the outbound course and half a metre along it for the flight
-    itself. The station stands at 45 degrees of latitude; elsewhere it ends less than 0.001 NM away
-    to leads of 10 NM. The exact reading ends within 1e-4 NM of the course at the surface, and 0.2
-    percent of the lead short of it at 45 000 ft.
+    Accuracy: The terms sum to the whole to rounding error.
 
-    Degenerate cases: No change of course is no turn: it ends where it begins, without an overshoot.
-    An exact turn that begins past the station begins at its place, not by a reading.
+    Degenerate cases: At the standard setting the first term is all: a foot.
 
-    Source: The rules: common practice (`rule_lead_nm`, `rule_reading_nm`). What is allowed by
-    default: half a mile is what DME may be off (FAA AIM 1-1-7), the other half mile is the trade's
-    margin. The flight: docs/flight.md.
+    Source: The rule: CNATRA P-203. The exact altitude: ICAO Doc 7488/3.
 
     Examples
     --------
     >>> import lubberline
-    >>> f"{lubberline.rule_lead_flown(40.0, 130.0, 450.0, 36000.0, 0.0, 0.0, 25.0, 3.0, 5.0, 'third', 'reading', 50.0, 0.5, 1.0).overshoot_nm:.2f}"
-    '0.55'
-    >>> f"{lubberline.rule_lead_flown(40.0, 130.0, 450.0, 36000.0, 0.0, 0.0, 25.0, 3.0, 5.0, 'third', 'distance', 50.0, 0.5, 1.0).overshoot_nm:.2f}"
-    '4.14'
-    >>> [f"{value:.2f}" for value in lubberline.rule_lead_flown([40.0, 40.0], 130.0, 450.0, 36000.0, 0.0, 0.0, 25.0, 3.0, 5.0, 'third', 'reading', 50.0, 0.5, 1.0).overshoot_nm]
-    ['0.55', '0.55']
+    >>> f"{lubberline.rule_pressure_altitude_error(5000.0, 1000.0).error_ft:.0f}"
+    '26'
+    >>> [f"{value:.0f}" for value in lubberline.rule_pressure_altitude_error([5000.0, 5000.0], 1000.0).error_ft]
+    ['26', '26']
     """
-    rule = chosen(_LEAD_RULE, "rule", rule)
-    cue = chosen(_TURN_CUE, "cue", cue)
     if not kwargs:
-        answer = _scalar_rule_lead_flown(inbound_course_deg, outbound_course_deg, true_airspeed_kt, height_above_station_ft, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, rule, cue, cone_half_angle_deg, allowed_beyond_nm, allowed_short_nm)
+        answer = _scalar_rule_pressure_altitude_error(indicated_altitude_ft, altimeter_setting_hpa)
         if answer is not None:
-            return named(RuleLeadFlown, answer)
-    return RuleLeadFlown._make(many("rule_lead_flown", RuleLeadFlown._fields, (inbound_course_deg, outbound_course_deg, true_airspeed_kt, height_above_station_ft, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, rule, cue, cone_half_angle_deg, allowed_beyond_nm, allowed_short_nm), kwargs))
+            return named(RulePressureAltitudeError, answer)
+    return RulePressureAltitudeError._make(many("rule_pressure_altitude_error", RulePressureAltitudeError._fields, (indicated_altitude_ft, altimeter_setting_hpa), kwargs))
 
 
-_scalar_rule_lead_flown = scalars["rule_lead_flown"]
+_scalar_rule_pressure_altitude_error = scalars["rule_pressure_altitude_error"]
 
 
-def rule_holds_at_height_ft(inbound_course_deg, outbound_course_deg, true_airspeed_kt, wind_from_deg=0.0, wind_speed_kt=0.0, bank_limit_deg=25.0, turn_rate_limit_deg_per_s=3.0, roll_rate_deg_per_s=5.0, rule="third", **kwargs):
-    r"""The height above the station at which the rule's DME reading is the exact one: below it the turn begins too late, above it too early.
+class RuleColdTemperatureError(NamedTuple):
+    """The rule of the cold-temperature correction beside the exact correction: what `rule_cold_temperature_error` gives. The error is the rule less the exact answer."""
 
-    Where `l + h / 6000 ft` is `sqrt(L^2 + h^2)`, with `l` the rule's lead and `L` the exact one;
-    near `(L^2 - l^2) / (2 l)`.
+    rule_ft: object
+    """The rule's answer."""
+    exact_ft: object
+    """The exact answer."""
+    error_ft: object
+    """The error: the sum of the terms."""
+    share_ft: object
+    """4 percent for 10 degrees, where it is 10 degrees over the absolute temperature of the source."""
+    column_ft: object
+    """The temperature of the source for that of the column above it."""
+
+
+def rule_cold_temperature_error(height_ft, temperature_degc, elevation_ft=0.0, **kwargs):
+    r"""The rule of the cold-temperature correction beside the exact correction, term by term.
+
+    The rule of `cold_temperature_correction_rule_ft` less `cold_temperature_correction_exact_ft`.
 
     Parameters
     ----------
-    inbound_course_deg : array_like, in degrees
-        Course flown to the station, any finite number.
-    outbound_course_deg : array_like, in degrees
-        Course flown from it, against the same north.
-    true_airspeed_kt : array_like, in knots
-        True airspeed, above 0 to 5000.
-    wind_from_deg : array_like, in degrees
-        Where the wind blows from, against the same north (default 0.0).
-    wind_speed_kt : array_like, in knots
-        Speed of the wind, 0 to 1000 (default 0.0).
-    bank_limit_deg : array_like, in degrees
-        Greatest bank, above 0 below 90 (default 25.0).
-    turn_rate_limit_deg_per_s : array_like, in degrees per second
-        Greatest rate of turn, above 0 (default 3.0).
-    roll_rate_deg_per_s : array_like, in degrees per second
-        Rate of roll, above 0, infinite for an instant roll (default 5.0).
-    rule : {"third", "third_and_allowance", "third_and_margin"}
-        Which mental arithmetic (default "third").
+    height_ft : array_like, in feet
+        Height above the altimeter setting source, 0 to 20 000.
+    temperature_degc : array_like, in degrees Celsius
+        Temperature at the source, -200 to 200.
+    elevation_ft : array_like, in feet
+        Elevation of the source (default 0.0).
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
     Returns
     -------
-    float or numpy.ndarray, in feet
+    RuleColdTemperatureError
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `rule_ft`: The rule's answer, in feet.
+        `exact_ft`: The exact answer, in feet.
+        `error_ft`: The error: the sum of the terms, in feet.
+        `share_ft`: 4 percent for 10 degrees, where it is 10 degrees over the absolute temperature
+        of the source, in feet.
+        `column_ft`: The temperature of the source for that of the column above it, in feet.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: The terms sum to the whole to rounding error.
+
+    Degenerate cases: No height, no correction and no error.
+
+    Source: The rule: ICAO Doc 8168 volume I, Part III Section 1 Chapter 4, 4.3.1. The exact
+    correction: ICAO Doc 7488/3.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.rule_cold_temperature_error(1500.0, -10.0, 0.0).error_ft:.1f}"
+    '6.6'
+    >>> [f"{value:.1f}" for value in lubberline.rule_cold_temperature_error([1500.0, 1500.0], -10.0, 0.0).error_ft]
+    ['6.6', '6.6']
+    """
+    if not kwargs:
+        answer = _scalar_rule_cold_temperature_error(height_ft, temperature_degc, elevation_ft)
+        if answer is not None:
+            return named(RuleColdTemperatureError, answer)
+    return RuleColdTemperatureError._make(many("rule_cold_temperature_error", RuleColdTemperatureError._fields, (height_ft, temperature_degc, elevation_ft), kwargs))
+
+
+_scalar_rule_cold_temperature_error = scalars["rule_cold_temperature_error"]
+
+
+def rule_arc_entry_lead_nm(arc_radius_nm, turn_radius_nm, flown, rule, **kwargs):
+    r"""The distance before an arc, along a radial, at which mental arithmetic begins the turn onto it.
+
+    The radius of the turn; that and, inside 12 NM, half a mile more outbound or less inbound; or
+    half a mile.
+
+    Parameters
+    ----------
+    arc_radius_nm : array_like, in nautical miles
+        Distance of the arc from the station, above 0 to 5000.
+    turn_radius_nm : array_like, in nautical miles
+        Radius of the turn, above 0 to 5000.
+    flown : {"inbound", "outbound"}
+        Whether the radial is flown inbound or outbound.
+    rule : {"radius", "radius_and_half", "half_mile"}
+        Which mental arithmetic.
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray, in nautical miles
         A float if every argument is a plain number.
 
     Raises
     ------
     NavigationError
-        For numbers: A value outside its range, a reversal, a wind that the airspeed cannot hold. In
-        arrays such a point is NaN and NumPy's `invalid` warning.
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
 
     Notes
     -----
-    Accuracy: Rounding: a root in a bracket, of the readings over a curved earth.
+    Accuracy: A rule. See `arc_entry_inbound_nm` and `arc_entry_outbound_nm` for the exact distance
+    in still air, `arc_entry` in wind.
 
-    Degenerate cases: NaN where the rule is early at every height, as for a slow aircraft with a
-    quick roll, and where it is late up to 400 000 ft.
+    Degenerate cases: Inbound the radius less half a mile is zero for a turn of less than half a
+    mile.
 
-    Source: Derived; the rule: `rule_reading_nm`, the exact reading: `dme_at_roll_in_nm`.
+    Source: The radius: CNATRA P-871 chapter 4. With half a mile: CNATRA P-1265 p. 2-11 (5-99). Half
+    a mile, to 150 kt: FAA-H-8083-15.
 
     Examples
     --------
     >>> import lubberline
-    >>> f"{lubberline.rule_holds_at_height_ft(40.0, 130.0, 350.0, 0.0, 0.0, 25.0, 3.0, 5.0, 'third'):.0f}"
-    '19490'
-    >>> [f"{value:.0f}" for value in lubberline.rule_holds_at_height_ft([40.0, 40.0], 130.0, 350.0, 0.0, 0.0, 25.0, 3.0, 5.0, 'third')]
-    ['19490', '19490']
+    >>> f"{lubberline.rule_arc_entry_lead_nm(10.0, 2.5, 'outbound', 'radius_and_half'):.1f}"
+    '3.0'
+    >>> [f"{value:.1f}" for value in lubberline.rule_arc_entry_lead_nm([10.0, 10.0], 2.5, 'outbound', 'radius_and_half')]
+    ['3.0', '3.0']
     """
-    rule = chosen(_LEAD_RULE, "rule", rule)
+    flown = chosen(_RADIAL_FLOWN, "flown", flown)
+    rule = chosen(_ARC_ENTRY_RULE, "rule", rule)
     if not kwargs:
-        answer = _scalar_rule_holds_at_height_ft(inbound_course_deg, outbound_course_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, rule)
+        answer = _scalar_rule_arc_entry_lead_nm(arc_radius_nm, turn_radius_nm, flown, rule)
         if answer is not None:
             return answer
-    return ufunc.rule_holds_at_height_ft(inbound_course_deg, outbound_course_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, rule, **kwargs)
+    return ufunc.rule_arc_entry_lead_nm(arc_radius_nm, turn_radius_nm, flown, rule, **kwargs)
 
 
-_scalar_rule_holds_at_height_ft = scalars["rule_holds_at_height_ft"]
+_scalar_rule_arc_entry_lead_nm = scalars["rule_arc_entry_lead_nm"]
+
+
+class RuleArcEntryLeadError(NamedTuple):
+    """A rule of the lead onto an arc beside the exact lead: what `rule_arc_entry_lead_error` gives. The error is the rule less the exact answer."""
+
+    rule_nm: object
+    """The rule's answer."""
+    exact_nm: object
+    """The exact answer."""
+    error_nm: object
+    """The error: the sum of the terms."""
+    radius_nm: object
+    """What the rule makes of the radius."""
+    curve_nm: object
+    """The radius for the lead, as if the arc were a straight line."""
+
+
+def rule_arc_entry_lead_error(arc_radius_nm, turn_radius_nm, flown, rule, **kwargs):
+    r"""A rule of the lead onto an arc beside the exact lead in still air with an instant roll, term by term.
+
+    The rule of `rule_arc_entry_lead_nm` less `sqrt(D^2 + 2 D r) - D` inbound, `D - sqrt(D^2 - 2 D
+    r)` outbound.
+
+    Parameters
+    ----------
+    arc_radius_nm : array_like, in nautical miles
+        Distance of the arc from the station, above 0 to 5000.
+    turn_radius_nm : array_like, in nautical miles
+        Radius of the turn, above 0 to 5000.
+    flown : {"inbound", "outbound"}
+        Whether the radial is flown inbound or outbound.
+    rule : {"radius", "radius_and_half", "half_mile"}
+        Which mental arithmetic.
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    RuleArcEntryLeadError
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `rule_nm`: The rule's answer, in nautical miles.
+        `exact_nm`: The exact answer, in nautical miles.
+        `error_nm`: The error: the sum of the terms, in nautical miles.
+        `radius_nm`: What the rule makes of the radius, in nautical miles.
+        `curve_nm`: The radius for the lead, as if the arc were a straight line, in nautical miles.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, or an arc below twice the turn radius when turning
+        on its inside. In arrays such a point is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: The terms sum to the whole to rounding error.
+
+    Degenerate cases: None in the range.
+
+    Source: Named at `rule_arc_entry_lead_nm`; the exact lead is derived from the geometry of
+    tangent circles.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.rule_arc_entry_lead_error(10.0, 2.5, 'inbound', 'radius_and_half').error_nm:.2f}"
+    '-0.25'
+    >>> [f"{value:.2f}" for value in lubberline.rule_arc_entry_lead_error([10.0, 10.0], 2.5, 'inbound', 'radius_and_half').error_nm]
+    ['-0.25', '-0.25']
+    """
+    flown = chosen(_RADIAL_FLOWN, "flown", flown)
+    rule = chosen(_ARC_ENTRY_RULE, "rule", rule)
+    if not kwargs:
+        answer = _scalar_rule_arc_entry_lead_error(arc_radius_nm, turn_radius_nm, flown, rule)
+        if answer is not None:
+            return named(RuleArcEntryLeadError, answer)
+    return RuleArcEntryLeadError._make(many("rule_arc_entry_lead_error", RuleArcEntryLeadError._fields, (arc_radius_nm, turn_radius_nm, flown, rule), kwargs))
+
+
+_scalar_rule_arc_entry_lead_error = scalars["rule_arc_entry_lead_error"]
+
+
+class RuleRadialsPerMileError(NamedTuple):
+    """Radials to the mile by rule beside the exact number: what `rule_radials_per_mile_error` gives. The error is the rule less the exact answer."""
+
+    rule: object
+    """The rule's answer, degrees for a nautical mile."""
+    exact: object
+    """The exact answer."""
+    error: object
+    """The error, of a single term: 60 for 57.3."""
+
+
+def rule_radials_per_mile_error(arc_radius_nm, **kwargs):
+    r"""Radials to the mile along an arc by the sixty-to-one rule beside the degrees of a mile.
+
+    `60 / D` less `57.3 / D`.
+
+    Parameters
+    ----------
+    arc_radius_nm : array_like, in nautical miles
+        Distance of the arc from the station, above 0 to 5000.
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    RuleRadialsPerMileError
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `rule`: The rule's answer, degrees for a nautical mile.
+        `exact`: The exact answer.
+        `error`: The error, of a single term: 60 for 57.3.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: 4.7 percent high throughout.
+
+    Degenerate cases: None in the range.
+
+    Source: The rule: CNATRA P-871 chapter 4 (`rule_radials_per_mile`).
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.rule_radials_per_mile_error(12.0).error:.3f}"
+    '0.225'
+    >>> [f"{value:.3f}" for value in lubberline.rule_radials_per_mile_error([12.0, 12.0]).error]
+    ['0.225', '0.225']
+    """
+    if not kwargs:
+        answer = _scalar_rule_radials_per_mile_error(arc_radius_nm)
+        if answer is not None:
+            return named(RuleRadialsPerMileError, answer)
+    return RuleRadialsPerMileError._make(many("rule_radials_per_mile_error", RuleRadialsPerMileError._fields, (arc_radius_nm,), kwargs))
+
+
+_scalar_rule_radials_per_mile_error = scalars["rule_radials_per_mile_error"]
+
+
+class RuleArcCorrectionError(NamedTuple):
+    """The rule of the way back onto an arc beside the least correction: what `rule_arc_correction_error` gives. The error is the rule less the exact answer."""
+
+    rule_deg: object
+    """The rule's answer."""
+    exact_deg: object
+    """The exact answer."""
+    error_deg: object
+    """The error, of a single term: a proportion for the tangent to a circle."""
+
+
+def rule_arc_correction_error(distance_nm, arc_radius_nm, **kwargs):
+    r"""The rule of the way back onto an arc beside the least correction that meets it.
+
+    The rule of `rule_arc_correction_deg` less `acos(D / d)` from outside, less nothing from inside,
+    where the track leads onto the arc by itself.
+
+    Parameters
+    ----------
+    distance_nm : array_like, in nautical miles
+        Distance from the station along the ground, 0 to 10 900.
+    arc_radius_nm : array_like, in nautical miles
+        Distance of the arc from the station, above 0 to 5000.
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    RuleArcCorrectionError
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `rule_deg`: The rule's answer, in degrees.
+        `exact_deg`: The exact answer, in degrees.
+        `error_deg`: The error, of a single term: a proportion for the tangent to a circle, in
+        degrees.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: Rounding error of the difference.
+
+    Degenerate cases: Below zero from outside, the arc is passed: the rule has to be renewed on the
+    way.
+
+    Source: The rule: CNATRA P-871 chapter 4. The least correction: `arc_least_correction_deg`.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.rule_arc_correction_error(10.5, 10.0).error_deg:.1f}"
+    '-7.8'
+    >>> [f"{value:.1f}" for value in lubberline.rule_arc_correction_error([10.5, 10.5], 10.0).error_deg]
+    ['-7.8', '-7.8']
+    """
+    if not kwargs:
+        answer = _scalar_rule_arc_correction_error(distance_nm, arc_radius_nm)
+        if answer is not None:
+            return named(RuleArcCorrectionError, answer)
+    return RuleArcCorrectionError._make(many("rule_arc_correction_error", RuleArcCorrectionError._fields, (distance_nm, arc_radius_nm), kwargs))
+
+
+_scalar_rule_arc_correction_error = scalars["rule_arc_correction_error"]
+
+
+class RuleInterceptAngleError(NamedTuple):
+    """The rule of the intercept angle beside the exact angle: what `rule_intercept_angle_error` gives. The error is the rule less the exact answer."""
+
+    rule_deg: object
+    """The rule's answer."""
+    exact_deg: object
+    """The exact answer."""
+    error_deg: object
+    """The error: the sum of the terms."""
+    limits_deg: object
+    """At least 20 and at most 90."""
+    doubling_deg: object
+    """Twice the angle for that of the triangle."""
+
+
+def rule_intercept_angle_error(off_radial_deg, **kwargs):
+    r"""The rule of the intercept angle beside the angle that meets the radial halfway to the station, term by term.
+
+    Twice the degrees within 20 and 90, less `atan2(sin d, cos d - 1/2)`: halfway is what doubling
+    the degrees means.
+
+    Parameters
+    ----------
+    off_radial_deg : array_like, in degrees
+        Degrees to the radial, either way, reduced to half a circle.
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    RuleInterceptAngleError
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `rule_deg`: The rule's answer, in degrees.
+        `exact_deg`: The exact answer, in degrees.
+        `error_deg`: The error: the sum of the terms, in degrees.
+        `limits_deg`: At least 20 and at most 90, in degrees.
+        `doubling_deg`: Twice the angle for that of the triangle, in degrees.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: The terms sum to the whole to rounding error.
+
+    Degenerate cases: On the radial the exact angle is zero. From 60 degrees on halfway is abeam or
+    behind: the exact angle is 90 degrees and more.
+
+    Source: The rule: FAA-H-8083-15 (`rule_intercept_angle_deg`). The exact angle: derived.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.rule_intercept_angle_error(15.0).error_deg:.2f}"
+    '0.95'
+    >>> [f"{value:.2f}" for value in lubberline.rule_intercept_angle_error([15.0, 15.0]).error_deg]
+    ['0.95', '0.95']
+    """
+    if not kwargs:
+        answer = _scalar_rule_intercept_angle_error(off_radial_deg)
+        if answer is not None:
+            return named(RuleInterceptAngleError, answer)
+    return RuleInterceptAngleError._make(many("rule_intercept_angle_error", RuleInterceptAngleError._fields, (off_radial_deg,), kwargs))
+
+
+_scalar_rule_intercept_angle_error = scalars["rule_intercept_angle_error"]
+
+
+class RuleInterceptLeadError(NamedTuple):
+    """The lead radials onto a radial by rule beside the exact ones: what `rule_intercept_lead_error` gives. The error is the rule less the exact answer."""
+
+    rule_deg: object
+    """The rule's answer."""
+    exact_deg: object
+    """The exact answer."""
+    error_deg: object
+    """The error: the sum of the terms."""
+    sixty_deg: object
+    """60 for 57.3."""
+    share_deg: object
+    """The rule's share for `1 - cos i`."""
+    arc_deg: object
+    """The arc for its angle."""
+
+
+def rule_intercept_lead_error(distance_nm, turn_radius_nm, intercept_angle_deg=90.0, **kwargs):
+    r"""The lead onto a radial in radials by rule beside the exact one in still air with an instant roll, term by term.
+
+    The rule of `rule_intercept_lead_deg` less `asin(r (1 - cos i) / D)`.
+
+    Parameters
+    ----------
+    distance_nm : array_like, in nautical miles
+        Distance from the station where the turn begins, above 0 to 5000.
+    turn_radius_nm : array_like, in nautical miles
+        Radius of the turn, above 0 to 5000.
+    intercept_angle_deg : array_like, in degrees
+        Angle of the intercept, above 0 to 90 (default 90.0).
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    RuleInterceptLeadError
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `rule_deg`: The rule's answer, in degrees.
+        `exact_deg`: The exact answer, in degrees.
+        `error_deg`: The error: the sum of the terms, in degrees.
+        `sixty_deg`: 60 for 57.3, in degrees.
+        `share_deg`: The rule's share for `1 - cos i`, in degrees.
+        `arc_deg`: The arc for its angle, in degrees.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, or a turn that begins farther from the radial than
+        from the station. In arrays such a point is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: The terms sum to the whole to rounding error.
+
+    Degenerate cases: None in the range.
+
+    Source: The rule: CNATRA P-1215 and P-1265 p. 2-11 (`rule_intercept_lead_deg`). The exact lead:
+    derived.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.rule_intercept_lead_error(15.0, 2.5, 60.0).error_deg:.2f}"
+    '1.89'
+    >>> [f"{value:.2f}" for value in lubberline.rule_intercept_lead_error([15.0, 15.0], 2.5, 60.0).error_deg]
+    ['1.89', '1.89']
+    """
+    if not kwargs:
+        answer = _scalar_rule_intercept_lead_error(distance_nm, turn_radius_nm, intercept_angle_deg)
+        if answer is not None:
+            return named(RuleInterceptLeadError, answer)
+    return RuleInterceptLeadError._make(many("rule_intercept_lead_error", RuleInterceptLeadError._fields, (distance_nm, turn_radius_nm, intercept_angle_deg), kwargs))
+
+
+_scalar_rule_intercept_lead_error = scalars["rule_intercept_lead_error"]
 
 
 class RuleLeastDmeError(NamedTuple):
@@ -10732,6 +11089,932 @@ def rule_time_to_station_error(elapsed_s, bearing_change_deg, **kwargs):
 
 
 _scalar_rule_time_to_station_error = scalars["rule_time_to_station_error"]
+
+
+class RuleOutboundCorrectionError(NamedTuple):
+    """The outbound correction by rule beside the exact one: what `rule_outbound_correction_error` gives. The error is the rule less the exact answer."""
+
+    rule_deg: object
+    """The rule's answer."""
+    exact_deg: object
+    """The exact answer."""
+    error_deg: object
+    """The error, of a single term: a fixed multiple for what the wind does in the two turns."""
+
+
+def rule_outbound_correction_error(inbound_course_deg, side, inbound_time_s, true_airspeed_kt, wind_from_deg=0.0, wind_speed_kt=0.0, bank_limit_deg=25.0, turn_rate_limit_deg_per_s=3.0, roll_rate_deg_per_s=5.0, rule="triple", **kwargs):
+    r"""The outbound correction of a holding pattern by rule beside that of the pattern which closes.
+
+    A multiple of the inbound correction, the other way, less the outbound correction of
+    `holding_pattern`; both right positive.
+
+    Parameters
+    ----------
+    inbound_course_deg : array_like, in degrees
+        Course flown to the fix, any finite number.
+    side : {"right", "left"}
+        Which way the turns go.
+    inbound_time_s : array_like, in seconds
+        Time of the inbound leg, 0 to 3600.
+    true_airspeed_kt : array_like, in knots
+        True airspeed, above 0 to 5000.
+    wind_from_deg : array_like, in degrees
+        Where the wind blows from, against the same north (default 0.0).
+    wind_speed_kt : array_like, in knots
+        Speed of the wind, 0 to 1000 (default 0.0).
+    bank_limit_deg : array_like, in degrees
+        Greatest bank, above 0 below 90 (default 25.0).
+    turn_rate_limit_deg_per_s : array_like, in degrees per second
+        Greatest rate of turn, above 0 (default 3.0).
+    roll_rate_deg_per_s : array_like, in degrees per second
+        Rate of roll, above 0, infinite for an instant roll (default 5.0).
+    rule : {"double", "triple"}
+        By what the correction is multiplied (default "triple").
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    RuleOutboundCorrectionError
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `rule_deg`: The rule's answer, in degrees.
+        `exact_deg`: The exact answer, in degrees.
+        `error_deg`: The error, of a single term: a fixed multiple for what the wind does in the two
+        turns, in degrees.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, an inbound course that the airspeed cannot hold, a
+        wind in which no heading closes the pattern before the fix. In arrays such a point is NaN
+        and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: Rounding error of the difference.
+
+    Degenerate cases: In calm air both are zero.
+
+    Source: The rules: `rule_outbound_heading_deg`. The exact correction: `holding_pattern`.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.rule_outbound_correction_error(270.0, 'right', 60.0, 150.0, 0.0, 20.0, 25.0, 3.0, 5.0, 'triple').error_deg:.1f}"
+    '-1.5'
+    >>> [f"{value:.1f}" for value in lubberline.rule_outbound_correction_error([270.0, 270.0], 'right', 60.0, 150.0, 0.0, 20.0, 25.0, 3.0, 5.0, 'triple').error_deg]
+    ['-1.5', '-1.5']
+    """
+    side = chosen(_HOLDING_SIDE, "side", side)
+    rule = chosen(_DRIFT_RULE, "rule", rule)
+    if not kwargs:
+        answer = _scalar_rule_outbound_correction_error(inbound_course_deg, side, inbound_time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, rule)
+        if answer is not None:
+            return named(RuleOutboundCorrectionError, answer)
+    return RuleOutboundCorrectionError._make(many("rule_outbound_correction_error", RuleOutboundCorrectionError._fields, (inbound_course_deg, side, inbound_time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, rule), kwargs))
+
+
+_scalar_rule_outbound_correction_error = scalars["rule_outbound_correction_error"]
+
+
+class RuleOutboundTimeByHeadwindError(NamedTuple):
+    """The outbound time by the headwind beside the exact one: what `rule_outbound_time_by_headwind_error` gives. The error is the rule less the exact answer."""
+
+    rule_s: object
+    """The rule's answer."""
+    exact_s: object
+    """The exact answer."""
+    error_s: object
+    """The error: the sum of the terms."""
+    knot_s: object
+    """A second for each knot, where the legs go as their groundspeeds."""
+    turns_s: object
+    """What the wind does in the turns."""
+
+
+def rule_outbound_time_by_headwind_error(inbound_course_deg, side, inbound_time_s, true_airspeed_kt, wind_from_deg=0.0, wind_speed_kt=0.0, bank_limit_deg=25.0, turn_rate_limit_deg_per_s=3.0, roll_rate_deg_per_s=5.0, **kwargs):
+    r"""The outbound time of a holding pattern by a second for each knot of headwind, beside that of the pattern which closes, term by term.
+
+    `t + headwind` less the outbound clock of `holding_pattern` for the same time inbound.
+
+    Parameters
+    ----------
+    inbound_course_deg : array_like, in degrees
+        Course flown to the fix, any finite number.
+    side : {"right", "left"}
+        Which way the turns go.
+    inbound_time_s : array_like, in seconds
+        Time of the inbound leg, 0 to 3600.
+    true_airspeed_kt : array_like, in knots
+        True airspeed, above 0 to 5000.
+    wind_from_deg : array_like, in degrees
+        Where the wind blows from, against the same north (default 0.0).
+    wind_speed_kt : array_like, in knots
+        Speed of the wind, 0 to 1000 (default 0.0).
+    bank_limit_deg : array_like, in degrees
+        Greatest bank, above 0 below 90 (default 25.0).
+    turn_rate_limit_deg_per_s : array_like, in degrees per second
+        Greatest rate of turn, above 0 (default 3.0).
+    roll_rate_deg_per_s : array_like, in degrees per second
+        Rate of roll, above 0, infinite for an instant roll (default 5.0).
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    RuleOutboundTimeByHeadwindError
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `rule_s`: The rule's answer, in seconds.
+        `exact_s`: The exact answer, in seconds.
+        `error_s`: The error: the sum of the terms, in seconds.
+        `knot_s`: A second for each knot, where the legs go as their groundspeeds, in seconds.
+        `turns_s`: What the wind does in the turns, in seconds.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, an inbound course that the airspeed cannot hold, a
+        wind in which no heading closes the pattern before the fix. In arrays such a point is NaN
+        and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: The terms sum to the whole to rounding error.
+
+    Degenerate cases: In calm air there is no error.
+
+    Source: The rule: common practice (`rule_outbound_time_by_headwind_s`). The exact time:
+    `holding_pattern`.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.rule_outbound_time_by_headwind_error(270.0, 'right', 60.0, 150.0, 90.0, 20.0, 25.0, 3.0, 5.0).error_s:.0f}"
+    '-8'
+    >>> [f"{value:.0f}" for value in lubberline.rule_outbound_time_by_headwind_error([270.0, 270.0], 'right', 60.0, 150.0, 90.0, 20.0, 25.0, 3.0, 5.0).error_s]
+    ['-8', '-8']
+    """
+    side = chosen(_HOLDING_SIDE, "side", side)
+    if not kwargs:
+        answer = _scalar_rule_outbound_time_by_headwind_error(inbound_course_deg, side, inbound_time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s)
+        if answer is not None:
+            return named(RuleOutboundTimeByHeadwindError, answer)
+    return RuleOutboundTimeByHeadwindError._make(many("rule_outbound_time_by_headwind_error", RuleOutboundTimeByHeadwindError._fields, (inbound_course_deg, side, inbound_time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s), kwargs))
+
+
+_scalar_rule_outbound_time_by_headwind_error = scalars["rule_outbound_time_by_headwind_error"]
+
+
+class RuleOutboundTimeError(NamedTuple):
+    """The next outbound time by rule beside the exact one: what `rule_outbound_time_error` gives. The error is the rule less the exact answer."""
+
+    rule_s: object
+    """The rule's answer."""
+    exact_s: object
+    """The exact answer."""
+    error_s: object
+    """The error: the sum of the terms."""
+    groundspeed_s: object
+    """Both legs at one groundspeed."""
+    heading_s: object
+    """The outbound heading, which has to change with the time."""
+
+
+def rule_outbound_time_error(inbound_course_deg, side, outbound_time_s, wanted_inbound_time_s, true_airspeed_kt, wind_from_deg=0.0, wind_speed_kt=0.0, bank_limit_deg=25.0, turn_rate_limit_deg_per_s=3.0, roll_rate_deg_per_s=5.0, **kwargs):
+    r"""The next outbound time of a holding pattern by rule, after a round that is flown, beside that of the pattern that is wanted, term by term.
+
+    The last outbound time and what the inbound leg came out short (`rule_outbound_time_s`), less
+    the outbound clock of `holding_pattern` for the inbound time that is wanted. The round is flown
+    with the outbound heading that closes it.
+
+    Parameters
+    ----------
+    inbound_course_deg : array_like, in degrees
+        Course flown to the fix, any finite number.
+    side : {"right", "left"}
+        Which way the turns go.
+    outbound_time_s : array_like, in seconds
+        Time of the round that is flown, on its outbound clock, 0 to 3600.
+    wanted_inbound_time_s : array_like, in seconds
+        The inbound time that is wanted, 0 to 3600.
+    true_airspeed_kt : array_like, in knots
+        True airspeed, above 0 to 5000.
+    wind_from_deg : array_like, in degrees
+        Where the wind blows from, against the same north (default 0.0).
+    wind_speed_kt : array_like, in knots
+        Speed of the wind, 0 to 1000 (default 0.0).
+    bank_limit_deg : array_like, in degrees
+        Greatest bank, above 0 below 90 (default 25.0).
+    turn_rate_limit_deg_per_s : array_like, in degrees per second
+        Greatest rate of turn, above 0 (default 3.0).
+    roll_rate_deg_per_s : array_like, in degrees per second
+        Rate of roll, above 0, infinite for an instant roll (default 5.0).
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    RuleOutboundTimeError
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `rule_s`: The rule's answer, in seconds.
+        `exact_s`: The exact answer, in seconds.
+        `error_s`: The error: the sum of the terms, in seconds.
+        `groundspeed_s`: Both legs at one groundspeed, in seconds.
+        `heading_s`: The outbound heading, which has to change with the time, in seconds.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, an inbound course that the airspeed cannot hold, a
+        wind in which no heading closes the pattern before the fix. In arrays such a point is NaN
+        and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: The terms sum to the whole to rounding error.
+
+    Degenerate cases: In calm air there is no error.
+
+    Source: The rule: CNATRA P-871 chapter 4, figure 4-16. The exact time: `holding_pattern`.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.rule_outbound_time_error(270.0, 'right', 60.0, 60.0, 150.0, 90.0, 20.0, 25.0, 3.0, 5.0).error_s:.0f}"
+    '-7'
+    >>> [f"{value:.0f}" for value in lubberline.rule_outbound_time_error([270.0, 270.0], 'right', 60.0, 60.0, 150.0, 90.0, 20.0, 25.0, 3.0, 5.0).error_s]
+    ['-7', '-7']
+    """
+    side = chosen(_HOLDING_SIDE, "side", side)
+    if not kwargs:
+        answer = _scalar_rule_outbound_time_error(inbound_course_deg, side, outbound_time_s, wanted_inbound_time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s)
+        if answer is not None:
+            return named(RuleOutboundTimeError, answer)
+    return RuleOutboundTimeError._make(many("rule_outbound_time_error", RuleOutboundTimeError._fields, (inbound_course_deg, side, outbound_time_s, wanted_inbound_time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s), kwargs))
+
+
+_scalar_rule_outbound_time_error = scalars["rule_outbound_time_error"]
+
+
+class RuleLeadError(NamedTuple):
+    """The mental arithmetic of a lead beside the exact answer: what `rule_lead_error` gives. Errors are the rule less the exact answer."""
+
+    rule_lead_nm: object
+    """The lead by the rule."""
+    exact_lead_nm: object
+    """The exact lead."""
+    lead_error_nm: object
+    """The error of the lead: the sum of the eight terms from `allowance_nm` to `roll_nm`."""
+    rule_reading_nm: object
+    """The DME reading by the rule: its lead and the height in miles, added."""
+    exact_reading_nm: object
+    """The exact DME reading."""
+    reading_error_nm: object
+    """The error of the reading: the sum of all ten terms."""
+    allowance_nm: object
+    """The allowance for height or the margin, if the rule makes one."""
+    round_radius_nm: object
+    """The standard-rate radius as speed over 180, where it is speed over 60 pi."""
+    proportion_nm: object
+    """The lead in proportion to the change, where it goes with the tangent of half of it."""
+    standard_rate_nm: object
+    """The radius of standard rate, where the bank limit makes it longer."""
+    groundspeed_nm: object
+    """The groundspeed as the speed of the turn, where the airspeed is."""
+    heading_change_nm: object
+    """The turn through the change of course, where that of heading has to be turned."""
+    drift_nm: object
+    """No drift during the turn."""
+    roll_nm: object
+    """A roll that takes no time."""
+    mile_nm: object
+    """A nautical mile of 6 000 ft in the height."""
+    sum_nm: object
+    """Distance and height added, where the slant is the root of their squares."""
+
+
+def rule_lead_error(inbound_course_deg, outbound_course_deg, true_airspeed_kt, height_above_station_ft=0.0, wind_from_deg=0.0, wind_speed_kt=0.0, bank_limit_deg=25.0, turn_rate_limit_deg_per_s=3.0, roll_rate_deg_per_s=5.0, rule="third", **kwargs):
+    r"""The mental arithmetic of a lead beside the exact answer, term by term.
+
+    Each term is what one simplification adds, positive where it makes the rule begin the turn too
+    early. With `c` the change and `gs` the groundspeed inbound the lead goes in steps from `gs /
+    180 c / 90` by `gs / (60 pi) c / 90`, `gs / (60 pi) tan(c / 2)`, `r(gs) tan(c / 2)` and `r(V)
+    tan(c / 2)`, with `r` the radius that the limits leave, to the turn through the wind-corrected
+    headings without its drift, with it, and with the roll; the reading adds the height as `h /
+    6000`, as `h`, and in the slant range.
+
+    Parameters
+    ----------
+    inbound_course_deg : array_like, in degrees
+        Course flown to the station, any finite number.
+    outbound_course_deg : array_like, in degrees
+        Course flown from it, against the same north.
+    true_airspeed_kt : array_like, in knots
+        True airspeed, above 0 to 5000.
+    height_above_station_ft : array_like, in feet
+        Height above the station's antenna, -60 000 to 400 000 (default 0.0).
+    wind_from_deg : array_like, in degrees
+        Where the wind blows from, against the same north (default 0.0).
+    wind_speed_kt : array_like, in knots
+        Speed of the wind, 0 to 1000 (default 0.0).
+    bank_limit_deg : array_like, in degrees
+        Greatest bank, above 0 below 90 (default 25.0).
+    turn_rate_limit_deg_per_s : array_like, in degrees per second
+        Greatest rate of turn, above 0 (default 3.0).
+    roll_rate_deg_per_s : array_like, in degrees per second
+        Rate of roll, above 0, infinite for an instant roll (default 5.0).
+    rule : {"third", "third_and_allowance", "third_and_margin"}
+        Which mental arithmetic (default "third").
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    RuleLeadError
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `rule_lead_nm`: The lead by the rule, in nautical miles.
+        `exact_lead_nm`: The exact lead, in nautical miles.
+        `lead_error_nm`: The error of the lead: the sum of the eight terms from `allowance_nm` to
+        `roll_nm`, in nautical miles.
+        `rule_reading_nm`: The DME reading by the rule: its lead and the height in miles, added, in
+        nautical miles.
+        `exact_reading_nm`: The exact DME reading, in nautical miles.
+        `reading_error_nm`: The error of the reading: the sum of all ten terms, in nautical miles.
+        `allowance_nm`: The allowance for height or the margin, if the rule makes one, in nautical
+        miles.
+        `round_radius_nm`: The standard-rate radius as speed over 180, where it is speed over 60 pi,
+        in nautical miles.
+        `proportion_nm`: The lead in proportion to the change, where it goes with the tangent of
+        half of it, in nautical miles.
+        `standard_rate_nm`: The radius of standard rate, where the bank limit makes it longer, in
+        nautical miles.
+        `groundspeed_nm`: The groundspeed as the speed of the turn, where the airspeed is, in
+        nautical miles.
+        `heading_change_nm`: The turn through the change of course, where that of heading has to be
+        turned, in nautical miles.
+        `drift_nm`: No drift during the turn, in nautical miles.
+        `roll_nm`: A roll that takes no time, in nautical miles.
+        `mile_nm`: A nautical mile of 6 000 ft in the height, in nautical miles.
+        `sum_nm`: Distance and height added, where the slant is the root of their squares, in
+        nautical miles.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, a reversal, a wind that the airspeed cannot hold. In
+        arrays such a point is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: The terms sum to the whole to rounding error. Taken back in another order they would
+    share it out a little differently.
+
+    Degenerate cases: In calm air the terms of the wind are zero to rounding error. Toward a
+    reversal the rule stays finite where the exact lead does not.
+
+    Source: The rules: common practice (`rule_lead_nm`, `rule_reading_nm`). The exact answers:
+    `lead_nm`, `dme_at_roll_in_nm`. The terms: derived.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.rule_lead_error(40.0, 130.0, 450.0, 36000.0, 0.0, 0.0, 25.0, 3.0, 5.0, 'third').standard_rate_nm:.2f}"
+    '-3.94'
+    >>> f"{lubberline.rule_lead_error(40.0, 130.0, 450.0, 36000.0, 0.0, 0.0, 25.0, 3.0, 5.0, 'third').mile_nm:.2f}"
+    '0.08'
+    >>> [f"{value:.2f}" for value in lubberline.rule_lead_error([40.0, 40.0], 130.0, 450.0, 36000.0, 0.0, 0.0, 25.0, 3.0, 5.0, 'third').standard_rate_nm]
+    ['-3.94', '-3.94']
+    """
+    rule = chosen(_LEAD_RULE, "rule", rule)
+    if not kwargs:
+        answer = _scalar_rule_lead_error(inbound_course_deg, outbound_course_deg, true_airspeed_kt, height_above_station_ft, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, rule)
+        if answer is not None:
+            return named(RuleLeadError, answer)
+    return RuleLeadError._make(many("rule_lead_error", RuleLeadError._fields, (inbound_course_deg, outbound_course_deg, true_airspeed_kt, height_above_station_ft, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, rule), kwargs))
+
+
+_scalar_rule_lead_error = scalars["rule_lead_error"]
+
+
+class RuleLeadFlown(NamedTuple):
+    """Where a turn that mental arithmetic begins really ends: what `rule_lead_flown` gives."""
+
+    reading_nm: object
+    """The DME reading at which the turn begins."""
+    before_station_nm: object
+    """How far before the station that is, along the ground; negative past it."""
+    overshoot_nm: object
+    """How far beyond the outbound course the wings are level again, on the outer side of the turn; negative short of it."""
+    past_station_nm: object
+    """How far past the station that is, along the outbound course; negative before it."""
+    began_in_cone: object
+    """1 if the turn begins in the cone of confusion, else 0."""
+    ended_in_cone: object
+    """1 if it ends there, else 0."""
+    verdict: object
+    """What it comes to: the code of `TurnVerdict`(crate::rules::TurnVerdict), -1 early, 0 safe, 1 late."""
+
+
+def rule_lead_flown(inbound_course_deg, outbound_course_deg, true_airspeed_kt, height_above_station_ft=0.0, wind_from_deg=0.0, wind_speed_kt=0.0, bank_limit_deg=25.0, turn_rate_limit_deg_per_s=3.0, roll_rate_deg_per_s=5.0, rule="third", cue="reading", cone_half_angle_deg=50.0, allowed_beyond_nm=0.5, allowed_short_nm=1.0, **kwargs):
+    r"""The turn that mental arithmetic begins, flown: where its wings are level again.
+
+    Inbound on the heading that holds the course; from the cue on, the bank and the heading of the
+    exact turn, over the ellipsoid. What the crew has wrong is where the turn begins, and nothing
+    else. The turn is safe if it ends at most `allowed_beyond_nm` beyond the outbound course and
+    `allowed_short_nm` short of it.
+
+    Parameters
+    ----------
+    inbound_course_deg : array_like, in degrees
+        Course flown to the station, any finite number.
+    outbound_course_deg : array_like, in degrees
+        Course flown from it, against the same north.
+    true_airspeed_kt : array_like, in knots
+        True airspeed, above 0 to 5000.
+    height_above_station_ft : array_like, in feet
+        Height above the station's antenna, -60 000 to 400 000 (default 0.0).
+    wind_from_deg : array_like, in degrees
+        Where the wind blows from, against the same north (default 0.0).
+    wind_speed_kt : array_like, in knots
+        Speed of the wind, 0 to 1000 (default 0.0).
+    bank_limit_deg : array_like, in degrees
+        Greatest bank, above 0 below 90 (default 25.0).
+    turn_rate_limit_deg_per_s : array_like, in degrees per second
+        Greatest rate of turn, above 0 (default 3.0).
+    roll_rate_deg_per_s : array_like, in degrees per second
+        Rate of roll, above 0, infinite for an instant roll (default 5.0).
+    rule : {"third", "third_and_allowance", "third_and_margin"}
+        Which mental arithmetic (default "third").
+    cue : {"reading", "distance", "exact"}
+        What the turn begins by: the rule's DME reading, its distance along the ground, or the exact
+        reading (default "reading").
+    cone_half_angle_deg : array_like, in degrees
+        Half-angle of the cone of confusion from the vertical, above 0 below 90 (default 50.0).
+    allowed_beyond_nm : array_like, in nautical miles
+        How far beyond the outbound course is safe, 0 to 10 900 (default 0.5).
+    allowed_short_nm : array_like, in nautical miles
+        How far short of it is safe, 0 to 10 900 (default 1.0).
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    RuleLeadFlown
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `reading_nm`: The DME reading at which the turn begins, in nautical miles.
+        `before_station_nm`: How far before the station that is, along the ground; negative past it,
+        in nautical miles.
+        `overshoot_nm`: How far beyond the outbound course the wings are level again, on the outer
+        side of the turn; negative short of it, in nautical miles.
+        `past_station_nm`: How far past the station that is, along the outbound course; negative
+        before it, in nautical miles.
+        `began_in_cone`: 1 if the turn begins in the cone of confusion, else 0.
+        `ended_in_cone`: 1 if it ends there, else 0.
+        `verdict`: What it comes to: the code of `TurnVerdict`(crate::rules::TurnVerdict), -1 early,
+        0 safe, 1 late.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, a reversal, a wind that the airspeed cannot hold. In
+        arrays such a point is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: A centimetre across the outbound course and half a metre along it for the flight
+    itself. The station stands at 45 degrees of latitude; elsewhere it ends less than 0.001 NM away
+    to leads of 10 NM. The exact reading ends within 1e-4 NM of the course at the surface, and 0.2
+    percent of the lead short of it at 45 000 ft.
+
+    Degenerate cases: No change of course is no turn: it ends where it begins, without an overshoot.
+    An exact turn that begins past the station begins at its place, not by a reading.
+
+    Source: The rules: common practice (`rule_lead_nm`, `rule_reading_nm`). What is allowed by
+    default: half a mile is what DME may be off (FAA AIM 1-1-7), the other half mile is the trade's
+    margin. The flight: docs/flight.md.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.rule_lead_flown(40.0, 130.0, 450.0, 36000.0, 0.0, 0.0, 25.0, 3.0, 5.0, 'third', 'reading', 50.0, 0.5, 1.0).overshoot_nm:.2f}"
+    '0.55'
+    >>> f"{lubberline.rule_lead_flown(40.0, 130.0, 450.0, 36000.0, 0.0, 0.0, 25.0, 3.0, 5.0, 'third', 'distance', 50.0, 0.5, 1.0).overshoot_nm:.2f}"
+    '4.14'
+    >>> [f"{value:.2f}" for value in lubberline.rule_lead_flown([40.0, 40.0], 130.0, 450.0, 36000.0, 0.0, 0.0, 25.0, 3.0, 5.0, 'third', 'reading', 50.0, 0.5, 1.0).overshoot_nm]
+    ['0.55', '0.55']
+    """
+    rule = chosen(_LEAD_RULE, "rule", rule)
+    cue = chosen(_TURN_CUE, "cue", cue)
+    if not kwargs:
+        answer = _scalar_rule_lead_flown(inbound_course_deg, outbound_course_deg, true_airspeed_kt, height_above_station_ft, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, rule, cue, cone_half_angle_deg, allowed_beyond_nm, allowed_short_nm)
+        if answer is not None:
+            return named(RuleLeadFlown, answer)
+    return RuleLeadFlown._make(many("rule_lead_flown", RuleLeadFlown._fields, (inbound_course_deg, outbound_course_deg, true_airspeed_kt, height_above_station_ft, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, rule, cue, cone_half_angle_deg, allowed_beyond_nm, allowed_short_nm), kwargs))
+
+
+_scalar_rule_lead_flown = scalars["rule_lead_flown"]
+
+
+def rule_holds_at_height_ft(inbound_course_deg, outbound_course_deg, true_airspeed_kt, wind_from_deg=0.0, wind_speed_kt=0.0, bank_limit_deg=25.0, turn_rate_limit_deg_per_s=3.0, roll_rate_deg_per_s=5.0, rule="third", **kwargs):
+    r"""The height above the station at which the rule's DME reading is the exact one: below it the turn begins too late, above it too early.
+
+    Where `l + h / 6000 ft` is `sqrt(L^2 + h^2)`, with `l` the rule's lead and `L` the exact one;
+    near `(L^2 - l^2) / (2 l)`.
+
+    Parameters
+    ----------
+    inbound_course_deg : array_like, in degrees
+        Course flown to the station, any finite number.
+    outbound_course_deg : array_like, in degrees
+        Course flown from it, against the same north.
+    true_airspeed_kt : array_like, in knots
+        True airspeed, above 0 to 5000.
+    wind_from_deg : array_like, in degrees
+        Where the wind blows from, against the same north (default 0.0).
+    wind_speed_kt : array_like, in knots
+        Speed of the wind, 0 to 1000 (default 0.0).
+    bank_limit_deg : array_like, in degrees
+        Greatest bank, above 0 below 90 (default 25.0).
+    turn_rate_limit_deg_per_s : array_like, in degrees per second
+        Greatest rate of turn, above 0 (default 3.0).
+    roll_rate_deg_per_s : array_like, in degrees per second
+        Rate of roll, above 0, infinite for an instant roll (default 5.0).
+    rule : {"third", "third_and_allowance", "third_and_margin"}
+        Which mental arithmetic (default "third").
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray, in feet
+        A float if every argument is a plain number.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, a reversal, a wind that the airspeed cannot hold. In
+        arrays such a point is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: Rounding: a root in a bracket, of the readings over a curved earth.
+
+    Degenerate cases: NaN where the rule is early at every height, as for a slow aircraft with a
+    quick roll, and where it is late up to 400 000 ft.
+
+    Source: Derived; the rule: `rule_reading_nm`, the exact reading: `dme_at_roll_in_nm`.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.rule_holds_at_height_ft(40.0, 130.0, 350.0, 0.0, 0.0, 25.0, 3.0, 5.0, 'third'):.0f}"
+    '19490'
+    >>> [f"{value:.0f}" for value in lubberline.rule_holds_at_height_ft([40.0, 40.0], 130.0, 350.0, 0.0, 0.0, 25.0, 3.0, 5.0, 'third')]
+    ['19490', '19490']
+    """
+    rule = chosen(_LEAD_RULE, "rule", rule)
+    if not kwargs:
+        answer = _scalar_rule_holds_at_height_ft(inbound_course_deg, outbound_course_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, rule)
+        if answer is not None:
+            return answer
+    return ufunc.rule_holds_at_height_ft(inbound_course_deg, outbound_course_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, rule, **kwargs)
+
+
+_scalar_rule_holds_at_height_ft = scalars["rule_holds_at_height_ft"]
+
+
+def rule_slant_negligible_from_nm(height_ft, **kwargs):
+    r"""The DME reading from which on the trade does not count the slant: a mile for each 1 000 ft.
+
+    `height / 1000`.
+
+    Parameters
+    ----------
+    height_ft : array_like, in feet
+        Height above the station's antenna, -60 000 to 400 000.
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray, in nautical miles
+        A float if every argument is a plain number.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: There the reading is 1.35 percent more than the distance along the ground. See
+    `rule_ground_distance_error`.
+
+    Degenerate cases: None.
+
+    Source: FAA-H-8083-15 (Instrument Flying Handbook), as study notes quote it.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.rule_slant_negligible_from_nm(30000.0):.0f}"
+    '30'
+    >>> [f"{value:.0f}" for value in lubberline.rule_slant_negligible_from_nm([30000.0, 30000.0])]
+    ['30', '30']
+    """
+    if not kwargs:
+        answer = _scalar_rule_slant_negligible_from_nm(height_ft)
+        if answer is not None:
+            return answer
+    return ufunc.rule_slant_negligible_from_nm(height_ft, **kwargs)
+
+
+_scalar_rule_slant_negligible_from_nm = scalars["rule_slant_negligible_from_nm"]
+
+
+class RuleGroundDistanceError(NamedTuple):
+    """The DME reading taken for the distance along the ground, beside that distance: what `rule_ground_distance_error` gives. The error is the rule less the exact answer."""
+
+    rule_nm: object
+    """The rule's answer."""
+    exact_nm: object
+    """The exact answer."""
+    error_nm: object
+    """The error: the sum of the terms."""
+    triangle_nm: object
+    """The slant for the side of the triangle."""
+    curve_nm: object
+    """A flat earth for a round one."""
+
+
+def rule_ground_distance_error(slant_range_nm, height_ft, **kwargs):
+    r"""The DME reading taken for the distance along the ground, beside that distance, term by term.
+
+    The reading less `ground_distance_nm`.
+
+    Parameters
+    ----------
+    slant_range_nm : array_like, in nautical miles
+        DME reading, 0 to 10 900.
+    height_ft : array_like, in feet
+        Height above the station's antenna, -60 000 to 400 000.
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    RuleGroundDistanceError
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `rule_nm`: The rule's answer, in nautical miles.
+        `exact_nm`: The exact answer, in nautical miles.
+        `error_nm`: The error: the sum of the terms, in nautical miles.
+        `triangle_nm`: The slant for the side of the triangle, in nautical miles.
+        `curve_nm`: A flat earth for a round one, in nautical miles.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, or a reading shorter than the height. In arrays such
+        a point is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: The terms sum to the whole to rounding error.
+
+    Degenerate cases: Overhead the whole reading is error.
+
+    Source: The rule: `rule_slant_negligible_from_nm`. The exact distance: `ground_distance_nm`.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.rule_ground_distance_error(30.0, 30000.0).error_nm:.2f}"
+    '0.43'
+    >>> [f"{value:.2f}" for value in lubberline.rule_ground_distance_error([30.0, 30.0], 30000.0).error_nm]
+    ['0.43', '0.43']
+    """
+    if not kwargs:
+        answer = _scalar_rule_ground_distance_error(slant_range_nm, height_ft)
+        if answer is not None:
+            return named(RuleGroundDistanceError, answer)
+    return RuleGroundDistanceError._make(many("rule_ground_distance_error", RuleGroundDistanceError._fields, (slant_range_nm, height_ft), kwargs))
+
+
+_scalar_rule_ground_distance_error = scalars["rule_ground_distance_error"]
+
+
+class RuleRadioHorizonError(NamedTuple):
+    """A rule of the radio horizon beside the exact horizon: what `rule_radio_horizon_error` gives. The error is the rule less the exact answer."""
+
+    rule_nm: object
+    """The rule's answer."""
+    exact_nm: object
+    """The exact answer."""
+    error_nm: object
+    """The error: the sum of the terms."""
+    factor_nm: object
+    """The rule's factor for 1.2289."""
+    root_nm: object
+    """The square roots of the heights for the tangents."""
+
+
+def rule_radio_horizon_error(aircraft_height_ft, antenna_height_ft, rule, **kwargs):
+    r"""A rule of the radio horizon beside the tangent to a sphere of 4/3 of the earth's radius, term by term.
+
+    `radio_horizon_nm` by the rule less that of `four_thirds`.
+
+    Parameters
+    ----------
+    aircraft_height_ft : array_like, in feet
+        Height of the aircraft above the surface, 0 to 400 000.
+    antenna_height_ft : array_like, in feet
+        Height of the antenna above the surface, 0 to 400 000.
+    rule : {"four_thirds", "feet_miles", "metres_kilometres", "five_quarters"}
+        Which rule.
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    RuleRadioHorizonError
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `rule_nm`: The rule's answer, in nautical miles.
+        `exact_nm`: The exact answer, in nautical miles.
+        `error_nm`: The error: the sum of the terms, in nautical miles.
+        `factor_nm`: The rule's factor for 1.2289, in nautical miles.
+        `root_nm`: The square roots of the heights for the tangents, in nautical miles.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: The terms sum to the whole to rounding error.
+
+    Degenerate cases: The rule `four_thirds` is the exact one and has no error.
+
+    Source: ICAO Doc 8168 Vol II (5th ed. 2006), Part III Section 1 Chapter 3, Appendix, and common
+    practice (`radio_horizon_nm`).
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.rule_radio_horizon_error(35000.0, 0.0, 'five_quarters').factor_nm:.2f}"
+    '3.98'
+    >>> [f"{value:.2f}" for value in lubberline.rule_radio_horizon_error([35000.0, 35000.0], 0.0, 'five_quarters').factor_nm]
+    ['3.98', '3.98']
+    """
+    rule = chosen(_HORIZON_RULE, "rule", rule)
+    if not kwargs:
+        answer = _scalar_rule_radio_horizon_error(aircraft_height_ft, antenna_height_ft, rule)
+        if answer is not None:
+            return named(RuleRadioHorizonError, answer)
+    return RuleRadioHorizonError._make(many("rule_radio_horizon_error", RuleRadioHorizonError._fields, (aircraft_height_ft, antenna_height_ft, rule), kwargs))
+
+
+_scalar_rule_radio_horizon_error = scalars["rule_radio_horizon_error"]
+
+
+def rule_roll_out_lead_deg(bank_deg, rule, **kwargs):
+    r"""The degrees of heading by which to begin the roll-out before the new heading, by a rule.
+
+    A third of the bank, or half of it.
+
+    Parameters
+    ----------
+    bank_deg : array_like, in degrees
+        Bank, above 0 below 90.
+    rule : {"third", "half"}
+        Which rule.
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray, in degrees
+        A float if every argument is a plain number.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: A rule. See `rule_roll_out_lead_error`.
+
+    Degenerate cases: None in the range.
+
+    Source: A third: CNATRA P-1215, timed turns. Half: common practice.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.rule_roll_out_lead_deg(24.0, 'third'):.0f}"
+    '8'
+    >>> [f"{value:.0f}" for value in lubberline.rule_roll_out_lead_deg([24.0, 24.0], 'third')]
+    ['8', '8']
+    """
+    rule = chosen(_ROLL_OUT_RULE, "rule", rule)
+    if not kwargs:
+        answer = _scalar_rule_roll_out_lead_deg(bank_deg, rule)
+        if answer is not None:
+            return answer
+    return ufunc.rule_roll_out_lead_deg(bank_deg, rule, **kwargs)
+
+
+_scalar_rule_roll_out_lead_deg = scalars["rule_roll_out_lead_deg"]
+
+
+class RuleRollOutLeadError(NamedTuple):
+    """A rule of the roll-out beside the exact lead: what `rule_roll_out_lead_error` gives. The error is the rule less the exact answer."""
+
+    rule_deg: object
+    """The rule's answer."""
+    exact_deg: object
+    """The exact answer."""
+    error_deg: object
+    """The error: the sum of the terms."""
+    share_deg: object
+    """The share of the bank for the mean rate of turn over the time of the roll."""
+    tangent_deg: object
+    """A rate in proportion to the bank for one that goes with its tangent."""
+
+
+def rule_roll_out_lead_error(true_airspeed_kt, bank_deg, roll_rate_deg_per_s=5.0, rule="third", **kwargs):
+    r"""A rule of the roll-out beside the heading that is turned while the bank returns to zero, term by term.
+
+    The rule less `g / (V p) ln sec b`.
+
+    Parameters
+    ----------
+    true_airspeed_kt : array_like, in knots
+        True airspeed, above 0 to 5000.
+    bank_deg : array_like, in degrees
+        Bank, above 0 below 90.
+    roll_rate_deg_per_s : array_like, in degrees per second
+        Rate of roll, above 0, infinite for an instant roll (default 5.0).
+    rule : {"third", "half"}
+        Which rule (default "third").
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    RuleRollOutLeadError
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `rule_deg`: The rule's answer, in degrees.
+        `exact_deg`: The exact answer, in degrees.
+        `error_deg`: The error: the sum of the terms, in degrees.
+        `share_deg`: The share of the bank for the mean rate of turn over the time of the roll, in
+        degrees.
+        `tangent_deg`: A rate in proportion to the bank for one that goes with its tangent, in
+        degrees.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: The terms sum to the whole to rounding error.
+
+    Degenerate cases: A roll that takes no time turns no heading: the rule is all error.
+
+    Source: Named at `rule_roll_out_lead_deg`; the exact lead is derived.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.rule_roll_out_lead_error(120.0, 18.0, 5.0, 'third').error_deg:.1f}"
+    '0.8'
+    >>> [f"{value:.1f}" for value in lubberline.rule_roll_out_lead_error([120.0, 120.0], 18.0, 5.0, 'third').error_deg]
+    ['0.8', '0.8']
+    """
+    rule = chosen(_ROLL_OUT_RULE, "rule", rule)
+    if not kwargs:
+        answer = _scalar_rule_roll_out_lead_error(true_airspeed_kt, bank_deg, roll_rate_deg_per_s, rule)
+        if answer is not None:
+            return named(RuleRollOutLeadError, answer)
+    return RuleRollOutLeadError._make(many("rule_roll_out_lead_error", RuleRollOutLeadError._fields, (true_airspeed_kt, bank_deg, roll_rate_deg_per_s, rule), kwargs))
+
+
+_scalar_rule_roll_out_lead_error = scalars["rule_roll_out_lead_error"]
 
 
 def rule_lead_nm(groundspeed_kt, course_change_deg, height_above_station_ft=0.0, **kwargs):
