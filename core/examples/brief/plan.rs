@@ -94,12 +94,8 @@ impl Plan {
     /// Reads a plan.
     pub fn read(text: &str) -> Result<Self, String> {
         let written: Written = toml::from_str(text).map_err(|error| in_words(&error))?;
-        let altitude = at(
-            "aircraft.pressure_altitude_ft",
-            PressureAltitude::new(feet(written.aircraft.pressure_altitude_ft)),
-        )?;
+        let altitude = written.aircraft.altitude()?;
         let deviation = written.air.deviation(altitude)?;
-        let setting_hpa = written.air.altimeter_setting_hpa.unwrap_or(1013.25);
         let route = written.fixes(altitude)?;
         Ok(Self {
             true_airspeed: written.aircraft.true_airspeed(Air::new(altitude, deviation))?,
@@ -108,7 +104,7 @@ impl Plan {
             title: written.title.unwrap_or_else(|| "Untitled plan".into()),
             pressure_altitude: altitude,
             deviation,
-            setting: at("air.altimeter_setting_hpa", AltimeterSetting::new(hectopascals(setting_hpa)))?,
+            setting: written.air.setting()?,
             route,
         })
     }
@@ -148,6 +144,10 @@ fn usable(airspeed: Result<TrueAirspeed, Error>) -> Result<TrueAirspeed, Error> 
 }
 
 impl WrittenAircraft {
+    pub fn altitude(&self) -> Result<PressureAltitude, String> {
+        at("aircraft.pressure_altitude_ft", PressureAltitude::new(feet(self.pressure_altitude_ft)))
+    }
+
     pub fn true_airspeed(&self, air: Air) -> Result<TrueAirspeed, String> {
         match (self.calibrated_airspeed_kt, self.mach) {
             (Some(speed_kt), None) => {
@@ -187,6 +187,11 @@ impl WrittenAircraft {
 }
 
 impl WrittenAir {
+    pub fn setting(&self) -> Result<AltimeterSetting, String> {
+        let setting_hpa = self.altimeter_setting_hpa.unwrap_or(1013.25);
+        at("air.altimeter_setting_hpa", AltimeterSetting::new(hectopascals(setting_hpa)))
+    }
+
     pub fn deviation(&self, altitude: PressureAltitude) -> Result<IsaDeviation, String> {
         match (self.isa_deviation_k, self.temperature_degc) {
             (Some(deviation_k), None) => at("air.isa_deviation_k", IsaDeviation::new(kelvins(deviation_k))),

@@ -79,6 +79,16 @@ impl Block {
         }
     }
 
+    /// What bank, rate of turn and roll are kept; none of a rate is no limit, of a roll an instant one.
+    pub fn limits(&mut self, bank_deg: f64, rate_deg_per_s: Option<f64>, roll_deg_per_s: Option<f64>) {
+        let rate = |rate: Option<f64>, none: &str| {
+            rate.map_or(none.to_string(), |rate| format!("{} deg/s", trimmed(rate)))
+        };
+        let (bank_deg, rate_text) = (trimmed(bank_deg), rate(rate_deg_per_s, "free"));
+        let roll = rate(roll_deg_per_s, "instant");
+        self.row("limits", &[format!("bank {bank_deg} deg, rate of turn {rate_text}, roll {roll}")]);
+    }
+
     pub fn title(&mut self, title: &str, rule: &str) {
         let _ = writeln!(self.0, "{title}\n{}", rule.repeat(title.chars().count().min(WIDTH)));
     }
@@ -106,18 +116,7 @@ pub fn write(brief: &Brief) -> String {
             brief.true_airspeed_kt, brief.calibrated_airspeed_kt, brief.mach
         )],
     );
-    let rate = |rate: Option<f64>, none: &str| {
-        rate.map_or(none.to_string(), |rate| format!("{} deg/s", trimmed(rate)))
-    };
-    text.row(
-        "limits",
-        &[format!(
-            "bank {} deg, rate of turn {}, roll {}",
-            trimmed(brief.bank_limit_deg),
-            rate(brief.turn_rate_limit_deg_per_s, "free"),
-            rate(brief.roll_rate_deg_per_s, "instant")
-        )],
-    );
+    text.limits(brief.bank_limit_deg, brief.turn_rate_limit_deg_per_s, brief.roll_rate_deg_per_s);
     text.row(
         "in all",
         &[format!("{:.1} NM in {} (minutes:seconds)", brief.total_distance_nm, clock(brief.total_time_s))],

@@ -4,6 +4,7 @@ use super::lead::wind;
 use super::outputs;
 use super::turn::turn_limits;
 use crate::Error;
+use crate::lead::ArcSense;
 use crate::procedure::HoldingSide;
 pub use crate::procedure::LegCode;
 use crate::procedure::legs::{Conditions, Fix, GroundPath, Hold, Leg, Passage, Place, Segment};
@@ -319,6 +320,7 @@ fn leg(input: &LegInput) -> Result<Leg, Error> {
         })
     };
     let radial = || -> Result<Radial, Error> { Bearing::named("radial_deg", input.radial_deg) };
+    let sense = || if input.to_right { ArcSense::Clockwise } else { ArcSense::Counterclockwise };
     let hold = || -> Result<Hold, Error> {
         Ok(Hold {
             fix: fix()?,
@@ -332,10 +334,8 @@ fn leg(input: &LegInput) -> Result<Leg, Error> {
         LegCode::TrackToFix => Leg::TrackToFix(end()?),
         LegCode::CourseToFix => Leg::CourseToFix(course()?, end()?),
         LegCode::DirectToFix => Leg::DirectToFix(end()?),
-        LegCode::ArcToFix => Leg::ArcToFix { station: center()?, clockwise: input.to_right, fix: end()? },
-        LegCode::RadiusToFix => {
-            Leg::RadiusToFix { center: center()?, clockwise: input.to_right, fix: end()? }
-        }
+        LegCode::ArcToFix => Leg::ArcToFix { station: center()?, sense: sense(), fix: end()? },
+        LegCode::RadiusToFix => Leg::RadiusToFix { center: center()?, sense: sense(), fix: end()? },
         LegCode::FixToAltitude => Leg::FixToAltitude(fix()?, course()?, altitude()?),
         LegCode::FixToDistance => Leg::FixToDistance(fix()?, course()?, distance()?),
         LegCode::FixToDme => Leg::FixToDme(fix()?, course()?, station()?, dme()?),

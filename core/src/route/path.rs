@@ -172,7 +172,7 @@ impl PathLeg {
 mod tests {
     use super::*;
     use crate::earth::direct;
-    use crate::lead::{CourseChange, TurnSide};
+    use crate::lead::{ArcSense, CourseChange, TurnSide};
     use crate::procedure::legs::{Fix, Passage};
     use crate::value::units::{degree, degrees, feet, knots, meter, nautical_miles, second};
     use crate::value::{Bank, GroundDistance, Position, TrueAirspeed, TrueAltitude, WindSpeed};
@@ -201,7 +201,7 @@ mod tests {
         let legs = [
             Leg::InitialFix(by(off(center, 250.0, 30.0))),
             Leg::TrackToFix(by(gate)),
-            Leg::ArcToFix { station: center, clockwise: true, fix: by(exit) },
+            Leg::ArcToFix { station: center, sense: ArcSense::Clockwise, fix: by(exit) },
             Leg::DirectToFix(by(center)),
         ];
         let brief = PathBrief::of(&legs, &windy()).unwrap();
@@ -252,7 +252,7 @@ mod tests {
             [
                 Leg::InitialFix(by(off(off(center, 270.0, radius_nm), 180.0, 8.0))),
                 Leg::TrackToFix(by(off(center, 270.0, radius_nm))),
-                Leg::RadiusToFix { center, clockwise: true, fix: by(off(center, 0.0, radius_nm)) },
+                Leg::RadiusToFix { center, sense: ArcSense::Clockwise, fix: by(off(center, 0.0, radius_nm)) },
             ]
         };
         let conditions = windy();

@@ -1,10 +1,11 @@
 //! A plan of legs in the library's values, or an error that says which key is wrong, its value and what is allowed.
 
 use lubberline::air::{Air, true_altitude};
+use lubberline::lead::ArcSense;
 use lubberline::procedure::legs::{Conditions, Fix, Hold, Leg, LegCode, LegEnd, LegPath, Passage};
 use lubberline::procedure::{HoldingSide, HoldingSpeedRule};
 use lubberline::station::Station;
-use lubberline::value::units::{degrees, feet, feet_per_minute, hectopascals, nautical_miles, seconds};
+use lubberline::value::units::{degrees, feet, feet_per_minute, nautical_miles, seconds};
 use lubberline::value::{
     AltimeterSetting, Elevation, GroundDistance, HoldTime, InterceptAngle, IsaDeviation, Latitude, Longitude,
     Position, PressureAltitude, Quantity, Radial, SlantRange, TrueAltitude, TrueBearing,
@@ -43,13 +44,9 @@ impl Plan {
     /// Reads a plan of legs.
     pub fn read(text: &str) -> Result<Self, String> {
         let written: Written = toml::from_str(text).map_err(|error| in_words(&error))?;
-        let altitude = at(
-            "aircraft.pressure_altitude_ft",
-            PressureAltitude::new(feet(written.aircraft.pressure_altitude_ft)),
-        )?;
+        let altitude = written.aircraft.altitude()?;
         let deviation = written.air.deviation(altitude)?;
-        let setting_hpa = written.air.altimeter_setting_hpa.unwrap_or(1013.25);
-        let setting = at("air.altimeter_setting_hpa", AltimeterSetting::new(hectopascals(setting_hpa)))?;
+        let setting = written.air.setting()?;
         let stations = stations_of(&written.station)?;
         let fixes = written.fix.iter().map(|fix| fix.named(&stations)).collect::<Result<Vec<_>, _>>()?;
         for (index, fix) in fixes.iter().enumerate() {
@@ -250,6 +247,10 @@ impl Keys<'_> {
         }
     }
 
+    fn sense(&self) -> Result<ArcSense, String> {
+        Ok(if self.to_right()? { ArcSense::Clockwise } else { ArcSense::Counterclockwise })
+    }
+
     fn hold(&self) -> Result<Hold, String> {
         let key = self.key("outbound_time_s");
         let time_s = self.written.outbound_time_s.unwrap_or(60.0);
@@ -267,13 +268,11 @@ impl Keys<'_> {
             LegCode::TrackToFix => Leg::TrackToFix(self.end()?),
             LegCode::CourseToFix => Leg::CourseToFix(self.course()?, self.end()?),
             LegCode::DirectToFix => Leg::DirectToFix(self.end()?),
-            LegCode::ArcToFix => Leg::ArcToFix {
-                station: self.station()?.position,
-                clockwise: self.to_right()?,
-                fix: self.end()?,
-            },
+            LegCode::ArcToFix => {
+                Leg::ArcToFix { station: self.station()?.position, sense: self.sense()?, fix: self.end()? }
+            }
             LegCode::RadiusToFix => {
-                Leg::RadiusToFix { center: self.center()?, clockwise: self.to_right()?, fix: self.end()? }
+                Leg::RadiusToFix { center: self.center()?, sense: self.sense()?, fix: self.end()? }
             }
             LegCode::FixToAltitude => Leg::FixToAltitude(self.fix()?, self.course()?, self.altitude()?),
             LegCode::FixToDistance => Leg::FixToDistance(self.fix()?, self.course()?, self.distance()?),

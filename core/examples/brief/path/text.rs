@@ -37,18 +37,7 @@ pub fn write(brief: &Brief) -> String {
         format!("from {} at {:.0} kt", direction(brief.wind_from_deg), brief.wind_speed_kt)
     };
     text.row("wind", &[wind]);
-    let rate = |rate: Option<f64>, none: &str| {
-        rate.map_or(none.to_string(), |rate| format!("{} deg/s", trimmed(rate)))
-    };
-    text.row(
-        "limits",
-        &[format!(
-            "bank {} deg, rate of turn {}, roll {}",
-            trimmed(brief.bank_limit_deg),
-            rate(brief.turn_rate_limit_deg_per_s, "free"),
-            rate(brief.roll_rate_deg_per_s, "instant")
-        )],
-    );
+    text.limits(brief.bank_limit_deg, brief.turn_rate_limit_deg_per_s, brief.roll_rate_deg_per_s);
     text.row(
         "in all",
         &[format!("{:.1} NM in {} (minutes:seconds)", brief.total_distance_nm, clock(brief.total_time_s))],

@@ -13,10 +13,10 @@ use crate::value::{ArcRadius, GroundDistance, Position, TrueBearing, TrueNorth};
 
 impl Flight<'_> {
     /// The course along a circle about a centre, where the aircraft is.
-    pub fn tangent(&self, center: Position, clockwise: bool) -> Result<TrueBearing, Error> {
+    pub fn tangent(&self, center: Position, sense: ArcSense) -> Result<TrueBearing, Error> {
         let outward = inverse(center, self.now.position).final_bearing;
         let outward = outward.ok_or_else(|| self.refuse("the aircraft is at the centre of the arc"))?;
-        Ok(TrueBearing::from_degrees(outward.degrees() + if clockwise { 90.0 } else { -90.0 }))
+        Ok(TrueBearing::from_degrees(outward.degrees() + 90.0 * f64::from(sense.code())))
     }
 
     /// Round an arc to its fix, and through the turn off it where that is led.
@@ -24,7 +24,7 @@ impl Flight<'_> {
         &mut self,
         center: Position,
         radius: GroundDistance,
-        clockwise: bool,
+        sense: ArcSense,
     ) -> Result<(), Error> {
         let Some(Fix { position, passage }) = self.legs.get(self.leg).and_then(Leg::ends_at) else {
             return Err(self.refuse("an arc ends at a fix"));
@@ -33,7 +33,7 @@ impl Flight<'_> {
         let (Some(from), Some(to)) = (from.initial_bearing, to.initial_bearing) else {
             return Err(self.refuse("its fix is the centre of the arc"));
         };
-        let sign = if clockwise { 1.0 } else { -1.0 };
+        let sign = f64::from(sense.code());
         let mut sweep_deg = from.way_round_deg(to, sign);
         // A fix that has just been passed is not once more round.
         if sweep_deg > 359.0 {
@@ -63,7 +63,7 @@ impl Flight<'_> {
                     to,
                     flown,
                     ArcRadius::new(radius.value())?,
-                    if clockwise { ArcSense::Clockwise } else { ArcSense::Counterclockwise },
+                    sense,
                     self.conditions.true_airspeed,
                     self.conditions.wind,
                     &self.conditions.limits,

@@ -32,7 +32,7 @@ pub(super) enum Path {
     /// Straight to a point from wherever it is begun.
     Direct(Position),
     /// Round a centre.
-    Arc { center: Position, radius: GroundDistance, clockwise: bool },
+    Arc { center: Position, radius: GroundDistance, sense: ArcSense },
     /// What is flown as a whole: a racetrack or a procedure turn.
     Whole,
 }
@@ -155,9 +155,8 @@ impl Flight<'_> {
             }
             Leg::CourseToFix(bearing, fix) => Path::Line(Course { through: fix.position, bearing }),
             Leg::DirectToFix(fix) => Path::Direct(fix.position),
-            Leg::ArcToFix { station: center, clockwise, fix }
-            | Leg::RadiusToFix { center, clockwise, fix } => {
-                Path::Arc { center, radius: inverse(center, fix.position).distance, clockwise }
+            Leg::ArcToFix { station: center, sense, fix } | Leg::RadiusToFix { center, sense, fix } => {
+                Path::Arc { center, radius: inverse(center, fix.position).distance, sense }
             }
             Leg::FixToAltitude(through, bearing, _)
             | Leg::FixToDistance(through, bearing, _)
@@ -191,7 +190,7 @@ impl Flight<'_> {
                 Some(bearing) => bearing,
                 None => return Err(self.refuse("the fix is where the aircraft is")),
             },
-            Path::Arc { center, clockwise, .. } => self.tangent(center, clockwise)?,
+            Path::Arc { center, sense, .. } => self.tangent(center, sense)?,
             Path::Whole => match self.legs.get(index) {
                 Some(Leg::ProcedureTurn { outbound, .. }) => *outbound,
                 Some(Leg::HoldToAltitude(hold, _) | Leg::HoldToFix(hold) | Leg::HoldToManual(hold)) => {
@@ -209,7 +208,7 @@ impl Flight<'_> {
         }
         self.join(path)?;
         match path {
-            Path::Arc { center, radius, clockwise } => self.fly_arc(center, radius, clockwise),
+            Path::Arc { center, radius, sense } => self.fly_arc(center, radius, sense),
             _ => self.fly_straight(path),
         }
     }
@@ -258,11 +257,10 @@ impl Flight<'_> {
                 let change = self.change(course, abeam.bearing)?;
                 Ok(Some((change.lead(), LedTurn::Course(change))))
             }
-            Path::Arc { center, radius, clockwise } => {
+            Path::Arc { center, radius, sense } => {
                 let radial = inverse(center, end).final_bearing;
                 let radial = radial.ok_or_else(|| self.refuse("it ends at the centre of the arc"))?;
-                let along =
-                    TrueBearing::from_degrees(radial.degrees() + if clockwise { 90.0 } else { -90.0 });
+                let along = TrueBearing::from_degrees(radial.degrees() + 90.0 * f64::from(sense.code()));
                 let off_deg = radial.change_to(course).degrees().abs();
                 if !(1.0..=179.0).contains(&off_deg) {
                     let flown = if off_deg < 90.0 { RadialFlown::Outbound } else { RadialFlown::Inbound };
@@ -270,7 +268,7 @@ impl Flight<'_> {
                         radial,
                         flown,
                         ArcRadius::new(radius.value())?,
-                        if clockwise { ArcSense::Clockwise } else { ArcSense::Counterclockwise },
+                        sense,
                         self.conditions.true_airspeed,
                         self.conditions.wind,
                         &self.conditions.limits,

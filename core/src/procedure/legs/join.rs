@@ -3,8 +3,8 @@
 use super::flight::{Flight, ON_THE_LINE_M, Path};
 use crate::Error;
 use crate::earth::{Course, direct, inverse};
-use crate::lead::TurnSide;
 use crate::lead::recapture::{Recapture, Recaptured};
+use crate::lead::{ArcSense, TurnSide};
 use crate::numeric::root_between;
 use crate::plane::Plane;
 use crate::turn::RolledTurn;
@@ -26,7 +26,7 @@ impl Flight<'_> {
             Path::Line(line) => self.join_line(line, TurnSide::Shortest),
             Path::Track(course) => self.join_track(course, TurnSide::Shortest),
             Path::Direct(fix) => self.join_direct(fix),
-            Path::Arc { center, radius, clockwise } => self.join_arc(center, radius, clockwise),
+            Path::Arc { center, radius, sense } => self.join_arc(center, radius, sense),
             Path::Whole => Ok(()),
         }
     }
@@ -172,8 +172,8 @@ impl Flight<'_> {
         Ok(())
     }
 
-    fn join_arc(&mut self, center: Position, radius: GroundDistance, clockwise: bool) -> Result<(), Error> {
-        let course = self.tangent(center, clockwise)?;
+    fn join_arc(&mut self, center: Position, radius: GroundDistance, sense: ArcSense) -> Result<(), Error> {
+        let course = self.tangent(center, sense)?;
         let outward = inverse(center, self.now.position);
         let off_m = (outward.distance.value() - radius.value()).get::<meter>();
         if off_m.abs() > ON_THE_LINE_M {

@@ -1,6 +1,7 @@
 //! The legs: how each is flown and what ends it.
 
 use super::LegCode;
+use crate::lead::ArcSense;
 use crate::procedure::holding::HoldingSide;
 use crate::station::Station;
 use crate::value::{
@@ -50,12 +51,12 @@ pub enum Leg {
     CourseToFix(TrueBearing, Fix),
     /// DF: from wherever the aircraft is, straight to a fix.
     DirectToFix(Fix),
-    /// AF: the arc about a station, at the ground distance of the fix, clockwise or not, to the fix.
+    /// AF: the arc about a station, at the ground distance of the fix, one way round or the other, to the fix.
     ArcToFix {
         /// The station.
         station: Position,
-        /// Whether the arc goes clockwise.
-        clockwise: bool,
+        /// Which way round it the arc goes.
+        sense: ArcSense,
         /// Where it ends.
         fix: Fix,
     },
@@ -63,8 +64,8 @@ pub enum Leg {
     RadiusToFix {
         /// The centre.
         center: Position,
-        /// Whether the arc goes clockwise.
-        clockwise: bool,
+        /// Which way round it the arc goes.
+        sense: ArcSense,
         /// Where it ends.
         fix: Fix,
     },

@@ -3,6 +3,7 @@
 use super::*;
 use crate::Error;
 use crate::earth::{Course, direct, inverse};
+use crate::lead::ArcSense;
 use crate::procedure::HoldingSide;
 use crate::station::{Ident, Station};
 use crate::value::units::{
@@ -201,7 +202,7 @@ fn arcs_keep_their_distance() {
     let legs = [
         Leg::InitialFix(by(off(center, 250.0, 30.0))),
         Leg::TrackToFix(by(gate)),
-        Leg::ArcToFix { station: center, clockwise: true, fix: by(exit) },
+        Leg::ArcToFix { station: center, sense: ArcSense::Clockwise, fix: by(exit) },
         Leg::CourseToFix(inverse(exit, center).final_bearing.unwrap(), by(center)),
     ];
     let path = flown(&legs, &windy());
@@ -225,7 +226,7 @@ fn rf_is_flown_tangent() {
     let legs = [
         Leg::InitialFix(by(off(begin, 180.0, 8.0))),
         Leg::TrackToFix(by(begin)),
-        Leg::RadiusToFix { center, clockwise: true, fix: by(finish) },
+        Leg::RadiusToFix { center, sense: ArcSense::Clockwise, fix: by(finish) },
         Leg::TrackToFix(by(off(finish, 90.0, 6.0))),
     ];
     let path = flown(&legs, &windy());
