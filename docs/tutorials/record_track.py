@@ -46,8 +46,18 @@ def fly() -> "np.ndarray":
     flown = [flight.run(round(before_s + LATE_S))]
     flight.turn_at_station(inbound_deg, outbound_deg)
     flown.append(flight.run(600.0, until_done=True)[1:])
-    flight.intercept(OUTBOUND_RADIAL_DEG, intercept_angle_deg=20.0)
-    flown.append(flight.run(210.0)[1:])
+    flight.hold_heading(plan.heading_after_deg + 20.0)
+    for _ in range(120):
+        flown.append(flight.run(1.0)[1:])
+        here = flight.state
+        off = lubberline.cross_track(
+            STATION.latitude_deg, STATION.longitude_deg, outbound_deg, here.latitude_deg, here.longitude_deg
+        )
+        # The turn back takes some four tenths of a mile across the course.
+        if off.cross_track_nm > -0.42:
+            break
+    flight.hold_heading(plan.heading_after_deg)
+    flown.append(flight.run(150.0)[1:])
     return np.concatenate(flown)
 
 
