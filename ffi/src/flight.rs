@@ -211,7 +211,7 @@ unsafe fn with(
     }
 }
 
-/// Flies on for a time, such as a sixtieth of a second; zero, a negative time, an infinity and NaN do nothing.
+/// Flies on for a time, such as a sixtieth of a second; zero, a negative time, one beyond 1 000 000 s and NaN do nothing.
 ///
 /// @return LUBBER_OK, or a negative status
 ///

@@ -180,6 +180,36 @@ fn bad_input() {
 }
 
 #[test]
+fn bad_use() {
+    both("bad_use");
+}
+
+/// Under the compiler's own watch for steps beyond memory and for what C leaves undefined, where it has one.
+#[test]
+fn what_takes_structures_and_arrays_harms_no_memory() {
+    let build = |source: &str| {
+        let program = folder("sanitized").join(source.replace('/', "-")).with_extension("");
+        let mut compile = strict_compiler();
+        compile.args(["-g", "-fsanitize=address,undefined", "-fno-sanitize-recover=all"]);
+        compile.arg(root().join(source)).arg("-o").arg(&program);
+        compile.arg(libraries().join("liblubberline.a")).args(["-lpthread", "-ldl", "-lm"]);
+        (compile, program)
+    };
+    let (mut compile, program) = build("ffi/examples/lead.c");
+    let watches = compile.output().is_ok_and(|output| output.status.success())
+        && Command::new(program).output().is_ok_and(|output| output.status.success());
+    if !watches {
+        println!("not tried: the compiler has no sanitizers");
+        return;
+    }
+    for name in ["bad_use", "structures", "course_change", "flight", "legs", "arrays", "relations"] {
+        let (mut compile, program) = build(&format!("tests/c/{name}.c"));
+        run(&mut compile);
+        println!("{name}: {}", run(&mut Command::new(program)));
+    }
+}
+
+#[test]
 fn nothing_is_allocated() {
     client("tests/c/allocation.c", true, &[]);
 }

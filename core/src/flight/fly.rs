@@ -18,6 +18,19 @@ use crate::wind::Wind;
 /// How often a step may be divided at events (a reading reached, a bank reached) before the rest is flown as it is.
 const MOST_PARTS: u32 = 40;
 
+/// A longer step is flown in parts of no more than this, so that its error stays that of a step of as much.
+const LONGEST_PART_S: f64 = 5.0;
+
+/// The longest step.
+const LONGEST_STEP_S: f64 = 1e6;
+
+/// A speed and a roll below these are flown as these, so that the rate of turn and the time of a roll stay finite.
+const LEAST_AIRSPEED_M_S: f64 = 1e-3;
+const LEAST_ROLL_RAD_S: f64 = 1e-12;
+
+/// The rate of a climb is held below this part of the airspeed.
+const STEEPEST: f64 = 0.99;
+
 /// How a flight begins, wings level.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Start {
@@ -48,10 +61,12 @@ pub struct Start {
 /// # Accuracy
 /// Bank and heading are closed forms, without an error of the step; a step is divided where a reading or a bank is reached.
 /// Position is integrated by the classical rule of order four: at the roll-out of a lead the error is below 5 mm at steps
-/// to a second, 0.1 m at 5 s (measured in the tests). Steering by an indication looks once a step.
+/// to a second, 0.1 m at 5 s (measured in the tests). Steering by an indication looks once a step. A step
+/// beyond 5 s is flown as several.
 ///
 /// # Degenerate cases
-/// A step of zero, below it, or not finite does nothing. The state is plain data: copy it to branch a flight.
+/// A step of zero, below it, beyond 1 000 000 s or not finite does nothing. A speed below 1 mm/s and a roll below
+/// 1e-12 rad/s are flown as these. The state is plain data: copy it to branch a flight.
 ///
 /// # Source
 /// Equilibrium in a coordinated turn; kinematics on the ellipsoid by its normal vector, derived.
@@ -92,7 +107,7 @@ impl Flight {
             wind: start.wind,
             limits: start.limits,
             bank_limit_rad: 0.0,
-            roll_rad_s: start.limits.roll.value().get::<radian_per_second>(),
+            roll_rad_s: start.limits.roll.value().get::<radian_per_second>().max(LEAST_ROLL_RAD_S),
             reaction_s: start.reaction.get::<second>().max(0.0),
             steering: Steering::Heading(start.heading),
             memory: Memory::default(),
@@ -117,9 +132,11 @@ impl Flight {
         self.steer(Steering::Heading(self.carried_heading()));
     }
 
-    /// Flies at another airspeed from now on.
+    /// Flies at another airspeed from now on; the rate of a climb is held below it.
     pub fn set_airspeed(&mut self, true_airspeed: TrueAirspeed) {
-        self.airspeed_m_s = true_airspeed.value().get::<meter_per_second>();
+        self.airspeed_m_s = true_airspeed.value().get::<meter_per_second>().max(LEAST_AIRSPEED_M_S);
+        let steepest_m_s = STEEPEST * self.airspeed_m_s;
+        self.climb_m_s = self.climb_m_s.clamp(-steepest_m_s, steepest_m_s);
         self.bank_limit_rad = self.limits.governing_bank(true_airspeed).0.value().get::<radian>();
     }
 
@@ -136,16 +153,25 @@ impl Flight {
     /// Climbs or descends at a rate, without its sign, to an altitude and levels off there. The rate is held below the airspeed.
     pub fn climb_to(&mut self, altitude: TrueAltitude, rate: Velocity) {
         self.level_m = altitude.value().get::<meter>();
-        let rate_m_s = rate.get::<meter_per_second>().abs().min(0.99 * self.airspeed_m_s);
+        let rate_m_s = rate.get::<meter_per_second>().abs().min(STEEPEST * self.airspeed_m_s);
         self.climb_m_s = if self.level_m < self.altitude_m { -rate_m_s } else { rate_m_s };
     }
 
     /// Flies on for a time.
     pub fn step(&mut self, time: Time) {
-        let mut left_s = time.get::<second>();
-        if !left_s.is_finite() || left_s <= 0.0 {
+        let step_s = time.get::<second>();
+        if !(step_s > 0.0 && step_s <= LONGEST_STEP_S) {
             return;
         }
+        let parts = (step_s / LONGEST_PART_S).ceil() as u32;
+        for _ in 0..parts {
+            self.part(step_s / f64::from(parts));
+        }
+    }
+
+    /// Flies on for a part of a step, divided at events.
+    fn part(&mut self, time_s: f64) {
+        let mut left_s = time_s;
         let end_s = self.time_s + left_s;
         let mut command = Command { bank_rad: self.bank_rad, valid_s: 0.0 };
         for _ in 0..MOST_PARTS {

@@ -212,7 +212,7 @@ impl FlightAndReceiver {
         Ok(Self { flight: Flight::new(&start), receiver })
     }
 
-    /// Flies on for a time; zero, a negative time, an infinity and NaN do nothing.
+    /// Flies on for a time; zero, a negative time, one beyond 1 000 000 s and NaN do nothing.
     pub fn step(&mut self, time_s: f64) {
         self.flight.step(seconds(time_s));
     }

@@ -160,7 +160,7 @@ class Flight:
         return FlightState(*self._flight.state())
 
     def step(self, time_s: float) -> FlightState:
-        """Fly on for a time, and look. Zero and less, an infinity and NaN do nothing."""
+        """Fly on for a time, and look. Zero and less, more than 1 000 000 s and NaN do nothing."""
         self._flight.step(number("time_s", time_s))
         return self.state
 
