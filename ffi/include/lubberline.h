@@ -12484,11 +12484,12 @@ int32_t lubber_flight_new(const struct lubber_flight_start *start, struct lubber
 void lubber_flight_free(struct lubber_flight *flight);
 
 /**
- * Flies on for a time, such as a sixtieth of a second; zero, a negative time, an infinity and NaN do nothing.
+ * Flies on for a time, such as a sixtieth of a second; zero, a negative time, one beyond 1 000 000 s and NaN do nothing.
  *
  * @return LUBBER_OK, or a negative status
  */
-int32_t lubber_flight_step(struct lubber_flight *flight, double time_s);
+int32_t lubber_flight_step(struct lubber_flight *flight,
+                           double time_s);
 
 /**
  * Where a flight is and what its receiver shows.
