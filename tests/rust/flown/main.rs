@@ -11,6 +11,7 @@ mod arcs;
 mod holds;
 mod leads;
 mod needle;
+mod radials;
 mod route;
 
 use lubberline::earth::direct;
