@@ -18,6 +18,10 @@ const REVERSAL_DEG: f64 = 1e-9;
 /// In how many parts the turn is looked at for the point closest to the fix.
 const CLOSEST_SEARCH_PARTS: u32 = 12;
 
+/// Newton's steps to that point, and what a step may be of the distance to be the last.
+const NEWTON_STEPS: u32 = 8;
+const NEWTON_SHARE: f64 = 1e-6;
+
 choice! {
     /// Which way to turn.
     TurnSide {
@@ -270,6 +274,9 @@ impl<N: North> CourseChange<N> {
         if self.lead_m <= 0.0 || self.past_fix_m <= 0.0 {
             return GroundDistance::derived(metres(0.0));
         }
+        if let Some(nearest_m) = self.nearest_m() {
+            return GroundDistance::derived(metres(nearest_m));
+        }
         let step_s = self.turn.duration_s() / f64::from(CLOSEST_SEARCH_PARTS);
         let distance_m = |time_s| self.place_m(time_s).length();
         let (mut best_s, mut best_m) = (0.0, self.lead_m);
@@ -285,6 +292,34 @@ impl<N: North> CourseChange<N> {
         let (low_s, high_s) = ((best_s - step_s).max(0.0), (best_s + step_s).min(self.turn.duration_s()));
         let refined_m = distance_m(root_between(low_s, high_s, opening));
         GroundDistance::derived(metres(refined_m.min(best_m)))
+    }
+
+    /// The least distance to the fix where the path bends one way only, between two courses that cross at the fix: there is one
+    /// place where the line to the fix stands across the motion, and Newton's steps from the middle find it. None if they do not.
+    fn nearest_m(&self) -> Option<f64> {
+        let slower = self.wind.speed.value() < self.true_airspeed.value();
+        if !slower || self.change_deg.abs() >= 180.0 {
+            return None;
+        }
+        let (wind_m_s, heading) = (self.wind.velocity_m_s(), Plane::along(self.before.heading.radians()));
+        let begin_m = Plane::along(self.inbound.radians()) * -self.lead_m;
+        let mut time_s = 0.5 * self.turn.duration_s();
+        for _ in 0..NEWTON_STEPS {
+            if !(0.0..=self.turn.duration_s()).contains(&time_s) {
+                break;
+            }
+            let (flown_m, air_m_s, bend_m_s2) = self.turn.motion_after(time_s);
+            let place_m = begin_m + flown_m.turned(heading) + wind_m_s * time_s;
+            let velocity_m_s = air_m_s.turned(heading) + wind_m_s;
+            let slope = velocity_m_s.dot(velocity_m_s) + place_m.dot(bend_m_s2.turned(heading));
+            let step_s = -place_m.dot(velocity_m_s) / slope;
+            // What is left out after the last step is its square over twice the radius.
+            if step_s.abs() * velocity_m_s.length() <= NEWTON_SHARE * place_m.length() {
+                return Some((place_m + velocity_m_s * step_s).length());
+            }
+            time_s += step_s;
+        }
+        None
     }
 
     /// Where the aircraft is a time after roll-in began; before the turn on the inbound, after it on the outbound course.

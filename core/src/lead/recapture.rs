@@ -51,9 +51,11 @@ pub(crate) struct Recaptured<N: North> {
 impl<N: North> Recapture<'_, N> {
     /// The way at the wanted angle, or at the largest smaller one for which there is room; none if no course can be held.
     pub fn solve(&self, wanted_deg: f64) -> Option<Recaptured<N>> {
-        let room_m = |angle_deg: f64| self.at(angle_deg).map_or(-1.0, |flown| flown.straight_m);
-        let wanted = self.at(wanted_deg).filter(|flown| flown.straight_m >= 0.0);
-        wanted.or_else(|| self.at(root_between(LEAST_ANGLE_DEG, wanted_deg, room_m)))
+        // What the straight part covers across the line: its own length grows without bound as the angle vanishes.
+        let room_m = |angle_deg: f64| self.turns(angle_deg).map_or(-1.0, |turns| -turns.outside_m);
+        let wanted = self.turns(wanted_deg).filter(|turns| turns.outside_m <= 0.0);
+        let flown = wanted.or_else(|| self.turns(root_between(LEAST_ANGLE_DEG, wanted_deg, room_m)))?;
+        Some(self.flown(&flown))
     }
 
     /// The way for an aircraft that is on its course: none at all.
@@ -81,32 +83,52 @@ impl<N: North> Recapture<'_, N> {
         Some((between, crab, RolledTurn::new(self.true_airspeed, self.limits, change)))
     }
 
-    fn at(&self, angle_deg: f64) -> Option<Recaptured<N>> {
+    fn turns(&self, angle_deg: f64) -> Option<Turns<N>> {
         let (between, between_crab, first) = self.first_turn(angle_deg)?;
         let back =
             degrees(-angle_deg * self.side) + self.onto_crab.wind_correction - between_crab.wind_correction;
         let second = RolledTurn::new(self.true_airspeed, self.limits, back);
 
         let wind_m_s = self.wind.velocity_m_s();
-        let (first_rad, second_rad) = (self.from_crab.heading.radians(), between_crab.heading.radians());
-        let first_m = first.over_ground_m(first_rad, wind_m_s);
-        let second_m = second.over_ground_m(second_rad, wind_m_s);
+        let turned_m = self.place_m
+            + first.over_ground_m(self.from_crab.heading.radians(), wind_m_s)
+            + second.over_ground_m(between_crab.heading.radians(), wind_m_s);
+        let along = Plane::along(self.onto.radians());
+        let outside_m = along.cross(turned_m) * self.side;
+        Some(Turns { angle_deg, between, between_crab, first, second, turned_m, outside_m })
+    }
+
+    fn flown(&self, turns: &Turns<N>) -> Recaptured<N> {
+        let Turns { angle_deg, between, between_crab, first, second, turned_m, .. } = *turns;
+        let wind_m_s = self.wind.velocity_m_s();
         let (toward, along) = (Plane::along(between.radians()), Plane::along(self.onto.radians()));
         // The straight part takes away what the two turns leave across the line.
-        let turned_m = self.place_m + first_m + second_m;
         let straight_m = -along.cross(turned_m) / along.cross(toward);
         let groundspeed_m_s = between_crab.groundspeed.value().get::<meter_per_second>();
-        Some(Recaptured {
+        Recaptured {
             angle_deg,
             between,
             first,
             straight_m,
             second,
             duration_s: first.duration_s() + second.duration_s() + straight_m / groundspeed_m_s,
-            length_m: first.ground_length_m(first_rad, wind_m_s)
+            length_m: first.ground_length_m(self.from_crab.heading.radians(), wind_m_s)
                 + straight_m
-                + second.ground_length_m(second_rad, wind_m_s),
+                + second.ground_length_m(between_crab.heading.radians(), wind_m_s),
             established_m: (turned_m + toward * straight_m).dot(along),
-        })
+        }
     }
+}
+
+/// The two turns of a way, before what lies between them is known.
+struct Turns<N: North> {
+    angle_deg: f64,
+    between: Bearing<N>,
+    between_crab: Crabbed<N>,
+    first: RolledTurn,
+    second: RolledTurn,
+    /// Where they end with nothing between them, relative to the point of the line.
+    turned_m: Plane,
+    /// How far that is across the line to the side the intercept course goes to: no room for a straight part if it is positive.
+    outside_m: f64,
 }

@@ -1,7 +1,8 @@
 //! The leads of many course changes in the wind.
 
-use super::arithmetic::{polynomial, sum};
-use super::functions::{LOG_SECANT, atan2_deg, exp, sin_cos_deg, sin_cos_within};
+use super::arithmetic::sum;
+use super::functions::{atan2_deg, exp, sin_cos_deg, sin_cos_within};
+use super::roll::{self, MOST_ROLLED, STEEPEST};
 use super::turn_radius::KNOT2_NM;
 use super::{Column, Kernel, ROOM, pass};
 use crate::turn::STANDARD_GRAVITY_M_S2;
@@ -13,23 +14,6 @@ const KNOT_DEG_PER_S: f64 = KNOT_M_S * RADIAN / STANDARD_GRAVITY_M_S2;
 const RADIAN: f64 = std::f64::consts::PI / 180.0;
 /// Sine of the least change of course that is answered: a tenth of a degree, from none and from a reversal.
 const LEAST_SINE: f64 = 0.001_75;
-/// The steepest bank whose roll is answered, by its tangent.
-const STEEPEST: f64 = 1.0;
-/// The most heading turned in a roll that is answered, in radians.
-const MOST_ROLLED: f64 = 0.785;
-
-/// Gauss-Legendre nodes and weights of order 12 on [-1, 1], one of each symmetric pair: what is integrated is even.
-///
-/// Source: M. Abramowitz and I. A. Stegun, Handbook of Mathematical Functions (1964), table 25.4.
-const NODES: [(f64, f64); 6] = [
-    (0.125_233_408_511_468_9, 0.249_147_045_813_402_77),
-    (0.367_831_498_998_180_2, 0.233_492_536_538_354_8),
-    (0.587_317_954_286_617_5, 0.203_167_426_723_065_92),
-    (0.769_902_674_194_304_7, 0.160_078_328_543_346_22),
-    (0.904_117_256_370_474_9, 0.106_939_325_995_318_43),
-    (0.981_560_634_246_719_2, 0.047_175_336_386_511_83),
-];
-
 /// Course changes, no more than [`ROOM`], and where the leads go: the arguments of `lead_nm`.
 ///
 /// NaN asks for the exact path: changes of course within a tenth of a degree of none and of a reversal, winds above nine tenths of the
@@ -169,8 +153,7 @@ impl Roll {
         let limit = if (limit <= STEEPEST) & (roll_deg_per_s >= 1e-2) { limit } else { f64::NAN };
         let tangent = if peak < limit * limit { peak.sqrt() } else { limit };
         let bank = RADIAN * atan2_deg::<FMA>(tangent, 1.0);
-        let square = bank * bank;
-        let rolled = per_log * square * polynomial::<FMA, 14>(square, LOG_SECANT);
+        let rolled = roll::turned::<FMA>(per_log, bank * bank);
         let rolled = if rolled <= MOST_ROLLED { rolled } else { f64::NAN };
         let held = change - 2.0 * rolled;
         Self { airspeed_kt, hours, per_log, tangent, bank, rolled, held: if held < 0.0 { 0.0 } else { held } }
@@ -180,15 +163,7 @@ impl Roll {
     /// the change of heading.
     #[inline(always)]
     fn way<const FMA: bool>(&self, half_sine: f64, half_cosine: f64) -> (f64, f64) {
-        let square = self.bank * self.bank;
-        let (mut along, mut across) = (0.0, 0.0);
-        for (node, weight) in NODES {
-            let here = square * (node * node);
-            let turned = self.per_log * here * polynomial::<FMA, 14>(here, LOG_SECANT);
-            let (sine, cosine) = sin_cos_within::<FMA>(turned);
-            along = sum::<FMA>(weight, cosine, along);
-            across = sum::<FMA>(weight, sine, across);
-        }
+        let (along, across) = roll::mean::<FMA>(self.per_log, self.bank);
         let rolling_h = self.hours * self.bank;
         let rolling_nm = self.airspeed_kt * rolling_h * sum::<FMA>(along, half_cosine, across * half_sine);
         let (sine, cosine) = sin_cos_within::<FMA>(self.rolled);

@@ -16,6 +16,7 @@ mod instructions;
 pub mod lanes;
 pub mod lead;
 pub mod observe;
+pub mod roll;
 pub mod slant_range;
 pub mod turn_radius;
 pub mod wind_triangle;

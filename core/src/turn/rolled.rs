@@ -1,6 +1,10 @@
 //! A level turn as it is flown: roll in, hold the bank, roll out wings level on the new heading.
 
+use std::f64::consts::{FRAC_PI_2, FRAC_PI_4};
+
 use super::{Governor, STANDARD_GRAVITY_M_S2, TurnLimits};
+use crate::many::functions::sin_cos_within;
+use crate::many::roll::{self, MOST_ROLLED, STEEPEST};
 use crate::numeric::quadrature;
 use crate::plane::Plane;
 use crate::value::TrueAirspeed;
@@ -166,6 +170,14 @@ impl RolledTurn {
         self.on_its_side(own_frame_m).turned(Plane::along(heading_before_rad))
     }
 
+    /// Displacement, velocity and acceleration through the air after a time within the turn: along the first heading, and across it.
+    pub(crate) fn motion_after(&self, time_s: f64) -> (Plane, Plane, Plane) {
+        let toward = Plane::along(self.turned_after_rad(time_s));
+        let aside = Plane { north: -toward.east, east: toward.north };
+        let bend_m_s2 = STANDARD_GRAVITY_M_S2 * self.bank_after_rad(time_s).tan();
+        (self.displacement_after_m(time_s, 0.0), toward * self.airspeed_m_s, aside * bend_m_s2)
+    }
+
     /// Heading turned after a time, right positive.
     pub(crate) fn turned_after_rad(&self, time_s: f64) -> f64 {
         let (time_s, left_s) = self.within_s(time_s);
@@ -206,16 +218,55 @@ impl RolledTurn {
 
     /// Length of the path over the ground in a wind, for a turn begun on a heading.
     pub(crate) fn ground_length_m(&self, heading_before_rad: f64, wind_m_s: Plane) -> f64 {
-        let mut length_m = 0.0;
-        let marks_s = [0.0, self.roll_s, self.roll_s + self.steady_s, self.duration_s()];
-        let turned_rad = [self.roll_turn_rad, self.steady_turn_rad, self.roll_turn_rad];
-        for ((from_s, to_s), part_rad) in marks_s.iter().zip(marks_s.iter().skip(1)).zip(turned_rad) {
-            quadrature(*from_s, *to_s, panels(part_rad), |time_s, weight_s| {
-                let heading_rad = heading_before_rad + self.turned_after_rad(time_s);
-                length_m += weight_s * (Plane::along(heading_rad) * self.airspeed_m_s + wind_m_s).length();
+        let wind2 = wind_m_s.dot(wind_m_s);
+        if wind2 == 0.0 {
+            return self.airspeed_m_s * self.duration_s();
+        }
+        // The speed on a heading whose unit vector is given, the wind being seen from the first one and to the turn's side.
+        let seen_m_s = self.on_its_side(wind_m_s.turned(Plane::along(heading_before_rad).mirrored()));
+        let squares = self.airspeed_m_s * self.airspeed_m_s + wind2;
+        let twice_m_s = seen_m_s * (2.0 * self.airspeed_m_s);
+        let speed_m_s = |unit: Plane| (squares + twice_m_s.dot(unit)).max(0.0).sqrt();
+        self.rolling_length_m(speed_m_s) + self.steady_length_m(speed_m_s, wind2.sqrt() / self.airspeed_m_s)
+    }
+
+    /// Length of both rolls, the second being the first seen backwards from the end.
+    fn rolling_length_m(&self, speed_m_s: impl Fn(Plane) -> f64) -> f64 {
+        let end = Plane::along(self.change_rad.abs());
+        let both_m_s = |unit: Plane| speed_m_s(unit) + speed_m_s(unit.mirrored().turned(end));
+        let mut mean_m_s = 0.0;
+        if self.rolls_gently() {
+            roll::at_nodes::<false>(self.turn_per_roll(), self.bank_rad, |cosine, sine, weight| {
+                mean_m_s += weight * both_m_s(Plane { north: cosine, east: sine });
+            });
+        } else {
+            quadrature(0.0, 1.0, panels(self.roll_turn_rad), |share, weight| {
+                mean_m_s += weight * both_m_s(Plane::along(self.rolling_turn_rad(share * self.roll_s)));
             });
         }
-        length_m
+        // In an instant roll the heading is no number, and no way is made.
+        if self.roll_s > 0.0 { mean_m_s * self.roll_s } else { 0.0 }
+    }
+
+    /// Length at the full bank: in parts of a quarter circle at most, shorter ones in a strong wind, each looked at from its middle.
+    fn steady_length_m(&self, speed_m_s: impl Fn(Plane) -> f64, wind_over_airspeed: f64) -> f64 {
+        if self.steady_s == 0.0 {
+            return 0.0;
+        }
+        let finer = if wind_over_airspeed < 0.3 { 1.0 } else { 3.0 };
+        let count = (self.steady_turn_rad * finer / FRAC_PI_2).clamp(1.0, 100.0).ceil();
+        let half_rad = self.steady_turn_rad / (2.0 * count);
+        let nodes = roll::NODES.map(|(node, weight)| (sin_cos_part(node * half_rad), weight));
+        let mut mean_m_s = 0.0;
+        for part in 0..count as u32 {
+            let middle = Plane::along(self.roll_turn_rad + half_rad * (2.0 * f64::from(part) + 1.0));
+            for ((sine, cosine), weight) in nodes {
+                let aside = Plane { north: cosine, east: sine };
+                mean_m_s +=
+                    weight * (speed_m_s(aside.turned(middle)) + speed_m_s(aside.mirrored().turned(middle)));
+            }
+        }
+        mean_m_s / (2.0 * count) * self.steady_s
     }
 
     /// A time brought within the turn, and the time then left; what is not a number stays so.
@@ -226,6 +277,11 @@ impl RolledTurn {
 
     fn steady_share(&self, time_s: f64) -> f64 {
         if self.steady_s > 0.0 { ((time_s - self.roll_s) / self.steady_s).clamp(0.0, 1.0) } else { 0.0 }
+    }
+
+    /// Whether the roll is of those whose way is a sum of a few terms.
+    fn rolls_gently(&self) -> bool {
+        self.bank_rad <= STEEPEST.atan() && self.roll_turn_rad <= MOST_ROLLED
     }
 
     fn turn_per_roll(&self) -> f64 {
@@ -250,6 +306,10 @@ impl RolledTurn {
             return sum_m;
         }
         let turn_per_roll = self.turn_per_roll();
+        if self.rolls_gently() {
+            let (along, across) = roll::mean::<false>(turn_per_roll, bank_rad);
+            return Plane { north: along, east: across } * (metres_per_rad * bank_rad);
+        }
         let end = bank_rad.tan().asinh();
         let count = panels(2.0 * end).max(panels(turn_per_roll * log_secant(bank_rad)));
         quadrature(0.0, end, count, |u, weight| {
@@ -280,6 +340,11 @@ impl RolledTurn {
 fn log_secant(bank_rad: f64) -> f64 {
     let tangent = bank_rad.tan();
     (tangent * tangent).ln_1p() / 2.0
+}
+
+/// Sine and cosine, quicker within an eighth of a circle.
+fn sin_cos_part(angle_rad: f64) -> (f64, f64) {
+    if angle_rad <= FRAC_PI_4 { sin_cos_within::<false>(angle_rad) } else { angle_rad.sin_cos() }
 }
 
 /// Panels of quadrature for a part of a path that turns through an angle: at most one radian each, at most a hundred.
@@ -359,6 +424,32 @@ mod tests {
             let miss =
                 (place_m - turn.displacement_m(0.0)).length() / (turn.airspeed_m_s * turn.duration_s());
             assert!(miss < 1e-10, "{tas_kt} kt {bank_deg} deg {roll} deg/s {change} deg: {miss}");
+        }
+    }
+
+    /// The speed over the ground integrated over time, finely enough to be exact to rounding.
+    #[test]
+    fn the_length_in_wind_is_exact_to_its_documented_accuracy() {
+        for (tas_kt, bank_deg, roll, change, wind_kt, most) in [
+            (450.0, 25.0, 5.0, 90.0, 120.0, 1e-12),
+            (450.0, 25.0, 5.0, -3.0, 100.0, 1e-12),
+            (60.0, 60.0, 0.5, 140.0, 15.0, 1e-12),
+            (120.0, 30.0, 5.0, 300.0, 60.0, 1e-10),
+            (250.0, 40.0, f64::INFINITY, -170.0, 170.0, 1e-8),
+            (250.0, 30.0, 0.01, 300.0, 20.0, 1e-12),
+        ] {
+            let turn = turn(tas_kt, bank_deg, roll, change);
+            let wind_m_s = Plane::along(2.0) * (wind_kt * 1852.0 / 3600.0);
+            let (mut length_m, mut from_s) = (0.0, 0.0);
+            for to_s in [turn.roll_s, turn.roll_s + turn.steady_s, turn.duration_s()] {
+                quadrature(from_s, to_s, 2000, |time_s, weight_s| {
+                    let flown_m_s = Plane::along(0.4 + turn.turned_after_rad(time_s)) * turn.airspeed_m_s;
+                    length_m += weight_s * (flown_m_s + wind_m_s).length();
+                });
+                from_s = to_s;
+            }
+            let off = (turn.ground_length_m(0.4, wind_m_s) / length_m - 1.0).abs();
+            assert!(off < most, "{tas_kt} kt {bank_deg} deg {roll} deg/s {change} deg {wind_kt} kt: {off:e}");
         }
     }
 
