@@ -26,7 +26,14 @@ pub(crate) fn quadrature(from: f64, to: f64, panels: u32, mut add: impl FnMut(f6
 ///
 /// Regula falsi with the Illinois correction, which keeps the bracket; it ends when the bracket or the function
 /// is at rounding error, at the latest after 100 steps.
-pub(crate) fn root_between(mut low: f64, mut high: f64, mut function: impl FnMut(f64) -> f64) -> f64 {
+pub(crate) fn root_between(low: f64, high: f64, function: impl FnMut(f64) -> f64) -> f64 {
+    root_to(0.0, low, high, function)
+}
+
+/// [`root_between`], to a step of `least` at the last: for a function whose own rounding would keep the steps from vanishing.
+///
+/// The steps shrink faster than in proportion, so that the root is far nearer than the last of them was long.
+pub(crate) fn root_to(least: f64, mut low: f64, mut high: f64, mut function: impl FnMut(f64) -> f64) -> f64 {
     let (mut at_low, mut at_high) = (function(low), function(high));
     if at_low * at_high > 0.0 {
         return if at_low.abs() < at_high.abs() { low } else { high };
@@ -44,7 +51,7 @@ pub(crate) fn root_between(mut low: f64, mut high: f64, mut function: impl FnMut
         }
         let step = (middle - high).abs();
         (high, at_high) = (middle, at_middle);
-        if step <= 4.0 * f64::EPSILON * middle.abs() {
+        if step <= least.max(4.0 * f64::EPSILON * middle.abs()) {
             break;
         }
     }

@@ -1,12 +1,12 @@
 //! Turns between a radial and a DME arc about the same station.
 
 use crate::Error;
-use crate::numeric::root_between;
+use crate::numeric::root_to;
 use crate::plane::Plane;
 use crate::turn::{RolledTurn, TurnLimits};
 use crate::value::units::{Angle, Time, degrees, meter, metres, nautical_mile};
 use crate::value::{ArcRadius, Bearing, GroundDistance, North, TrueAirspeed, choice};
-use crate::wind::{Wind, hold_course};
+use crate::wind::{Crabbed, Wind, hold_course};
 
 choice! {
     /// Which way round the station an arc is flown, seen from above.
@@ -71,9 +71,9 @@ pub fn onto_arc<N: North>(
     wind: Wind<N>,
     limits: &TurnLimits,
 ) -> Result<ArcTurn<N>, Error> {
-    let join = Join { radial, flown, arc, sense, true_airspeed, wind, limits };
+    let join = Join::new(radial, flown, arc, sense, true_airspeed, wind, limits)?;
     let (angle_deg, turn, displacement_m) = join.solve(|angle_deg| {
-        let (turn, displacement_m) = join.turn(join.radial_course(), join.arc_course(angle_deg))?;
+        let (turn, displacement_m) = join.turn(join.along, join.arc_crab(angle_deg)?);
         let begin_m = join.on_arc_m(angle_deg) - displacement_m;
         Some((begin_m, turn, displacement_m))
     })?;
@@ -113,9 +113,9 @@ pub fn off_arc<N: North>(
     wind: Wind<N>,
     limits: &TurnLimits,
 ) -> Result<ArcTurn<N>, Error> {
-    let join = Join { radial, flown, arc, sense, true_airspeed, wind, limits };
+    let join = Join::new(radial, flown, arc, sense, true_airspeed, wind, limits)?;
     let (lead_deg, turn, displacement_m) = join.solve(|lead_deg| {
-        let (turn, displacement_m) = join.turn(join.arc_course(-lead_deg), join.radial_course())?;
+        let (turn, displacement_m) = join.turn(join.arc_crab(-lead_deg)?, join.along);
         Some((join.on_arc_m(-lead_deg) + displacement_m, turn, displacement_m))
     })?;
     let end_m = join.on_arc_m(-lead_deg) + displacement_m;
@@ -133,15 +133,44 @@ pub fn off_arc<N: North>(
 /// A radial and an arc to be joined by a turn. Angles at the station are counted from the radial in the arc's sense.
 struct Join<'a, N: North> {
     radial: Bearing<N>,
-    flown: RadialFlown,
     arc: ArcRadius,
     sense: ArcSense,
     true_airspeed: TrueAirspeed,
     wind: Wind<N>,
     limits: &'a TurnLimits,
+    /// The course along the radial, how it is held, and the unit vector of the radial.
+    along: (Bearing<N>, Crabbed<N>),
+    toward: Plane,
+    wind_m_s: Plane,
 }
 
-impl<N: North> Join<'_, N> {
+impl<'a, N: North> Join<'a, N> {
+    fn new(
+        radial: Bearing<N>,
+        flown: RadialFlown,
+        arc: ArcRadius,
+        sense: ArcSense,
+        true_airspeed: TrueAirspeed,
+        wind: Wind<N>,
+        limits: &'a TurnLimits,
+    ) -> Result<Self, Error> {
+        let course = match flown {
+            RadialFlown::Inbound => radial.reciprocal(),
+            RadialFlown::Outbound => radial,
+        };
+        Ok(Self {
+            radial,
+            arc,
+            sense,
+            true_airspeed,
+            wind,
+            limits,
+            along: (course, hold_course(course, true_airspeed, wind)?),
+            toward: Plane::along(radial.radians()),
+            wind_m_s: wind.velocity_m_s(),
+        })
+    }
+
     fn sign(&self) -> f64 {
         f64::from(self.sense.code())
     }
@@ -158,21 +187,18 @@ impl<N: North> Join<'_, N> {
         Bearing::from_degrees(self.radial.degrees() + self.sign() * (angle_deg + 90.0))
     }
 
-    fn radial_course(&self) -> Bearing<N> {
-        match self.flown {
-            RadialFlown::Inbound => self.radial.reciprocal(),
-            RadialFlown::Outbound => self.radial,
-        }
+    fn arc_crab(&self, angle_deg: f64) -> Option<(Bearing<N>, Crabbed<N>)> {
+        let course = self.arc_course(angle_deg);
+        Some((course, hold_course(course, self.true_airspeed, self.wind).ok()?))
     }
 
-    /// The turn between two courses and its displacement over the ground; none if a course cannot be held.
-    fn turn(&self, from: Bearing<N>, to: Bearing<N>) -> Option<(RolledTurn, Plane)> {
-        let before = hold_course(from, self.true_airspeed, self.wind).ok()?;
-        let after = hold_course(to, self.true_airspeed, self.wind).ok()?;
+    /// The turn between two courses and its displacement over the ground.
+    fn turn(&self, from: (Bearing<N>, Crabbed<N>), to: (Bearing<N>, Crabbed<N>)) -> (RolledTurn, Plane) {
+        let ((from, before), (to, after)) = (from, to);
         let change = from.change_to(to).angle() + after.wind_correction - before.wind_correction;
         let turn = RolledTurn::new(self.true_airspeed, self.limits, change);
-        let displacement_m = turn.over_ground_m(before.heading.radians(), self.wind.velocity_m_s());
-        Some((turn, displacement_m))
+        let displacement_m = turn.over_ground_m(before.heading.radians(), self.wind_m_s);
+        (turn, displacement_m)
     }
 
     /// The smallest angle at the station, from zero up, for which the free end of the turn lies on the radial.
@@ -180,18 +206,21 @@ impl<N: North> Join<'_, N> {
         &self,
         end: impl Fn(f64) -> Option<(Plane, RolledTurn, Plane)>,
     ) -> Result<(f64, RolledTurn, Plane), Error> {
-        hold_course(self.radial_course(), self.true_airspeed, self.wind)?;
-        let toward = Plane::along(self.radial.radians());
+        let toward = self.toward;
         let off_m = |angle_deg: f64| end(angle_deg).map_or(f64::NAN, |(end_m, _, _)| toward.cross(end_m));
         // In still air the angle lies between 0 and 90; a wind along the arc moves it by less than that.
         const STEP_DEG: f64 = 2.0;
-        let brackets = (0..90)
-            .map(|step| f64::from(step) * STEP_DEG - 60.0)
-            .map(|low_deg| (low_deg, low_deg + STEP_DEG));
+        // The last step of the search: what rounding leaves of the angle is less, and it is four nanometres on an arc of 12 NM.
+        const ANGLE_DEG: f64 = 1e-11;
         let smallest = 1e-6 * self.arc.value().get::<meter>();
-        for (low_deg, high_deg) in brackets {
-            if off_m(low_deg) * off_m(high_deg) <= 0.0 {
-                let angle_deg = root_between(low_deg, high_deg, off_m);
+        let mut high_deg = -60.0;
+        let mut off_high_m = off_m(high_deg);
+        for _ in 0..90 {
+            let (low_deg, off_low_m) = (high_deg, off_high_m);
+            high_deg += STEP_DEG;
+            off_high_m = off_m(high_deg);
+            if off_low_m * off_high_m <= 0.0 {
+                let angle_deg = root_to(ANGLE_DEG, low_deg, high_deg, off_m);
                 if let Some((end_m, turn, displacement_m)) = end(angle_deg)
                     && toward.cross(end_m).abs() < smallest
                     && toward.dot(end_m) >= -smallest

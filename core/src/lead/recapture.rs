@@ -1,6 +1,6 @@
 //! Coming onto a course from beside it: turn toward it, fly straight, lead the turn onto it.
 
-use crate::numeric::root_between;
+use crate::numeric::root_to;
 use crate::plane::Plane;
 use crate::turn::{RolledTurn, TurnLimits};
 use crate::value::units::{degrees, meter_per_second};
@@ -9,6 +9,9 @@ use crate::wind::{Crabbed, Wind, hold_course};
 
 /// The smallest angle of interception that is tried, in degrees: at less, the way is longer than any use.
 const LEAST_ANGLE_DEG: f64 = 1e-3;
+
+/// The last step of the search for the largest angle that there is room for, in degrees.
+const STEP_DEG: f64 = 1e-11;
 
 /// An aircraft on one course that is to come onto another, whose line passes near it.
 #[derive(Debug, Clone, Copy)]
@@ -54,7 +57,7 @@ impl<N: North> Recapture<'_, N> {
         // What the straight part covers across the line: its own length grows without bound as the angle vanishes.
         let room_m = |angle_deg: f64| self.turns(angle_deg).map_or(-1.0, |turns| -turns.outside_m);
         let wanted = self.turns(wanted_deg).filter(|turns| turns.outside_m <= 0.0);
-        let flown = wanted.or_else(|| self.turns(root_between(LEAST_ANGLE_DEG, wanted_deg, room_m)))?;
+        let flown = wanted.or_else(|| self.turns(root_to(STEP_DEG, LEAST_ANGLE_DEG, wanted_deg, room_m)))?;
         Some(self.flown(&flown))
     }
 
