@@ -25,6 +25,8 @@ def test_a_published_value(row):
 
     name = f"{row['function']}_{row['output']}" if several else row["function"]
     array = getattr(lubberline.ufunc, name)(*(np.array([value, value]) for value in inputs))
-    # Arrays may round otherwise than a single call, and are held to what was published as well.
-    assert abs(array[0] * float(row["scale"]) + float(row["offset"]) - float(row["expected"])) <= float(row["tolerance"]), row["source"]
+    # Arrays are held to what was published as well, and to 1e-11 more: they may round otherwise than a single call.
+    in_array = array[0] * float(row["scale"]) + float(row["offset"])
+    allowed = float(row["tolerance"]) + 1e-11 * (1.0 + abs(reproduced))
+    assert abs(in_array - float(row["expected"])) <= allowed, row["source"]
     assert array[0] == array[1]
