@@ -2,7 +2,10 @@
 //!
 //! `cargo run -p lubberline --example rule_page` prints the page with its tables renewed; `-- --write` puts it in its place.
 
+mod air;
+mod arcs;
 mod flown;
+mod holds;
 mod page;
 mod small;
 mod terms;

@@ -2,7 +2,7 @@
 
 use lubberline::Error;
 
-use crate::{flown, small, terms};
+use crate::{air, arcs, flown, holds, small, terms};
 
 /// A table is computed by a function without an argument.
 type Compute = fn() -> Result<String, Error>;
@@ -21,10 +21,22 @@ const TABLES: &[(&str, Compute)] = &[
     ("wind", flown::wind),
     ("radius", small::radius),
     ("bank", small::bank),
-    ("lead radials", small::lead_radials),
+    ("lead radials", arcs::lead_radials),
     ("time to station", small::time_to_station),
     ("off course", small::off_course),
     ("cone", small::cone),
+    ("roll out", small::roll_out),
+    ("arc entry", arcs::entry),
+    ("intercept lead", arcs::intercept_lead),
+    ("intercept angle", arcs::intercept_angle),
+    ("intercept room", arcs::intercept_room),
+    ("hold correction", holds::correction),
+    ("hold time", holds::time),
+    ("ground distance", air::ground_distance),
+    ("horizon", air::horizon),
+    ("density altitude", air::density_altitude),
+    ("pressure altitude", air::pressure_altitude),
+    ("cold", air::cold),
 ];
 
 /// A page with each of its tables computed anew: what stands between `<!-- table: name -->` and `<!-- end -->`.

@@ -1,15 +1,15 @@
 //! The rules of one step beside the exact answers, over a range.
 
 use lubberline::Error;
-use lubberline::lead::RadialFlown;
 use lubberline::rules::{
-    ArcLeadRule, BankRule, RadiusRule, cone_radius_error, lead_radials_error, off_course_error,
+    BankRule, RadiusRule, RollOutRule, cone_radius_error, off_course_error, roll_out_lead_error,
     standard_rate_bank_error, time_to_station_error, turn_radius_error,
 };
 use lubberline::station::VOR_CONE_HALF_ANGLE_DEG;
+use lubberline::turn::TurnLimits;
 use lubberline::value::{
-    ArcRadius, BearingDrift, ConeHalfAngle, Dots, ElapsedTime, HeightAboveStation, StationDistance,
-    TrueAirspeed, units::*,
+    BearingDrift, ConeHalfAngle, Dots, ElapsedTime, HeightAboveStation, StationDistance, TrueAirspeed,
+    units::*,
 };
 
 use crate::page::{signed, table, whole, words};
@@ -83,42 +83,6 @@ pub fn bank() -> Result<String, Error> {
     Ok(table(&head, &rows))
 }
 
-/// The lead radials off an arc, for a turn of 2.5 NM.
-pub fn lead_radials() -> Result<String, Error> {
-    let head = words(&["arc", "radial", "exact", "plain", "proportion", "third", "sixty", "geometry"]);
-    let mut rows = Vec::new();
-    for arc_nm in [7.0, 10.0, 15.0, 20.0] {
-        for flown in [RadialFlown::Inbound, RadialFlown::Outbound] {
-            let error = |rule| {
-                lead_radials_error(
-                    ArcRadius::new(nautical_miles(arc_nm))?,
-                    ArcRadius::new(nautical_miles(2.5))?,
-                    flown,
-                    rule,
-                )
-            };
-            let plain = error(ArcLeadRule::Plain)?;
-            let mut row = vec![
-                format!("{arc_nm} NM"),
-                flown.word().to_owned(),
-                format!("{:.1}°", plain.exact.get::<degree>()),
-            ];
-            for &rule in ArcLeadRule::ALL {
-                let it = error(rule)?;
-                row.push(format!(
-                    "{:.1}° ({})",
-                    it.rule.get::<degree>(),
-                    signed(it.error().get::<degree>(), 1)
-                ));
-            }
-            let [sixty, _, geometry] = plain.terms;
-            row.extend([sixty, geometry].map(|term| signed(term.get::<degree>(), 1)));
-            rows.push(row);
-        }
-    }
-    Ok(table(&head, &rows))
-}
-
 /// The time to a station abeam, for 60 seconds between the bearings.
 pub fn time_to_station() -> Result<String, Error> {
     let head = words(&["change of bearing", "rule", "exact", "error", "sixty", "sine"]);
@@ -171,6 +135,33 @@ pub fn cone() -> Result<String, Error> {
         row.extend(
             [error.error(), mile, angle].map(|it| format!("{} NM", signed(it.get::<nautical_mile>(), 2))),
         );
+        rows.push(row);
+    }
+    Ok(table(&head, &rows))
+}
+
+/// The roll-out from the bank that the limits leave, at a roll of 5 degrees per second.
+pub fn roll_out() -> Result<String, Error> {
+    let limits = TurnLimits::default();
+    let head = words(&["speed", "bank", "exact", "a third", "half", "share of a third", "tangent"]);
+    let mut rows = Vec::new();
+    for speed_kt in SPEEDS_KT {
+        let speed = TrueAirspeed::new(knots(speed_kt))?;
+        let bank = limits.governing_bank(speed).0;
+        let error = |rule| roll_out_lead_error(speed, bank, limits.roll, rule);
+        let third = error(RollOutRule::Third);
+        let shown = |rule| {
+            let error = error(rule);
+            format!("{:.1}° ({})", error.rule.get::<degree>(), signed(error.error().get::<degree>(), 1))
+        };
+        let mut row = vec![
+            format!("{speed_kt} kt"),
+            format!("{:.1}°", bank.value().get::<degree>()),
+            format!("{:.1}°", third.exact.get::<degree>()),
+            shown(RollOutRule::Third),
+            shown(RollOutRule::Half),
+        ];
+        row.extend(third.terms.map(|term| signed(term.get::<degree>(), 1)));
         rows.push(row);
     }
     Ok(table(&head, &rows))

@@ -7,8 +7,14 @@
     reason = "a test fails by panicking"
 )]
 
+#[path = "../../../core/examples/rule_page/air.rs"]
+mod air;
+#[path = "../../../core/examples/rule_page/arcs.rs"]
+mod arcs;
 #[path = "../../../core/examples/rule_page/flown.rs"]
 mod flown;
+#[path = "../../../core/examples/rule_page/holds.rs"]
+mod holds;
 #[path = "../../../core/examples/rule_page/page.rs"]
 mod page;
 #[path = "../../../core/examples/rule_page/small.rs"]
