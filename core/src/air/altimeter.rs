@@ -24,6 +24,14 @@ pub(super) fn setting_altitude_m(setting: AltimeterSetting) -> f64 {
 ///
 /// # Source
 /// The construction of the instrument; ICAO Doc 7488/3 for the scale.
+///
+/// # Example
+/// ```
+/// use lubberline::air::indicated_altitude;
+/// use lubberline::value::{AltimeterSetting, PressureAltitude, units::*};
+/// assert_eq!(format!("{:.0}", indicated_altitude(PressureAltitude::new(feet(35_000.0))?, AltimeterSetting::new(hectopascals(1004.0))?).value().get::<foot>()), "34746");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn indicated_altitude(altitude: PressureAltitude, setting: AltimeterSetting) -> IndicatedAltitude {
     IndicatedAltitude::derived(altitude.value() - metres(setting_altitude_m(setting)))
 }
@@ -60,6 +68,14 @@ pub fn pressure_altitude_from_indicated(
 ///
 /// # Source
 /// CNATRA P-203, Student Guide for Preflight Navigation.
+///
+/// # Example
+/// ```
+/// use lubberline::air::pressure_altitude_by_rule;
+/// use lubberline::value::{AltimeterSetting, IndicatedAltitude, units::*};
+/// assert_eq!(format!("{:.0}", pressure_altitude_by_rule(IndicatedAltitude::new(feet(5_000.0))?, AltimeterSetting::new(hectopascals(1004.0))?)?.value().get::<foot>()), "5272");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn pressure_altitude_by_rule(
     altitude: IndicatedAltitude,
     setting: AltimeterSetting,
@@ -82,6 +98,14 @@ pub fn pressure_altitude_by_rule(
 /// # Source
 /// The definition of QNH, ICAO Annex 3 and Doc 8896 (from memory); [`altimeter_setting_smithsonian`] is the
 /// American one.
+///
+/// # Example
+/// ```
+/// use lubberline::air::altimeter_setting;
+/// use lubberline::value::{Elevation, StaticPressure, units::*};
+/// assert_eq!(format!("{:.1}", altimeter_setting(StaticPressure::new(hectopascals(954.6))?, Elevation::new(feet(1_650.0))?)?.value().get::<hectopascal>()), "1013.6");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn altimeter_setting(station: StaticPressure, elevation: Elevation) -> Result<AltimeterSetting, Error> {
     let altitude_m = standard_altitude_m(station.value().get::<pascal>()) - elevation.value().get::<meter>();
     AltimeterSetting::new(Pressure::new::<pascal>(standard_pressure_pa(altitude_m)))
@@ -93,6 +117,14 @@ pub fn altimeter_setting(station: StaticPressure, elevation: Elevation) -> Resul
 ///
 /// # Errors
 /// [`Error::OutOfRange`] of a pressure beyond its range.
+///
+/// # Example
+/// ```
+/// use lubberline::air::station_pressure;
+/// use lubberline::value::{AltimeterSetting, Elevation, units::*};
+/// assert_eq!(format!("{:.1}", station_pressure(AltimeterSetting::new(hectopascals(1013.25))?, Elevation::new(feet(1_650.0))?)?.value().get::<hectopascal>()), "954.3");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn station_pressure(setting: AltimeterSetting, elevation: Elevation) -> Result<StaticPressure, Error> {
     let altitude_m = setting_altitude_m(setting) + elevation.value().get::<meter>();
     StaticPressure::new(Pressure::new::<pascal>(standard_pressure_pa(altitude_m)))
@@ -111,6 +143,14 @@ pub fn station_pressure(setting: AltimeterSetting, elevation: Elevation) -> Resu
 ///
 /// # Source
 /// Smithsonian Meteorological Tables, 6th edition 1951, p. 269, read in a quotation.
+///
+/// # Example
+/// ```
+/// use lubberline::air::altimeter_setting_smithsonian;
+/// use lubberline::value::{Elevation, StaticPressure, units::*};
+/// assert_eq!(format!("{:.1}", altimeter_setting_smithsonian(StaticPressure::new(hectopascals(954.6))?, Elevation::new(feet(1_650.0))?)?.value().get::<hectopascal>()), "1013.3");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn altimeter_setting_smithsonian(
     station: StaticPressure,
     elevation: Elevation,

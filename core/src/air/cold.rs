@@ -24,6 +24,14 @@ const LAPSE_C_FT: f64 = 0.001_98;
 /// # Source
 /// ICAO Doc 8168 (PANS-OPS) volume I, Part III Section 1 Chapter 4, from memory; with `E = 0` it gives ICAO's
 /// own table.
+///
+/// # Example
+/// ```
+/// use lubberline::air::cold_temperature_correction;
+/// use lubberline::value::{Elevation, HeightAboveSource, Temperature, units::*};
+/// assert_eq!(format!("{:.0}", cold_temperature_correction(HeightAboveSource::new(feet(3_000.0))?, Temperature::new(degrees_celsius(-30.0))?, Elevation::new(feet(0.0))?).get::<foot>()), "562");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn cold_temperature_correction(
     height: HeightAboveSource,
     temperature: Temperature,
@@ -54,6 +62,14 @@ fn formula_ft(height_ft: f64, temperature_degc: f64, elevation_ft: f64) -> f64 {
 /// # Source
 /// FAA Aeronautical Information Manual, TBL 7-3-1, ICAO Cold Temperature Error Table, from ICAO Doc 8168 volume
 /// I, Table III-1-4-1 b).
+///
+/// # Example
+/// ```
+/// use lubberline::air::cold_temperature_correction_tabulated;
+/// use lubberline::value::{HeightAboveSource, Temperature, units::*};
+/// assert_eq!(format!("{:.0}", cold_temperature_correction_tabulated(HeightAboveSource::new(feet(3_000.0))?, Temperature::new(degrees_celsius(-30.0))?).get::<foot>()), "570");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn cold_temperature_correction_tabulated(height: HeightAboveSource, temperature: Temperature) -> Length {
     let height_ft = height.value().get::<foot>();
     let exact_ft = formula_ft(height_ft, temperature.value().get::<degree_celsius>(), 0.0);
@@ -71,6 +87,14 @@ pub fn cold_temperature_correction_tabulated(height: HeightAboveSource, temperat
 ///
 /// # Source
 /// ICAO Doc 8168 (PANS-OPS) volume I, Part III Section 1 Chapter 4, 4.3.1, read in a quotation.
+///
+/// # Example
+/// ```
+/// use lubberline::air::cold_temperature_correction_by_rule;
+/// use lubberline::value::{Elevation, HeightAboveSource, Temperature, units::*};
+/// assert_eq!(format!("{:.0}", cold_temperature_correction_by_rule(HeightAboveSource::new(feet(3_000.0))?, Temperature::new(degrees_celsius(-30.0))?, Elevation::new(feet(0.0))?).get::<foot>()), "540");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn cold_temperature_correction_by_rule(
     height: HeightAboveSource,
     temperature: Temperature,
@@ -93,6 +117,14 @@ pub fn cold_temperature_correction_by_rule(
 ///
 /// # Source
 /// Hydrostatic balance with the layers of ICAO Doc 7488/3.
+///
+/// # Example
+/// ```
+/// use lubberline::air::cold_temperature_correction_exact;
+/// use lubberline::value::{Elevation, HeightAboveSource, Temperature, units::*};
+/// assert_eq!(format!("{:.0}", cold_temperature_correction_exact(HeightAboveSource::new(feet(3_000.0))?, Temperature::new(degrees_celsius(-30.0))?, Elevation::new(feet(0.0))?).get::<foot>()), "563");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn cold_temperature_correction_exact(
     height: HeightAboveSource,
     temperature: Temperature,

@@ -94,6 +94,16 @@ pub fn true_altitude(
 ///
 /// # Source
 /// As [`true_altitude`].
+///
+/// # Example
+/// ```
+/// use lubberline::air::height_above_station;
+/// use lubberline::value::{AltimeterSetting, Elevation, IsaDeviation, PressureAltitude, units::*};
+/// let (setting, deviation) = (AltimeterSetting::new(hectopascals(1004.0))?, IsaDeviation::new(kelvins(7.0))?);
+/// // The column is warmer than standard and so taller, and begins at a lower pressure.
+/// assert_eq!(format!("{:.0}", height_above_station(PressureAltitude::new(feet(35_000.0))?, setting, Elevation::new(feet(420.0))?, deviation).value().get::<foot>()), "35344");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn height_above_station(
     altitude: PressureAltitude,
     setting: AltimeterSetting,
@@ -112,6 +122,15 @@ pub fn height_above_station(
 ///
 /// # Errors
 /// [`Error::OutOfRange`] of the pressure altitude outside -5 to 80 km.
+///
+/// # Example
+/// ```
+/// use lubberline::air::pressure_altitude_at;
+/// use lubberline::value::{AltimeterSetting, Elevation, IsaDeviation, TrueAltitude, units::*};
+/// let (setting, deviation) = (AltimeterSetting::new(hectopascals(1004.0))?, IsaDeviation::new(kelvins(7.0))?);
+/// assert_eq!(format!("{:.0}", pressure_altitude_at(TrueAltitude::new(feet(35_700.0))?, setting, Elevation::new(feet(420.0))?, deviation)?.value().get::<foot>()), "34938");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn pressure_altitude_at(
     altitude: TrueAltitude,
     setting: AltimeterSetting,

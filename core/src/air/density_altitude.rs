@@ -41,6 +41,14 @@ impl Air {
 ///
 /// # Source
 /// Common practice.
+///
+/// # Example
+/// ```
+/// use lubberline::air::density_altitude_by_rule;
+/// use lubberline::value::{PressureAltitude, Temperature, units::*};
+/// assert_eq!(format!("{:.0}", density_altitude_by_rule(PressureAltitude::new(feet(5_000.0))?, Temperature::new(degrees_celsius(25.0))?)?.value().get::<foot>()), "7400");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn density_altitude_by_rule(
     altitude: PressureAltitude,
     temperature: Temperature,

@@ -33,6 +33,14 @@ pub fn geopotential_altitude(altitude: TrueAltitude) -> GeopotentialAltitude {
 ///
 /// # Accuracy
 /// As [`geopotential_altitude`].
+///
+/// # Example
+/// ```
+/// use lubberline::air::geometric_altitude;
+/// use lubberline::value::{GeopotentialAltitude, units::*};
+/// assert_eq!(format!("{:.0}", geometric_altitude(GeopotentialAltitude::new(feet(65_617.0))?).value().get::<foot>()), "65824");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn geometric_altitude(altitude: GeopotentialAltitude) -> TrueAltitude {
     TrueAltitude::derived(metres(geometric_m(altitude.value().get::<meter>())))
 }
@@ -44,6 +52,14 @@ pub fn geometric_altitude(altitude: GeopotentialAltitude) -> TrueAltitude {
 ///
 /// # Errors
 /// [`Error::OutOfRange`] outside -5 to 80 km.
+///
+/// # Example
+/// ```
+/// use lubberline::air::standard_pressure_altitude;
+/// use lubberline::value::{TrueAltitude, units::*};
+/// assert_eq!(format!("{:.0}", standard_pressure_altitude(TrueAltitude::new(feet(35_000.0))?)?.value().get::<foot>()), "34941");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn standard_pressure_altitude(altitude: TrueAltitude) -> Result<PressureAltitude, Error> {
     PressureAltitude::new(geopotential_altitude(altitude).value())
 }

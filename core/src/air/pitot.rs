@@ -67,6 +67,14 @@ pub(super) fn sea_level_sound_m_s() -> f64 {
 /// # Source
 /// NACA Report 1135 (1953), equation 44, for a ratio of specific heats of 1.4; the equation's number from
 /// memory.
+///
+/// # Example
+/// ```
+/// use lubberline::air::isentropic_pressure_ratio;
+/// use lubberline::value::{Mach, units::*};
+/// assert_eq!(format!("{:.4}", isentropic_pressure_ratio(Mach::new(Ratio::new::<ratio>(1.0))?).get::<ratio>()), "0.5283");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn isentropic_pressure_ratio(mach: Mach) -> Ratio {
     let mach = mach.value().get::<ratio>();
     Ratio::new::<ratio>((1.0 + 0.2 * mach * mach).powf(-3.5))
@@ -105,6 +113,14 @@ pub fn pitot_pressure_ratio(mach: Mach) -> Ratio {
 ///
 /// # Source
 /// The definition of calibrated airspeed, with the constants of ICAO Doc 7488/3.
+///
+/// # Example
+/// ```
+/// use lubberline::air::impact_from_calibrated;
+/// use lubberline::value::{CalibratedAirspeed, units::*};
+/// assert_eq!(format!("{:.1}", impact_from_calibrated(CalibratedAirspeed::new(knots(250.0))?).value().get::<hectopascal>()), "105.0");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn impact_from_calibrated(airspeed: CalibratedAirspeed) -> ImpactPressure {
     ImpactPressure::derived(Pressure::new::<pascal>(SEA_LEVEL_PA * impact_over_sea_level(airspeed)))
 }
@@ -113,6 +129,14 @@ pub fn impact_from_calibrated(airspeed: CalibratedAirspeed) -> ImpactPressure {
 ///
 /// # Errors
 /// [`Error::OutOfRange`] of the calibrated airspeed if it comes out above its range.
+///
+/// # Example
+/// ```
+/// use lubberline::air::calibrated_from_impact;
+/// use lubberline::value::{ImpactPressure, units::*};
+/// assert_eq!(format!("{:.0}", calibrated_from_impact(ImpactPressure::new(hectopascals(105.2))?)?.value().get::<knot>()), "250");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn calibrated_from_impact(impact: ImpactPressure) -> Result<CalibratedAirspeed, Error> {
     calibrated_from_ratio(impact.value().get::<pascal>() / SEA_LEVEL_PA)
 }

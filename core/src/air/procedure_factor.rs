@@ -16,6 +16,14 @@ use crate::value::{IsaDeviation, ProcedureAltitude};
 /// # Source
 /// ICAO Doc 8168 (PANS-OPS) volume II, 5th edition 2006, Part I Section 4 Chapter 3 Appendix C; constants read
 /// in a quotation.
+///
+/// # Example
+/// ```
+/// use lubberline::air::procedure_tas_factor;
+/// use lubberline::value::{IsaDeviation, ProcedureAltitude, units::*};
+/// assert_eq!(format!("{:.4}", procedure_tas_factor(ProcedureAltitude::new(feet(6_000.0))?, IsaDeviation::new(kelvins(15.0))?).get::<ratio>()), "1.1231");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn procedure_tas_factor(altitude: ProcedureAltitude, deviation: IsaDeviation) -> Ratio {
     let standard_k = 288.0 - 0.001_98 * altitude.value().get::<foot>();
     let actual_k = standard_k + deviation.value().get::<kelvin_interval>();

@@ -123,6 +123,14 @@ pub(crate) fn standard_altitude_m(pressure_pa: f64) -> f64 {
 ///
 /// # Source
 /// ICAO Doc 7488/3, Manual of the ICAO Standard Atmosphere, 3rd edition 1993.
+///
+/// # Example
+/// ```
+/// use lubberline::air::standard_temperature;
+/// use lubberline::value::{PressureAltitude, units::*};
+/// assert_eq!(format!("{:.1}", standard_temperature(PressureAltitude::new(feet(35_000.0))?).value().get::<degree_celsius>()), "-54.3");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn standard_temperature(altitude: PressureAltitude) -> Temperature {
     let altitude_m = altitude.value().get::<meter>();
     Temperature::derived(ThermodynamicTemperature::new::<kelvin>(standard_temperature_k(altitude_m)))
@@ -164,6 +172,15 @@ pub fn standard_pressure(altitude: PressureAltitude) -> StaticPressure {
 ///
 /// # Source
 /// As [`standard_pressure`].
+///
+/// # Example
+/// ```
+/// use lubberline::air::pressure_altitude;
+/// use lubberline::value::{StaticPressure, units::*};
+/// // The tropopause.
+/// assert_eq!(format!("{:.0}", pressure_altitude(StaticPressure::new(hectopascals(226.32))?)?.value().get::<foot>()), "36089");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn pressure_altitude(pressure: StaticPressure) -> Result<PressureAltitude, Error> {
     PressureAltitude::new(metres(standard_altitude_m(pressure.value().get::<pascal>())))
 }

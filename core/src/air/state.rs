@@ -116,6 +116,14 @@ pub(super) fn sound_m_s(temperature_k: f64) -> f64 {
 ///
 /// # Source
 /// As [`Air`].
+///
+/// # Example
+/// ```
+/// use lubberline::air::speed_of_sound;
+/// use lubberline::value::{Temperature, units::*};
+/// assert_eq!(format!("{:.1}", speed_of_sound(Temperature::new(degrees_celsius(15.0))?).get::<knot>()), "661.5");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn speed_of_sound(temperature: Temperature) -> Velocity {
     metres_per_second(sound_m_s(temperature.value().get::<kelvin>()))
 }
@@ -127,6 +135,14 @@ pub fn speed_of_sound(temperature: Temperature) -> Velocity {
 ///
 /// # Source
 /// As [`Air`].
+///
+/// # Example
+/// ```
+/// use lubberline::air::isa_deviation;
+/// use lubberline::value::{PressureAltitude, Temperature, units::*};
+/// assert_eq!(format!("{:.1}", isa_deviation(Temperature::new(degrees_celsius(-47.0))?, PressureAltitude::new(feet(35_000.0))?)?.value().get::<kelvin_interval>()), "7.3");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn isa_deviation(temperature: Temperature, altitude: PressureAltitude) -> Result<IsaDeviation, Error> {
     let standard_k = standard_temperature_k(altitude.value().get::<meter>());
     IsaDeviation::new(kelvins(temperature.value().get::<kelvin>() - standard_k))

@@ -36,6 +36,14 @@ pub fn total_temperature(temperature: Temperature, mach: Mach, recovery: Recover
 ///
 /// # Errors
 /// [`Error::OutOfRange`] of a static temperature beyond its range.
+///
+/// # Example
+/// ```
+/// use lubberline::air::static_temperature;
+/// use lubberline::value::{Mach, RecoveryFactor, TotalTemperature, units::*};
+/// assert_eq!(format!("{:.1}", static_temperature(TotalTemperature::new(degrees_celsius(-20.0))?, Mach::new(Ratio::new::<ratio>(0.8))?, RecoveryFactor::full())?.value().get::<degree_celsius>()), "-48.7");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn static_temperature(
     total: TotalTemperature,
     mach: Mach,

@@ -15,6 +15,23 @@ pub(super) const TOUCHING_M: f64 = 1e-3;
 pub(super) const ROUNDING_M: f64 = 1e-8;
 
 /// A circle about a point.
+///
+/// # Example
+/// ```
+/// use lubberline::earth::{Circle, Course};
+/// use lubberline::value::{ArcRadius, Latitude, Longitude, Position, TrueBearing, units::*};
+/// let at = |latitude, longitude| -> Result<Position, lubberline::Error> {
+///     Ok(Position::new(Latitude::new(degrees(latitude))?, Longitude::new(degrees(longitude))?))
+/// };
+/// let arc = Circle { center: at(60.0, -10.0)?, radius: ArcRadius::new(nautical_miles(12.0))? };
+/// let course = Course { through: at(59.5, -10.0)?, bearing: TrueBearing::new(degrees(0.0))? };
+/// // A meridian through the centre meets it twice, a diameter apart.
+/// let meetings = course.meets_circle(&arc).map(|[near, far]| far.1 - near.1);
+/// assert!(meetings.is_some_and(|apart| (apart - nautical_miles(24.0)).abs() < nautical_miles(1e-6)));
+/// let quarter = arc.arc_length(TrueBearing::new(degrees(0.0))?, degrees(90.0));
+/// assert!((quarter - nautical_miles(18.85)).abs() < nautical_miles(0.01));
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Circle {
     /// Its centre.

@@ -133,6 +133,18 @@ impl Course {
 ///
 /// # Degenerate cases
 /// Between coincident points the geodesic is that point.
+///
+/// # Example
+/// ```
+/// use lubberline::earth::leg_contains;
+/// use lubberline::value::{Latitude, Longitude, Position, units::*};
+/// let at = |latitude, longitude| -> Result<Position, lubberline::Error> {
+///     Ok(Position::new(Latitude::new(degrees(latitude))?, Longitude::new(degrees(longitude))?))
+/// };
+/// // The parallel between the two is half a mile off the geodesic.
+/// assert!(!leg_contains(at(60.0, -10.0)?, at(60.0, -8.0)?, at(60.0, -9.0)?, nautical_miles(0.1)));
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn leg_contains(from: Position, to: Position, point: Position, tolerance: Length) -> bool {
     let line = inverse(from, to);
     let Some(bearing) = line.initial_bearing else {

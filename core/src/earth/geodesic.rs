@@ -70,6 +70,20 @@ pub fn inverse(from: Position, to: Position) -> GeodesicLine {
 ///
 /// # Source
 /// As [`inverse`].
+///
+/// # Example
+/// ```
+/// use lubberline::earth::direct;
+/// use lubberline::value::{GroundDistance, Latitude, Longitude, Position, TrueBearing, units::*};
+/// let at = |latitude, longitude| -> Result<Position, lubberline::Error> {
+///     Ok(Position::new(Latitude::new(degrees(latitude))?, Longitude::new(degrees(longitude))?))
+/// };
+/// let (there, onward) = direct(at(60.0, -10.0)?, TrueBearing::new(degrees(90.0))?, GroundDistance::new(nautical_miles(60.0))?);
+/// // A geodesic that sets out eastward in the north bends to the south.
+/// assert_eq!(format!("{:.2}", onward.angle().get::<degree>()), "91.72");
+/// assert!(there.latitude().angle() < degrees(60.0));
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn direct(from: Position, bearing: TrueBearing, distance: GroundDistance) -> (Position, TrueBearing) {
     let (latitude_deg, longitude_deg, final_deg): (f64, f64, f64) = wgs84().direct(
         from.latitude_deg(),

@@ -10,6 +10,26 @@ use crate::value::{GroundDistance, Position, TrueBearing};
 const STEP_M: f64 = 10_000.0;
 
 /// The line whose points lie at a constant distance abeam of a course.
+///
+/// # Example
+/// ```
+/// use lubberline::earth::{Course, OffsetLine};
+/// use lubberline::value::{Latitude, Longitude, Position, TrueBearing, units::*};
+/// let at = |latitude, longitude| -> Result<Position, lubberline::Error> {
+///     Ok(Position::new(Latitude::new(degrees(latitude))?, Longitude::new(degrees(longitude))?))
+/// };
+/// let course = Course { through: at(60.0, -10.0)?, bearing: TrueBearing::new(degrees(90.0))? };
+/// // Two miles to the right of an eastward course is two miles south of it.
+/// let beside = OffsetLine { course, offset: nautical_miles(2.0) };
+/// let (point, _) = beside.at(nautical_miles(0.0));
+/// assert!((point.latitude().angle() - degrees(60.0 - 2.0 / 60.0)).abs() < degrees(0.001));
+/// // A meridian ten miles on meets it there.
+/// let meridian = Course { through: at(58.0, -9.7)?, bearing: TrueBearing::new(degrees(0.0))? };
+/// let meetings = beside.meets_course(&meridian, nautical_miles(0.0), nautical_miles(20.0));
+/// assert_eq!(meetings.len(), 1);
+/// assert!((meetings[0].1 - nautical_miles(9.0)).abs() < nautical_miles(0.1), "9 miles along the course");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct OffsetLine {
     /// The course it runs beside.

@@ -53,6 +53,19 @@ pub fn rhumb_inverse(from: Position, to: Position) -> (GroundDistance, Option<Tr
 ///
 /// # Source
 /// The `geo` crate's `Rhumb`.
+///
+/// # Example
+/// ```
+/// use lubberline::earth::rhumb_direct;
+/// use lubberline::value::{GroundDistance, Latitude, Longitude, Position, TrueBearing, units::*};
+/// let at = |latitude, longitude| -> Result<Position, lubberline::Error> {
+///     Ok(Position::new(Latitude::new(degrees(latitude))?, Longitude::new(degrees(longitude))?))
+/// };
+/// let there = rhumb_direct(at(60.0, -10.0)?, TrueBearing::new(degrees(90.0))?, GroundDistance::new(nautical_miles(60.0))?)?;
+/// // Eastward along a parallel, which a rhumb line keeps to.
+/// assert_eq!(format!("{:.4}", there.latitude().angle().get::<degree>()), "60.0000");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn rhumb_direct(
     from: Position,
     bearing: TrueBearing,

@@ -27,6 +27,15 @@ const COORDINATES_M: f64 = 1e-6;
 ///
 /// # Source
 /// The law of cosines between the radii `R` and `R + h`, in half angles.
+///
+/// # Example
+/// ```
+/// use lubberline::earth::slant_range;
+/// use lubberline::value::{GroundDistance, HeightAboveStation, units::*};
+/// // Not 5.4 and the 5.4 of the height together.
+/// assert_eq!(format!("{:.1}", slant_range(GroundDistance::new(nautical_miles(5.4))?, HeightAboveStation::new(feet(33_000.0))?).value().get::<nautical_mile>()), "7.7");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn slant_range(ground: GroundDistance, height: HeightAboveStation) -> SlantRange {
     let height_m = height.value().get::<meter>();
     let half_angle_rad = ground.value().get::<meter>() / (2.0 * MEAN_RADIUS_M);
@@ -42,6 +51,14 @@ pub fn slant_range(ground: GroundDistance, height: HeightAboveStation) -> SlantR
 /// # Degenerate cases
 /// Close to overhead a small change of range is a large change of distance: at twice the height the ratio is
 /// 1.15, at 1.01 times the height it is 7.
+///
+/// # Example
+/// ```
+/// use lubberline::earth::ground_distance;
+/// use lubberline::value::{HeightAboveStation, SlantRange, units::*};
+/// assert_eq!(format!("{:.2}", ground_distance(SlantRange::new(nautical_miles(7.7))?, HeightAboveStation::new(feet(33_000.0))?)?.value().get::<nautical_mile>()), "5.45");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn ground_distance(slant: SlantRange, height: HeightAboveStation) -> Result<GroundDistance, Error> {
     let slant_m = slant.value().get::<meter>();
     let height_m = height.value().get::<meter>();

@@ -39,6 +39,19 @@ fn sin_cos_deg(degrees: f64) -> (f64, f64) {
 ///
 /// # Source
 /// Earth-centred coordinates of WGS-84: NGA.STND.0036_1.0.0_WGS84 (from memory).
+///
+/// # Example
+/// ```
+/// use lubberline::earth::straight_line;
+/// use lubberline::value::{Elevation, Latitude, Longitude, Position, TrueAltitude, units::*};
+/// let at = |latitude, longitude| -> Result<Position, lubberline::Error> {
+///     Ok(Position::new(Latitude::new(degrees(latitude))?, Longitude::new(degrees(longitude))?))
+/// };
+/// let (dme, above) = straight_line(at(60.0, -10.0)?, Elevation::new(feet(0.0))?, at(60.5, -10.0)?, TrueAltitude::new(feet(35_000.0))?);
+/// assert_eq!(format!("{:.2}", dme.value().get::<nautical_mile>()), "30.65");
+/// assert!(above > degrees(10.0));
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn straight_line(
     antenna: Position,
     elevation: Elevation,

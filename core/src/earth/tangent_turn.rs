@@ -35,6 +35,21 @@ impl Course {
     /// # Degenerate cases
     /// Courses along one line have no such turn, nor have courses that part too little before they close again on the far side
     /// of the earth: none is given. The nearer of the two meetings of the courses says which way is short.
+    ///
+    /// # Example
+    /// ```
+    /// use lubberline::earth::Course;
+    /// use lubberline::value::{ArcRadius, Latitude, Longitude, Position, TrueBearing, units::*};
+    /// let at = |latitude, longitude| -> Result<Position, lubberline::Error> {
+    ///     Ok(Position::new(Latitude::new(degrees(latitude))?, Longitude::new(degrees(longitude))?))
+    /// };
+    /// let northward = Course { through: at(60.0, -10.0)?, bearing: TrueBearing::new(degrees(0.0))? };
+    /// let eastward = Course { through: at(60.5, -10.0)?, bearing: TrueBearing::new(degrees(90.0))? };
+    /// let turn = northward.turn_onto(&eastward, ArcRadius::new(nautical_miles(3.0))?);
+    /// // A quarter of a circle of 3 NM.
+    /// assert!(turn.is_some_and(|turn| turn.to_right && (turn.length - nautical_miles(4.71)).abs() < nautical_miles(0.01)));
+    /// # Ok::<(), lubberline::Error>(())
+    /// ```
     pub fn turn_onto(&self, other: &Self, radius: ArcRadius) -> Option<TangentTurn> {
         let meeting = self.meets(other)?;
         let change_rad = meeting.first_bearing.change_to(meeting.second_bearing).angle().value;

@@ -62,6 +62,28 @@ pub struct ArcTurn<N: North> {
 ///
 /// # Source
 /// Derived from the geometry of tangent circles.
+///
+/// # Example
+/// ```
+/// use lubberline::lead::{ArcSense, RadialFlown, onto_arc};
+/// use lubberline::turn::TurnLimits;
+/// use lubberline::value::{ArcRadius, RollRate, TrueAirspeed, TrueBearing, units::*};
+/// use lubberline::wind::Wind;
+/// let limits = TurnLimits { roll: RollRate::instant(), ..TurnLimits::default() };
+/// let arc = ArcRadius::new(nautical_miles(12.0))?;
+/// let turn = onto_arc(
+///     TrueBearing::new(degrees(325.0))?,
+///     RadialFlown::Inbound,
+///     arc,
+///     ArcSense::Counterclockwise,
+///     TrueAirspeed::new(knots(180.0))?,
+///     Wind::calm(),
+///     &limits,
+/// )?;
+/// // Inbound to an arc of 12 NM the turn begins one lead before it.
+/// assert_eq!(format!("{:.2}", turn.distance_at_roll_in.value().get::<nautical_mile>()), "12.97");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn onto_arc<N: North>(
     radial: Bearing<N>,
     flown: RadialFlown,
@@ -104,6 +126,28 @@ pub fn onto_arc<N: North>(
 ///
 /// # Source
 /// As [`onto_arc`].
+///
+/// # Example
+/// ```
+/// use lubberline::lead::{ArcSense, RadialFlown, off_arc};
+/// use lubberline::turn::TurnLimits;
+/// use lubberline::value::{ArcRadius, RollRate, TrueAirspeed, TrueBearing, units::*};
+/// use lubberline::wind::Wind;
+/// let limits = TurnLimits { roll: RollRate::instant(), ..TurnLimits::default() };
+/// let arc = ArcRadius::new(nautical_miles(12.0))?;
+/// let turn = off_arc(
+///     TrueBearing::new(degrees(325.0))?,
+///     RadialFlown::Inbound,
+///     arc,
+///     ArcSense::Counterclockwise,
+///     TrueAirspeed::new(knots(180.0))?,
+///     Wind::calm(),
+///     &limits,
+/// )?;
+/// // The lead radial: so many degrees before the radial is met.
+/// assert_eq!(format!("{:.2}", turn.angle_at_station.get::<degree>()), "5.29");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn off_arc<N: North>(
     radial: Bearing<N>,
     flown: RadialFlown,

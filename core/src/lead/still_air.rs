@@ -15,6 +15,14 @@ use crate::value::{ArcRadius, DirectionChange, GroundDistance};
 ///
 /// # Source
 /// ICAO Doc 8168 Vol II (5th ed. 2006), Part III Section 3 Chapter 8, 8.1.5.1.1, and Part I Section 4 Chapter 2, 2.1.1.
+///
+/// # Example
+/// ```
+/// use lubberline::lead::turn_anticipation;
+/// use lubberline::value::{ArcRadius, DirectionChange, units::*};
+/// assert_eq!(format!("{:.3}", turn_anticipation(ArcRadius::new(nautical_miles(2.5))?, DirectionChange::new(degrees(60.0))?)?.get::<nautical_mile>()), "1.443");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn turn_anticipation(turn_radius: ArcRadius, change: DirectionChange) -> Result<Length, Error> {
     let lead = turn_radius.value() * (change.angle().get::<radian>().abs() / 2.0).tan();
     let (needed_nm, allowed_nm) = (lead.get::<nautical_mile>(), super::LONGEST_LEAD_NM);
@@ -28,6 +36,14 @@ pub fn turn_anticipation(turn_radius: ArcRadius, change: DirectionChange) -> Res
 ///
 /// # Source
 /// Derived: the turn is a circle tangent to the radial and to the arc.
+///
+/// # Example
+/// ```
+/// use lubberline::lead::{RadialFlown, arc_entry};
+/// use lubberline::value::{ArcRadius, units::*};
+/// assert_eq!(format!("{:.2}", arc_entry(ArcRadius::new(nautical_miles(12.0))?, ArcRadius::new(nautical_miles(1.0))?, RadialFlown::Inbound)?.value().get::<nautical_mile>()), "12.96");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn arc_entry(
     arc: ArcRadius,
     turn_radius: ArcRadius,
@@ -52,6 +68,14 @@ pub fn arc_entry(
 ///
 /// # Source
 /// As [`arc_entry`].
+///
+/// # Example
+/// ```
+/// use lubberline::lead::{RadialFlown, lead_radial};
+/// use lubberline::value::{ArcRadius, units::*};
+/// assert_eq!(format!("{:.1}", lead_radial(ArcRadius::new(nautical_miles(12.0))?, ArcRadius::new(nautical_miles(1.0))?, RadialFlown::Inbound)?.get::<degree>()), "5.2");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn lead_radial(arc: ArcRadius, turn_radius: ArcRadius, flown: RadialFlown) -> Result<Angle, Error> {
     let (arc_m, turn_m) = (arc.value().get::<meter>(), turn_radius.value().get::<meter>());
     let center_m = match flown {

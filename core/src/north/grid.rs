@@ -17,6 +17,17 @@ use crate::value::{Declination, DirectionChange, Latitude, Longitude, Position};
 /// # Source
 /// The grid of the Universal Polar Stereographic projection. The US/UK World Magnetic Model for 2025-2030: Technical Report has
 /// grid variation as declination less longitude in the north, plus longitude in the south.
+///
+/// # Example
+/// ```
+/// use lubberline::north::polar_grid_convergence;
+/// use lubberline::value::{Latitude, Longitude, Position, units::*};
+/// let at = |latitude, longitude| -> Result<Position, lubberline::Error> {
+///     Ok(Position::new(Latitude::new(degrees(latitude))?, Longitude::new(degrees(longitude))?))
+/// };
+/// assert_eq!(format!("{:.0}", polar_grid_convergence(at(85.0, 30.0)?).angle().get::<degree>()), "30");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn polar_grid_convergence(position: Position) -> Declination {
     let sign = if position.latitude_deg() < 0.0 { -1.0 } else { 1.0 };
     Declination::from_degrees(sign * position.longitude_deg())

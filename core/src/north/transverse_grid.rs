@@ -91,6 +91,18 @@ impl TransverseGrid {
 ///
 /// # Source
 /// NGA.STND.0037_2.0.0_GRIDS, Universal Grids and Grid Reference Systems (2014), section 3 (from memory).
+///
+/// # Example
+/// ```
+/// use lubberline::north::utm_meridian;
+/// use lubberline::value::{Latitude, Longitude, Position, units::*};
+/// let at = |latitude, longitude| -> Result<Position, lubberline::Error> {
+///     Ok(Position::new(Latitude::new(degrees(latitude))?, Longitude::new(degrees(longitude))?))
+/// };
+/// // The zone about Norway is wider: elsewhere in the world it would be that of 3 degrees.
+/// assert_eq!(format!("{:.0}", utm_meridian(at(60.0, 4.0)?).angle().get::<degree>()), "9");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn utm_meridian(place: Position) -> Longitude {
     let (latitude_deg, longitude_deg) = (place.latitude_deg(), place.longitude_deg());
     let norway = (56.0..64.0).contains(&latitude_deg) && (3.0..12.0).contains(&longitude_deg);

@@ -42,6 +42,14 @@ const KM_H: f64 = 1.852;
 ///
 /// # Source
 /// ICAO Doc 8168 Vol II (5th ed. 2006), Part I Section 4 Chapter 3, base turns.
+///
+/// # Example
+/// ```
+/// use lubberline::procedure::{DesignUnits, base_turn_offset};
+/// use lubberline::value::{ElapsedTime, TrueAirspeed, units::*};
+/// assert_eq!(format!("{:.1}", base_turn_offset(TrueAirspeed::new(knots(150.0))?, ElapsedTime::new(seconds(60.0))?, DesignUnits::NonSi).get::<degree>()), "36.0");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn base_turn_offset(true_airspeed: TrueAirspeed, outbound: ElapsedTime, units: DesignUnits) -> Angle {
     let minutes = outbound.value().get::<second>() / 60.0;
     let speed_kt = true_airspeed.value().get::<knot>();
@@ -58,6 +66,14 @@ pub fn base_turn_offset(true_airspeed: TrueAirspeed, outbound: ElapsedTime, unit
 ///
 /// # Source
 /// Derived: a circle tangent to two lines that cross at the fix.
+///
+/// # Example
+/// ```
+/// use lubberline::procedure::base_turn_offset_exact;
+/// use lubberline::value::{ArcRadius, GroundDistance, units::*};
+/// assert_eq!(format!("{:.1}", base_turn_offset_exact(ArcRadius::new(nautical_miles(0.8))?, GroundDistance::new(nautical_miles(2.5))?).get::<degree>()), "35.5");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn base_turn_offset_exact(turn_radius: ArcRadius, outbound: GroundDistance) -> Angle {
     let half_rad = turn_radius.value().get::<meter>().atan2(outbound.value().get::<meter>());
     degrees(2.0 * half_rad.to_degrees())

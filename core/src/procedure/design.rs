@@ -31,6 +31,15 @@ pub const HEADING_TOLERANCE_DEG: f64 = 5.0;
 ///
 /// # Source
 /// ICAO Doc 8168 Vol II (5th ed. 2006), Table I-2-3-1, ICAO standard wind; Part II Section 3 Chapter 1, 1.4.3.3.
+///
+/// # Example
+/// ```
+/// use lubberline::procedure::{DesignUnits, icao_wind};
+/// use lubberline::value::{ProcedureAltitude, units::*};
+/// // 2 h + 47 kt.
+/// assert_eq!(format!("{:.0}", icao_wind(ProcedureAltitude::new(feet(10_000.0))?, DesignUnits::NonSi).value().get::<knot>()), "67");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn icao_wind(altitude: ProcedureAltitude, units: DesignUnits) -> WindSpeed {
     let altitude_ft = altitude.value().get::<foot>();
     WindSpeed::derived(knots(match units {
@@ -43,6 +52,14 @@ pub fn icao_wind(altitude: ProcedureAltitude, units: DesignUnits) -> WindSpeed {
 ///
 /// # Source
 /// ICAO Doc 8168 Vol II (5th ed. 2006), Table I-4-3-App C-1, lines 8 and 16 to 19.
+///
+/// # Example
+/// ```
+/// use lubberline::procedure::wind_effect;
+/// use lubberline::value::{TurnRate, WindSpeed, units::*};
+/// assert_eq!(format!("{:.2}", wind_effect(degrees(50.0), TurnRate::new(degrees_per_second(2.0))?, WindSpeed::new(knots(60.0))?).get::<nautical_mile>()), "0.42");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn wind_effect(angle: Angle, rate: TurnRate, wind: WindSpeed) -> Length {
     let time = seconds(angle.get::<degree>().abs() / rate.value().get::<degree_per_second>());
     wind.value() * time
@@ -68,6 +85,21 @@ pub struct BaseTurnTemplate {
 ///
 /// # Source
 /// ICAO Doc 8168 Vol II (5th ed. 2006), Table I-4-3-App C-1, lines 10 to 15.
+///
+/// # Example
+/// ```
+/// use lubberline::procedure::base_turn_template;
+/// use lubberline::value::{GroundDistance, HoldTime, TrueAirspeed, WindSpeed, units::*};
+/// let template = base_turn_template(
+///     TrueAirspeed::new(knots(157.23))?,
+///     HoldTime::new(seconds(120.0))?,
+///     WindSpeed::new(knots(59.0))?,
+///     GroundDistance::new(nautical_miles(0.83))?,
+/// );
+/// // ICAO Doc 8168 Vol II, Table I-4-3-App C-1 line 10.
+/// assert_eq!(format!("{:.2}", template.leg.get::<nautical_mile>()), "5.24");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn base_turn_template(
     true_airspeed: TrueAirspeed,
     outbound: HoldTime,
@@ -95,6 +127,19 @@ pub fn base_turn_template(
 ///
 /// # Errors
 /// [`Error::OutOfRange`] of a distance beyond half around the earth.
+///
+/// # Example
+/// ```
+/// use lubberline::procedure::{DesignUnits, base_turn_sector};
+/// use lubberline::value::{ElapsedTime, TrueAirspeed, units::*};
+/// let sector = base_turn_sector(
+///     TrueAirspeed::new(knots(180.0))?,
+///     ElapsedTime::new(seconds(120.0))?,
+///     DesignUnits::NonSi,
+/// )?;
+/// assert!((sector.value() - nautical_miles(9.5)).abs() < nautical_miles(1e-9));
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn base_turn_sector(
     true_airspeed: TrueAirspeed,
     outbound: ElapsedTime,

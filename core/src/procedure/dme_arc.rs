@@ -115,6 +115,21 @@ const PANELS_PER_DEGREE: f64 = 0.1;
 ///
 /// # Source
 /// The triangle of velocities, integrated.
+///
+/// # Example
+/// ```
+/// use lubberline::lead::ArcSense;
+/// use lubberline::procedure::fly_arc;
+/// use lubberline::value::{ArcRadius, TrueAirspeed, TrueBearing, WindSpeed, units::*};
+/// use lubberline::wind::Wind;
+/// let bearing = |value| TrueBearing::new(degrees(value));
+/// let wind = Wind { from: bearing(310.0)?, speed: WindSpeed::new(knots(30.0))? };
+/// let arc = ArcRadius::new(nautical_miles(12.0))?;
+/// let flown = fly_arc(bearing(20.0)?, bearing(110.0)?, arc, ArcSense::Clockwise, TrueAirspeed::new(knots(160.0))?, wind)?;
+/// assert_eq!(format!("{:.2}", flown.distance.value().get::<nautical_mile>()), "18.85");
+/// assert!(flown.time < seconds(480.0));
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn fly_arc<N: North>(
     from: Bearing<N>,
     to: Bearing<N>,
@@ -189,6 +204,22 @@ pub struct ArcRegained<N: North> {
 ///
 /// # Source
 /// The law of cosines.
+///
+/// # Example
+/// ```
+/// use lubberline::lead::ArcSense;
+/// use lubberline::procedure::regain_arc;
+/// use lubberline::value::{ArcRadius, DirectionChange, GroundDistance, TrueAirspeed, TrueBearing, WindSpeed, units::*};
+/// use lubberline::wind::Wind;
+/// let bearing = |value| TrueBearing::new(degrees(value));
+/// let wind = Wind { from: bearing(310.0)?, speed: WindSpeed::new(knots(30.0))? };
+/// let arc = ArcRadius::new(nautical_miles(12.0))?;
+/// let out = GroundDistance::new(nautical_miles(12.5))?;
+/// let toward = DirectionChange::new(degrees(30.0))?;
+/// let back = regain_arc(bearing(200.0)?, out, arc, ArcSense::Clockwise, toward, TrueAirspeed::new(knots(160.0))?, wind)?;
+/// assert_eq!(format!("{:.2}", back.distance.value().get::<nautical_mile>()), "1.07");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn regain_arc<N: North>(
     from: Bearing<N>,
     distance: GroundDistance,
@@ -236,6 +267,14 @@ pub fn regain_arc<N: North>(
 ///
 /// # Source
 /// The tangent from a point to a circle.
+///
+/// # Example
+/// ```
+/// use lubberline::procedure::least_correction;
+/// use lubberline::value::{ArcRadius, GroundDistance, units::*};
+/// assert_eq!(format!("{:.1}", least_correction(GroundDistance::new(nautical_miles(10.5))?, ArcRadius::new(nautical_miles(10.0))?).get::<degree>()), "17.8");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn least_correction(distance: GroundDistance, arc: ArcRadius) -> Angle {
     let ratio = arc.value().get::<meter>() / distance.value().get::<meter>();
     if ratio < 1.0 { degrees(ratio.acos().to_degrees()) } else { degrees(0.0) }

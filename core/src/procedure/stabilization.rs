@@ -38,6 +38,15 @@ const INTERCEPT_RAD: f64 = std::f64::consts::FRAC_PI_6;
 /// ICAO Doc 8168 Vol II (5th ed. 2006), Part III Section 2 Chapter 1: the sequences and the choice of bank (25 degrees or 3 degrees per
 /// second on approach, 15 in a missed approach, 15 to 25 on departure) as read; the formulas, and 15 degrees for the turn onto the
 /// leg, from memory.
+///
+/// # Example
+/// ```
+/// use lubberline::procedure::{Passage, stabilization_distance};
+/// use lubberline::value::{Bank, DirectionChange, TrueAirspeed, TurnRate, units::*};
+/// let (bank, rate) = (Bank::new(degrees(25.0))?, TurnRate::new(degrees_per_second(3.0))?);
+/// assert_eq!(format!("{:.1}", stabilization_distance(Passage::FlyBy, DirectionChange::new(degrees(60.0))?, TrueAirspeed::new(knots(220.0))?, bank, rate, Bank::new(degrees(15.0))?)?.get::<nautical_mile>()), "1.2");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn stabilization_distance(
     passage: Passage,
     change: DirectionChange,

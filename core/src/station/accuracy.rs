@@ -175,6 +175,17 @@ pub struct DmeDmeTolerances {
 /// # Source
 /// ICAO Doc 8168 Vol II (5th ed. 2006), Part III Section 1 Chapter 3, Appendices 1 and 3; the factor of 1 for more than two stations is
 /// inferred from its examples.
+///
+/// # Example
+/// ```
+/// use lubberline::station::{DmeCoverage, dme_dme_tolerances};
+/// use lubberline::value::{DistanceError, units::*};
+/// let miles = |value| DistanceError::new(nautical_miles(value));
+/// let none = miles(0.0)?;
+/// let area = dme_dme_tolerances(miles(1.34)?, DmeCoverage::MoreStations, miles(1.0)?, none, none);
+/// assert!(area.along_track < nautical_miles(1.7), "the root of 1.34² and 1²");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn dme_dme_tolerances(
     dme: DistanceError,
     coverage: DmeCoverage,
@@ -204,6 +215,14 @@ pub fn dme_dme_tolerances(
 ///
 /// # Source
 /// ICAO Doc 8168 Vol II (5th ed. 2006), Part II Section 3 Chapter 1, 1.4.2.3: 5 NM and 5.7 degrees.
+///
+/// # Example
+/// ```
+/// use lubberline::station::splay_distance;
+/// use lubberline::value::{AngularError, DistanceError, units::*};
+/// assert_eq!(format!("{:.1}", splay_distance(DistanceError::new(nautical_miles(5.0))?, AngularError::new(degrees(5.7))?).get::<nautical_mile>()), "50.1");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn splay_distance(half_width: DistanceError, angle: AngularError) -> Length {
     half_width.value() / angle.value().get::<radian>().tan()
 }
@@ -232,6 +251,15 @@ choice! {
 ///
 /// # Source
 /// ICAO Annex 11 (13th ed.), Attachment A, 3.3 and 3.4.
+///
+/// # Example
+/// ```
+/// use lubberline::station::{Containment, route_half_width};
+/// use lubberline::value::{RouteDistance, units::*};
+/// // Half-way between 4 NM at 25 NM and 6 NM at 75 NM.
+/// assert_eq!(format!("{:.1}", route_half_width(RouteDistance::new(nautical_miles(50.0))?, Containment::Percent95).get::<nautical_mile>()), "5.0");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn route_half_width(distance: RouteDistance, containment: Containment) -> Length {
     let (near_nm, far_nm) = match containment {
         Containment::Percent95 | Containment::Percent96 => (4.0, 6.0),

@@ -24,6 +24,14 @@ pub const NDB_CONE_HALF_ANGLE_DEG: f64 = 40.0;
 ///
 /// # Source
 /// The definition of the half-angle, at the constants above.
+///
+/// # Example
+/// ```
+/// use lubberline::station::cone_radius;
+/// use lubberline::value::{ConeHalfAngle, HeightAboveStation, units::*};
+/// assert_eq!(format!("{:.1}", cone_radius(HeightAboveStation::new(feet(30_000.0))?, ConeHalfAngle::new(degrees(50.0))?).value().get::<nautical_mile>()), "5.9");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn cone_radius(height: HeightAboveStation, half_angle: ConeHalfAngle) -> GroundDistance {
     let height: Length = height.value();
     let radius_m = height.get::<meter>().max(0.0) * half_angle.value().get::<radian>().tan();

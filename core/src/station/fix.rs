@@ -190,6 +190,14 @@ impl<N: North> FixError<N> {
 ///
 /// # Source
 /// The distribution of the radius of two independent normal errors (Rayleigh); derived.
+///
+/// # Example
+/// ```
+/// use lubberline::station::ellipse_factor;
+/// use lubberline::value::{Confidence, units::*};
+/// assert_eq!(format!("{:.2}", ellipse_factor(Confidence::new(Ratio::new::<ratio>(0.95))?).get::<ratio>()), "2.45");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn ellipse_factor(confidence: Confidence) -> Ratio {
     let outside = (-confidence.value().get::<ratio>()).ln_1p();
     Ratio::new::<ratio>((-2.0 * outside).sqrt())

@@ -109,6 +109,15 @@ pub fn radio_horizon(aircraft: SurfaceHeight, antenna: SurfaceHeight, rule: Hori
 ///
 /// # Source
 /// As [`radio_horizon`].
+///
+/// # Example
+/// ```
+/// use lubberline::station::{HorizonRule, least_height};
+/// use lubberline::value::{GroundDistance, SurfaceHeight, units::*};
+/// let ground = SurfaceHeight::new(feet(0.0))?;
+/// assert_eq!(format!("{:.0}", least_height(GroundDistance::new(nautical_miles(100.0))?, ground, HorizonRule::FourThirds)?.value().get::<foot>()), "6625");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn least_height(
     distance: GroundDistance,
     antenna: SurfaceHeight,

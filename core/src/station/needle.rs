@@ -144,6 +144,15 @@ pub(super) fn arm_m(distance: StationDistance) -> f64 {
 ///
 /// # Source
 /// The law of sines on the sphere.
+///
+/// # Example
+/// ```
+/// use lubberline::station::cross_track_of_deviation;
+/// use lubberline::value::{CourseDeviation, StationDistance, units::*};
+/// // A dot to the left, 30 NM out: a mile to the right of course.
+/// assert_eq!(format!("{:.2}", cross_track_of_deviation(CourseDeviation::new(degrees(-2.0))?, StationDistance::new(nautical_miles(30.0))?).get::<nautical_mile>()), "1.05");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn cross_track_of_deviation(deviation: CourseDeviation, distance: StationDistance) -> Length {
     // Adding zero leaves no negative zero on course.
     let sine = -deviation.value().get::<radian>().sin() * arm_m(distance) / MEAN_RADIUS_M + 0.0;
@@ -157,6 +166,14 @@ pub fn cross_track_of_deviation(deviation: CourseDeviation, distance: StationDis
 ///
 /// # Source
 /// As [`cross_track_of_deviation`].
+///
+/// # Example
+/// ```
+/// use lubberline::station::deviation_of_cross_track;
+/// use lubberline::value::{StationDistance, units::*};
+/// assert_eq!(format!("{:.2}", deviation_of_cross_track(nautical_miles(1.0), StationDistance::new(nautical_miles(30.0))?)?.value().get::<degree>()), "-1.91");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn deviation_of_cross_track(
     cross_track: Length,
     distance: StationDistance,
@@ -184,6 +201,14 @@ pub fn deviation_of_cross_track(
 ///
 /// # Source
 /// Derived: the motion across the line from the station.
+///
+/// # Example
+/// ```
+/// use lubberline::station::needle_rate;
+/// use lubberline::value::{DirectionChange, Groundspeed, StationDistance, units::*};
+/// assert_eq!(format!("{:.2}", needle_rate(Groundspeed::new(knots(180.0))?, DirectionChange::new(degrees(30.0))?, StationDistance::new(nautical_miles(10.0))?).get::<degree_per_second>()), "-0.14");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn needle_rate(
     groundspeed: Groundspeed,
     crossing: DirectionChange,
@@ -201,6 +226,15 @@ pub fn needle_rate(
 ///
 /// # Source
 /// Derived.
+///
+/// # Example
+/// ```
+/// use lubberline::station::{Indicator, needle_time};
+/// use lubberline::value::{DirectionChange, Groundspeed, StationDistance, units::*};
+/// let (speed, crossing) = (Groundspeed::new(knots(180.0))?, DirectionChange::new(degrees(30.0))?);
+/// assert_eq!(format!("{:.0}", needle_time(&Indicator::default(), speed, crossing, StationDistance::new(nautical_miles(10.0))?).get::<second>()), "69");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn needle_time(
     indicator: &Indicator,
     groundspeed: Groundspeed,

@@ -153,6 +153,14 @@ impl Receiver {
 ///
 /// # Source
 /// Common practice: displays count tenths of a mile.
+///
+/// # Example
+/// ```
+/// use lubberline::station::displayed_dme;
+/// use lubberline::value::{DisplayStep, SlantRange, units::*};
+/// assert_eq!(format!("{:.1}", displayed_dme(SlantRange::new(nautical_miles(7.66))?, DisplayStep::new(nautical_miles(0.1))?).value().get::<nautical_mile>()), "7.7");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn displayed_dme(dme: SlantRange, step: DisplayStep) -> SlantRange {
     let step_nm = step.value().get::<nautical_mile>();
     // What a conversion leaves in the last digits must not decide a half.

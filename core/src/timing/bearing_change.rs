@@ -77,6 +77,15 @@ pub fn station_by_bearing_change(
 ///
 /// # Source
 /// FAA-H-8083-15, Instrument Flying Handbook, time and distance check, read in a quotation.
+///
+/// # Example
+/// ```
+/// use lubberline::timing::time_to_station_by_rule;
+/// use lubberline::value::{BearingDrift, ElapsedTime, units::*};
+/// // The exact time is 432 s: the rule takes a radian for 60 degrees.
+/// assert_eq!(format!("{:.0}", time_to_station_by_rule(ElapsedTime::new(seconds(75.0))?, BearingDrift::new(degrees(10.0))?).get::<second>()), "450");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn time_to_station_by_rule(elapsed: ElapsedTime, change: BearingDrift) -> Time {
     elapsed.value() * (60.0 / change.value().get::<degree>())
 }

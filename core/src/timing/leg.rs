@@ -15,6 +15,14 @@ use crate::value::{ElapsedTime, GroundDistance, Groundspeed, GroundspeedMadeGood
 ///
 /// # Source
 /// The definition of speed.
+///
+/// # Example
+/// ```
+/// use lubberline::timing::time_to_fly;
+/// use lubberline::value::{GroundDistance, GroundspeedMadeGood, units::*};
+/// assert_eq!(format!("{:.0}", time_to_fly(GroundDistance::new(nautical_miles(30.0))?, GroundspeedMadeGood::new(knots(450.0))?).get::<second>()), "240");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn time_to_fly(distance: GroundDistance, groundspeed: GroundspeedMadeGood) -> Time {
     distance.value() / groundspeed.value()
 }
@@ -49,6 +57,14 @@ pub fn time_between_fixes(from: Position, to: Position, groundspeed: Groundspeed
 ///
 /// # Source
 /// The definition of speed.
+///
+/// # Example
+/// ```
+/// use lubberline::timing::distance_flown;
+/// use lubberline::value::{ElapsedTime, Groundspeed, units::*};
+/// assert_eq!(format!("{:.0}", distance_flown(Groundspeed::new(knots(450.0))?, ElapsedTime::new(seconds(240.0))?)?.value().get::<nautical_mile>()), "30");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn distance_flown(groundspeed: Groundspeed, time: ElapsedTime) -> Result<GroundDistance, Error> {
     GroundDistance::new(groundspeed.value() * time.value())
 }
@@ -60,6 +76,14 @@ pub fn distance_flown(groundspeed: Groundspeed, time: ElapsedTime) -> Result<Gro
 ///
 /// # Source
 /// The definition of speed.
+///
+/// # Example
+/// ```
+/// use lubberline::timing::groundspeed_over;
+/// use lubberline::value::{ElapsedTime, GroundDistance, units::*};
+/// assert_eq!(format!("{:.0}", groundspeed_over(GroundDistance::new(nautical_miles(30.0))?, ElapsedTime::new(seconds(240.0))?)?.value().get::<knot>()), "450");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn groundspeed_over(distance: GroundDistance, time: ElapsedTime) -> Result<Groundspeed, Error> {
     Groundspeed::new(distance.value() / time.value())
 }

@@ -42,6 +42,15 @@ pub fn radius(true_airspeed: TrueAirspeed, bank: Bank) -> crate::value::units::L
 ///
 /// # Source
 /// As [`radius`].
+///
+/// # Example
+/// ```
+/// use lubberline::turn::rate;
+/// use lubberline::value::{Bank, TrueAirspeed, units::*};
+/// // A steep turn of a slow aircraft: 5 degrees a second.
+/// assert_eq!(format!("{:.2}", rate(TrueAirspeed::new(knots(120.0))?, Bank::new(degrees(30.0))?).get::<degree_per_second>()), "5.25");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn rate(true_airspeed: TrueAirspeed, bank: Bank) -> AngularVelocity {
     let airspeed_m_s = true_airspeed.value().get::<meter_per_second>();
     degrees_per_second(
@@ -59,6 +68,14 @@ pub fn rate(true_airspeed: TrueAirspeed, bank: Bank) -> AngularVelocity {
 ///
 /// # Source
 /// As [`radius`].
+///
+/// # Example
+/// ```
+/// use lubberline::turn::bank_for_rate;
+/// use lubberline::value::{TrueAirspeed, TurnRate, units::*};
+/// assert_eq!(format!("{:.1}", bank_for_rate(TrueAirspeed::new(knots(180.0))?, TurnRate::new(degrees_per_second(3.0))?)?.value().get::<degree>()), "26.3");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn bank_for_rate(true_airspeed: TrueAirspeed, turn_rate: TurnRate) -> Result<Bank, Error> {
     Bank::new(degrees(bank_for_rate_rad(true_airspeed, turn_rate).to_degrees()))
 }
@@ -76,6 +93,14 @@ pub(super) fn bank_for_rate_rad(true_airspeed: TrueAirspeed, turn_rate: TurnRate
 ///
 /// # Source
 /// As [`radius`].
+///
+/// # Example
+/// ```
+/// use lubberline::turn::bank_for_radius;
+/// use lubberline::value::{ArcRadius, TrueAirspeed, units::*};
+/// assert_eq!(format!("{:.1}", bank_for_radius(TrueAirspeed::new(knots(250.0))?, ArcRadius::new(nautical_miles(3.0))?)?.value().get::<degree>()), "16.9");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn bank_for_radius(true_airspeed: TrueAirspeed, radius: ArcRadius) -> Result<Bank, Error> {
     let airspeed_m_s = true_airspeed.value().get::<meter_per_second>();
     let bank_rad =
@@ -87,6 +112,15 @@ pub fn bank_for_radius(true_airspeed: TrueAirspeed, radius: ArcRadius) -> Result
 ///
 /// # Source
 /// The definition of angular velocity.
+///
+/// # Example
+/// ```
+/// use lubberline::turn::radius_at_rate;
+/// use lubberline::value::{TrueAirspeed, TurnRate, units::*};
+/// // The third-of-a-mile rule makes it 1 NM.
+/// assert_eq!(format!("{:.3}", radius_at_rate(TrueAirspeed::new(knots(180.0))?, TurnRate::new(degrees_per_second(3.0))?).get::<nautical_mile>()), "0.955");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn radius_at_rate(true_airspeed: TrueAirspeed, turn_rate: TurnRate) -> crate::value::units::Length {
     let rate_rad_s = turn_rate.value().get::<degree_per_second>().to_radians();
     metres(true_airspeed.value().get::<meter_per_second>() / rate_rad_s)
@@ -96,6 +130,14 @@ pub fn radius_at_rate(true_airspeed: TrueAirspeed, turn_rate: TurnRate) -> crate
 ///
 /// # Source
 /// Equilibrium of lift and weight.
+///
+/// # Example
+/// ```
+/// use lubberline::turn::load_factor;
+/// use lubberline::value::{Bank, units::*};
+/// assert_eq!(format!("{:.1}", load_factor(Bank::new(degrees(60.0))?).get::<ratio>()), "2.0");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn load_factor(bank: Bank) -> Ratio {
     Ratio::new::<ratio>(1.0 / bank.value().get::<radian>().cos())
 }
@@ -107,6 +149,14 @@ pub fn load_factor(bank: Bank) -> Ratio {
 ///
 /// # Source
 /// Equilibrium of lift and weight.
+///
+/// # Example
+/// ```
+/// use lubberline::turn::bank_for_load_factor;
+/// use lubberline::value::{LoadFactor, units::*};
+/// assert_eq!(format!("{:.1}", bank_for_load_factor(LoadFactor::new(Ratio::new::<ratio>(1.3))?)?.value().get::<degree>()), "39.7");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn bank_for_load_factor(load_factor: LoadFactor) -> Result<Bank, Error> {
     let factor = load_factor.value().get::<ratio>();
     // The tangent keeps its digits near a load factor of one, where the arccosine loses half of them.

@@ -96,6 +96,20 @@ fn ascending<N: North>(lower: WindLevel<N>, upper: WindLevel<N>) -> Result<(), E
 ///
 /// # Errors
 /// [`Error::LevelsNotAscending`] if the upper level does not lie above the lower one.
+///
+/// # Example
+/// ```
+/// use lubberline::value::{PressureAltitude, TrueBearing, TrueNorth, WindSpeed, units::*};
+/// use lubberline::wind::{Wind, WindLevel, wind_between};
+/// let level = |altitude_ft, from_deg, speed_kt| -> Result<WindLevel<TrueNorth>, lubberline::Error> {
+///     let wind = Wind { from: TrueBearing::new(degrees(from_deg))?, speed: WindSpeed::new(knots(speed_kt))? };
+///     Ok(WindLevel { altitude: PressureAltitude::new(feet(altitude_ft))?, wind })
+/// };
+/// let between = wind_between(level(18_000.0, 240.0, 40.0)?, level(24_000.0, 270.0, 60.0)?, PressureAltitude::new(feet(21_000.0))?)?;
+/// // By components: less than the 50 kt of the mean.
+/// assert_eq!(format!("{:.1}", between.speed.value().get::<knot>()), "48.4");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn wind_between<N: North>(
     lower: WindLevel<N>,
     upper: WindLevel<N>,

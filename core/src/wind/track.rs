@@ -68,6 +68,16 @@ pub fn make_good<N: North>(heading: Bearing<N>, airspeed: TrueAirspeed, wind: Wi
 ///
 /// # Source
 /// The triangle of velocities.
+///
+/// # Example
+/// ```
+/// use lubberline::value::{Groundspeed, TrueAirspeed, TrueBearing, units::*};
+/// use lubberline::wind::wind_from_track;
+/// let bearing = |value| TrueBearing::new(degrees(value));
+/// let wind = wind_from_track(bearing(90.0)?, TrueAirspeed::new(knots(250.0))?, bearing(95.0)?, Groundspeed::new(knots(270.0))?)?;
+/// assert_eq!(format!("{:.1}", wind.speed.value().get::<knot>()), "30.2");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn wind_from_track<N: North>(
     heading: Bearing<N>,
     airspeed: TrueAirspeed,

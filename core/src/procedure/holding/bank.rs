@@ -19,6 +19,13 @@ choice! {
 /// The limits of a holding pattern's turns, with a rate of roll.
 ///
 /// [`TurnLimits::governing_bank`] says which of them governs at an airspeed.
+///
+/// # Example
+/// ```
+/// use lubberline::procedure::{HoldingBankRule, holding_turn_limits};
+/// use lubberline::value::{RollRate, units::*};
+/// assert_eq!(format!("{:.0}", holding_turn_limits(HoldingBankRule::Faa, RollRate::instant()).bank.value().get::<degree>()), "30");
+/// ```
 pub fn holding_turn_limits(rule: HoldingBankRule, roll: RollRate) -> TurnLimits {
     let bank_deg = match rule {
         HoldingBankRule::Icao | HoldingBankRule::FaaFlightDirector => 25.0,

@@ -20,6 +20,17 @@ use crate::value::{ArcRadius, Elevation, GroundDistance, HeightAboveStation, Sla
 ///
 /// # Source
 /// The right triangle on the ground.
+///
+/// # Example
+/// ```
+/// use lubberline::lead::RadialFlown;
+/// use lubberline::procedure::outbound_end_reading;
+/// use lubberline::value::{HeightAboveStation, SlantRange, units::*};
+/// let (fix, height) = (SlantRange::new(nautical_miles(12.0))?, HeightAboveStation::new(feet(12_000.0))?);
+/// // Held toward the station, with the outbound leg ending 5 NM before the fix and 2 NM beside its course.
+/// assert_eq!(format!("{:.1}", outbound_end_reading(fix, RadialFlown::Inbound, nautical_miles(5.0), nautical_miles(2.0), height)?.value().get::<nautical_mile>()), "17.1");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn outbound_end_reading(
     fix: SlantRange,
     inbound: RadialFlown,
@@ -64,6 +75,25 @@ const QUARTER_TO_FT: f64 = 14_000.0;
 /// # Source
 /// ICAO Doc 8168 Vol II (5th ed. 2006), Part I Section 4 Chapter 3 Appendix C, 3.3.4 c) and d). The outbound leg is to be worth at
 /// least a minute at the true airspeed and to leave half a minute inbound: Part II Section 4 Chapter 1, 1.3.2.3.
+///
+/// # Example
+/// ```
+/// use lubberline::lead::RadialFlown;
+/// use lubberline::procedure::limiting_dme;
+/// use lubberline::value::{ArcRadius, Elevation, GroundDistance, SlantRange, TrueAltitude, units::*};
+/// let (outbound, radius) = (GroundDistance::new(nautical_miles(4.677))?, ArcRadius::new(nautical_miles(2.461))?);
+/// let limit = limiting_dme(
+///     SlantRange::new(nautical_miles(30.0))?,
+///     RadialFlown::Inbound,
+///     outbound,
+///     radius,
+///     TrueAltitude::new(feet(14_000.0))?,
+///     Elevation::new(feet(0.0))?,
+/// )?;
+/// // ICAO Doc 8168 Vol II, Diagram I-4-3-App C-15: 35 NM after rounding.
+/// assert_eq!(format!("{:.2}", limit.exact.value().get::<nautical_mile>()), "35.01");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn limiting_dme(
     fix: SlantRange,
     inbound: RadialFlown,

@@ -45,6 +45,16 @@ const ONE_MINUTE_TO_FT: f64 = 14_000.0;
 ///
 /// # Source
 /// Named at [`TimingAuthority`]; the start of the outbound clock: FAA Aeronautical Information Manual 5-3-8.
+///
+/// # Example
+/// ```
+/// use lubberline::procedure::{TimedLeg, TimingAuthority, leg_timing};
+/// use lubberline::value::{IndicatedAltitude, units::*};
+/// let timing = leg_timing(TimingAuthority::Faa, IndicatedAltitude::new(feet(15_000.0))?);
+/// assert_eq!(format!("{:.0}", timing.time.get::<second>()), "90");
+/// assert_eq!(timing.leg, TimedLeg::Inbound);
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn leg_timing(authority: TimingAuthority, altitude: IndicatedAltitude) -> LegTiming {
     let low = altitude.value().get::<foot>() <= ONE_MINUTE_TO_FT;
     LegTiming {
