@@ -100,6 +100,7 @@ static void null_pointers(void)
     EXPECT(lubber_flight_set_wind(NULL, 0.0, 0.0) == LUBBER_ERROR_STRUCT);
     EXPECT(lubber_flight_set_wind_levels(NULL, 0.0, 0.0, 0.0, 9000.0, 0.0, 0.0) == LUBBER_ERROR_STRUCT);
     EXPECT(lubber_flight_set_airspeed(NULL, 250.0) == LUBBER_ERROR_STRUCT);
+    EXPECT(lubber_flight_tune(NULL, 60.0, -20.0, 0.0, 0.0, 90.0) == LUBBER_ERROR_STRUCT);
     lubber_flight_free(NULL);
 
     EXPECT(lubber_legs_fly(NULL, 3, &conditions, segments, 9, &count, &failed) == LUBBER_ERROR_STRUCT && count == 0 && failed == 0);
@@ -283,6 +284,10 @@ static void flights(void)
             lubber_flight_set_wind_levels(flight, value, 0.0, 20.0, 9000.0, 0.0, 20.0),
             lubber_flight_set_wind_levels(flight, 0.0, 0.0, 20.0, value, 0.0, value),
             lubber_flight_set_airspeed(flight, value),
+            lubber_flight_tune(flight, value, -20.0, 0.0, 0.0, 90.0),
+            lubber_flight_tune(flight, 60.0, value, 0.0, 0.0, 90.0),
+            lubber_flight_tune(flight, 60.0, -20.0, value, 0.0, 90.0),
+            lubber_flight_tune(flight, 60.0, -20.0, 0.0, value, value),
             lubber_flight_step(flight, value),
             lubber_flight_step(flight, 1.0),
         };
