@@ -183,7 +183,28 @@ impl<const N: usize> Kernel for Others<'_, N> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::plain::{observe, table::Function};
+    use crate::plain::table::Function;
+    use crate::station::{Ident, Station as Antenna};
+    use crate::value::units::{degree, degrees, feet, nautical_mile};
+    use crate::value::{Declination, Elevation, Position, TrueAltitude};
+
+    /// Radial, DME, ground distance and elevation angle by Karney's solution alone.
+    fn by_karney(station: Station, latitude_deg: f64, longitude_deg: f64, altitude_ft: f64) -> [f64; 4] {
+        let antenna = Antenna {
+            position: Position::derived(station.latitude_deg, station.longitude_deg),
+            elevation: Elevation::new(feet(station.elevation_ft)).unwrap(),
+            declination: Declination::new(degrees(station.declination_deg)).unwrap(),
+            ident: Ident::NONE,
+        };
+        let altitude = TrueAltitude::new(feet(altitude_ft)).unwrap();
+        let seen = antenna.observe_anywhere(Position::derived(latitude_deg, longitude_deg), altitude);
+        [
+            seen.radial.map_or(f64::NAN, |radial| radial.angle().get::<degree>()),
+            seen.dme.value().get::<nautical_mile>(),
+            seen.ground_distance.value().get::<nautical_mile>(),
+            seen.elevation_angle.get::<degree>(),
+        ]
+    }
 
     /// The largest differences from Karney's solution: along, across, slant in metres, elevation in degrees.
     type Worst = [f64; 4];
@@ -206,30 +227,21 @@ mod tests {
             }
             .run::<FMA>();
             for (index, [latitude, longitude, altitude]) in points.iter().enumerate() {
-                let Station { latitude_deg, longitude_deg, elevation_ft, declination_deg } = station;
-                let karney = observe(
-                    latitude_deg,
-                    longitude_deg,
-                    elevation_ft,
-                    declination_deg,
-                    *latitude,
-                    *longitude,
-                    *altitude,
-                )
-                .unwrap();
+                let [radial_deg, dme_nm, ground_nm, angle_deg] =
+                    by_karney(station, *latitude, *longitude, *altitude);
                 if answers[2][index].is_nan() {
-                    let ordinary = (1.1 / 1852.0..10_600.0).contains(&karney.ground_distance_nm);
+                    let ordinary = (1.1 / 1852.0..10_600.0).contains(&ground_nm);
                     assert!(!ordinary, "{station:?} {latitude} {longitude}: not answered");
                     exact += 1;
                     continue;
                 }
-                let turn = (answers[0][index] - karney.radial_deg + 540.0).rem_euclid(360.0) - 180.0;
+                let turn = (answers[0][index] - radial_deg + 540.0).rem_euclid(360.0) - 180.0;
                 assert!((0.0..360.0).contains(&answers[0][index]));
                 let off = [
-                    (answers[2][index] - karney.ground_distance_nm) * 1852.0,
-                    turn.to_radians() * karney.ground_distance_nm * 1852.0,
-                    (answers[1][index] - karney.dme_nm) * 1852.0,
-                    (answers[3][index] - karney.elevation_angle_deg).to_radians() * karney.dme_nm * 1852.0,
+                    (answers[2][index] - ground_nm) * 1852.0,
+                    turn.to_radians() * ground_nm * 1852.0,
+                    (answers[1][index] - dme_nm) * 1852.0,
+                    (answers[3][index] - angle_deg).to_radians() * dme_nm * 1852.0,
                 ];
                 for (worst, off) in worst.iter_mut().zip(off) {
                     assert!(off.is_finite());

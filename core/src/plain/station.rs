@@ -37,7 +37,7 @@ outputs! {
 /// - `altitude_ft`: altitude of the aircraft above mean sea level, -16 500 to 400 000
 ///
 /// # Accuracy
-/// 15 nanometres along the ground, a micrometre along the slant. In arrays a tenth of a micrometre to 300 NM and a micrometre
+/// 30 nanometres along the ground, a micrometre along the slant. In arrays a tenth of a micrometre to 300 NM and a micrometre
 /// beyond, along the ground and across; within a metre of the station and beyond 10 600 NM each point is computed as by itself.
 /// Mean sea level is taken for the ellipsoid.
 ///

@@ -5,6 +5,7 @@ mod cone;
 mod fix;
 mod horizon;
 mod ident;
+mod near;
 mod needle;
 mod receiver;
 mod service;

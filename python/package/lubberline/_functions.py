@@ -12552,7 +12552,7 @@ def observe(station_latitude_deg, station_longitude_deg, station_elevation_ft, s
 
     Notes
     -----
-    Accuracy: 15 nanometres along the ground, a micrometre along the slant. In arrays a tenth of a
+    Accuracy: 30 nanometres along the ground, a micrometre along the slant. In arrays a tenth of a
     micrometre to 300 NM and a micrometre beyond, along the ground and across; within a metre of the
     station and beyond 10 600 NM each point is computed as by itself. Mean sea level is taken for
     the ellipsoid.
