@@ -293,6 +293,7 @@ pub unsafe extern "C" fn lubber_flight_hold_heading(flight: *mut lubber_flight, 
 }
 
 /// Holds the heading until the DME reading of the lead, then turns onto the outbound course without looking at an instrument.
+/// The reading is that of the height and the wind of this moment: ask again after a climb or in another wind.
 ///
 /// @param flight the flight
 /// @param inbound_course_deg course flown to the station, from true north there

@@ -92,12 +92,13 @@ impl PlannedTurn {
 }
 
 /// Tracking by the needle: the heading is the course's, for the wind believed in, plus the gain times the deflection, plus what
-/// was learned. In the cone, and on the flag, the heading is held without the needle.
+/// was learned. In the cone, and on the flag, the needle is not looked at: the heading that has kept the course, that of the wind
+/// believed in with what was learned, is taken up and held.
 ///
 /// The needle shows an angle. At distance `d` it turns a displacement `y` into `y / d`, so that the displacement closes with the time constant
 /// `d / (gain V)`; where that falls to the time of reaction, heading and roll (some 5 s) the tracker hunts: with a gain of 15 and two
 /// seconds to react at 120 kt the bank changes sides twelve times from 4.3 to 0.3 NM, and once from 30 to 26 NM (measured in
-/// the tests). A gain of 4 does not get to hunt.
+/// the tests). A gain of 4 gets to the cone without hunting; past it, where a mile is many degrees, it too swings before it settles.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct NeedleTracking {
     /// The receiver whose needle is tracked.

@@ -89,6 +89,15 @@ impl WindField {
         Self { lower, upper, lower_m_s: lower.velocity_m_s(), upper_m_s: upper.velocity_m_s(), ..self }
     }
 
+    /// The altitudes between which it changes.
+    pub(super) fn lower_m(&self) -> f64 {
+        self.lower_m
+    }
+
+    pub(super) fn upper_m(&self) -> f64 {
+        self.upper_m
+    }
+
     fn between_m_s(&self, altitude_m: f64) -> Plane {
         let share = if altitude_m <= self.lower_m {
             0.0

@@ -104,9 +104,9 @@ super::outputs! {
         true_track_deg,
         /// Speed over the ground.
         groundspeed_kt,
-        /// The radial, from the station's north; NaN overhead.
+        /// The radial received, from the station's north; NaN in the cone and where the station is not received.
         radial_deg,
-        /// The DME distance, with all its digits.
+        /// The DME distance received, with all its digits; NaN where the station is not received.
         dme_nm,
         /// How far the selected course lies to the right, in degrees of the radial, -90 to 90; NaN where the needle is not to be used.
         deviation_deg,
@@ -224,6 +224,8 @@ impl FlightAndReceiver {
         let station_ft = self.receiver.station.elevation.value().get::<foot>();
         let least_ft =
             self.receiver.least_height(seen.ground_distance).map(|least| least.value().get::<foot>());
+        let radial = seen.radial.filter(|_| matches!(shown.flag, Flag::Clear | Flag::Abeam));
+        let dme = shown.dme.map(|_| seen.dme.value().get::<nautical_mile>());
         let (flight, position) = (&self.flight, self.flight.position());
         FlightState {
             time_s: flight.time().get::<second>(),
@@ -234,8 +236,8 @@ impl FlightAndReceiver {
             bank_deg: flight.bank().get::<degree>(),
             true_track_deg: flight.track().degrees(),
             groundspeed_kt: flight.groundspeed().value().get::<knot>(),
-            radial_deg: seen.radial.map_or(f64::NAN, Bearing::degrees),
-            dme_nm: seen.dme.value().get::<nautical_mile>(),
+            radial_deg: radial.map_or(f64::NAN, Bearing::degrees),
+            dme_nm: dme.unwrap_or(f64::NAN),
             deviation_deg: shown.deviation.map_or(f64::NAN, |deviation| deviation.get::<degree>()),
             to_from: f64::from(shown.to_from.code()),
             flag: f64::from(shown.flag.code()),

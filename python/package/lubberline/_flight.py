@@ -202,7 +202,10 @@ class Flight:
         self._flight.hold_heading(number("heading_deg", heading_deg))
 
     def turn_at_station(self, inbound_course_deg: float, outbound_course_deg: float) -> None:
-        """Hold the heading to the DME reading of the lead, then turn onto the outbound course without looking at an instrument."""
+        """Hold the heading to the DME reading of the lead, then turn onto the outbound course without looking at an instrument.
+
+        The reading is that of the height and the wind of this moment: ask again after a climb or in another wind.
+        """
         self._flight.turn_at_station(
             number("inbound_course_deg", inbound_course_deg), number("outbound_course_deg", outbound_course_deg)
         )
@@ -316,9 +319,10 @@ class Sureness:
     """What one standard deviation of each source is worth."""
 
     @property
-    def foremost(self) -> str:
-        """The source that is worth most."""
-        return max(self.by_source_nm, key=lambda source: abs(self.by_source_nm[source]))
+    def foremost(self) -> str | None:
+        """The source that is worth most; None if no error moves the overshoot."""
+        source = max(self.by_source_nm, key=lambda name: abs(self.by_source_nm[name]))
+        return source if self.by_source_nm[source] else None
 
 
 def course_change_sureness(

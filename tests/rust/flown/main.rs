@@ -8,6 +8,7 @@
 )]
 
 mod arcs;
+mod climbs;
 mod holds;
 mod leads;
 mod needle;
