@@ -12524,6 +12524,7 @@ int32_t lubber_flight_hold_heading(struct lubber_flight *flight, double heading_
 
 /**
  * Holds the heading until the DME reading of the lead, then turns onto the outbound course without looking at an instrument.
+ * The reading is that of the height and the wind of this moment: ask again after a climb or in another wind.
  *
  * @param flight the flight
  * @param inbound_course_deg course flown to the station, from true north there
