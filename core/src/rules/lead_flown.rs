@@ -79,6 +79,19 @@ pub struct FlownTurn {
     pub ended_in_cone: bool,
 }
 
+/// One row of turns flown over a range.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct FlownTurnRow {
+    /// The true airspeed.
+    pub true_airspeed: TrueAirspeed,
+    /// The height above the station.
+    pub height: HeightAboveStation,
+    /// The change of course.
+    pub change: DirectionChange,
+    /// The turn flown there, or why there is none.
+    pub flown: Result<FlownTurn, Error>,
+}
+
 impl FlownTurn {
     /// What the turn comes to.
     pub fn verdict(&self, allowed: RollOutAllowed) -> TurnVerdict {
@@ -198,6 +211,49 @@ impl LeadComparison<TrueNorth> {
             past_station: abeam.along_track,
             began_in_cone: before_m.abs() < cone_m,
             ended_in_cone: ended_m < cone_m,
+        })
+    }
+
+    /// The turns flown over a range: a row for each speed, at each height, for each change of course, in this order.
+    ///
+    /// # Example
+    /// ```
+    /// use lubberline::rules::{LeadComparison, LeadRule, RollOutAllowed, TurnCue, TurnVerdict};
+    /// use lubberline::turn::TurnLimits;
+    /// use lubberline::value::{ConeHalfAngle, DirectionChange, HeightAboveStation, TrueAirspeed, TrueBearing, units::*};
+    /// use lubberline::wind::Wind;
+    /// let comparison = LeadComparison {
+    ///     inbound: TrueBearing::new(degrees(0.0))?,
+    ///     wind: Wind::calm(),
+    ///     limits: TurnLimits::default(),
+    ///     rule: LeadRule::Third,
+    /// };
+    /// let speeds = [TrueAirspeed::new(knots(120.0))?, TrueAirspeed::new(knots(450.0))?];
+    /// let heights = [HeightAboveStation::new(feet(3_000.0))?];
+    /// let changes = [DirectionChange::new(degrees(90.0))?];
+    /// let cone = ConeHalfAngle::new(degrees(50.0))?;
+    /// let verdicts: Vec<_> = comparison
+    ///     .flown_over(&speeds, &heights, &changes, TurnCue::Reading, cone)
+    ///     .filter_map(|row| Some(row.flown.ok()?.verdict(RollOutAllowed::default())))
+    ///     .collect();
+    /// assert_eq!(verdicts, [TurnVerdict::Safe, TurnVerdict::Late]);
+    /// # Ok::<(), lubberline::Error>(())
+    /// ```
+    pub fn flown_over<'a>(
+        &'a self,
+        speeds: &'a [TrueAirspeed],
+        heights: &'a [HeightAboveStation],
+        changes: &'a [DirectionChange],
+        cue: TurnCue,
+        cone_half_angle: ConeHalfAngle,
+    ) -> impl Iterator<Item = FlownTurnRow> + 'a {
+        speeds.iter().flat_map(move |&true_airspeed| {
+            heights.iter().flat_map(move |&height| {
+                changes.iter().map(move |&change| {
+                    let flown = self.flown(true_airspeed, height, change, cue, cone_half_angle);
+                    FlownTurnRow { true_airspeed, height, change, flown }
+                })
+            })
         })
     }
 

@@ -37,7 +37,7 @@ pub use holding::{DriftRule, next_outbound_time, outbound_heading, outbound_time
 pub use intercept::{intercept_angle, intercept_lead};
 pub use lead::{height_allowance, margin_for_fast_aircraft, reading, rule_lead, third_of_a_mile};
 pub use lead_error::{LeadComparison, LeadError, LeadErrorRow, LeadRule};
-pub use lead_flown::{FlownTurn, RollOutAllowed, TurnCue, TurnVerdict};
+pub use lead_flown::{FlownTurn, FlownTurnRow, RollOutAllowed, TurnCue, TurnVerdict};
 pub use needle::off_course;
 pub use roll_out::{RollOutRule, roll_out_lead, roll_out_lead_error};
 pub use turn::{BankRule, RadiusRule, standard_rate_bank, turn_radius};
