@@ -18,6 +18,7 @@ import numpy as np
 from ambiance import Atmosphere
 from pyproj import Geod
 
+import air
 from lubberline import _native
 
 RUNS = 9
@@ -129,6 +130,7 @@ def main():
     observed(points, 1000, random)
     triangles(points, random)
     atmospheres(points, random)
+    air.tables(table, places, points, random)
 
 
 main()

@@ -6,7 +6,13 @@ use std::hint::black_box;
 
 use criterion::{Criterion, Throughput, criterion_group, criterion_main};
 use geographiclib_rs::{Geodesic, InverseGeodesic};
+use lubberline::lead::{ArcSense, CourseChange, RadialFlown, TurnSide};
+use lubberline::plain::table::Function;
 use lubberline::plain::{self, CourseChangeInput};
+use lubberline::turn::TurnLimits;
+use lubberline::value::units::{degrees, knots, nautical_mile};
+use lubberline::value::{TrueAirspeed, TrueBearing, WindSpeed};
+use lubberline::wind::Wind;
 
 const POINTS: u64 = 1000;
 
@@ -97,6 +103,32 @@ fn formulas(criterion: &mut Criterion) {
     each("lead_nm, 5 degrees per second", &|speed| {
         plain::lead_nm(40.0, 110.0, speed, 270.0, 60.0, 25.0, 3.0, 5.0).unwrap_or(f64::NAN)
     });
+    each("CourseChange, the lead alone", &|speed| {
+        let course = |value| TrueBearing::new(degrees(value));
+        let change = || {
+            let wind = Wind { from: course(270.0)?, speed: WindSpeed::new(knots(60.0))? };
+            let airspeed = TrueAirspeed::new(knots(speed))?;
+            CourseChange::new(
+                course(40.0)?,
+                course(110.0)?,
+                airspeed,
+                wind,
+                &TurnLimits::default(),
+                TurnSide::Shortest,
+            )
+        };
+        change().map_or(f64::NAN, |change| change.lead().get::<nautical_mile>())
+    });
+    each("arc_entry", &|speed| {
+        let (flown, sense) = (RadialFlown::Inbound, ArcSense::Clockwise);
+        plain::arc_entry(300.0, flown, 12.0, sense, speed, 250.0, 40.0, 25.0, 3.0, 5.0)
+            .map_or(f64::NAN, |turn| turn.duration_s)
+    });
+    each("arc_exit", &|speed| {
+        let (flown, sense) = (RadialFlown::Inbound, ArcSense::Clockwise);
+        plain::arc_exit(300.0, flown, 12.0, sense, speed, 250.0, 40.0, 25.0, 3.0, 5.0)
+            .map_or(f64::NAN, |turn| turn.duration_s)
+    });
     each("course_change, with what flying over costs", &|speed| {
         let input = CourseChangeInput {
             wind_from_deg: 270.0,
@@ -109,12 +141,66 @@ fn formulas(criterion: &mut Criterion) {
     group.finish();
 }
 
+/// Columns through the loops that arrays take, and the same points one by one.
+fn arrays(criterion: &mut Criterion) {
+    let mut group = criterion.benchmark_group("arrays");
+    group.throughput(Throughput::Elements(POINTS));
+    let ranges: [(&str, &[(f64, f64)]); 5] = [
+        ("tas_from_cas_kt", &[(120.0, 300.0), (0.0, 45_000.0), (-10.0, 20.0)]),
+        ("wind_triangle", &[(0.0, 360.0), (120.0, 500.0), (0.0, 360.0), (0.0, 100.0)]),
+        ("slant_range_nm", &[(0.0, 300.0), (0.0, 45_000.0)]),
+        (
+            "lead_nm",
+            &[
+                (0.0, 180.0),
+                (200.0, 340.0),
+                (120.0, 500.0),
+                (0.0, 360.0),
+                (0.0, 100.0),
+                (25.0, 25.0),
+                (3.0, 3.0),
+                (5.0, 5.0),
+            ],
+        ),
+        ("variation_deg", &[(-90.0, 90.0), (-180.0, 180.0), (0.0, 40_000.0), (2025.0, 2030.0)]),
+    ];
+    for (name, ranges) in ranges {
+        let Some(function) = Function::named(name) else { continue };
+        let column = |(place, (low, high)): (usize, &(f64, f64))| -> Vec<f64> {
+            let step = 0.618_033_988_7 + 0.037 * place as f64;
+            (0..POINTS).map(|point| low + (high - low) * (point as f64 * step).fract()).collect()
+        };
+        let columns: Vec<Vec<f64>> = ranges.iter().enumerate().map(column).collect();
+        let given: Vec<&[f64]> = columns.iter().map(Vec::as_slice).collect();
+        let mut answers = vec![vec![0.0; POINTS as usize]; function.outputs.len()];
+        let mut statuses = vec![0; POINTS as usize];
+        group.bench_function(format!("{name}, together"), |bencher| {
+            bencher.iter(|| {
+                let mut places: Vec<&mut [f64]> = answers.iter_mut().map(Vec::as_mut_slice).collect();
+                (function.block)(black_box(&given), &mut places, &mut statuses);
+            });
+        });
+        group.bench_function(format!("{name}, one by one"), |bencher| {
+            let (mut point, mut answer) = (vec![0.0; ranges.len()], vec![0.0; function.outputs.len()]);
+            bencher.iter(|| {
+                for index in 0..POINTS as usize {
+                    for (value, column) in point.iter_mut().zip(&given) {
+                        *value = column.get(index).copied().unwrap_or(f64::NAN);
+                    }
+                    let _ = black_box((function.run)(&point, &mut answer));
+                }
+            });
+        });
+    }
+    group.finish();
+}
+
 criterion_group! {
     name = benches;
     config = Criterion::default()
         .warm_up_time(std::time::Duration::from_millis(300))
         .measurement_time(std::time::Duration::from_secs(1))
         .sample_size(30);
-    targets = geodesic, formulas
+    targets = geodesic, formulas, arrays
 }
 criterion_main!(benches);
