@@ -48,6 +48,19 @@ int main(void)
     EXPECT_NEAR(points[0][0], 60.0, 1e-12);
     EXPECT_NEAR(points[1][count - 1], -9.0, 1e-9);
 
+    /* The three straight legs of an arc in one call: the first ends where the second begins. */
+    const double from = 350.0, to = 50.0, radius = 12.0, within = 0.25, speed = 150.0, wind_from = 310.0, wind_speed = 30.0;
+    const double number[3] = {1.0, 2.0, 3.0};
+    double begins[3], ends[3], course[3], heading[3];
+    const ptrdiff_t each = sizeof(double);
+    EXPECT(lubber_arc_chord_leg_n(3, &from, 0, &to, 0, &radius, 0, LUBBER_ARC_SENSE_CLOCKWISE, LUBBER_CHORD_PLACEMENT_INSIDE,
+               &within, 0, number, each, &speed, 0, &wind_from, 0, &wind_speed, 0, begins, each, ends, each, course, each,
+               heading, each, NULL, 0, NULL, 0, NULL) == 0);
+    EXPECT_NEAR(course[0], 90.0, 1e-9);
+    EXPECT_NEAR(course[2], 130.0, 1e-9);
+    EXPECT_NEAR(begins[1], ends[0], 1e-9);
+    EXPECT_NEAR(heading[0], 82.6, 0.05);
+
     /* A second leg too short for its turn says so; a number that is missing has its own status. */
     legs[1].fix_latitude_deg = 60.01;
     EXPECT(lubber_legs_fly(legs, 3, &conditions, segments, 3, &count, &failed) == LUBBER_ERROR_LEG_NOT_FLOWN);

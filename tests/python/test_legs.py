@@ -100,3 +100,14 @@ def test_legs_and_paths_are_values():
         Leg("TF", fix_latitude_deg="60")
     with pytest.raises(TypeError, match="climb_fpm"):
         lubberline.fly_legs(CORNER, **FLOWN, climb_fpm=None)
+
+
+def test_all_the_legs_of_an_arc_at_once():
+    arc = (350.0, 50.0, 12.0, "clockwise", "inside", 0.25)
+    number = int(lubberline.arc_chords(*arc).legs)
+    legs = lubberline.arc_chord_leg(*arc, np.arange(1, number + 1), 150.0, 310.0, 30.0)
+    assert number == 3 and legs.course_deg == pytest.approx([90.0, 110.0, 130.0])
+    assert legs.from_radial_deg[1:] == pytest.approx(legs.to_radial_deg[:-1])
+    for place in range(number):
+        alone = lubberline.arc_chord_leg(*arc, float(place + 1), 150.0, 310.0, 30.0)
+        assert alone.heading_deg == pytest.approx(legs.heading_deg[place])
