@@ -271,11 +271,7 @@ fn one_wind(place: &str, from_deg: f64, speed_kt: f64) -> Result<Wind<TrueNorth>
 }
 
 /// The wind of levels at an altitude; none without levels.
-fn aloft(
-    place: &str,
-    levels: &[WrittenLevel],
-    altitude: PressureAltitude,
-) -> Result<Option<Wind<TrueNorth>>, String> {
+pub fn aloft(place: &str, levels: &[WrittenLevel]) -> Result<Option<WindsAloft<TrueNorth>>, String> {
     let mut read = Vec::new();
     for (index, level) in levels.iter().enumerate() {
         let place = format!("{place}wind_level {}: ", index + 1);
@@ -288,7 +284,7 @@ fn aloft(
     let mut higher = read.into_iter();
     let Some(lowest) = higher.next() else { return Ok(None) };
     let winds = at(&format!("{place}wind_level"), WindsAloft::new(lowest, higher.collect()))?;
-    Ok(Some(winds.at(altitude)))
+    Ok(Some(winds))
 }
 
 /// A wind of a direction and a speed or of levels, or none; one without the other, or both ways, is a slip.
@@ -299,7 +295,7 @@ pub fn wind(
     levels: &[WrittenLevel],
     altitude: PressureAltitude,
 ) -> Result<Option<Wind<TrueNorth>>, String> {
-    let by_level = aloft(place, levels, altitude)?;
+    let by_level = aloft(place, levels)?.map(|winds| winds.at(altitude));
     match (from_deg, speed_kt) {
         (None, None) => Ok(by_level),
         (Some(_), _) | (_, Some(_)) if by_level.is_some() => {

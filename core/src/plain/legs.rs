@@ -14,7 +14,6 @@ use crate::value::{
     Bearing, Declination, Elevation, GroundDistance, HoldTime, InterceptAngle, Latitude, Longitude, Position,
     Quantity, Radial, SlantRange, TrueAirspeed, TrueAltitude, TrueBearing,
 };
-use crate::wind::hold_course;
 
 outputs! {
     /// What the two letters of a leg say: what [`leg_meaning`] gives.
@@ -233,10 +232,9 @@ pub fn segment_output(path: &GroundPath, segment: &Segment) -> SegmentOutput {
     let conditions = &path.conditions;
     // The courses have been flown, so that each can be held.
     let crab = |place: &Place| -> (f64, f64) {
-        hold_course(place.course, conditions.true_airspeed, conditions.wind)
-            .map_or((f64::NAN, f64::NAN), |crab| {
-                (crab.heading.angle().get::<degree>(), crab.groundspeed.value().get::<knot>())
-            })
+        segment.crab(place, conditions).map_or((f64::NAN, f64::NAN), |crab| {
+            (crab.heading.angle().get::<degree>(), crab.groundspeed.value().get::<knot>())
+        })
     };
     let (start_heading_deg, start_groundspeed_kt) = crab(&segment.start);
     let (end_heading_deg, end_groundspeed_kt) = crab(&segment.end);

@@ -91,7 +91,14 @@ impl PathBrief {
     /// # Ok::<(), lubberline::Error>(())
     /// ```
     pub fn of(legs: &[Leg], conditions: &Conditions) -> Result<Self, Error> {
-        let path = GroundPath::fly(legs, conditions)?;
+        Self::of_path(legs, GroundPath::fly(legs, conditions)?)
+    }
+
+    /// Briefs a sequence of legs as it has been flown, for one through winds by level ([`GroundPath::fly_aloft`]).
+    ///
+    /// # Errors
+    /// [`Error::LegNotFlown`] if nothing has been flown.
+    pub fn of_path(legs: &[Leg], path: GroundPath) -> Result<Self, Error> {
         let mut here = path.segments.first().map(|first| first.start);
         let mut briefed = Vec::new();
         for (index, leg) in legs.iter().enumerate() {
@@ -106,7 +113,7 @@ impl PathBrief {
             };
             let end = flown.last().map_or(start, |last| last.end);
             here = Some(end);
-            briefed.push(PathLeg::of(leg.code(), start, end, &flown, conditions)?);
+            briefed.push(PathLeg::of(leg.code(), start, end, &flown, &path.conditions)?);
         }
         Ok(Self { legs: briefed, path })
     }
@@ -139,13 +146,14 @@ impl PathLeg {
                 arc_bank = Some(arc_bank.map_or(bank, |greatest| greatest.max(bank)));
             }
         }
+        let wind = on_course.or(flown.last()).map_or(conditions.wind, |segment| segment.wind);
         Ok(Self {
             code,
             start,
             end,
             course,
-            crab: hold_course(course, conditions.true_airspeed, conditions.wind)?,
-            wind: conditions.wind.along(course),
+            crab: hold_course(course, conditions.true_airspeed, wind)?,
+            wind: wind.along(course),
             distance: flown.iter().map(|segment| segment.length).fold(metres(0.0), |sum, part| sum + part),
             time: end.time - start.time,
             turns: flown

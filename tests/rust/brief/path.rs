@@ -145,3 +145,21 @@ fn a_plan_of_legs_that_is_wrong_says_what_is() {
         }
     }
 }
+
+/// Given by level, the wind is that of the altitude where each leg begins: in a climb from the lower level it grows.
+#[test]
+fn winds_by_level_change_along_a_climb() {
+    let levels = "[[air.wind_level]]\npressure_altitude_ft = 3000\nwind_from_deg = 250\nwind_speed_kt = 5\n\n\
+                  [[air.wind_level]]\npressure_altitude_ft = 12000\nwind_from_deg = 250\nwind_speed_kt = 45\n";
+    let plan = approach(&[
+        ("wind_from_deg = 250\nwind_speed_kt = 25\n", levels),
+        ("[path]", "[path]\nclimb_fpm = 500"),
+    ]);
+    let brief = data("legs-levels", &plan);
+    let wind_kt = |leg: usize| {
+        let leg = &brief["legs"][leg];
+        number(leg, "headwind_kt").hypot(number(leg, "crosswind_kt"))
+    };
+    assert!((wind_kt(1) - 5.0).abs() < 1.0, "{}", wind_kt(1));
+    assert!((1..6).all(|leg| wind_kt(leg) < wind_kt(leg + 1)), "{brief}");
+}

@@ -2,7 +2,7 @@
 
 use lubberline::air::{Air, indicated_altitude, pressure_altitude_at};
 use lubberline::procedure::holding_speed;
-use lubberline::procedure::legs::{LegPath, Place};
+use lubberline::procedure::legs::{GroundPath, LegPath, Place};
 use lubberline::route::{PathBrief, PathLeg, PathTurn};
 use lubberline::station::{Flag, Receiver};
 use lubberline::value::units::{
@@ -101,7 +101,12 @@ impl Brief {
     pub fn of(plan: &Plan) -> Result<Self, String> {
         let legs: Vec<_> = plan.legs.iter().map(|planned| planned.leg).collect();
         let conditions = &plan.conditions;
-        let flown = PathBrief::of(&legs, conditions).map_err(|error| error.to_string())?;
+        let path = match &plan.winds {
+            Some(winds) => GroundPath::fly_aloft(&legs, conditions, winds),
+            None => GroundPath::fly(&legs, conditions),
+        };
+        let flown =
+            path.and_then(|path| PathBrief::of_path(&legs, path)).map_err(|error| error.to_string())?;
         let finite = |value: f64| value.is_finite().then_some(value);
         let briefed = plan.legs.iter().zip(&flown.legs).enumerate();
         let briefed = briefed.map(|(index, (planned, leg))| Leg::of(plan, index + 1, planned, leg));

@@ -8,12 +8,12 @@ use lubberline::station::Station;
 use lubberline::value::units::{degrees, feet, feet_per_minute, nautical_miles, seconds};
 use lubberline::value::{
     AltimeterSetting, Elevation, GroundDistance, HoldTime, InterceptAngle, IsaDeviation, Latitude, Longitude,
-    Position, PressureAltitude, Quantity, Radial, SlantRange, TrueAltitude, TrueBearing,
+    Position, PressureAltitude, Quantity, Radial, SlantRange, TrueAltitude, TrueBearing, TrueNorth,
 };
-use lubberline::wind::Wind;
+use lubberline::wind::{Wind, WindsAloft};
 
 use super::written::{Written, WrittenFix, WrittenLeg};
-use crate::plan::{Site, at, in_words, stations_of, wind, written_degrees};
+use crate::plan::{Site, aloft, at, in_words, stations_of, wind, written_degrees};
 
 /// A plan of legs, ready to be briefed.
 pub struct Plan {
@@ -23,6 +23,8 @@ pub struct Plan {
     pub setting: AltimeterSetting,
     pub holding_rule: HoldingSpeedRule,
     pub conditions: Conditions,
+    /// By level, if they are given so.
+    pub winds: Option<WindsAloft<TrueNorth>>,
     pub stations: Vec<Site>,
     pub fixes: Vec<Named>,
     pub legs: Vec<Planned>,
@@ -71,6 +73,7 @@ impl Plan {
             setting,
             holding_rule: word("path.holding_rule", rule, HoldingSpeedRule::ALL, HoldingSpeedRule::word)?,
             conditions,
+            winds: aloft("air.", &written.air.wind_level)?,
             stations,
             fixes,
             legs,

@@ -4,6 +4,7 @@ use super::ground_path::{Segment, SegmentKind, Shape, displaced};
 use super::leg::{Leg, Passage};
 use super::{Conditions, GroundPath, Place};
 use crate::Error;
+use crate::air::standard_pressure_altitude;
 use crate::earth::{Course, direct, inverse};
 use crate::lead::{ArcSense, ArcTurn, CourseChange, RadialFlown, TurnSide, onto_arc};
 use crate::numeric::quadrature;
@@ -11,7 +12,7 @@ use crate::plane::Plane;
 use crate::turn::RolledTurn;
 use crate::value::units::{Length, Time, degree, meter, meter_per_second, metres, second, seconds};
 use crate::value::{ArcRadius, GroundDistance, Position, TrueAltitude, TrueBearing, TrueNorth};
-use crate::wind::{Crabbed, hold_course};
+use crate::wind::{Crabbed, WindsAloft, hold_course};
 
 /// A point nearer to a line than this is on it, in metres.
 pub(super) const ON_THE_LINE_M: f64 = 20.0;
@@ -39,7 +40,8 @@ pub(super) enum Path {
 
 pub(super) struct Flight<'a> {
     pub legs: &'a [Leg],
-    pub conditions: &'a Conditions,
+    /// With the wind of the leg being flown.
+    pub conditions: Conditions,
     pub now: Place,
     pub segments: Vec<Segment>,
     /// The leg being flown, counted from zero.
@@ -80,6 +82,55 @@ impl GroundPath {
     /// # Ok::<(), lubberline::Error>(())
     /// ```
     pub fn fly(legs: &[Leg], conditions: &Conditions) -> Result<Self, Error> {
+        Self::fly_in(legs, conditions, None)
+    }
+
+    /// Flies a sequence of legs through winds by level: each leg in the wind at the altitude where it is begun, as of the standard
+    /// atmosphere; that of the conditions is not looked at.
+    ///
+    /// # Accuracy
+    /// As [`GroundPath::fly`]. What the wind changes from leg to leg is taken up at once: between two legs the heading jumps by as much.
+    ///
+    /// # Errors
+    /// As [`GroundPath::fly`], [`Error::OutOfRange`] where a climb leaves the standard atmosphere.
+    ///
+    /// # Example
+    /// ```
+    /// use lubberline::procedure::legs::{Conditions, Fix, GroundPath, Leg, Passage};
+    /// use lubberline::value::{*, units::*};
+    /// use lubberline::wind::{Wind, WindLevel, WindsAloft};
+    /// let level = |altitude_ft, from_deg, speed_kt| -> Result<WindLevel<TrueNorth>, lubberline::Error> {
+    ///     let wind = Wind { from: TrueBearing::new(degrees(from_deg))?, speed: WindSpeed::new(knots(speed_kt))? };
+    ///     Ok(WindLevel { altitude: PressureAltitude::new(feet(altitude_ft))?, wind })
+    /// };
+    /// let winds = WindsAloft::new(level(2_000.0, 180.0, 10.0)?, vec![level(10_000.0, 270.0, 50.0)?])?;
+    /// let position = Position::new(Latitude::new(degrees(60.0))?, Longitude::new(degrees(-10.0))?);
+    /// let east = TrueBearing::new(degrees(90.0))?;
+    /// let legs = [
+    ///     Leg::FixToAltitude(position, east, TrueAltitude::new(feet(10_000.0))?),
+    ///     Leg::CourseToAltitude(east, TrueAltitude::new(feet(12_000.0))?),
+    /// ];
+    /// let conditions = Conditions {
+    ///     climb: feet_per_minute(1_000.0),
+    ///     ..Conditions::level(TrueAirspeed::new(knots(220.0))?, TrueAltitude::new(feet(2_000.0))?)
+    /// };
+    /// let path = GroundPath::fly_aloft(&legs, &conditions, &winds)?;
+    /// assert!(path.segments[1].wind.speed > path.segments[0].wind.speed);
+    /// # Ok::<(), lubberline::Error>(())
+    /// ```
+    pub fn fly_aloft(
+        legs: &[Leg],
+        conditions: &Conditions,
+        winds: &WindsAloft<TrueNorth>,
+    ) -> Result<Self, Error> {
+        Self::fly_in(legs, conditions, Some(winds))
+    }
+
+    fn fly_in(
+        legs: &[Leg],
+        conditions: &Conditions,
+        winds: Option<&WindsAloft<TrueNorth>>,
+    ) -> Result<Self, Error> {
         let refuse = |reason| Error::LegNotFlown {
             leg: 1,
             code: legs.first().map_or("none", |leg| leg.code().word()),
@@ -103,7 +154,8 @@ impl GroundPath {
             altitude: conditions.altitude,
             time: seconds(0.0),
         };
-        let mut flight = Flight { legs, conditions, now, segments: Vec::new(), leg: 0 };
+        let mut flight = Flight { legs, conditions: *conditions, now, segments: Vec::new(), leg: 0 };
+        flight.enter_wind(winds)?;
         // The sequence is begun on the course of its first path, as if it had been flown before.
         let first = usize::from(matches!(legs.first(), Some(Leg::InitialFix(_))));
         flight.leg = first;
@@ -112,6 +164,7 @@ impl GroundPath {
         }
         for index in first..legs.len() {
             flight.leg = index;
+            flight.enter_wind(winds)?;
             flight.fly_leg()?;
         }
         Ok(Self { segments: flight.segments, conditions: *conditions })
@@ -125,6 +178,14 @@ impl Flight<'_> {
             code: self.legs.get(self.leg).map_or("none", |leg| leg.code().word()),
             reason,
         }
+    }
+
+    /// Takes the wind by level at the altitude flown now, if there is one.
+    fn enter_wind(&mut self, winds: Option<&WindsAloft<TrueNorth>>) -> Result<(), Error> {
+        if let Some(winds) = winds {
+            self.conditions.wind = winds.at(standard_pressure_altitude(self.now.altitude)?);
+        }
+        Ok(())
     }
 
     pub fn crab(&self, course: TrueBearing) -> Result<Crabbed<TrueNorth>, Error> {
@@ -367,7 +428,8 @@ impl Flight<'_> {
             altitude: TrueAltitude::derived(self.now.altitude.value() + climbed),
             time: self.now.time + time,
         };
-        self.segments.push(Segment { leg, kind, start: self.now, end, length, shape });
+        let wind = self.conditions.wind;
+        self.segments.push(Segment { leg, kind, start: self.now, end, length, wind, shape });
         self.now = end;
     }
 

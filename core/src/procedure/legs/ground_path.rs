@@ -8,7 +8,8 @@ use crate::plane::Plane;
 use crate::procedure::dme_arc::on_arc;
 use crate::turn::RolledTurn;
 use crate::value::units::{Angle, Length, Time, degrees, meter, metres, second, seconds};
-use crate::value::{ArcRadius, GroundDistance, Position, TrueAltitude, TrueBearing, choice};
+use crate::value::{ArcRadius, GroundDistance, Position, TrueAltitude, TrueBearing, TrueNorth, choice};
+use crate::wind::{Crabbed, Wind, hold_course};
 
 choice! {
     /// What a segment of a path is.
@@ -51,6 +52,8 @@ pub struct Segment {
     pub end: Place,
     /// Its length over the ground.
     pub length: Length,
+    /// The wind it is flown in.
+    pub wind: Wind<TrueNorth>,
     pub(super) shape: Shape,
 }
 
@@ -84,6 +87,14 @@ impl Segment {
         self.end.time - self.start.time
     }
 
+    /// What holds the course flown at a place of it: at its start or its end.
+    ///
+    /// # Errors
+    /// [`Error::WindTooStrong`] if the course cannot be held.
+    pub fn crab(&self, place: &Place, conditions: &Conditions) -> Result<Crabbed<TrueNorth>, Error> {
+        hold_course(place.course, conditions.true_airspeed, self.wind)
+    }
+
     /// The turn it is, if it is one.
     pub fn turn(&self) -> Option<RolledTurn> {
         match self.shape {
@@ -106,7 +117,7 @@ impl Segment {
         for part in 0..=parts {
             let bearing_deg = from.degrees() + sweep_deg * f64::from(part) / f64::from(parts);
             let outward = direct(center, TrueBearing::from_degrees(bearing_deg), radius).1;
-            let here = on_arc(outward, arc, sense, conditions.true_airspeed, conditions.wind)?;
+            let here = on_arc(outward, arc, sense, conditions.true_airspeed, self.wind)?;
             greatest = greatest.max(here.bank.abs());
         }
         Ok(Some(greatest))

@@ -7,14 +7,14 @@ use crate::lead::ArcSense;
 use crate::procedure::HoldingSide;
 use crate::station::{Ident, Station};
 use crate::value::units::{
-    degree, degrees, feet, feet_per_minute, foot, knots, meter, metres, nautical_mile, nautical_miles,
+    degree, degrees, feet, feet_per_minute, foot, knot, knots, meter, metres, nautical_mile, nautical_miles,
     second, seconds,
 };
 use crate::value::{
-    Declination, Elevation, GroundDistance, HoldTime, Position, Radial, SlantRange, TrueAirspeed,
-    TrueAltitude, TrueBearing, WindSpeed,
+    Declination, Elevation, GroundDistance, HoldTime, Position, PressureAltitude, Radial, SlantRange,
+    TrueAirspeed, TrueAltitude, TrueBearing, WindSpeed,
 };
-use crate::wind::Wind;
+use crate::wind::{Wind, WindLevel, WindsAloft};
 
 fn at(latitude: f64, longitude: f64) -> Position {
     Position::derived(latitude, longitude)
@@ -305,4 +305,27 @@ fn what_cannot_be_flown_says_which_leg_and_why() {
     ];
     assert_eq!(refused(&legs).1, "CI");
     assert_eq!(refused(&[Leg::InitialFix(by(a)), Leg::TrackToFix(by(a))]).2, "its two fixes are one point");
+}
+
+/// One wind at every level is that wind; between two levels a climb comes from the one into the other.
+#[test]
+fn each_leg_is_flown_in_the_wind_where_it_begins() {
+    let (a, b, c) = (at(60.0, -10.0), at(60.5, -10.3), at(61.5, -9.0));
+    let legs = [Leg::InitialFix(by(a)), Leg::TrackToFix(by(b)), Leg::TrackToFix(by(c))];
+    let uniform = GroundPath::fly_aloft(&legs, &windy(), &WindsAloft::uniform(windy().wind)).unwrap();
+    assert_eq!(uniform, flown(&legs, &windy()));
+    let level = |altitude_ft: f64, speed_kt: f64| WindLevel {
+        altitude: PressureAltitude::new(feet(altitude_ft)).unwrap(),
+        wind: Wind { from: bearing(280.0), speed: WindSpeed::new(knots(speed_kt)).unwrap() },
+    };
+    let winds = WindsAloft::new(level(4000.0, 10.0), vec![level(14_000.0, 110.0)]).unwrap();
+    let path = GroundPath::fly_aloft(&legs, &windy(), &winds).unwrap();
+    let speed_kt = |segment: &Segment| segment.wind.speed.value().get::<knot>();
+    assert!((speed_kt(&path.segments[0]) - 10.0).abs() < 0.1, "{}", speed_kt(&path.segments[0]));
+    let last = path.segments.last().unwrap();
+    let begun = path.segments.iter().rfind(|segment| segment.leg == 1).unwrap().end.altitude;
+    // Ten knots for each thousand feet above 4000; the turn onto the last leg is flown before that leg's wind is taken.
+    let expected_kt = 10.0 + (begun.value().get::<foot>() - 4000.0) / 100.0;
+    assert!((speed_kt(last) - expected_kt).abs() < 15.0, "{} {expected_kt}", speed_kt(last));
+    assert!(apart_m(last.end.position, c) < 1e-3);
 }
