@@ -6,6 +6,7 @@ mod arc;
 mod earth;
 mod lead;
 mod lines;
+mod rules;
 mod wind;
 
 use proptest::test_runner::{Config, RngSeed};
