@@ -41,6 +41,34 @@ unsafe impl Grows for lubber_error_model {
     const LEAST: usize = offset_of!(Self, dme_nm);
 }
 
+/// Sets the errors that are usual where nothing better is known: half a VOR's tolerance en route with flying by the needle, half the total system error of a DME by
+/// Annex 10, a crew's reaction of 0 to 6 s by ICAO Doc 8168, and for wind, airspeed, bank and height common practice.
+///
+/// @param[out] errors the structure
+/// @param struct_size sizeof(lubber_error_model)
+/// @return LUBBER_OK, or LUBBER_ERROR_STRUCT
+///
+/// # Safety
+/// `errors` must be null (a failure) or have room for `struct_size` bytes.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_error_model_init(errors: *mut lubber_error_model, struct_size: usize) -> i32 {
+    let usual = ErrorModelInput::usual();
+    let usual = lubber_error_model {
+        struct_size: size_of::<lubber_error_model>(),
+        station_bearing_deg: usual.station_bearing_deg,
+        dme_nm: usual.dme_nm,
+        wind_speed_kt: usual.wind_speed_kt,
+        wind_direction_deg: usual.wind_direction_deg,
+        airspeed_kt: usual.airspeed_kt,
+        bank_deg: usual.bank_deg,
+        roll_in_delay_s: usual.roll_in_delay_s,
+        height_ft: usual.height_ft,
+        mean_delay_s: usual.mean_delay_s,
+    };
+    // SAFETY: the caller vouches for it.
+    unsafe { sized::init(errors, struct_size, &usual) }
+}
+
 /// How sure a course change is. Overshoot is the cross-track at roll-out on the outer side of the outbound course.
 #[repr(C)]
 #[derive(Debug, Clone, Copy)]

@@ -180,6 +180,27 @@ impl Flight {
     }
 }
 
+/// The errors that are usual, by the names of [`sureness`]' settings.
+#[pyfunction]
+pub fn usual_errors(python: Python<'_>) -> PyResult<Bound<'_, PyDict>> {
+    let usual = ErrorModelInput::usual();
+    let answer = PyDict::new(python);
+    for (name, value) in [
+        ("station_bearing_deg", usual.station_bearing_deg),
+        ("dme_nm", usual.dme_nm),
+        ("wind_speed_kt", usual.wind_speed_kt),
+        ("wind_direction_deg", usual.wind_direction_deg),
+        ("airspeed_kt", usual.airspeed_kt),
+        ("bank_deg", usual.bank_deg),
+        ("roll_in_delay_s", usual.roll_in_delay_s),
+        ("height_ft", usual.height_ft),
+        ("mean_delay_s", usual.mean_delay_s),
+    ] {
+        answer.set_item(name, value)?;
+    }
+    Ok(answer)
+}
+
 /// How sure a course change is, as a dictionary, and what each source is worth, as another.
 #[pyfunction]
 pub fn sureness<'py>(

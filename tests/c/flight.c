@@ -154,6 +154,13 @@ int main(void)
     EXPECT(lubber_course_change_overshoots(&input, &errors, 1, 3, overshoots_nm) == LUBBER_OK);
     EXPECT_NEAR(overshoots_nm[0], sure.mean_nm, 1e-9);
     EXPECT_NEAR(overshoots_nm[2], sure.mean_nm, 1e-9);
+    /* What is usual: ICAO Doc 8168 prints 5.7 degrees for two deviations, Annex 10 0.2 NM. */
+    EXPECT(lubber_error_model_init(NULL, sizeof errors) == LUBBER_ERROR_STRUCT);
+    EXPECT(lubber_error_model_init(&errors, sizeof errors) == LUBBER_OK);
+    EXPECT_NEAR(2.0 * errors.station_bearing_deg, 5.7, 0.05);
+    EXPECT_NEAR(2.0 * errors.dme_nm, 0.2, 1e-9);
+    EXPECT(lubber_course_change_sureness(&input, &errors, 1.0, 0.95, 20000, 1, &sure) == LUBBER_OK);
+    EXPECT(sure.deviation_nm > 0.1 && sure.deviation_nm < 2.0);
     errors.bank_deg = -1.0;
     EXPECT(lubber_course_change_overshoots(&input, &errors, 1, 3, overshoots_nm) == LUBBER_ERROR_STANDARD_DEVIATION);
     EXPECT(isnan(overshoots_nm[0]) && isnan(overshoots_nm[2]));

@@ -51,6 +51,11 @@ static int32_t start_init(size_t size)
     return status;
 }
 
+static int32_t errors_init(size_t size)
+{
+    return lubber_error_model_init(&it.errors, size);
+}
+
 static int32_t leg_init(size_t size)
 {
     int32_t status = lubber_leg_init(&it.legs[0], size, 1);
@@ -157,7 +162,7 @@ static const struct kind {
     {"result", sizeof it.result, offsetof(struct lubber_course_change_result, dme_at_roll_in_nm), 1, by_hand, use_result},
     {"start", sizeof it.start, offsetof(struct lubber_flight_start, station_elevation_ft), 0, start_init, use_start},
     {"state", sizeof it.state, offsetof(struct lubber_flight_state, latitude_deg), 1, by_hand, use_state},
-    {"errors", sizeof it.errors, offsetof(struct lubber_error_model, dme_nm), 0, by_hand, use_errors},
+    {"errors", sizeof it.errors, offsetof(struct lubber_error_model, dme_nm), 0, errors_init, use_errors},
     {"sureness", sizeof it.sureness, sizeof it.sureness, 1, by_hand, use_sureness},
     {"leg", sizeof it.legs[0], offsetof(struct lubber_leg, course_deg), 0, leg_init, use_leg},
     {"conditions", sizeof it.conditions, offsetof(struct lubber_leg_conditions, climb_fpm), 0, conditions_init, use_conditions},

@@ -498,6 +498,24 @@ pub struct ErrorModelInput {
     pub mean_delay_s: f64,
 }
 
+impl ErrorModelInput {
+    /// What is usual where nothing better is known: see [`ErrorModel::usual`].
+    pub fn usual() -> Self {
+        let model = ErrorModel::usual();
+        Self {
+            station_bearing_deg: model.station_bearing.get::<degree>(),
+            dme_nm: model.dme.get::<nautical_mile>(),
+            wind_speed_kt: model.wind_speed.get::<knot>(),
+            wind_direction_deg: model.wind_direction.get::<degree>(),
+            airspeed_kt: model.airspeed.get::<knot>(),
+            bank_deg: model.bank.get::<degree>(),
+            roll_in_delay_s: model.roll_in_delay.get::<second>(),
+            height_ft: model.height.get::<foot>(),
+            mean_delay_s: model.mean_delay.get::<second>(),
+        }
+    }
+}
+
 super::outputs! {
     /// How sure a course change is. See [`crate::flight::Sureness`].
     SurenessOutput {

@@ -47,7 +47,7 @@ is copied to the answer as it is, though the answer may have another unit.
 
 from . import _functions, ufunc
 from ._course_change import CourseChange, FlyOver, TurnPoint, course_change
-from ._flight import Flight, FlightState, Sureness, course_change_overshoots, course_change_sureness
+from ._flight import Flight, FlightState, Sureness, course_change_overshoots, course_change_sureness, usual_errors
 from ._functions import *  # noqa: F403
 from ._legs import GroundPath, Leg, PathSegment, fly_legs
 from ._native import NavigationError, __version__
@@ -71,5 +71,6 @@ __all__ = [
     "course_change_sureness",
     "fly_legs",
     "ufunc",
+    "usual_errors",
 ]
 __all__ += _functions.__all__

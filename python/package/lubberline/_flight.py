@@ -325,6 +325,23 @@ class Sureness:
         return source if self.by_source_nm[source] else None
 
 
+def usual_errors() -> dict[str, float]:
+    """The errors that are usual where nothing better is known, as settings of `course_change_sureness`.
+
+    Half a VOR's tolerance en route with flying by the needle, half the total system error of a DME by Annex 10, a crew's reaction of 0 to 6 s by ICAO Doc
+    8168, and for wind, airspeed, bank and height common practice.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> change = lubberline.course_change(40.0, 110.0, true_airspeed_kt=430.0, height_above_station_ft=33_000.0)
+    >>> sure = lubberline.course_change_sureness(change, **lubberline.usual_errors(), limit_nm=1.0)
+    >>> f"{sure.margin_nm:.2f}"
+    '0.20'
+    """
+    return _native.usual_errors()
+
+
 def course_change_sureness(
     change: CourseChange,
     *,

@@ -17,6 +17,7 @@ __all__ = [
     "scalars",
     "sureness",
     "ufuncs",
+    "usual_errors",
 ]
 
 __version__: str
@@ -36,6 +37,7 @@ def check_station(latitude_deg: float, longitude_deg: float, elevation_ft: float
 def fly_legs(
     legs: list[tuple[str, dict[str, Any]]], given: tuple[float, ...], spacing_nm: float
 ) -> tuple[list[Any], list[tuple[float, float]]]: ...
+def usual_errors() -> dict[str, float]: ...
 def sureness(
     settings: tuple[Any, ...], errors: tuple[float, ...], limit_nm: float, confidence: float, trials: int, seed: int
 ) -> tuple[dict[str, float], dict[str, float]]: ...
