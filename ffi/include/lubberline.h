@@ -12706,6 +12706,17 @@ int32_t lubber_legs_points(const struct lubber_leg *legs,
                            size_t *point_count);
 
 /**
+ * Sets the errors that are usual where nothing better is known: half a VOR's tolerance en route with flying by the needle, half the total system error of a DME by
+ * Annex 10, a crew's reaction of 0 to 6 s by ICAO Doc 8168, and for wind, airspeed, bank and height common practice.
+ *
+ * @param[out] errors the structure
+ * @param struct_size sizeof(lubber_error_model)
+ * @return LUBBER_OK, or LUBBER_ERROR_STRUCT
+ */
+int32_t lubber_error_model_init(struct lubber_error_model *errors,
+                                size_t struct_size);
+
+/**
  * How sure a course change is that is begun by its DME reading: by trials, and by linear propagation beside them.
  *
  * @param input the course change
