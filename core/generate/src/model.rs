@@ -26,6 +26,8 @@ pub struct Function {
     pub doc: Doc,
     /// Whether a loop over columns stands beside it, under its name with `_block`.
     pub block: bool,
+    /// Whether that loop takes its outputs as options and computes those that are wanted only.
+    pub wanted: bool,
 }
 
 #[derive(Clone)]

@@ -53,9 +53,14 @@ fn plain_file(file: &syn::File, module: &str, model: &mut Model) -> Result<()> {
             Some(signature) => {
                 let function = function::read(item, signature, module, &results, &model.choices);
                 let mut function = function.with_context(|| name.clone())?;
-                function.block = file.items.iter().any(
-                    |other| matches!(other, Item::Fn(other) if other.sig.ident == format!("{name}_block")),
-                );
+                let block = file.items.iter().find_map(|other| match other {
+                    Item::Fn(other) if other.sig.ident == format!("{name}_block") => Some(&other.sig.inputs),
+                    _ => None,
+                });
+                function.block = block.is_some();
+                let optional =
+                    |inputs: &dyn quote::ToTokens| inputs.to_token_stream().to_string().contains("Option");
+                function.wanted = block.is_some_and(|inputs| optional(inputs));
                 model.functions.push(function);
             }
             None => {

@@ -11,7 +11,7 @@ pub fn emit(model: &Model, banner: &str) -> String {
 //! Every plain function as data, for what treats them alike: the bindings and the tests.
 
 pub use super::function::{{Block, Function}};
-use super::function::{{columns, each, one}};
+use super::function::{{columns, each, one, wanted}};
 use crate::Error;
 
 /// Every plain function, in the order of `docs/functions.md`.
@@ -33,7 +33,8 @@ fn entry(text: &mut String, function: &Function) {
         |names: Vec<&String>| names.iter().map(|name| format!("\"{name}\"")).collect::<Vec<_>>().join(", ");
     let name = &function.name;
     let block = if function.block {
-        format!("columns(inputs, outputs, statuses, super::{}::{name}_block, {name})", function.module)
+        let how = if function.wanted { "wanted" } else { "columns" };
+        format!("{how}(inputs, outputs, statuses, super::{}::{name}_block, {name})", function.module)
     } else {
         format!("each(inputs, outputs, statuses, {name})")
     };

@@ -14,6 +14,9 @@ const NEAR_MOST: f64 = squared_chord((Near::REACH_NM - 5.0) * MILE_M);
 const MIDDLE_MOST: f64 = squared_chord((Middle::REACH_NM - 15.0) * MILE_M);
 const LEAST: f64 = squared_chord(1.0);
 
+/// The cosine of 176.5 degrees between the two verticals, beyond which the longest lines need the exact path.
+const LEAST_COSINE: f64 = -0.998_134_798_421_866_6;
+
 const fn squared_chord(chord_m: f64) -> f64 {
     (chord_m / AXIS_M) * (chord_m / AXIS_M)
 }
@@ -36,19 +39,20 @@ impl Station {
     }
 }
 
-/// Aircraft about a station, no more than [`ROOM`], and where their radial, DME, ground distance and elevation angle go.
+/// Aircraft about a station, no more than [`ROOM`], and where their radial, DME, ground distance and elevation angle go, if they
+/// are wanted.
 ///
-/// A ground distance that is NaN asks for the exact path: within a metre of the station and near its antipode, for
+/// An answer that is NaN asks for the exact path: within a metre of the station and near its antipode, for
 /// longitudes beyond a full circle, and for whatever is outside its range.
 pub struct Observe<'a> {
     pub station: Station,
     pub latitude_deg: &'a [f64],
     pub longitude_deg: &'a [f64],
     pub altitude_ft: &'a [f64],
-    pub radial_deg: &'a mut [f64],
-    pub dme_nm: &'a mut [f64],
-    pub ground_distance_nm: &'a mut [f64],
-    pub elevation_angle_deg: &'a mut [f64],
+    pub radial_deg: Option<&'a mut [f64]>,
+    pub dme_nm: Option<&'a mut [f64]>,
+    pub ground_distance_nm: Option<&'a mut [f64]>,
+    pub elevation_angle_deg: Option<&'a mut [f64]>,
 }
 
 /// A column of a kernel's own.
@@ -60,7 +64,8 @@ impl Kernel for Observe<'_> {
         let station = self.station;
         let count = self.latitude_deg.len();
         if count > ROOM || !station.is_ordinary() {
-            self.ground_distance_nm.fill(f64::NAN);
+            let all = [self.radial_deg, self.dme_nm, self.ground_distance_nm, self.elevation_angle_deg];
+            all.into_iter().flatten().for_each(|answer| answer.fill(f64::NAN));
             return;
         }
         let (t, c) = sin_cos_deg::<FMA>(station.latitude_deg);
@@ -77,10 +82,35 @@ impl Kernel for Observe<'_> {
             (*east, *outward) = sin_cos_of_turn_deg::<FMA>(*longitude_deg - station.longitude_deg);
         });
 
+        // Where an answer goes, or a column for what would be computed with it anyway.
+        let wants_ground = self.radial_deg.is_some() || self.ground_distance_nm.is_some();
+        let (mut spare_dme, mut spare_level, mut spare_radial, mut spare_ground): (
+            Column,
+            Column,
+            Column,
+            Column,
+        );
+        let dme = match self.dme_nm {
+            Some(column) => column,
+            None => {
+                spare_dme = [0.0; ROOM];
+                &mut spare_dme
+            }
+        };
+        let wants_level = self.elevation_angle_deg.is_some();
+        let level = match self.elevation_angle_deg {
+            Some(column) => column,
+            None => {
+                spare_level = [0.0; ROOM];
+                &mut spare_level
+            }
+        };
+
         // Earth-centred differences along the station's north, east and up: on the surface, and at the heights. The columns
         // are used again for what comes of them.
         pass!(sine in &mut sines, cosine in &mut cosines, east in &mut easts, outward in &mut outwards,
-            altitude_ft in self.altitude_ft, dme_nm in self.dme_nm, level in &mut *self.elevation_angle_deg, => {
+            latitude_deg in self.latitude_deg, longitude_deg in self.longitude_deg, altitude_ft in self.altitude_ft,
+            dme_nm in &mut *dme, level in &mut *level, => {
             let normal_2 = normal::<FMA>(*sine);
             let high = *altitude_ft * FOOT;
             let (across, out) = (*cosine * *east, *cosine * *outward);
@@ -96,19 +126,41 @@ impl Kernel for Observe<'_> {
             let up = sum::<FMA>(high_pole, t, high_out * c);
             let high_north = sum::<FMA>(high_pole, c, -(high_out * t));
             let squared_level = sum::<FMA>(high_north, high_north, high_east * high_east);
-            *dme_nm = (AXIS_M / MILE_M) * sum::<FMA>(up, up, squared_level).sqrt();
-            *level = squared_level.sqrt();
-            (*sine, *cosine, *east, *outward) = (north, chord, surface_east, up);
+            let arc_cosine = sum::<FMA>(*sine, t, out * c);
+            let vouched = (chord >= LEAST) & (arc_cosine > LEAST_COSINE) & (latitude_deg.abs() <= 90.0) & (longitude_deg.abs() <= 360.0)
+                & (*altitude_ft >= -16_500.0) & (*altitude_ft <= 400_000.0);
+            let answer = |value: f64| if vouched { value } else { f64::NAN };
+            *dme_nm = answer((AXIS_M / MILE_M) * sum::<FMA>(up, up, squared_level).sqrt());
+            *level = answer(squared_level.sqrt());
+            (*sine, *cosine, *east, *outward) = (north, answer(chord), surface_east, up);
         });
-        let (norths, mut chords, ups) = (sines, cosines, outwards);
-        pass!(chord in &mut chords, latitude_deg in self.latitude_deg, longitude_deg in self.longitude_deg,
-            altitude_ft in self.altitude_ft, => {
-            let vouched = (*chord >= LEAST) & (latitude_deg.abs() <= 90.0) & (longitude_deg.abs() <= 360.0) & (*altitude_ft >= -16_500.0) & (*altitude_ft <= 400_000.0);
-            *chord = if vouched { *chord } else { f64::NAN };
-        });
+        let (norths, chords, ups) = (sines, cosines, outwards);
+        if wants_level {
+            pass!(angle_deg in level, up in &ups, => {
+                *angle_deg = slope_deg::<FMA>(*up, *angle_deg);
+            });
+        }
+        if !wants_ground {
+            return;
+        }
 
+        let wants_radial = self.radial_deg.is_some();
+        let radial = match self.radial_deg {
+            Some(column) => column,
+            None => {
+                spare_radial = [0.0; ROOM];
+                &mut spare_radial
+            }
+        };
+        let ground = match self.ground_distance_nm {
+            Some(column) => column,
+            None => {
+                spare_ground = [0.0; ROOM];
+                &mut spare_ground
+            }
+        };
         let near = Near::at::<FMA>(t);
-        pass!(ground_nm in &mut *self.ground_distance_nm, turned in &mut *self.radial_deg, chord in &chords,
+        pass!(ground_nm in &mut *ground, turned in &mut *radial, chord in &chords,
             north in &norths, => {
             let z = *north * c;
             *ground_nm = (AXIS_M / MILE_M) * (*chord + near.square::<FMA>(*chord, z)).sqrt();
@@ -117,7 +169,7 @@ impl Kernel for Observe<'_> {
         // Counted, which is vectorised, where looking for one is not.
         if chords.iter().take(count).map(|chord| u64::from(*chord > NEAR_MOST)).sum::<u64>() > 0 {
             let middle = Middle::at::<FMA>(t);
-            pass!(ground_nm in &mut *self.ground_distance_nm, turned in &mut *self.radial_deg, chord in &chords,
+            pass!(ground_nm in &mut *ground, turned in &mut *radial, chord in &chords,
                 north in &norths, => {
                 let z = *north * c;
                 let far = *chord > NEAR_MOST;
@@ -127,9 +179,11 @@ impl Kernel for Observe<'_> {
                 *turned = if far { other_turned } else { *turned };
             });
         }
-        pass!(radial_deg in &mut *self.radial_deg, east in &easts, => {
-            *radial_deg = counted(atan2_deg::<FMA>(*east, *radial_deg) - station.declination_deg);
-        });
+        if wants_radial {
+            pass!(radial_deg in &mut *radial, east in &easts, => {
+                *radial_deg = counted(atan2_deg::<FMA>(*east, *radial_deg) - station.declination_deg);
+            });
+        }
         if chords.iter().take(count).map(|chord| u64::from(*chord > MIDDLE_MOST)).sum::<u64>() > 0 {
             let (lat1_deg, lon1_deg) = ([station.latitude_deg; ROOM], [station.longitude_deg; ROOM]);
             let (mut others_nm, mut bearings_deg): (Column, Column) = ([0.0; ROOM], [0.0; ROOM]);
@@ -143,17 +197,16 @@ impl Kernel for Observe<'_> {
                 final_bearing_deg: &mut [],
             }
             .run::<FMA>();
-            pass!(ground_nm in &mut *self.ground_distance_nm, radial_deg in &mut *self.radial_deg, chord in &chords,
+            pass!(ground_nm in &mut *ground, radial_deg in &mut *radial, chord in &chords,
                 other_nm in &others_nm, bearing_deg in &bearings_deg, => {
                 let far = *chord > MIDDLE_MOST;
                 let other_deg = counted(*bearing_deg - station.declination_deg);
+                // A bearing says nothing of itself where there is no distance.
+                let other_deg = if other_nm.is_nan() { f64::NAN } else { other_deg };
                 *ground_nm = if far { *other_nm } else { *ground_nm };
                 *radial_deg = if far { other_deg } else { *radial_deg };
             });
         }
-        pass!(angle_deg in self.elevation_angle_deg, up in &ups, => {
-            *angle_deg = slope_deg::<FMA>(*up, *angle_deg);
-        });
     }
 }
 
@@ -220,17 +273,17 @@ mod tests {
                 latitude_deg: &column(0),
                 longitude_deg: &column(1),
                 altitude_ft: &column(2),
-                radial_deg: radial,
-                dme_nm: dme,
-                ground_distance_nm: ground,
-                elevation_angle_deg: angle,
+                radial_deg: Some(radial),
+                dme_nm: Some(dme),
+                ground_distance_nm: Some(ground),
+                elevation_angle_deg: Some(angle),
             }
             .run::<FMA>();
             for (index, [latitude, longitude, altitude]) in points.iter().enumerate() {
                 let [radial_deg, dme_nm, ground_nm, angle_deg] =
                     by_karney(station, *latitude, *longitude, *altitude);
                 if answers[2][index].is_nan() {
-                    let ordinary = (1.1 / 1852.0..10_600.0).contains(&ground_nm);
+                    let ordinary = (1.1 / 1852.0..10_560.0).contains(&ground_nm);
                     assert!(!ordinary, "{station:?} {latitude} {longitude}: not answered");
                     exact += 1;
                     continue;

@@ -33,7 +33,7 @@ pub struct Function {
 
 /// Computes many points: a column of numbers for each argument and for each output, and a status for each point, which
 /// is 0 or the code of an error, whose outputs are then NaN. There are as many points as statuses; a column that is
-/// shorter, and columns of another number, give NaN.
+/// shorter, and columns of another number, give NaN. An output's column that is empty is not wanted.
 ///
 /// A point's answer depends on that point alone, not on its place nor on how many there are. A function that has a loop of
 /// its own over columns says in its documentation how far its answers are from those of single calls.
@@ -111,30 +111,67 @@ pub(super) fn columns<const I: usize, const O: usize>(
     loops: impl Fn([&[f64]; I], [&mut [f64]; O]),
     function: impl Fn([f64; I]) -> Result<[f64; O], Error>,
 ) {
+    let all = |given: [&[f64]; I], places: [Option<&mut [f64]>; O], marks: &mut [f64; ROOM]| {
+        if places.iter().all(Option::is_some) {
+            return loops(given, places.map(Option::unwrap_or_default));
+        }
+        // What is not wanted goes where nobody reads it but for its NaN.
+        let count = given.first().map_or(ROOM, |column| column.len());
+        let mut spares = [[0.0; ROOM]; O];
+        let mut rest = spares.iter_mut();
+        let places = places.map(|place| {
+            let spare = rest.next();
+            place.or(spare.and_then(|column| column.get_mut(..count))).unwrap_or_default()
+        });
+        loops(given, places);
+        run(Unanswered { answers: spares.each_ref().map(|spare| spare.as_slice()), marks, count: &mut 0 });
+    };
+    parts(inputs, outputs, statuses, all, function);
+}
+
+/// As [`columns`], from a loop that computes the outputs only that are wanted, and leaves its NaN in every one of them.
+pub(super) fn wanted<const I: usize, const O: usize>(
+    inputs: &[&[f64]],
+    outputs: &mut [&mut [f64]],
+    statuses: &mut [i32],
+    loops: impl Fn([&[f64]; I], [Option<&mut [f64]>; O]),
+    function: impl Fn([f64; I]) -> Result<[f64; O], Error>,
+) {
+    if outputs.iter().all(|column| column.is_empty()) {
+        return each(inputs, outputs, statuses, function);
+    }
+    parts(inputs, outputs, statuses, |given, places, _| loops(given, places), function);
+}
+
+/// Runs a loop over parts of at most [`ROOM`] points, and the function for those that it marks by a NaN, in an output or in
+/// the marks.
+fn parts<const I: usize, const O: usize>(
+    inputs: &[&[f64]],
+    outputs: &mut [&mut [f64]],
+    statuses: &mut [i32],
+    loops: impl Fn([&[f64]; I], [Option<&mut [f64]>; O], &mut [f64; ROOM]),
+    function: impl Fn([f64; I]) -> Result<[f64; O], Error>,
+) {
     let count = statuses.len();
     let (Ok(given), Ok(answers)) =
         (<[&[f64]; I]>::try_from(inputs), <&mut [&mut [f64]; O]>::try_from(&mut *outputs))
     else {
         return each(inputs, outputs, statuses, function);
     };
-    if given.iter().any(|column| column.len() < count) || answers.iter().any(|column| column.len() < count) {
+    let short = |column: &&mut [f64]| !column.is_empty() && column.len() < count;
+    if given.iter().any(|column| column.len() < count) || answers.iter().any(short) {
         return each(inputs, outputs, statuses, function);
     }
     for (part, statuses) in statuses.chunks_mut(ROOM).enumerate() {
         let (start, end) = (part * ROOM, part * ROOM + statuses.len());
         let given = given.map(|column| column.get(start..end).unwrap_or_default());
-        loops(given, answers.each_mut().map(|column| column.get_mut(start..end).unwrap_or_default()));
-        statuses.fill(0);
         let mut marks = [0.0; ROOM];
+        loops(given, answers.each_mut().map(|column| column.get_mut(start..end)), &mut marks);
+        statuses.fill(0);
         let answered = answers.each_ref().map(|column| column.get(start..end).unwrap_or_default());
         let mut left = 0;
         run(Unanswered { answers: answered, marks: &mut marks, count: &mut left });
         if left == 0 {
-            continue;
-        }
-        statuses.fill(0);
-        // Counted, which is vectorised, where looking for one is not.
-        if marks.iter().map(|mark| u64::from(mark.is_nan())).sum::<u64>() == 0 {
             continue;
         }
         for ((index, status), mark) in statuses.iter_mut().enumerate().zip(marks) {
@@ -220,6 +257,36 @@ mod tests {
                 (function.block)(&columns, &mut places, &mut [7]);
                 assert_eq!(bits(&alone), bits(&of_block), "{} {given:?}", function.name);
                 assert!(result.is_ok() || answer.iter().all(|value| value.is_nan()), "{}", function.name);
+            }
+        }
+    }
+
+    /// An output that is not wanted changes nothing about the others, nor about the status.
+    #[test]
+    fn what_is_not_wanted_is_left_out() {
+        let values = [1.0, -1.0, 0.25, 40.0, f64::NAN, 1e300, 7.0, 30.0];
+        for function in FUNCTIONS.iter().filter(|function| function.outputs.len() > 1) {
+            let columns: Vec<Vec<f64>> = (0..function.inputs.len())
+                .map(|place| (0..values.len()).map(|index| values[(index * (place + 1)) % 8]).collect())
+                .collect();
+            let inputs: Vec<&[f64]> = columns.iter().map(Vec::as_slice).collect();
+            let asked = |wants: &dyn Fn(usize) -> bool| {
+                let mut answers: Vec<Vec<f64>> = (0..function.outputs.len())
+                    .map(|place| vec![0.0; if wants(place) { 8 } else { 0 }])
+                    .collect();
+                let mut outputs: Vec<&mut [f64]> = answers.iter_mut().map(Vec::as_mut_slice).collect();
+                let mut statuses = [7; 8];
+                (function.block)(&inputs, &mut outputs, &mut statuses);
+                (answers, statuses)
+            };
+            let (all, statuses) = asked(&|_| true);
+            for one in 0..function.outputs.len() {
+                let (alone, statuses_alone) = asked(&|place| place == one);
+                assert_eq!(bits(&alone[one]), bits(&all[one]), "{} {one}", function.name);
+                assert_eq!(statuses_alone, statuses, "{} {one}", function.name);
+                let (others, _) = asked(&|place| place != one);
+                let same = others.iter().zip(&all).filter(|(other, all)| bits(other) == bits(all)).count();
+                assert_eq!(same, function.outputs.len() - 1, "{} {one}", function.name);
             }
         }
     }

@@ -38,7 +38,7 @@ outputs! {
 ///
 /// # Accuracy
 /// 30 nanometres along the ground, a micrometre along the slant. In arrays a tenth of a micrometre to 300 NM and a micrometre
-/// beyond, along the ground and across; within a metre of the station and beyond 10 600 NM each point is computed as by itself.
+/// beyond, along the ground and across; within a metre of the station and beyond 10 560 NM each point is computed as by itself.
 /// Mean sea level is taken for the ellipsoid.
 ///
 /// # Degenerate cases
@@ -100,7 +100,7 @@ pub fn observe(
 }
 
 /// [`observe`] over columns, each run of points of one station together.
-pub(super) fn observe_block(inputs: [&[f64]; 7], outputs: [&mut [f64]; 4]) {
+pub(super) fn observe_block(inputs: [&[f64]; 7], outputs: [Option<&mut [f64]>; 4]) {
     let [latitudes, longitudes, elevations, declinations, mut lat_deg, mut lon_deg, mut alt_ft] = inputs;
     let [mut radial, mut dme, mut ground, mut angle] = outputs;
     let mut at = 0;
@@ -124,10 +124,10 @@ pub(super) fn observe_block(inputs: [&[f64]; 7], outputs: [&mut [f64]; 4]) {
             latitude_deg: lat_deg.split_off(..count).unwrap_or_default(),
             longitude_deg: lon_deg.split_off(..count).unwrap_or_default(),
             altitude_ft: alt_ft.split_off(..count).unwrap_or_default(),
-            radial_deg: radial.split_off_mut(..count).unwrap_or_default(),
-            dme_nm: dme.split_off_mut(..count).unwrap_or_default(),
-            ground_distance_nm: ground.split_off_mut(..count).unwrap_or_default(),
-            elevation_angle_deg: angle.split_off_mut(..count).unwrap_or_default(),
+            radial_deg: radial.as_mut().and_then(|rest| rest.split_off_mut(..count)),
+            dme_nm: dme.as_mut().and_then(|rest| rest.split_off_mut(..count)),
+            ground_distance_nm: ground.as_mut().and_then(|rest| rest.split_off_mut(..count)),
+            elevation_angle_deg: angle.as_mut().and_then(|rest| rest.split_off_mut(..count)),
         });
     }
 }

@@ -153,7 +153,9 @@ unsafe fn block(
         let memory = memory.as_mut_ptr().cast::<f64>();
         // SAFETY: the caller vouches for the points; an output that is alone is touched through this slice only.
         *result = unsafe {
-            if *alone {
+            if output.data.is_null() {
+                &mut []
+            } else if *alone {
                 slice::from_raw_parts_mut(output.address(start).cast(), count)
             } else {
                 if start == 0 {

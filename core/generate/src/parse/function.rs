@@ -78,8 +78,16 @@ pub fn read(
         source: sections.get("Source")?,
         examples,
     };
-    let function =
-        Function { module: module.to_string(), name, parameters, outputs, result, doc, block: false };
+    let function = Function {
+        module: module.to_string(),
+        name,
+        parameters,
+        outputs,
+        result,
+        doc,
+        block: false,
+        wanted: false,
+    };
     names::within(&function)?;
     Ok(function)
 }
