@@ -25,7 +25,7 @@ from ambiance import Atmosphere
 from pyproj import Geod
 
 import air
-from lubberline import _native
+from lubberline import _native, ufunc
 
 RUNS = 9
 STATION = (61.0, -12.0, 420.0, -8.0)
@@ -83,8 +83,11 @@ def observing(points, reach_nm, random):
     there_latitude, there_longitude = about(points, reach_nm, random)
     arguments = (*STATION, there_latitude, there_longitude, 40_000 * random.random(points))
     observe, out = _native.many["observe"], places(4, points)
+    three = ufunc.some("observe", "radial_deg", "dme_nm", "ground_distance_nm")
     return {
         "pyproj Geod.inv": lambda: EARTH.inv(longitude, latitude, there_longitude, there_latitude),
+        "observe but for the elevation angle, outputs given": lambda: three(*arguments, out=out[:3]),
+        "observe but for the elevation angle, freshly allocated": lambda: three(*arguments),
         "observe, outputs given": lambda: observe(*arguments, out=out),
         "observe, freshly allocated": lambda: observe(*arguments),
     }
@@ -114,7 +117,7 @@ def directing(points, random):
 
 def earth(points, random):
     for where, reach_nm in REACHES.items():
-        title = f"One station, {points} aircraft {where}: radial, DME, ground distance and elevation angle"
+        title = f"One station, {points} aircraft {where}: radial, DME, ground distance, elevation angle"
         table(title, observing(points, reach_nm, random), points, "pyproj Geod.inv")
     table(f"{points} pairs of points, uniform over the globe: distance and both bearings", inverting(points, random), points,
           "pyproj Geod.inv")

@@ -7,7 +7,7 @@ use std::ptr;
 
 use lubberline::plain::table::{FUNCTIONS, Function};
 use lubberline_strided::{Input, MOST_OPERANDS, Output, run};
-use pyo3::exceptions::PyImportError;
+use pyo3::exceptions::{PyImportError, PyValueError};
 use pyo3::ffi;
 use pyo3::prelude::*;
 use pyo3::types::PyDict;
@@ -38,8 +38,35 @@ type FromFuncAndData = unsafe extern "C" fn(
 /// What a loop computes: a function, and which of its outputs.
 struct Task {
     function: &'static Function,
-    /// One output, or all of them.
-    output: Option<usize>,
+    /// A bit for each output, set if it is wanted.
+    wanted: u32,
+}
+
+impl Task {
+    fn wants(&self, output: usize) -> bool {
+        self.wanted >> output & 1 == 1
+    }
+}
+
+/// A NumPy function of the named outputs of a function, in the function's order. What is left out is not computed where the
+/// function has a loop that can leave it out.
+#[pyfunction]
+pub fn some<'py>(python: Python<'py>, function: &str, outputs: Vec<String>) -> PyResult<Bound<'py, PyAny>> {
+    let found = Function::named(function)
+        .ok_or_else(|| PyValueError::new_err(format!("there is no function {function:?}")))?;
+    let mut wanted = 0;
+    for output in &outputs {
+        let place = found.outputs.iter().position(|other| other == output);
+        let allowed = found.outputs.join(", ");
+        let place = place.ok_or_else(|| {
+            PyValueError::new_err(format!("{function} has no output {output:?}; it has {allowed}"))
+        })?;
+        wanted |= 1 << place;
+    }
+    if wanted == 0 {
+        return Err(PyValueError::new_err("no output is named"));
+    }
+    made(python, function, Task { function: found, wanted })
 }
 
 /// NumPy functions of one output each, by name.
@@ -52,7 +79,7 @@ pub fn one_output(python: Python<'_>) -> PyResult<Bound<'_, PyDict>> {
             } else {
                 format!("{}_{output}", function.name)
             };
-            found.set_item(&name, made(python, &name, Task { function, output: Some(index) })?)?;
+            found.set_item(&name, made(python, &name, Task { function, wanted: 1 << index })?)?;
         }
     }
     Ok(found)
@@ -62,14 +89,14 @@ pub fn one_output(python: Python<'_>) -> PyResult<Bound<'_, PyDict>> {
 pub fn all_outputs(python: Python<'_>) -> PyResult<Bound<'_, PyDict>> {
     let found = PyDict::new(python);
     for function in FUNCTIONS.iter().filter(|function| function.outputs.len() > 1) {
-        found.set_item(function.name, made(python, function.name, Task { function, output: None })?)?;
+        found.set_item(function.name, made(python, function.name, Task { function, wanted: u32::MAX })?)?;
     }
     Ok(found)
 }
 
 fn made<'py>(python: Python<'py>, name: &str, task: Task) -> PyResult<Bound<'py, PyAny>> {
     let inputs = task.function.inputs.len();
-    let outputs = if task.output.is_some() { 1 } else { task.function.outputs.len() };
+    let outputs = (0..task.function.outputs.len()).filter(|output| task.wants(*output)).count();
     let doc =
         format!("{name}({}, /)\n\nSee lubberline.{}.", task.function.inputs.join(", "), task.function.name);
     let (name, doc) = (CString::new(name)?, CString::new(doc)?);
@@ -134,7 +161,7 @@ unsafe extern "C" fn run_loop(
         let outputs = task.function.outputs.len();
         let mut next = inputs;
         for (index, output) in wanted.iter_mut().take(outputs).enumerate() {
-            if task.output.is_none_or(|one| one == index) {
+            if task.wants(index) {
                 *output = Output { data: (*operands.add(next)).cast(), stride: *strides.add(next) };
                 next += 1;
             }

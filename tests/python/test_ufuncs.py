@@ -164,3 +164,19 @@ def test_threads():
         thread.join()
     for index, part in enumerate(parts):
         np.testing.assert_array_equal(part, whole[index::4])
+
+
+def test_some_outputs_are_those_of_all():
+    arguments = (61.25, -11.5, 420.0, -6.0, np.linspace(55.0, 65.0, 300), -11.0, 31_000.0)
+    every = lubberline.observe(*arguments)
+    some = ufunc.some("observe", "dme_nm", "radial_deg")
+    assert some is ufunc.some("observe", "dme_nm", "radial_deg") and some.nout == 2
+    radial, dme = some(*arguments)
+    np.testing.assert_array_equal(radial, every.radial_deg)
+    np.testing.assert_array_equal(dme, every.dme_nm)
+    with pytest.raises(ValueError, match="no output 'bearing'; it has radial_deg"):
+        ufunc.some("observe", "bearing")
+    with pytest.raises(ValueError, match="no function"):
+        ufunc.some("observed", "radial_deg")
+    with pytest.raises(ValueError, match="no output is named"):
+        ufunc.some("observe")

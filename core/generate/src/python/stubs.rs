@@ -80,5 +80,5 @@ pub fn ufunc_stubs(model: &Model, banner: &str) -> String {
     names.sort_unstable();
     list(&mut text, &names);
     text.push('\n');
-    text + &declarations
+    text + &declarations + "\ndef some(function: str, *outputs: str) -> np.ufunc: ...\n"
 }
