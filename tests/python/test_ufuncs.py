@@ -174,7 +174,7 @@ def test_some_outputs_are_those_of_all():
     radial, dme = some(*arguments)
     np.testing.assert_array_equal(radial, every.radial_deg)
     np.testing.assert_array_equal(dme, every.dme_nm)
-    with pytest.raises(ValueError, match="no output 'bearing'; it has radial_deg"):
+    with pytest.raises(ValueError, match="no output .bearing.; it has radial_deg"):
         ufunc.some("observe", "bearing")
     with pytest.raises(ValueError, match="no function"):
         ufunc.some("observed", "radial_deg")

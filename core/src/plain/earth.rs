@@ -56,7 +56,7 @@ outputs! {
 ///
 /// # Accuracy
 /// 15 nanometres for any two points. In arrays 1 micrometre of distance, and 4 of what a bearing moves the other end by; to
-/// 18 000 km a tenth of that. Points within a metre of each other, and near each other's antipode, are computed one by one there.
+/// 18 000 km a tenth of that. Points within ten metres of each other, and near each other's antipode, are computed one by one there.
 ///
 /// # Degenerate cases
 /// Coincident points have no bearing (NaN). Between antipodal points one of the shortest lines is given.

@@ -3,7 +3,7 @@
 //! Every plain function as data, for what treats them alike: the bindings and the tests.
 
 pub use super::function::{Block, Function};
-use super::function::{columns, each, one};
+use super::function::{columns, each, one, wanted};
 use crate::Error;
 
 /// Every plain function, in the order of `docs/functions.md`.
@@ -1294,7 +1294,7 @@ pub const FUNCTIONS: &[Function] = &[
         inputs: &["station_latitude_deg", "station_longitude_deg", "station_elevation_ft", "station_declination_deg", "latitude_deg", "longitude_deg", "altitude_ft"],
         outputs: &["radial_deg", "dme_nm", "ground_distance_nm", "elevation_angle_deg"],
         run: |inputs, outputs| one(inputs, outputs, observe),
-        block: |inputs, outputs, statuses| columns(inputs, outputs, statuses, super::station::observe_block, observe),
+        block: |inputs, outputs, statuses| wanted(inputs, outputs, statuses, super::station::observe_block, observe),
     },
     Function {
         name: "cone_radius_nm",

@@ -1137,3 +1137,5 @@ airspeed_for_groundspeed_heading_deg: np.ufunc
 airspeed_for_groundspeed_true_airspeed_kt: np.ufunc
 wind_between_levels_wind_from_deg: np.ufunc
 wind_between_levels_wind_speed_kt: np.ufunc
+
+def some(function: str, *outputs: str) -> np.ufunc: ...
