@@ -5257,7 +5257,7 @@ def geodesic_inverse(lat1_deg, lon1_deg, lat2_deg, lon2_deg, **kwargs):
     Notes
     -----
     Accuracy: 15 nanometres for any two points. In arrays 1 micrometre of distance, and 4 of what a
-    bearing moves the other end by; to 18 000 km a tenth of that. Points within a metre of each
+    bearing moves the other end by; to 18 000 km a tenth of that. Points within ten metres of each
     other, and near each other's antipode, are computed one by one there.
 
     Degenerate cases: Coincident points have no bearing (NaN). Between antipodal points one of the
@@ -12554,7 +12554,7 @@ def observe(station_latitude_deg, station_longitude_deg, station_elevation_ft, s
     -----
     Accuracy: 30 nanometres along the ground, a micrometre along the slant. In arrays a tenth of a
     micrometre to 300 NM and a micrometre beyond, along the ground and across; within a metre of the
-    station and beyond 10 600 NM each point is computed as by itself. Mean sea level is taken for
+    station and beyond 10 560 NM each point is computed as by itself. Mean sea level is taken for
     the ellipsoid.
 
     Degenerate cases: Exactly overhead the radial is NaN. Reception is not judged here.
