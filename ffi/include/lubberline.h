@@ -5703,7 +5703,7 @@ size_t lubber_rule_arc_correction_deg_n(size_t count,
  * @return LUBBER_OK, or a negative status with every output NaN
  *
  * Accuracy: 15 nanometres for any two points. In arrays 1 micrometre of distance, and 4 of what a bearing moves the other end by; to
- * 18 000 km a tenth of that. Points within a metre of each other, and near each other's antipode, are computed one by one there.
+ * 18 000 km a tenth of that. Points within ten metres of each other, and near each other's antipode, are computed one by one there.
  * Degenerate cases: Coincident points have no bearing (NaN). Between antipodal points one of the shortest lines is given.
  * Errors: A latitude beyond a pole, or an infinite number.
  * Source: C. F. F. Karney, Algorithms for geodesics, Journal of Geodesy 87 (2013) 43-55, doi 10.1007/s00190-012-0578-z.
@@ -11178,7 +11178,7 @@ size_t lubber_rule_off_course_nm_n(size_t count,
  * @return LUBBER_OK, or a negative status with every output NaN
  *
  * Accuracy: 30 nanometres along the ground, a micrometre along the slant. In arrays a tenth of a micrometre to 300 NM and a micrometre
- * beyond, along the ground and across; within a metre of the station and beyond 10 600 NM each point is computed as by itself.
+ * beyond, along the ground and across; within a metre of the station and beyond 10 560 NM each point is computed as by itself.
  * Mean sea level is taken for the ellipsoid.
  * Degenerate cases: Exactly overhead the radial is NaN. Reception is not judged here.
  * Errors: A value outside its range.
