@@ -123,7 +123,10 @@ pub enum Error {
         allowed: &'static str,
     },
     /// The levels of a wind profile do not ascend.
-    #[error("a level at {upper_ft} ft follows one at {lower_ft} ft; allowed: levels that ascend")]
+    #[error(
+        "a level at {upper_ft} ft follows one at {lower_ft} ft; allowed: levels that ascend",
+        upper_ft = shown(*upper_ft), lower_ft = shown(*lower_ft)
+    )]
     LevelsNotAscending {
         /// The altitude of a level.
         lower_ft: f64,

@@ -12602,7 +12602,7 @@ int32_t lubber_flight_hold_by_dme(struct lubber_flight *flight,
                                   double outbound_dme_nm);
 
 /**
- * Climbs or descends to an altitude at a rate and levels off there.
+ * Climbs or descends to an altitude at a rate, whose sign does not matter, and levels off there.
  *
  * @return LUBBER_OK, or a negative status
  */
@@ -12723,7 +12723,7 @@ int32_t lubber_error_model_init(struct lubber_error_model *errors,
  * @param errors the errors
  * @param limit_nm the overshoot that matters
  * @param confidence the chance with which it is to be kept, between 0 and 1
- * @param trials how many are flown, 1 to 10 000 000; a million takes some seconds, and eight bytes each while it runs
+ * @param trials how many are flown, 1 to 10 000 000; a million takes about a second, and eight bytes each while it runs
  * @param seed the same seed gives the same trials
  * @param[out] result the answer, its `struct_size` set by the caller; on a failure every number is NaN
  * @return LUBBER_OK, or a negative status

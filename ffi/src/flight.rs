@@ -417,7 +417,7 @@ pub unsafe extern "C" fn lubber_flight_hold_by_dme(
     unsafe { with(flight, hold) }
 }
 
-/// Climbs or descends to an altitude at a rate and levels off there.
+/// Climbs or descends to an altitude at a rate, whose sign does not matter, and levels off there.
 ///
 /// @return LUBBER_OK, or a negative status
 ///

@@ -109,7 +109,7 @@ unsafe impl Grows for lubber_sureness {
 /// @param errors the errors
 /// @param limit_nm the overshoot that matters
 /// @param confidence the chance with which it is to be kept, between 0 and 1
-/// @param trials how many are flown, 1 to 10 000 000; a million takes some seconds, and eight bytes each while it runs
+/// @param trials how many are flown, 1 to 10 000 000; a million takes about a second, and eight bytes each while it runs
 /// @param seed the same seed gives the same trials
 /// @param[out] result the answer, its `struct_size` set by the caller; on a failure every number is NaN
 /// @return LUBBER_OK, or a negative status

@@ -34,7 +34,7 @@ usage: cargo run --release --example brief -- [PLAN.toml] [--json | --geojson]
   --geojson    stations, legs and turns as GeoJSON
   --help       this text
 
-A plan is a TOML file (docs/brief.md; two are in core/examples/brief/plans):
+A plan is a TOML file (docs/brief.md; three are in core/examples/brief/plans):
 
   title = \"...\"
   [aircraft]   mach or calibrated_airspeed_kt, pressure_altitude_ft;

@@ -6,7 +6,7 @@ use crate::model::{Function, Kind, Model};
 use crate::text::links;
 
 const OPENING: &str = "\
-Every function has the same name in Rust (`lubberline::plain`), C (with the prefix `lubber_`) and Python. Units end the \
+Every function of numbers has the same name in Rust (`lubberline::plain`), C (with the prefix `lubber_`) and Python. Units end the \
 names: `_deg` degree, `_nm` nautical mile, `_ft` foot, `_kt` knot, `_fpm` foot per minute, `_s` second, `_deg_per_s` degree \
 per second, `_hpa` hectopascal, `_degc` degree Celsius, `_k` kelvin, `_kg_per_m3` kilogram per cubic metre, `_nt` nanotesla; no suffix for a \
 ratio or a code. A NaN given comes back as NaN. Python takes what has a default as a keyword that may be left out; Rust and \
@@ -25,7 +25,8 @@ pub fn emit(model: &Model, banner: &str) -> String {
         self::function(&mut text, function, model);
     }
     text.push_str(
-        "\n## Bound by hand\n\nWhat takes a structure of settings is written by hand in each language.\n\n",
+        "\n## Bound by hand\n\nWhat takes a structure of settings is written by hand in each language, and may have another name there: in C see the header \
+         (`lubber_course_change`, `lubber_legs_fly`, `lubber_flight_new` and their like), in Python `course_change` and its methods, `fly_legs`, `Flight`.\n\n",
     );
     for function in &model.by_hand {
         let _ = writeln!(text, "- `{}`: {}", function.name, linked(&function.summary, model));
@@ -60,7 +61,8 @@ fn linked(text: &str, model: &Model) -> String {
 }
 
 fn choices(text: &mut String, model: &Model) {
-    text.push_str("\n## Choices\n\nA word in Python, a constant in C, a number in a NumPy function.\n");
+    text.push_str("\n## Choices\n\nAs an argument a word in Python, an `int32_t` constant in C, a number in a NumPy function. As an output of a function of numbers \
+         its code is a `double` in C and a float in Python, NaN where there is none; in a structure of C it is an `int32_t`, in an object of Python a word.\n");
     for choice in &model.choices {
         let _ = write!(text, "\n### {}\n\n{}\n\n", choice.name, linked(&choice.doc, model));
         for one in &choice.alternatives {
