@@ -34,6 +34,14 @@ choice! {
 ///
 /// # Source
 /// CNATRA P-871 chapter 4, Radial Interception from an Arc.
+///
+/// # Example
+/// ```
+/// use lubberline::rules::radials_per_mile;
+/// use lubberline::value::{ArcRadius, units::*};
+/// assert_eq!(format!("{:.0}", radials_per_mile(ArcRadius::new(nautical_miles(12.0))?).get::<ratio>()), "5");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn radials_per_mile(arc: ArcRadius) -> Ratio {
     Ratio::new::<ratio>(60.0 / arc.value().get::<nautical_mile>())
 }
@@ -46,6 +54,15 @@ pub fn radials_per_mile(arc: ArcRadius) -> Ratio {
 /// # Source
 /// Named at [`ArcLeadRule`]. The table of P-1204 follows the proportion (18 and 13 radials at 10 NM, 27 and 16 at 7 NM for 2.5 NM);
 /// the worked example beside it adds the corrected miles to the lead and comes to 17.9 for 17.5.
+///
+/// # Example
+/// ```
+/// use lubberline::lead::RadialFlown;
+/// use lubberline::rules::{ArcLeadRule, lead_radials};
+/// use lubberline::value::{ArcRadius, units::*};
+/// assert_eq!(format!("{:.1}", lead_radials(ArcRadius::new(nautical_miles(10.0))?, ArcRadius::new(nautical_miles(2.5))?, RadialFlown::Inbound, ArcLeadRule::Proportion).get::<degree>()), "17.5");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn lead_radials(arc: ArcRadius, turn_radius: ArcRadius, flown: RadialFlown, rule: ArcLeadRule) -> Angle {
     let per_mile = radials_per_mile(arc).get::<ratio>();
     let plain_deg = per_mile * turn_radius.value().get::<nautical_mile>();
@@ -68,6 +85,15 @@ pub fn lead_radials(arc: ArcRadius, turn_radius: ArcRadius, flown: RadialFlown, 
 ///
 /// # Source
 /// Named at [`ArcEntryRule`].
+///
+/// # Example
+/// ```
+/// use lubberline::lead::RadialFlown;
+/// use lubberline::rules::{ArcEntryRule, arc_entry_lead};
+/// use lubberline::value::{ArcRadius, units::*};
+/// assert_eq!(format!("{:.1}", arc_entry_lead(ArcRadius::new(nautical_miles(10.0))?, ArcRadius::new(nautical_miles(2.5))?, RadialFlown::Outbound, ArcEntryRule::RadiusAndHalf).get::<nautical_mile>()), "3.0");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn arc_entry_lead(
     arc: ArcRadius,
     turn_radius: ArcRadius,
@@ -96,6 +122,14 @@ pub fn arc_entry_lead(
 ///
 /// # Source
 /// CNATRA P-871 chapter 4, To adjust to/from the arc.
+///
+/// # Example
+/// ```
+/// use lubberline::rules::arc_correction;
+/// use lubberline::value::{ArcRadius, GroundDistance, units::*};
+/// assert_eq!(format!("{:.0}", arc_correction(GroundDistance::new(nautical_miles(10.5))?, ArcRadius::new(nautical_miles(10.0))?).get::<degree>()), "10");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn arc_correction(distance: GroundDistance, arc: ArcRadius) -> Angle {
     let off_nm = (distance.value() - arc.value()).get::<nautical_mile>();
     degrees(if off_nm > 0.0 { 20.0 * off_nm } else { 10.0 * off_nm })

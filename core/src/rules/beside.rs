@@ -41,11 +41,27 @@ fn whole<T: Copy + Sub<Output = T>>(rule: T, exact: T) -> RuleError<T, 1> {
 }
 
 /// [`least_dme`] beside the height itself. The term: a nautical mile of 6 000 ft.
+///
+/// # Example
+/// ```
+/// use lubberline::rules::least_dme_error;
+/// use lubberline::value::{HeightAboveStation, units::*};
+/// assert_eq!(format!("{:.3}", least_dme_error(HeightAboveStation::new(feet(30_000.0))?).error().get::<nautical_mile>()), "0.063");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn least_dme_error(height: HeightAboveStation) -> RuleError<Length, 1> {
     whole(least_dme(height), height.value().abs())
 }
 
 /// [`cone_radius`] of the rules beside that of a half-angle. The terms: a nautical mile of 6 000 ft, and 45 degrees for the half-angle.
+///
+/// # Example
+/// ```
+/// use lubberline::rules::cone_radius_error;
+/// use lubberline::value::{ConeHalfAngle, HeightAboveStation, units::*};
+/// assert_eq!(format!("{:.2}", cone_radius_error(HeightAboveStation::new(feet(30_000.0))?, ConeHalfAngle::new(degrees(50.0))?).error().get::<nautical_mile>()), "-0.88");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn cone_radius_error(height: HeightAboveStation, half_angle: ConeHalfAngle) -> RuleError<Length, 2> {
     let (rule, exact) = (cone_radius(height), station::cone_radius(height, half_angle).value());
     let at_45 = height.value().max(metres(0.0));
@@ -56,6 +72,14 @@ pub fn cone_radius_error(height: HeightAboveStation, half_angle: ConeHalfAngle) 
 ///
 /// # Errors
 /// As [`bank_for_rate`].
+///
+/// # Example
+/// ```
+/// use lubberline::rules::{BankRule, standard_rate_bank_error};
+/// use lubberline::value::{TrueAirspeed, units::*};
+/// assert_eq!(format!("{:.1}", standard_rate_bank_error(TrueAirspeed::new(knots(180.0))?, BankRule::FifteenPercent)?.error().get::<degree>()), "0.7");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn standard_rate_bank_error(
     true_airspeed: TrueAirspeed,
     rule: BankRule,
@@ -65,6 +89,14 @@ pub fn standard_rate_bank_error(
 }
 
 /// [`turn_radius`] of the rules beside the radius of the turn that the rule is for. The term: the rule's round number.
+///
+/// # Example
+/// ```
+/// use lubberline::rules::{RadiusRule, turn_radius_error};
+/// use lubberline::value::{TrueAirspeed, units::*};
+/// assert_eq!(format!("{:.3}", turn_radius_error(TrueAirspeed::new(knots(180.0))?, RadiusRule::HalfPercent).error().get::<nautical_mile>()), "-0.055");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn turn_radius_error(speed: TrueAirspeed, rule: RadiusRule) -> RuleError<Length, 1> {
     let at_rate = |rate| radius_at_rate(speed, TurnRate::derived(degrees_per_second(rate)));
     let exact = match rule {
@@ -78,6 +110,14 @@ pub fn turn_radius_error(speed: TrueAirspeed, rule: RadiusRule) -> RuleError<Len
 }
 
 /// [`off_course`] beside the distance by the law of sines. The terms: 200 ft for 212, and the angle for its sine.
+///
+/// # Example
+/// ```
+/// use lubberline::rules::off_course_error;
+/// use lubberline::value::{Dots, StationDistance, units::*};
+/// assert_eq!(format!("{:.3}", off_course_error(Dots::new(Ratio::new::<ratio>(1.0))?, StationDistance::new(nautical_miles(30.0))?).error().get::<nautical_mile>()), "0.059");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn off_course_error(deflection: Dots, distance: StationDistance) -> RuleError<Length, 2> {
     let deviation = CourseDeviation::derived(degrees(DEGREES_PER_DOT * deflection.value().get::<ratio>()));
     let (rule, exact) = (off_course(deflection, distance), cross_track_of_deviation(deviation, distance));
@@ -91,6 +131,15 @@ pub fn off_course_error(deflection: Dots, distance: StationDistance) -> RuleErro
 ///
 /// # Errors
 /// As [`lead_radial`].
+///
+/// # Example
+/// ```
+/// use lubberline::lead::RadialFlown;
+/// use lubberline::rules::{ArcLeadRule, lead_radials_error};
+/// use lubberline::value::{ArcRadius, units::*};
+/// assert_eq!(format!("{:.1}", lead_radials_error(ArcRadius::new(nautical_miles(10.0))?, ArcRadius::new(nautical_miles(2.5))?, RadialFlown::Inbound, ArcLeadRule::Plain)?.error().get::<degree>()), "-4.5");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn lead_radials_error(
     arc: ArcRadius,
     turn: ArcRadius,
@@ -109,6 +158,14 @@ pub fn lead_radials_error(
 ///
 /// # Errors
 /// [`Error::BearingsDiverge`] from 90 degrees of change on.
+///
+/// # Example
+/// ```
+/// use lubberline::rules::time_to_station_error;
+/// use lubberline::value::{BearingDrift, ElapsedTime, units::*};
+/// assert_eq!(format!("{:.1}", time_to_station_error(ElapsedTime::new(seconds(75.0))?, BearingDrift::new(degrees(10.0))?)?.error().get::<second>()), "18.1");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn time_to_station_error(
     elapsed: ElapsedTime,
     change: BearingDrift,

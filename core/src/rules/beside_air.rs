@@ -25,6 +25,14 @@ const STANDARD_PA: f64 = 101_325.0;
 ///
 /// # Errors
 /// As [`density_altitude_by_rule`], [`isa_deviation`] and [`Air::density_altitude`].
+///
+/// # Example
+/// ```
+/// use lubberline::rules::density_altitude_error;
+/// use lubberline::value::{PressureAltitude, Temperature, units::*};
+/// assert_eq!(format!("{:.0}", density_altitude_error(PressureAltitude::new(feet(5_000.0))?, Temperature::new(degrees_celsius(25.0))?)?.error().get::<foot>()), "138");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn density_altitude_error(
     altitude: PressureAltitude,
     temperature: Temperature,
@@ -43,6 +51,14 @@ pub fn density_altitude_error(
 ///
 /// # Errors
 /// As [`pressure_altitude_by_rule`] and [`pressure_altitude_from_indicated`].
+///
+/// # Example
+/// ```
+/// use lubberline::rules::pressure_altitude_error;
+/// use lubberline::value::{AltimeterSetting, IndicatedAltitude, units::*};
+/// assert_eq!(format!("{:.0}", pressure_altitude_error(IndicatedAltitude::new(feet(5_000.0))?, AltimeterSetting::new(hectopascals(1004.0))?)?.error().get::<foot>()), "18");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn pressure_altitude_error(
     altitude: IndicatedAltitude,
     setting: AltimeterSetting,
@@ -58,6 +74,15 @@ pub fn pressure_altitude_error(
 
 /// [`cold_temperature_correction_by_rule`] beside the exact correction. The terms: 4 percent for 10 degrees where it is 10 degrees over the absolute temperature of
 /// the source; and the temperature of the source for that of the column above it, which is colder.
+///
+/// # Example
+/// ```
+/// use lubberline::rules::cold_temperature_correction_error;
+/// use lubberline::value::{Elevation, HeightAboveSource, Temperature, units::*};
+/// let height = HeightAboveSource::new(feet(5_000.0))?;
+/// assert_eq!(format!("{:.0}", cold_temperature_correction_error(height, Temperature::new(degrees_celsius(-50.0))?, Elevation::new(feet(0.0))?).error().get::<foot>()), "-200");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn cold_temperature_correction_error(
     height: HeightAboveSource,
     temperature: Temperature,

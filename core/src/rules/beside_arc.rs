@@ -12,6 +12,14 @@ use crate::value::units::{Angle, Length, Ratio, degree, degrees, nautical_mile, 
 use crate::value::{ArcRadius, DirectionChange, GroundDistance, InterceptAngle};
 
 /// [`radials_per_mile`] beside the degrees of an arc of a mile. The term: 60 for 57.3.
+///
+/// # Example
+/// ```
+/// use lubberline::rules::radials_per_mile_error;
+/// use lubberline::value::{ArcRadius, units::*};
+/// assert_eq!(format!("{:.2}", radials_per_mile_error(ArcRadius::new(nautical_miles(12.0))?).error().get::<ratio>()), "0.23");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn radials_per_mile_error(arc: ArcRadius) -> RuleError<Ratio, 1> {
     let rule = radials_per_mile(arc);
     let exact = Ratio::new::<ratio>(1.0_f64.to_degrees() / arc.value().get::<nautical_mile>());
@@ -23,6 +31,15 @@ pub fn radials_per_mile_error(arc: ArcRadius) -> RuleError<Ratio, 1> {
 ///
 /// # Errors
 /// As [`arc_entry`].
+///
+/// # Example
+/// ```
+/// use lubberline::lead::RadialFlown;
+/// use lubberline::rules::{ArcEntryRule, arc_entry_lead_error};
+/// use lubberline::value::{ArcRadius, units::*};
+/// assert_eq!(format!("{:.2}", arc_entry_lead_error(ArcRadius::new(nautical_miles(10.0))?, ArcRadius::new(nautical_miles(2.5))?, RadialFlown::Outbound, ArcEntryRule::RadiusAndHalf)?.error().get::<nautical_mile>()), "0.07");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn arc_entry_lead_error(
     arc: ArcRadius,
     turn_radius: ArcRadius,
@@ -41,6 +58,14 @@ pub fn arc_entry_lead_error(
 
 /// [`arc_correction`] beside the least correction that meets the arc at all, which is nothing from inside. The term: a proportion for the tangent to a circle. Below zero
 /// from outside the arc is passed.
+///
+/// # Example
+/// ```
+/// use lubberline::rules::arc_correction_error;
+/// use lubberline::value::{ArcRadius, GroundDistance, units::*};
+/// assert_eq!(format!("{:.1}", arc_correction_error(GroundDistance::new(nautical_miles(10.5))?, ArcRadius::new(nautical_miles(10.0))?).error().get::<degree>()), "-7.8");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn arc_correction_error(distance: GroundDistance, arc: ArcRadius) -> RuleError<Angle, 1> {
     let (rule, exact) = (arc_correction(distance, arc), least_correction(distance, arc));
     RuleError { rule, exact, terms: [rule - exact] }
@@ -54,6 +79,14 @@ pub fn arc_correction_error(distance: GroundDistance, arc: ArcRadius) -> RuleErr
 ///
 /// # Source
 /// Derived: the triangle of station, aircraft and meeting point.
+///
+/// # Example
+/// ```
+/// use lubberline::rules::intercept_angle_error;
+/// use lubberline::value::{DirectionChange, units::*};
+/// assert_eq!(format!("{:.1}", intercept_angle_error(DirectionChange::new(degrees(10.0))?).error().get::<degree>()), "0.3");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn intercept_angle_error(off_radial: DirectionChange) -> RuleError<Angle, 2> {
     let rule = intercept_angle(off_radial);
     let off = off_radial.angle().abs();
@@ -71,6 +104,14 @@ pub fn intercept_angle_error(off_radial: DirectionChange) -> RuleError<Angle, 2>
 ///
 /// # Source
 /// Derived.
+///
+/// # Example
+/// ```
+/// use lubberline::rules::intercept_lead_error;
+/// use lubberline::value::{ArcRadius, InterceptAngle, units::*};
+/// assert_eq!(format!("{:.1}", intercept_lead_error(ArcRadius::new(nautical_miles(30.0))?, ArcRadius::new(nautical_miles(2.5))?, InterceptAngle::new(degrees(45.0))?)?.error().get::<degree>()), "0.3");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn intercept_lead_error(
     distance: ArcRadius,
     turn_radius: ArcRadius,

@@ -7,6 +7,29 @@ use crate::value::{DirectionChange, HoldTime, North, WindComponent};
 
 /// The correction that [`outbound_heading`] makes beside that of the pattern which closes, right positive. The term: a fixed multiple for what the wind does in the two turns.
 /// Once the inbound correction, the other way, is what the leg itself takes, and is exact.
+///
+/// # Example
+/// ```
+/// use lubberline::procedure::{HoldingPattern, HoldingSide, TimedLeg};
+/// use lubberline::rules::{DriftRule, outbound_correction_error};
+/// use lubberline::turn::TurnLimits;
+/// use lubberline::value::{HoldTime, TrueAirspeed, TrueBearing, WindSpeed, units::*};
+/// use lubberline::wind::Wind;
+/// let wind = Wind { from: TrueBearing::new(degrees(130.0))?, speed: WindSpeed::new(knots(20.0))? };
+/// let pattern = HoldingPattern::new(
+///     TrueBearing::new(degrees(40.0))?,
+///     HoldingSide::Right,
+///     TimedLeg::Inbound,
+///     HoldTime::new(seconds(60.0))?,
+///     TrueAirspeed::new(knots(150.0))?,
+///     wind,
+///     &TurnLimits::default(),
+/// )?;
+/// // Three times the inbound correction is nearly right for a minute inbound.
+/// let beside = outbound_correction_error(&pattern, DriftRule::Triple);
+/// assert!(beside.error().abs() < degrees(5.0));
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn outbound_correction_error<N: North>(
     pattern: &HoldingPattern<N>,
     rule: DriftRule,
@@ -24,6 +47,28 @@ pub fn outbound_correction_error<N: North>(
 
 /// [`outbound_time_by_headwind`] beside the time on the outbound clock of the pattern that closes with the same time inbound. The terms: a second for each knot, where the
 /// legs go as their groundspeeds; and what the wind does in the turns.
+///
+/// # Example
+/// ```
+/// use lubberline::procedure::{HoldingPattern, HoldingSide, TimedLeg};
+/// use lubberline::rules::outbound_time_by_headwind_error;
+/// use lubberline::turn::TurnLimits;
+/// use lubberline::value::{HoldTime, TrueAirspeed, TrueBearing, WindSpeed, units::*};
+/// use lubberline::wind::Wind;
+/// let wind = Wind { from: TrueBearing::new(degrees(130.0))?, speed: WindSpeed::new(knots(20.0))? };
+/// let pattern = HoldingPattern::new(
+///     TrueBearing::new(degrees(40.0))?,
+///     HoldingSide::Right,
+///     TimedLeg::Inbound,
+///     HoldTime::new(seconds(60.0))?,
+///     TrueAirspeed::new(knots(150.0))?,
+///     wind,
+///     &TurnLimits::default(),
+/// )?;
+/// let beside = outbound_time_by_headwind_error(&pattern);
+/// assert!((beside.error() - beside.terms[0] - beside.terms[1]).abs() < seconds(1e-9));
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn outbound_time_by_headwind_error<N: North>(pattern: &HoldingPattern<N>) -> RuleError<Time, 2> {
     let inbound = pattern.inbound_time();
     let headwind = WindComponent::derived(metres_per_second(pattern.tailwind_inbound_m_s()));
@@ -35,6 +80,37 @@ pub fn outbound_time_by_headwind_error<N: North>(pattern: &HoldingPattern<N>) ->
 
 /// [`next_outbound_time`] after a round that is flown, beside the time on the outbound clock of the pattern that is wanted. The terms: both legs at one groundspeed; and the
 /// outbound heading, which has to change with the time.
+///
+/// # Example
+/// ```
+/// use lubberline::procedure::{HoldingPattern, HoldingSide, TimedLeg};
+/// use lubberline::rules::next_outbound_time_error;
+/// use lubberline::turn::TurnLimits;
+/// use lubberline::value::{HoldTime, TrueAirspeed, TrueBearing, WindSpeed, units::*};
+/// use lubberline::wind::Wind;
+/// let wind = Wind { from: TrueBearing::new(degrees(130.0))?, speed: WindSpeed::new(knots(20.0))? };
+/// let short = HoldingPattern::new(
+///     TrueBearing::new(degrees(40.0))?,
+///     HoldingSide::Right,
+///     TimedLeg::Inbound,
+///     HoldTime::new(seconds(50.0))?,
+///     TrueAirspeed::new(knots(150.0))?,
+///     wind,
+///     &TurnLimits::default(),
+/// )?;
+/// let wanted = HoldingPattern::new(
+///     TrueBearing::new(degrees(40.0))?,
+///     HoldingSide::Right,
+///     TimedLeg::Inbound,
+///     HoldTime::new(seconds(60.0))?,
+///     TrueAirspeed::new(knots(150.0))?,
+///     wind,
+///     &TurnLimits::default(),
+/// )?;
+/// let beside = next_outbound_time_error(&short, &wanted);
+/// assert!((beside.error() - beside.terms[0] - beside.terms[1]).abs() < seconds(1e-9));
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn next_outbound_time_error<N: North>(
     flown: &HoldingPattern<N>,
     wanted: &HoldingPattern<N>,

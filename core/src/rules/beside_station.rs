@@ -15,6 +15,14 @@ use crate::value::{HeightAboveStation, SlantRange, SurfaceHeight};
 ///
 /// # Source
 /// The rule: FAA-H-8083-15 (Instrument Flying Handbook), as study notes quote it.
+///
+/// # Example
+/// ```
+/// use lubberline::rules::ground_distance_error;
+/// use lubberline::value::{HeightAboveStation, SlantRange, units::*};
+/// assert_eq!(format!("{:.2}", ground_distance_error(SlantRange::new(nautical_miles(7.7))?, HeightAboveStation::new(feet(33_000.0))?)?.error().get::<nautical_mile>()), "2.25");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn ground_distance_error(
     reading: SlantRange,
     height: HeightAboveStation,
@@ -32,6 +40,16 @@ pub fn ground_distance_error(
 ///
 /// # Source
 /// Named at [`HorizonRule`].
+///
+/// # Example
+/// ```
+/// use lubberline::rules::radio_horizon_error;
+/// use lubberline::station::HorizonRule;
+/// use lubberline::value::{SurfaceHeight, units::*};
+/// let ground = SurfaceHeight::new(feet(0.0))?;
+/// assert_eq!(format!("{:.1}", radio_horizon_error(SurfaceHeight::new(feet(10_000.0))?, ground, HorizonRule::FiveQuarters).error().get::<nautical_mile>()), "2.1");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn radio_horizon_error(
     aircraft: SurfaceHeight,
     antenna: SurfaceHeight,

@@ -9,6 +9,14 @@ use crate::value::units::{Length, foot, nautical_miles};
 ///
 /// # Source
 /// Common practice; FAA-H-8083-15 (Instrument Flying Handbook) gives 12 000 ft for about 2 NM (from memory).
+///
+/// # Example
+/// ```
+/// use lubberline::rules::least_dme;
+/// use lubberline::value::{HeightAboveStation, units::*};
+/// assert_eq!(format!("{:.1}", least_dme(HeightAboveStation::new(feet(30_000.0))?).get::<nautical_mile>()), "5.0");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn least_dme(height: HeightAboveStation) -> Length {
     nautical_miles(height.value().get::<foot>().abs() / 6000.0)
 }
@@ -19,6 +27,14 @@ pub fn least_dme(height: HeightAboveStation) -> Length {
 ///
 /// # Source
 /// Common practice.
+///
+/// # Example
+/// ```
+/// use lubberline::rules::cone_radius;
+/// use lubberline::value::{HeightAboveStation, units::*};
+/// assert_eq!(format!("{:.1}", cone_radius(HeightAboveStation::new(feet(30_000.0))?).get::<nautical_mile>()), "5.0");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn cone_radius(height: HeightAboveStation) -> Length {
     nautical_miles(height.value().get::<foot>().max(0.0) / 6000.0)
 }
@@ -29,6 +45,14 @@ pub fn cone_radius(height: HeightAboveStation) -> Length {
 ///
 /// # Source
 /// FAA-H-8083-15 (Instrument Flying Handbook), as study notes quote it.
+///
+/// # Example
+/// ```
+/// use lubberline::rules::slant_negligible_from;
+/// use lubberline::value::{HeightAboveStation, units::*};
+/// assert_eq!(format!("{:.0}", slant_negligible_from(HeightAboveStation::new(feet(12_000.0))?).get::<nautical_mile>()), "12");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn slant_negligible_from(height: HeightAboveStation) -> Length {
     nautical_miles(height.value().get::<foot>().abs() / 1000.0)
 }

@@ -19,6 +19,15 @@ choice! {
 ///
 /// # Source
 /// Named at [`DriftRule`].
+///
+/// # Example
+/// ```
+/// use lubberline::rules::{DriftRule, outbound_heading};
+/// use lubberline::value::{DirectionChange, TrueBearing, units::*};
+/// // CNATRA P-871, Figure 4-16.
+/// assert_eq!(format!("{:.0}", outbound_heading(TrueBearing::new(degrees(270.0))?, DirectionChange::new(degrees(5.0))?, DriftRule::Triple).angle().get::<degree>()), "75");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn outbound_heading<N: North>(
     inbound: Bearing<N>,
     inbound_correction: DirectionChange,
@@ -38,6 +47,16 @@ pub fn outbound_heading<N: North>(
 ///
 /// # Source
 /// CNATRA P-871 chapter 4, figure 4-16.
+///
+/// # Example
+/// ```
+/// use lubberline::rules::next_outbound_time;
+/// use lubberline::value::{HoldTime, units::*};
+/// let minute = HoldTime::new(seconds(60.0))?;
+/// // CNATRA P-871, Figure 4-16.
+/// assert_eq!(format!("{:.0}", next_outbound_time(minute, HoldTime::new(seconds(50.0))?, minute).get::<second>()), "70");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn next_outbound_time(outbound: HoldTime, inbound: HoldTime, wanted: HoldTime) -> Time {
     let next = outbound.value() + wanted.value() - inbound.value();
     if next.value > 0.0 { next } else { seconds(0.0) }
@@ -51,6 +70,14 @@ pub fn next_outbound_time(outbound: HoldTime, inbound: HoldTime, wanted: HoldTim
 ///
 /// # Source
 /// Common practice.
+///
+/// # Example
+/// ```
+/// use lubberline::rules::outbound_time_by_headwind;
+/// use lubberline::value::{HoldTime, WindComponent, units::*};
+/// assert_eq!(format!("{:.0}", outbound_time_by_headwind(HoldTime::new(seconds(60.0))?, WindComponent::new(knots(20.0))?).get::<second>()), "80");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn outbound_time_by_headwind(still_air: HoldTime, outbound_headwind: WindComponent) -> Time {
     let time = still_air.value() + seconds(outbound_headwind.value().get::<knot>());
     if time.value > 0.0 { time } else { seconds(0.0) }

@@ -10,6 +10,14 @@ use crate::value::{ArcRadius, DirectionChange, InterceptAngle};
 /// FAA-H-8083-15 (Instrument Flying Handbook), intercept of a predetermined radial, from memory. CNATRA P-1215 says no more than that
 /// it is greater than the degrees to the radial and at most 90. Common practice: 30 to 35 degrees far out, up to 50
 /// when well off, about 10 close in.
+///
+/// # Example
+/// ```
+/// use lubberline::rules::intercept_angle;
+/// use lubberline::value::{DirectionChange, units::*};
+/// assert_eq!(format!("{:.0}", intercept_angle(DirectionChange::new(degrees(10.0))?).get::<degree>()), "20");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn intercept_angle(off_radial: DirectionChange) -> Angle {
     degrees((2.0 * off_radial.angle().get::<degree>().abs()).clamp(20.0, 90.0))
 }
@@ -31,6 +39,14 @@ pub(super) fn share(angle_deg: f64) -> f64 {
 ///
 /// # Source
 /// CNATRA P-1215, course intercepts (one third at 45 degrees), and P-1265 p. 2-11 (5-99) for the other angles, which it says of arcs.
+///
+/// # Example
+/// ```
+/// use lubberline::rules::intercept_lead;
+/// use lubberline::value::{ArcRadius, InterceptAngle, units::*};
+/// assert_eq!(format!("{:.1}", intercept_lead(ArcRadius::new(nautical_miles(60.0))?, ArcRadius::new(nautical_miles(3.0))?, InterceptAngle::new(degrees(45.0))?).get::<degree>()), "1.0");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn intercept_lead(distance: ArcRadius, turn_radius: ArcRadius, angle: InterceptAngle) -> Angle {
     let radials = radials_per_mile(distance).get::<ratio>() * turn_radius.value().get::<nautical_mile>();
     degrees(radials * share(angle.value().get::<degree>()))

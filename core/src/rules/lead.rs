@@ -14,6 +14,14 @@ use crate::value::{DirectionChange, Groundspeed, HeightAboveStation};
 ///
 /// # Source
 /// Common practice.
+///
+/// # Example
+/// ```
+/// use lubberline::rules::third_of_a_mile;
+/// use lubberline::value::{DirectionChange, Groundspeed, units::*};
+/// assert_eq!(format!("{:.1}", third_of_a_mile(Groundspeed::new(knots(450.0))?, DirectionChange::new(degrees(90.0))?).get::<nautical_mile>()), "2.5");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn third_of_a_mile(groundspeed: Groundspeed, change: DirectionChange) -> Length {
     let miles = groundspeed.value().get::<knot>() / 60.0 / 3.0;
     nautical_miles(miles * change.angle().get::<degree>().abs() / 90.0)
@@ -23,6 +31,14 @@ pub fn third_of_a_mile(groundspeed: Groundspeed, change: DirectionChange) -> Len
 ///
 /// # Source
 /// Common practice.
+///
+/// # Example
+/// ```
+/// use lubberline::rules::height_allowance;
+/// use lubberline::value::{HeightAboveStation, units::*};
+/// assert_eq!(format!("{:.1}", height_allowance(HeightAboveStation::new(feet(35_000.0))?).get::<nautical_mile>()), "1.5");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn height_allowance(height: HeightAboveStation) -> Length {
     let above_ft = (height.value().get::<foot>() - 5000.0).max(0.0);
     nautical_miles(0.5 * above_ft / 10_000.0)
@@ -32,6 +48,15 @@ pub fn height_allowance(height: HeightAboveStation) -> Length {
 ///
 /// # Source
 /// Common practice.
+///
+/// # Example
+/// ```
+/// use lubberline::rules::margin_for_fast_aircraft;
+/// use lubberline::value::{units::*};
+/// let (least, most) = margin_for_fast_aircraft();
+/// assert_eq!(format!("{:.1}", most.get::<nautical_mile>()), "0.5");
+/// assert!(least < most);
+/// ```
 pub fn margin_for_fast_aircraft() -> (Length, Length) {
     (nautical_miles(0.25), nautical_miles(0.5))
 }
@@ -40,6 +65,14 @@ pub fn margin_for_fast_aircraft() -> (Length, Length) {
 ///
 /// # Source
 /// Common practice.
+///
+/// # Example
+/// ```
+/// use lubberline::rules::rule_lead;
+/// use lubberline::value::{DirectionChange, Groundspeed, HeightAboveStation, units::*};
+/// assert_eq!(format!("{:.1}", rule_lead(Groundspeed::new(knots(450.0))?, DirectionChange::new(degrees(90.0))?, HeightAboveStation::new(feet(35_000.0))?).get::<nautical_mile>()), "4.0");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn rule_lead(groundspeed: Groundspeed, change: DirectionChange, height: HeightAboveStation) -> Length {
     third_of_a_mile(groundspeed, change) + height_allowance(height)
 }
@@ -51,6 +84,14 @@ pub fn rule_lead(groundspeed: Groundspeed, change: DirectionChange, height: Heig
 ///
 /// # Source
 /// Common practice.
+///
+/// # Example
+/// ```
+/// use lubberline::rules::reading;
+/// use lubberline::value::{DirectionChange, Groundspeed, HeightAboveStation, units::*};
+/// assert_eq!(format!("{:.1}", reading(Groundspeed::new(knots(450.0))?, DirectionChange::new(degrees(90.0))?, HeightAboveStation::new(feet(36_000.0))?).get::<nautical_mile>()), "8.5");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn reading(groundspeed: Groundspeed, change: DirectionChange, height: HeightAboveStation) -> Length {
     third_of_a_mile(groundspeed, change) + least_dme(height)
 }

@@ -12,6 +12,14 @@ use crate::value::{Dots, StationDistance};
 ///
 /// # Source
 /// FAA instrument written-exam rule, as printed on training pages; common practice.
+///
+/// # Example
+/// ```
+/// use lubberline::rules::off_course;
+/// use lubberline::value::{Dots, StationDistance, units::*};
+/// assert_eq!(format!("{:.2}", off_course(Dots::new(Ratio::new::<ratio>(1.0))?, StationDistance::new(nautical_miles(30.0))?).get::<nautical_mile>()), "-0.99");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn off_course(deflection: Dots, distance: StationDistance) -> Length {
     feet(-200.0 * deflection.value().get::<ratio>() * distance.value().get::<nautical_mile>() + 0.0)
 }

@@ -19,6 +19,14 @@ choice! {
 ///
 /// # Source
 /// Named at [`RollOutRule`].
+///
+/// # Example
+/// ```
+/// use lubberline::rules::{RollOutRule, roll_out_lead};
+/// use lubberline::value::{Bank, units::*};
+/// assert_eq!(format!("{:.0}", roll_out_lead(Bank::new(degrees(30.0))?, RollOutRule::Third).get::<degree>()), "10");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn roll_out_lead(bank: Bank, rule: RollOutRule) -> Angle {
     match rule {
         RollOutRule::Third => bank.value() / 3.0,
@@ -34,6 +42,14 @@ pub fn roll_out_lead(bank: Bank, rule: RollOutRule) -> Angle {
 ///
 /// # Source
 /// Derived, as [`crate::turn::RolledTurn`].
+///
+/// # Example
+/// ```
+/// use lubberline::rules::{RollOutRule, roll_out_lead_error};
+/// use lubberline::value::{Bank, RollRate, TrueAirspeed, units::*};
+/// assert!(roll_out_lead_error(TrueAirspeed::new(knots(180.0))?, Bank::new(degrees(30.0))?, RollRate::new(degrees_per_second(5.0))?, RollOutRule::Third).error().abs() < degrees(0.1));
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn roll_out_lead_error(
     true_airspeed: TrueAirspeed,
     bank: Bank,

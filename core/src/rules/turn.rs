@@ -35,6 +35,14 @@ choice! {
 ///
 /// # Degenerate cases
 /// At jet speeds the rules give more bank than anyone flies; two of them pass 90 degrees from 600 kt on.
+///
+/// # Example
+/// ```
+/// use lubberline::rules::{BankRule, standard_rate_bank};
+/// use lubberline::value::{TrueAirspeed, units::*};
+/// assert_eq!(format!("{:.0}", standard_rate_bank(TrueAirspeed::new(knots(120.0))?, BankRule::FifteenPercent).get::<degree>()), "18");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn standard_rate_bank(true_airspeed: TrueAirspeed, rule: BankRule) -> Angle {
     let speed_kt = true_airspeed.value().get::<knot>();
     degrees(match rule {
@@ -49,6 +57,14 @@ pub fn standard_rate_bank(true_airspeed: TrueAirspeed, rule: BankRule) -> Angle 
 ///
 /// # Degenerate cases
 /// Miles a minute less two is no radius below 120 kt: it is zero there.
+///
+/// # Example
+/// ```
+/// use lubberline::rules::{RadiusRule, turn_radius};
+/// use lubberline::value::{TrueAirspeed, units::*};
+/// assert_eq!(format!("{:.2}", turn_radius(TrueAirspeed::new(knots(180.0))?, RadiusRule::HalfPercent).get::<nautical_mile>()), "0.90");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
 pub fn turn_radius(speed: TrueAirspeed, rule: RadiusRule) -> Length {
     let speed_kt = speed.value().get::<knot>();
     let miles_a_minute = speed_kt / 60.0;
