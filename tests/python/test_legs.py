@@ -111,3 +111,15 @@ def test_all_the_legs_of_an_arc_at_once():
     for place in range(number):
         alone = lubberline.arc_chord_leg(*arc, float(place + 1), 150.0, 310.0, 30.0)
         assert alone.heading_deg == pytest.approx(legs.heading_deg[place])
+
+
+def test_a_path_is_a_geojson_geometry_cut_at_the_antimeridian():
+    path = lubberline.fly_legs(CORNER, **FLOWN)
+    line = path.__geo_interface__
+    assert line["type"] == "LineString" and len(line["coordinates"]) == path.latitude_deg.size
+    assert line["coordinates"][0] == pytest.approx((-10.0, 60.0))
+    over = lubberline.fly_legs([fix("IF", 60.0, 179.5), fix("TF", 60.5, -179.5)], **FLOWN).__geo_interface__
+    assert over["type"] == "MultiLineString"
+    west, east = over["coordinates"]
+    assert west[-1][0] == 180.0 and east[0][0] == -180.0 and west[-1][1] == east[0][1]
+    assert 60.2 < west[-1][1] < 60.3

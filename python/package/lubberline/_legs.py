@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from functools import partial
@@ -111,6 +112,23 @@ class GroundPath:
     def duration_s(self) -> float:
         """How long it takes."""
         return self.segments[-1].end_time_s if self.segments else 0.0
+
+    @property
+    def __geo_interface__(self) -> dict[str, Any]:
+        """The path as a GeoJSON geometry (RFC 7946): longitude before latitude, cut where it crosses the antimeridian."""
+        parts: list[list[tuple[float, float]]] = [[]]
+        for longitude, latitude in zip(self.longitude_deg.tolist(), self.latitude_deg.tolist()):
+            if parts[-1] and abs(longitude - parts[-1][-1][0]) > 180.0:
+                before, below = parts[-1][-1]
+                edge = math.copysign(180.0, before)
+                share = (edge - before) / (longitude + math.copysign(360.0, before) - before)
+                crossing = below + share * (latitude - below)
+                parts[-1].append((edge, crossing))
+                parts.append([(-edge, crossing)])
+            parts[-1].append((longitude, latitude))
+        if len(parts) == 1:
+            return {"type": "LineString", "coordinates": parts[0]}
+        return {"type": "MultiLineString", "coordinates": parts}
 
     def __eq__(self, other: object) -> bool:
         return (
