@@ -17,8 +17,8 @@ import matplotlib
 matplotlib.use("Agg")
 
 from matplotlib import pyplot  # noqa: E402
-from matplotlib.cm import ScalarMappable  # noqa: E402
 from matplotlib.figure import Figure  # noqa: E402
+from PIL import Image  # noqa: E402
 
 import lubberline  # noqa: E402
 from lubberline import plot  # noqa: E402
@@ -144,14 +144,13 @@ def margin() -> Figure:
 
 @picture
 def rule_of_thumb_error() -> Figure:
-    drawn, axes = figure(9.6, 4.2, 1, 3, sharey=True)
-    for ax, change_deg in zip(axes, (30.0, 60.0, 90.0), strict=True):
-        plot.rule_error(change_deg, ax=ax)
-    for ax in axes[1:]:
-        ax.set_ylabel("")
-    filled = axes[0].collections[0]
-    bar = drawn.colorbar(ScalarMappable(filled.norm, filled.cmap), ax=axes, shrink=0.9, ticks=range(-4, 5, 1))
-    bar.set_label("reading by rule less exact (NM)\nbelow 0 too late, above 0 too early")
+    drawn, axes = figure(8.8, 7.6, 2, 2, sharex=True, sharey=True)
+    for ax, change_deg in zip(axes.flat, (30.0, 60.0, 90.0, 120.0), strict=True):
+        plot.rule_error(change_deg, key=False, ax=ax)
+        ax.label_outer()
+    bar = drawn.colorbar(axes[0, 0].collections[0], ax=axes, format=lambda nm, _: f"{nm:+g}".replace("-", "\N{MINUS SIGN}") if nm else "0", aspect=34, pad=0.02)
+    bar.set_label("rolls out short of the outbound course (\N{MINUS SIGN}) or beyond it (+) by (NM)")
+    drawn.legend(*axes[0, 0].get_legend_handles_labels(), loc="outside lower center", ncols=2, frameon=False, fontsize=9.5, handlelength=3.4)
     return drawn
 
 
@@ -234,9 +233,11 @@ def main(folder: Path = FOLDER) -> list[Path]:
     for draw in PICTURES:
         drawn = draw()
         path = folder / f"{draw.__name__}.png"
-        # Without the date and the version, so that the same picture is the same file.
-        drawn.savefig(path, dpi=DOTS_PER_INCH, bbox_inches="tight", pad_inches=0.08, metadata={"Software": None})
+        paper = io.BytesIO()
+        drawn.savefig(paper, dpi=DOTS_PER_INCH, bbox_inches="tight", pad_inches=0.08)
         pyplot.close(drawn)
+        # 256 colours are enough, and a third of the file. It holds no date and no version, so that the same picture is the same file.
+        Image.open(paper).convert("RGB").quantize(256, dither=Image.Dither.NONE).save(path, optimize=True)
         written.append(path)
     return written
 

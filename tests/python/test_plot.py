@@ -198,13 +198,34 @@ def test_a_hold_closes_and_its_sectors_are_those_of_its_entries(side):
         assert inside == [{1: "parallel", 2: "offset", 3: "direct"}[int(sector)]], heading_deg
 
 
-def test_the_rule_is_exact_on_its_bold_line():
-    ax = plot.rule_error(60.0)
-    zero = next(one for one in ax.collections if isinstance(one, QuadContourSet) and list(one.levels) == [0.0])
-    vertices = np.vstack([path.vertices for path in zero.get_paths()])
+def points_of(ax, levels):
+    """Speeds and heights on the first contours of these levels."""
+    lines = next(one for one in ax.collections if isinstance(one, QuadContourSet) and not one.filled and list(one.levels) == levels)
+    vertices = np.vstack([path.vertices for path in lines.get_paths()])
     assert len(vertices) > 50
-    error = lubberline.rule_lead_error(0.0, 60.0, vertices[:, 0], vertices[:, 1] * 1000.0).reading_error_nm
-    assert np.abs(error).max() < 0.02
+    return vertices[:, 0], vertices[:, 1] * 1000.0
+
+
+@pytest.mark.parametrize("change_deg", [60.0, 90.0, 120.0])
+def test_the_turn_begun_by_rule_rolls_out_on_the_course_on_the_bold_line_and_is_as_far_off_as_allowed_on_the_edges(change_deg):
+    ax = plot.rule_error(change_deg, allowed_beyond_nm=0.4, allowed_short_nm=0.8)
+    on_course = lubberline.rule_lead_flown(0.0, change_deg, *points_of(ax, [0.0])).overshoot_nm
+    assert np.abs(on_course).max() < 0.02
+    edges = lubberline.rule_lead_flown(0.0, change_deg, *points_of(ax, [-0.8, 0.4])).overshoot_nm
+    assert np.minimum(np.abs(edges + 0.8), np.abs(edges - 0.4)).max() < 0.02
+
+
+def test_what_is_hatched_is_what_the_verdict_calls_safe():
+    ax = plot.rule_error(90.0)
+    (hatched,) = (one for one in ax.collections if isinstance(one, QuadContourSet) and one.hatches == ["///"])
+    (region,) = hatched.get_paths()
+    speeds_kt, heights_ft = (one.ravel() for one in np.meshgrid(np.arange(95.0, 600.0, 20.0), np.arange(500.0, 45_000.0, 2_500.0)))
+    flown = lubberline.rule_lead_flown(0.0, 90.0, speeds_kt, heights_ft)
+    # Away from the edges, which are drawn between the points of a grid.
+    clear = (np.abs(flown.overshoot_nm + 1.0) > 0.03) & (np.abs(flown.overshoot_nm - 0.5) > 0.03)
+    inside = region.contains_points(np.column_stack([speeds_kt, heights_ft / 1000.0]))
+    assert np.array_equal(inside[clear], flown.verdict[clear] == 0.0)
+    assert 0.1 < inside.mean() < 0.5
 
 
 def test_a_route_names_the_reading_at_which_its_turn_begins():
@@ -274,6 +295,8 @@ def test_what_cannot_be_drawn_says_so():
         plot.profile(0.0)
     with pytest.raises(ValueError, match="course_change_deg is 180 deg"):
         plot.rule_error(180.0)
+    with pytest.raises(ValueError, match="allowed_short_nm is 0 NM"):
+        plot.rule_error(90.0, allowed_short_nm=0.0)
     with pytest.raises(lubberline.NavigationError, match="wind of 120 kt"):
         plot.hold(90.0, true_airspeed_kt=90.0, wind_from_deg=90.0, wind_speed_kt=120.0)
     assert not pyplot.get_fignums(), "nothing is begun that is not drawn"
