@@ -16,6 +16,7 @@ import matplotlib
 
 matplotlib.use("Agg")
 
+import numpy as np  # noqa: E402
 from matplotlib import pyplot  # noqa: E402
 from matplotlib.figure import Figure  # noqa: E402
 from PIL import Image  # noqa: E402
@@ -89,16 +90,14 @@ def readings() -> Figure:
     )
     flight.turn_at_station(40.0, 110.0)
     table = flight.run(190.0, step_s=0.5)
-    drawn, (top, middle, bottom) = figure(6.6, 6.4, 3, sharex=True)
-    plot.dme(table, ax=top)
-    plot.needle(table, ax=middle)
-    plot.bank(table, ax=bottom)
-    for ax in (top, middle):
-        ax.set_xlabel("")
+    drawn, axes = figure(6.6, 7.4, 4, sharex=True, height_ratios=(1.0, 1.0, 0.55, 1.0))
+    for draw, ax in zip((plot.dme, plot.needle, plot.to_from, plot.bank), axes, strict=True):
+        draw(table, ax=ax)
+        ax.label_outer()
     begun = table["time_s"][abs(table["bank_deg"]) > 0.0][0]
-    for ax in (top, middle, bottom):
+    for ax in axes:
         ax.axvline(begun, color=plot.COLORS["over"], linewidth=1.2, linestyle=(0, (4, 2)))
-    top.annotate(
+    axes[0].annotate(
         f" the turn begins at {CHANGE.dme_at_roll_in_nm:.1f} DME", (begun, 0.55), xycoords=("data", "axes fraction"), fontsize=8.5
     )
     return drawn
@@ -106,8 +105,9 @@ def readings() -> Figure:
 
 @picture
 def hunting() -> Figure:
-    """The same needle tracker with a low and a high gain, past a station, in a crosswind that it does not know."""
-    drawn, axes = figure(6.6, 5.4, 2, 2, sharex=True, sharey="row")
+    """The same needle tracker with a low and a high gain, past a station, in a crosswind that it does not know: what is a small angle far out is a
+    small distance near the station."""
+    drawn, axes = figure(7.4, 7.4, 4, 2, sharex=True, sharey="row")
     for column, gain in enumerate((4.0, 15.0)):
         start = lubberline.geodesic_direct(61.25, -11.5, 180.0, 5.0)
         flight = lubberline.Flight(
@@ -124,12 +124,28 @@ def hunting() -> Figure:
         flight.track(0.0, gain=gain)
         flight.set_wind(90.0, 20.0)
         table = flight.run(260.0, step_s=0.5)
-        plot.needle(table, ax=axes[0, column]).set_xlabel("")
-        plot.bank(table, ax=axes[1, column])
+        plot.dme(table, ax=axes[0, column])
+        plot.needle(table, ax=axes[1, column])
+        off = lubberline.cross_track(61.25, -11.5, 0.0, table["latitude_deg"], table["longitude_deg"])
+        beside(axes[2, column], table, off)
+        plot.bank(table, ax=axes[3, column])
         axes[0, column].set_title(f"gain {gain:g}", fontsize=9.5)
-    for ax in axes[:, 1]:
-        ax.set_ylabel("")
+    for ax in axes.flat:
+        ax.label_outer()
     return drawn
+
+
+def beside(ax: Any, table: Any, off: Any) -> None:
+    """How far an aircraft is off its course, and how far the edge of the needle's scale, 10 degrees, is."""
+    edge_nm = np.abs(off.along_track_nm) * np.tan(np.radians(10.0))
+    ax.fill_between(table["time_s"], -edge_nm, edge_nm, color="#dcebf5", linewidth=0.0)
+    ax.axhline(0.0, color=plot.COLORS["course"], linewidth=0.9, linestyle=(0, (9, 3, 2, 3)))
+    ax.plot(table["time_s"], off.cross_track_nm, color=plot.COLORS["path"], linewidth=2.4)
+    ax.set_ylabel("right of the\ncourse (NM)")
+    ax.set_ylim(-0.62, 0.62)
+    ax.grid(visible=True, color="#e6e6e6", linewidth=0.6)
+    ax.spines[["top", "right"]].set_visible(False)
+    ax.annotate("needle on its scale", (0.03, 0.06), xycoords="axes fraction", fontsize=8)
 
 
 @picture
@@ -175,9 +191,10 @@ def route() -> Figure:
         lubberline.Leg("TF" if number else "IF", fix_latitude_deg=one.latitude_deg, fix_longitude_deg=one.longitude_deg)
         for number, one in enumerate(order)
     ]
-    path = lubberline.fly_legs(legs, true_airspeed_kt=420.0, altitude_ft=31_000.0, wind_from_deg=250.0, wind_speed_kt=70.0)
+    wind = {"wind_from_deg": 250.0, "wind_speed_kt": 70.0}
+    path = lubberline.fly_legs(legs, true_airspeed_kt=420.0, altitude_ft=31_000.0, **wind)
     drawn, ax = figure(7.4, 5.0)
-    plot.route(path, stations=stations, ax=ax)
+    plot.route(path, stations=stations, ax=ax, **wind)
     return drawn
 
 
@@ -198,11 +215,10 @@ def procedure() -> Figure:
         lubberline.Leg("CF", **at(0.0, 0.0), course_deg=40.0, fly_over=True),
         lubberline.Leg("HM", **at(0.0, 0.0), course_deg=40.0, to_right=True, outbound_time_s=60.0),
     ]
-    path = lubberline.fly_legs(
-        legs, true_airspeed_kt=190.0, altitude_ft=4_000.0, wind_from_deg=300.0, wind_speed_kt=25.0, spacing_nm=0.1
-    )
+    wind = {"wind_from_deg": 300.0, "wind_speed_kt": 25.0}
+    path = lubberline.fly_legs(legs, true_airspeed_kt=190.0, altitude_ft=4_000.0, spacing_nm=0.1, **wind)
     drawn, ax = figure(6.8, 6.2)
-    plot.route(path, stations=[station], names=["", "TF", "AF", "CF", "HM"], ax=ax)
+    plot.route(path, stations=[station], names=["", "TF", "AF", "CF", "HM"], ax=ax, **wind)
     return drawn
 
 
@@ -226,19 +242,22 @@ def recorded_turn() -> Figure:
     return drawn
 
 
+def write(drawn: Figure, path: Path) -> None:
+    """Writes a picture into a file and closes it."""
+    paper = io.BytesIO()
+    drawn.savefig(paper, dpi=DOTS_PER_INCH, bbox_inches="tight", pad_inches=0.08)
+    pyplot.close(drawn)
+    # 256 colours are enough, and a third of the file. It holds no date and no version, so that the same picture is the same file.
+    Image.open(paper).convert("RGB").quantize(256, dither=Image.Dither.NONE).save(path, optimize=True)
+
+
 def main(folder: Path = FOLDER) -> list[Path]:
     """Draws all of them and says where they are."""
     folder.mkdir(parents=True, exist_ok=True)
     written = []
     for draw in PICTURES:
-        drawn = draw()
-        path = folder / f"{draw.__name__}.png"
-        paper = io.BytesIO()
-        drawn.savefig(paper, dpi=DOTS_PER_INCH, bbox_inches="tight", pad_inches=0.08)
-        pyplot.close(drawn)
-        # 256 colours are enough, and a third of the file. It holds no date and no version, so that the same picture is the same file.
-        Image.open(paper).convert("RGB").quantize(256, dither=Image.Dither.NONE).save(path, optimize=True)
-        written.append(path)
+        written.append(folder / f"{draw.__name__}.png")
+        write(draw(), written[-1])
     return written
 
 

@@ -71,6 +71,36 @@ pub fn grid(change_deg: f64) -> Result<String, Error> {
     Ok(table(&head, &rows))
 }
 
+/// The greatest airspeed, in steps of 10 kt, to which the turn begun by the reading is not late; none if it is not to 600 kt.
+pub fn not_late_to_kt(height_ft: f64, change_deg: f64) -> Result<Option<f64>, Error> {
+    let comparison = comparison(LeadRule::Third, 0.0, 0.0)?;
+    let half_angle = ConeHalfAngle::new(degrees(VOR_CONE_HALF_ANGLE_DEG))?;
+    for tens in 6..=60_u32 {
+        let (airspeed, height, change) = at((f64::from(tens) * 10.0, height_ft, change_deg))?;
+        let flown = comparison.flown(airspeed, height, change, TurnCue::Reading, half_angle)?;
+        if flown.verdict(RollOutAllowed::default()) == TurnVerdict::Late {
+            return Ok(Some(f64::from(tens - 1) * 10.0));
+        }
+    }
+    Ok(None)
+}
+
+/// Up to which airspeed the turn is not late, over height and change.
+pub fn late() -> Result<String, Error> {
+    let mut head = words(&["change"]);
+    head.extend(HEIGHTS_FT.map(|height| format!("{} ft", whole(height))));
+    let mut rows = Vec::new();
+    for change_deg in [30.0, 60.0, 90.0, 120.0] {
+        let mut row = vec![format!("{change_deg}°")];
+        for height_ft in HEIGHTS_FT {
+            let speed_kt = not_late_to_kt(height_ft, change_deg)?;
+            row.push(speed_kt.map_or_else(|| "600 kt".to_owned(), |speed| format!("{speed} kt")));
+        }
+        rows.push(row);
+    }
+    Ok(table(&head, &rows))
+}
+
 /// The heights at which the reading is exact.
 pub fn holds() -> Result<String, Error> {
     let comparison = comparison(LeadRule::Third, 0.0, 0.0)?;

@@ -15,6 +15,7 @@ const TABLES: &[(&str, Compute)] = &[
     ("flown 60", || flown::grid(60.0)),
     ("flown 90", || flown::grid(90.0)),
     ("flown 120", || flown::grid(120.0)),
+    ("late", flown::late),
     ("holds", flown::holds),
     ("distance", flown::distance),
     ("allowance", flown::allowance),

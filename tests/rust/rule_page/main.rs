@@ -113,7 +113,7 @@ fn climb_is(expected: TurnVerdict, heights_ft: (f64, f64), changes_deg: (f64, f6
 
 #[test]
 fn a_slow_aircraft_at_moderate_height_is_safe() {
-    all_are(TurnVerdict::Safe, (80.0, 180.0), (500.0, 10_000.0), (5.0, 120.0));
+    all_are(TurnVerdict::Safe, (60.0, 180.0), (0.0, 9_500.0), (5.0, 120.0));
 }
 
 #[test]
@@ -131,9 +131,35 @@ fn the_climb_of_a_jet_is_safe_for_a_square_turn_to_24_000_ft() {
 }
 
 #[test]
-fn fast_and_low_is_late() {
-    all_are(TurnVerdict::Late, (300.0, 600.0), (0.0, 5_000.0), (90.0, 90.0));
-    all_are(TurnVerdict::Late, (350.0, 600.0), (0.0, 1_000.0), (60.0, 90.0));
+fn a_turn_is_not_late_to_the_airspeed_of_the_lower_height_and_the_greater_change() {
+    let heights_ft = [1_000.0, 5_000.0, 10_000.0, 20_000.0, 30_000.0, 40_000.0, 45_000.0];
+    let changes_deg = [5.0, 30.0, 60.0, 90.0, 120.0];
+    for heights_ft in heights_ft.windows(2) {
+        for changes_deg in changes_deg.windows(2) {
+            let to_kt = flown::not_late_to_kt(heights_ft[0], changes_deg[1]).unwrap();
+            for airspeed_kt in steps(60.0, to_kt.unwrap_or(600.0), 9) {
+                for height_ft in steps(heights_ft[0], heights_ft[1], 4) {
+                    for change_deg in steps(changes_deg[0], changes_deg[1], 3) {
+                        let is = verdict(airspeed_kt, height_ft, change_deg);
+                        assert_ne!(is, TurnVerdict::Late, "{airspeed_kt} kt {height_ft} ft {change_deg} deg");
+                    }
+                }
+            }
+        }
+    }
+}
+
+#[test]
+fn faster_than_that_it_is_late() {
+    for height_ft in steps(1_000.0, 45_000.0, 11) {
+        for change_deg in [30.0, 60.0, 90.0, 120.0] {
+            let to_kt = flown::not_late_to_kt(height_ft, change_deg).unwrap();
+            for airspeed_kt in to_kt.into_iter().flat_map(|to_kt| steps(to_kt + 10.0, 700.0, 12)) {
+                let is = verdict(airspeed_kt, height_ft, change_deg);
+                assert_eq!(is, TurnVerdict::Late, "{airspeed_kt} kt {height_ft} ft {change_deg} deg");
+            }
+        }
+    }
 }
 
 #[test]

@@ -21,7 +21,7 @@ from ._course_change import course_change
 from ._hold import hold
 from ._look import COLORS
 from ._profile import profile
-from ._readings import bank, dme, needle
+from ._readings import bank, dme, needle, to_from
 from ._route import route
 from ._rule_error import rule_error
 from ._sureness import error_sources, overshoot
@@ -39,5 +39,6 @@ __all__ = [
     "profile",
     "route",
     "rule_error",
+    "to_from",
     "track",
 ]

@@ -56,7 +56,7 @@ def hold(
     >>> import lubberline.plot
     >>> ax = lubberline.plot.hold(270.0, true_airspeed_kt=210.0, wind_from_deg=0.0, wind_speed_kt=35.0)
     >>> [line.get_label() for line in ax.get_lines() if not line.get_label().startswith("_")]
-    ['inbound course', 'pattern in the wind', 'pattern in calm air']
+    ['inbound course', 'pattern in the wind', 'pattern in calm air', 'outbound leg ends', 'inbound leg begins']
     """
     sign = 1.0 if side == "right" else -1.0
     turns = (bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s)
@@ -84,8 +84,8 @@ def hold(
     )
     at = _pair(_look.place(bearing_deg, np.hypot(pattern.outbound_end_before_fix_nm, pattern.outbound_end_across_nm)))
     level = _pair(_look.place(inbound_course_deg + 180.0, pattern.inbound_leg_nm))
-    ax.plot(*at, marker="s", markersize=7, color=_look.COLORS["path"], markeredgecolor="white", zorder=6)
-    ax.plot(*level, marker="o", markersize=6, color=_look.COLORS["path"], markeredgecolor="white", zorder=6)
+    ax.plot(*at, marker="s", markersize=7, linestyle="", label="outbound leg ends", color=_look.COLORS["path"], markeredgecolor="white", zorder=6)
+    ax.plot(*level, marker="o", markersize=6, linestyle="", label="inbound leg begins", color=_look.COLORS["path"], markeredgecolor="white", zorder=6)
     # Half-way along each leg, counted back from its end.
     step_s = pattern.duration_s / _POINTS
     ends = int(np.argmin(np.hypot(east - at[0], north - at[1]))), _POINTS

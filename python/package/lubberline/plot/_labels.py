@@ -14,6 +14,8 @@ _SIZE = 8.5
 _AWAY = 10.0
 #: How wide a letter and how high a line are, in points.
 _LETTER, _LINE = 0.58 * _SIZE, 1.25 * _SIZE
+#: How much paper lies between two labels, across and up, so that they do not read as one.
+_APART = np.array([9.0, 3.0])
 _BEARINGS_DEG = np.arange(0.0, 360.0, 15.0)
 
 
@@ -65,7 +67,7 @@ class Labels:
     def _cost(self, box: Array, turned_deg: float) -> float:
         """What a place costs: lines under it, other labels under it, leaving the axes, and turning from the bearing preferred."""
         covered = np.count_nonzero(((self._drawn > box[0] - 3.5) & (self._drawn < box[1] + 3.5)).all(axis=1))
-        overlaps = sum(bool((box[0] < other[1] + 2.0).all() and (box[1] > other[0] - 2.0).all()) for other in self._boxes)
+        overlaps = sum(bool((box[0] < other[1] + _APART).all() and (box[1] > other[0] - _APART).all()) for other in self._boxes)
         bounds = self._on_paper_axes()
         outside = float(np.maximum(bounds[0] - box[0], 0.0).sum() + np.maximum(box[1] - bounds[1], 0.0).sum())
         return float(covered) + 60.0 * overlaps + 3.0 * outside + 2.5 * (1.0 - float(np.cos(np.radians(turned_deg))))

@@ -54,14 +54,15 @@ def axes(ax: Axes | None, *, size: tuple[float, float] = (6.4, 4.8)) -> Axes:
     return pyplot.subplots(figsize=size, layout="constrained")[1]
 
 
-def plan(ax: Axes, *, of: str) -> None:
-    """Makes axes a plan: north up, one scale both ways, miles."""
+def plan(ax: Axes, *, of: str, north: str = "") -> None:
+    """Makes axes a plan: north up, one scale both ways, miles. Which north it is, is said if it is known."""
     ax.set_aspect("equal", adjustable="box")
     ax.margins(0.16, 0.16)
     for axis in (ax.xaxis, ax.yaxis):
         axis.set_major_locator(MaxNLocator(nbins="auto", steps=[1, 2, 5, 10]))
+    said = f", {north} north" if north else ""
     ax.set_xlabel(f"east of {of} (NM)")
-    ax.set_ylabel(f"north of {of} (NM)")
+    ax.set_ylabel(f"north of {of}{said} (NM)")
     ax.grid(visible=True, color="#e6e6e6", linewidth=0.6)
     plain(ax)
 

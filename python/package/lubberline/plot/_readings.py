@@ -1,4 +1,4 @@
-"""What the instruments show against time: needle, DME, bank."""
+"""What the instruments show against time: needle, TO and FROM, flag, DME, bank."""
 
 from __future__ import annotations
 
@@ -12,6 +12,9 @@ from . import _look
 
 #: Full deflection of the needle, in degrees.
 FULL_SCALE_DEG = 10.0
+
+#: The codes of what is shown beside the needle.
+TO, FROM = 1.0, 2.0
 
 
 def needle(table: NDArray[Any], *, ax: Axes | None = None) -> Axes:
@@ -49,6 +52,43 @@ def needle(table: NDArray[Any], *, ax: Axes | None = None) -> Axes:
     ax.set_ylim(-1.3 * FULL_SCALE_DEG, 1.3 * FULL_SCALE_DEG)
     ax.set_yticks(np.linspace(-FULL_SCALE_DEG, FULL_SCALE_DEG, 5))
     ax.set_ylabel("needle right of\ncentre (degrees)")
+    return ax
+
+
+def to_from(table: NDArray[Any], *, ax: Axes | None = None) -> Axes:
+    """When the receiver shows TO, when FROM, and when its flag is out, which says not to look at the needle.
+
+    Parameters
+    ----------
+    table : ndarray
+        A table of `lubberline.Flight.run`, or anything with its columns `time_s`, `to_from`, `flag` and `in_cone`.
+    ax : Axes
+        Where to draw; new axes if left out.
+
+    Returns
+    -------
+    Axes
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> import lubberline.plot
+    >>> flight = lubberline.Flight(
+    ...     59.8, -20.0, 5_000.0, heading_deg=0.0, true_airspeed_kt=300.0, station_latitude_deg=60.0, station_longitude_deg=-20.0
+    ... )
+    >>> [text.get_text() for text in lubberline.plot.to_from(flight.run(120.0)).get_yticklabels()]
+    ['TO', 'FROM', 'flag out']
+    """
+    ax = _look.axes(ax, size=(6.4, 1.8))
+    _times(ax, table)
+    time_s, shown = np.asarray(table["time_s"], dtype=float), np.asarray(table["to_from"], dtype=float)
+    rows = {"TO": shown == TO, "FROM": shown == FROM, "flag out": np.asarray(table["flag"], dtype=float) != 0.0}
+    for row, (name, on) in enumerate(rows.items()):
+        color = _look.COLORS["over" if name == "flag out" else "path"]
+        spans = [(first, after - first) for first, after in _spans(time_s, on)]
+        ax.broken_barh(spans, (row - 0.3, 0.6), facecolors=color, hatch="////" if name == "flag out" else "", edgecolor="white", linewidth=0.0)
+    ax.set_yticks(range(len(rows)), list(rows))
+    ax.set_ylim(len(rows) - 0.4, -0.9)
     return ax
 
 
@@ -125,12 +165,15 @@ def _times(ax: Axes, table: NDArray[Any]) -> None:
     time_s, within = np.asarray(table["time_s"], dtype=float), np.asarray(table["in_cone"], dtype=float) > 0.0
     if len(time_s) > 1:
         ax.set_xlim(time_s[0], time_s[-1])
-    # Where it goes in and where it comes out.
-    edges = np.flatnonzero(np.diff(np.concatenate([[False], within, [False]]).astype(int)))
-    for first, after in zip(edges[::2], edges[1::2], strict=True):
-        ax.axvspan(time_s[first], time_s[min(after, len(time_s) - 1)], facecolor=_look.COLORS["cone"], alpha=0.55, zorder=0)
-        middle = (time_s[first] + time_s[min(after, len(time_s) - 1)]) / 2.0
+    for first, after in _spans(time_s, within):
+        ax.axvspan(first, after, facecolor=_look.COLORS["cone"], alpha=0.55, zorder=0)
         ax.annotate(
-            "cone", (middle, 1.0), xycoords=("data", "axes fraction"), xytext=(0, -3), textcoords="offset points",
+            "cone", ((first + after) / 2.0, 1.0), xycoords=("data", "axes fraction"), xytext=(0, -3), textcoords="offset points",
             ha="center", va="top", fontsize=8, color=_look.COLORS["ink"],
         )  # fmt: skip
+
+
+def _spans(time_s: NDArray[np.float64], on: NDArray[np.bool_]) -> list[tuple[float, float]]:
+    """From when to when something is so."""
+    edges = np.flatnonzero(np.diff(np.concatenate([[False], on, [False]]).astype(int)))
+    return [(float(time_s[first]), float(time_s[min(after, len(time_s) - 1)])) for first, after in zip(edges[::2], edges[1::2], strict=True)]

@@ -20,6 +20,8 @@ def route(
     stations: Sequence[Station] = (),
     names: Sequence[str] = (),
     cone_half_angle_deg: float | None = 50.0,
+    wind_from_deg: float = 0.0,
+    wind_speed_kt: float | None = None,
     ax: Axes | None = None,
 ) -> Axes:
     """A path over the ground from above, its turns marked, with the reading of the nearest station where each turn begins. True north is up.
@@ -34,6 +36,8 @@ def route(
         What to call the legs, in order; an empty text names none.
     cone_half_angle_deg : float
         Half-angle of the cones of confusion, drawn as they are cut by the greatest altitude; None leaves them out.
+    wind_from_deg, wind_speed_kt : float
+        The wind that the path was flown in, true, for an arrow beside that of north; without a speed neither is drawn.
     ax : Axes
         Where to draw; new axes if left out.
 
@@ -50,7 +54,7 @@ def route(
     >>> path = lubberline.fly_legs(legs, true_airspeed_kt=250.0, altitude_ft=9000.0)
     >>> ax = lubberline.plot.route(path, stations=[lubberline.Station(60.5, -10.0, ident="NOR")])
     >>> ax.get_ylabel()
-    'north of NOR (NM)'
+    'north of NOR, true north (NM)'
     """
     ax = _look.axes(ax, size=(6.4, 5.6))
     first = path.segments[0] if path.segments else None
@@ -58,7 +62,7 @@ def route(
         middle, of = (stations[0].latitude_deg, stations[0].longitude_deg), stations[0].ident or "the station"
     else:
         middle, of = ((first.start_latitude_deg, first.start_longitude_deg) if first else (0.0, 0.0)), "the beginning"
-    _look.plan(ax, of=of)
+    _look.plan(ax, of=of, north="true")
 
     def place(latitude_deg: float, longitude_deg: float) -> tuple[float, float]:
         line = geodesic_inverse(*middle, latitude_deg, longitude_deg)
@@ -92,6 +96,8 @@ def route(
     for station in stations:
         _look.station(ax, place(station.latitude_deg, station.longitude_deg))
     _look.widen(ax)
+    if wind_speed_kt is not None:
+        _look.wind(ax, wind_from_deg, wind_speed_kt)
 
     _look.legend(ax, columns=3)
     labels = Labels(ax)

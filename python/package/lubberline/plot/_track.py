@@ -51,11 +51,15 @@ def track(
     style: dict[str, Any] = {"color": _look.COLORS["ink"], "linewidth": 1.3, "zorder": 5} | line
     ax.plot(*_look.place(seen.radial_deg, seen.ground_distance_nm), label=label, **style)
     if alone:
-        _look.plan(ax, of=station.ident or "the station")
+        _look.plan(ax, of=station.ident or "the station", north="the station's")
         _look.station(ax)
         _look.widen(ax)
         if station.ident:
             Labels(ax).add((0.0, 0.0), station.ident, fontweight="bold")
-    elif ax.get_legend() is not None:
+        return ax
+    # A plan that shows a track about a station is one in the station's north.
+    if ax.get_ylabel() and "north (" not in ax.get_ylabel():
+        ax.set_ylabel(ax.get_ylabel().replace(" (NM)", ", the station's north (NM)"))
+    if ax.get_legend() is not None:
         _look.legend(ax)
     return ax
