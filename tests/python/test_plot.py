@@ -44,6 +44,7 @@ def drawn():
         "course_change": lambda ax: plot.course_change(change, ident="OST", ax=ax),
         "track": lambda ax: plot.track(STATION, [61.1, 61.2], [-11.6, -11.5], ax=ax),
         "needle": lambda ax: plot.needle(flown(), ax=ax),
+        "to_from": lambda ax: plot.to_from(flown(), ax=ax),
         "dme": lambda ax: plot.dme(flown(), ax=ax),
         "bank": lambda ax: plot.bank(flown(), ax=ax),
         "overshoot": lambda ax: plot.overshoot(change, limit_nm=0.5, trials=4_000, ax=ax, **errors),
@@ -74,7 +75,7 @@ def test_a_picture_is_drawn_into_the_axes_given_and_its_axes_name_their_units(na
     figure, (ax, other) = pyplot.subplots(1, 2)
     assert drawn()[name](ax) is ax
     assert ax.has_data() and not other.has_data() and pyplot.get_fignums() == [figure.number]
-    if name not in ("track", "error_sources"):
+    if name not in ("track", "error_sources", "to_from"):
         for text in (ax.get_xlabel(), ax.get_ylabel()):
             assert re.search(r"\((NM|s|degrees|kt|%|1000 ft)\)$", text), text
     new = drawn()[name](None)
@@ -124,6 +125,22 @@ def test_the_course_change_is_drawn_where_it_is_flown(inbound_deg, outbound_deg)
     assert f"{change.dme_at_roll_in_nm:.1f} DME" in texts and f"{reading_nm:.1f} DME" in texts
 
 
+def test_the_north_of_a_plan_is_named_where_it_is_known():
+    assert drawn()["route"](None).get_ylabel() == "north of OST, true north (NM)"
+    assert drawn()["track"](None).get_ylabel() == "north of OST, the station's north (NM)"
+    ax = drawn()["course_change"](None)
+    assert ax.get_ylabel() == "north of OST (NM)"
+    for _ in range(2):
+        plot.track(STATION, [61.1, 61.2], [-11.6, -11.5], ax=ax)
+        assert ax.get_ylabel() == "north of OST, the station's north (NM)"
+
+
+def test_a_route_shows_the_wind_it_is_told():
+    texts = [text.get_text() for text in plot.route(path(), stations=[STATION], wind_from_deg=250.0, wind_speed_kt=70.0).texts]
+    assert "wind 250\N{DEGREE SIGN}/70 kt" in texts and "N" in texts
+    assert "N" not in [text.get_text() for text in drawn()["route"](None).texts]
+
+
 @pytest.mark.parametrize("name", ["course_change", "route", "hold", "profile"])
 def test_labels_keep_off_one_another_and_stay_in_the_picture(name):
     ax = drawn()[name](None)
@@ -171,6 +188,15 @@ def test_the_readings_are_those_of_the_flight_and_the_needle_stops_at_full_scale
     cone_s = table["time_s"][table["in_cone"] > 0.0]
     shaded = ax.patches[0].get_extents().transformed(ax.transData.inverted())
     assert shaded.x0 == pytest.approx(cone_s[0]) and cone_s[-1] <= shaded.x1 <= cone_s[-1] + 1.0 + 1e-9
+
+
+def test_to_from_and_flag_are_shown_when_the_receiver_shows_them():
+    table = flown()
+    ax = plot.to_from(table)
+    for bars, on in zip(ax.collections, (table["to_from"] == 1.0, table["to_from"] == 2.0, table["flag"] != 0.0), strict=True):
+        (bar,) = bars.get_paths()
+        first_s, after_s = bar.vertices[:, 0].min(), bar.vertices[:, 0].max()
+        assert on.any() and first_s == table["time_s"][on][0] and table["time_s"][on][-1] <= after_s <= table["time_s"][on][-1] + 1.0
 
 
 def test_the_margin_leaves_what_it_promises_beyond_the_limit():

@@ -87,6 +87,7 @@ pub fn not_late_to_kt(height_ft: f64, change_deg: f64) -> Result<Option<f64>, Er
 
 /// Up to which airspeed the turn is not late, over height and change.
 pub fn late() -> Result<String, Error> {
+    const HEIGHTS_FT: [f64; 7] = [0.0, 1_000.0, 5_000.0, 10_000.0, 20_000.0, 30_000.0, 40_000.0];
     let mut head = words(&["change"]);
     head.extend(HEIGHTS_FT.map(|height| format!("{} ft", whole(height))));
     let mut rows = Vec::new();

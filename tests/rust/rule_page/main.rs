@@ -132,7 +132,7 @@ fn the_climb_of_a_jet_is_safe_for_a_square_turn_to_24_000_ft() {
 
 #[test]
 fn a_turn_is_not_late_to_the_airspeed_of_the_lower_height_and_the_greater_change() {
-    let heights_ft = [1_000.0, 5_000.0, 10_000.0, 20_000.0, 30_000.0, 40_000.0, 45_000.0];
+    let heights_ft = [0.0, 1_000.0, 5_000.0, 10_000.0, 20_000.0, 30_000.0, 40_000.0, 45_000.0];
     let changes_deg = [5.0, 30.0, 60.0, 90.0, 120.0];
     for heights_ft in heights_ft.windows(2) {
         for changes_deg in changes_deg.windows(2) {
@@ -151,7 +151,7 @@ fn a_turn_is_not_late_to_the_airspeed_of_the_lower_height_and_the_greater_change
 
 #[test]
 fn faster_than_that_it_is_late() {
-    for height_ft in steps(1_000.0, 45_000.0, 11) {
+    for height_ft in steps(0.0, 45_000.0, 11) {
         for change_deg in [30.0, 60.0, 90.0, 120.0] {
             let to_kt = flown::not_late_to_kt(height_ft, change_deg).unwrap();
             for airspeed_kt in to_kt.into_iter().flat_map(|to_kt| steps(to_kt + 10.0, 700.0, 12)) {
