@@ -145,7 +145,21 @@ fn formulas(criterion: &mut Criterion) {
 fn arrays(criterion: &mut Criterion) {
     let mut group = criterion.benchmark_group("arrays");
     group.throughput(Throughput::Elements(POINTS));
-    let ranges: [(&str, &[(f64, f64)]); 5] = [
+    let ranges: [(&str, &[(f64, f64)]); 8] = [
+        (
+            "observe",
+            &[
+                (61.0, 61.0),
+                (-12.0, -12.0),
+                (420.0, 420.0),
+                (-8.0, -8.0),
+                (58.0, 64.0),
+                (-18.0, -6.0),
+                (0.0, 40_000.0),
+            ],
+        ),
+        ("geodesic_inverse", &[(-90.0, 90.0), (-180.0, 180.0), (-90.0, 90.0), (-180.0, 180.0)]),
+        ("geodesic_direct", &[(61.0, 61.0), (-12.0, -12.0), (0.0, 360.0), (0.0, 5000.0)]),
         ("tas_from_cas_kt", &[(120.0, 300.0), (0.0, 45_000.0), (-10.0, 20.0)]),
         ("wind_triangle", &[(0.0, 360.0), (120.0, 500.0), (0.0, 360.0), (0.0, 100.0)]),
         ("slant_range_nm", &[(0.0, 300.0), (0.0, 45_000.0)]),
