@@ -44,6 +44,8 @@ WANTED = [
      0, mpf("0.2") * mpf("1.0001"), 10, lambda x: x / ((1 + x) ** mpf("3.5") - 1)),
     ("EXPANSION", "`((1 + q)^(1/7) - 1)/q` in `q`, to 1.2^3.5 - 1, the speed of sound", lambda q: ((1 + q) ** (mpf(1) / 7) - 1) / q,
      0, (mpf("1.2") ** mpf("3.5") - 1) * mpf("1.0001"), 20, lambda q: q / ((1 + q) ** (mpf(1) / 7) - 1)),
+    ("LOG_SECANT_SHALLOW", "`-ln(cos x)/x^2` in `x^2`, to 30 degrees", lambda z: -log(cos(sqrt(z))) / z,
+     0, (pi / 6 * 1.001) ** 2, 9, lambda z: -z / log(cos(sqrt(z)))),
     ("LOG_SECANT", "`-ln(cos x)/x^2` in `x^2`, to 45 degrees", lambda z: -log(cos(sqrt(z))) / z,
      0, (pi / 4 * 1.001) ** 2, 14, lambda z: -z / log(cos(sqrt(z)))),
 ]

@@ -55,6 +55,11 @@ impl<N: North> CourseChange<N> {
     /// Derived; the sequence of turns is that of the fly-over waypoint of ICAO Doc 8168 Vol II (5th ed. 2006), Part III
     /// Section 2 Chapter 1 (from memory), here with wind and roll.
     pub fn fly_over(&self, intercept: InterceptAngle) -> FlyOver {
+        self.fly_over_beside(intercept, self.turn_length())
+    }
+
+    /// [`CourseChange::fly_over`] by a caller who has the length of the turn at hand.
+    pub(crate) fn fly_over_beside(&self, intercept: InterceptAngle, turn_length: Length) -> FlyOver {
         if self.change_deg == 0.0 {
             return FlyOver {
                 intercept_angle: intercept.value(),
@@ -69,7 +74,7 @@ impl<N: North> CourseChange<N> {
 
         let beyond_m = flown.established_m - self.past_fix_m;
         let fly_by_s = self.turn.duration_s() + beyond_m / self.groundspeed_after_m_s();
-        let fly_by_m = self.turn_length().get::<meter>() + beyond_m;
+        let fly_by_m = turn_length.get::<meter>() + beyond_m;
         FlyOver {
             intercept_angle: degrees(flown.angle_deg),
             greatest_overshoot: metres(self.greatest_overshoot_m(&flown.first)),

@@ -1,7 +1,7 @@
 //! The way through the air while a bank grows evenly: an integral without a closed form.
 
 use super::arithmetic::{polynomial, sum};
-use super::functions::{LOG_SECANT, sin_cos_within};
+use super::functions::{LOG_SECANT, LOG_SECANT_SHALLOW, sin_cos_within};
 
 /// The steepest bank that is answered, by its tangent.
 pub const STEEPEST: f64 = 1.0;
@@ -20,19 +20,24 @@ pub const NODES: [(f64, f64); 6] = [
     (0.981_560_634_246_719_2, 0.047_175_336_386_511_83),
 ];
 
+/// As [`NODES`], of order 8: enough for banks to [`SHALLOW`] and headings to [`LITTLE`].
+///
+/// Source: as there.
+const FEW_NODES: [(f64, f64); 4] = [
+    (0.183_434_642_495_649_8, 0.362_683_783_378_361_96),
+    (0.525_532_409_916_329, 0.313_706_645_877_887_27),
+    (0.796_666_477_413_626_7, 0.222_381_034_453_374_48),
+    (0.960_289_856_497_536_2, 0.101_228_536_290_376_26),
+];
+
+/// The bank and about the heading turned, in radians, to which few nodes will do.
+const SHALLOW: f64 = std::f64::consts::FRAC_PI_6;
+const LITTLE: f64 = 0.25;
+
 /// Heading turned while rolling in from level to a bank in radians, with what is turned for a unit of `-ln cos(bank)`.
 #[inline(always)]
 pub fn turned<const FMA: bool>(per_log: f64, squared_bank: f64) -> f64 {
     per_log * squared_bank * polynomial::<FMA, 14>(squared_bank, LOG_SECANT)
-}
-
-/// Cosine and sine of the heading turned at each node, and its weight: the nodes are shares of the bank.
-#[inline(always)]
-pub fn at_nodes<const FMA: bool>(per_log: f64, bank: f64, mut add: impl FnMut(f64, f64, f64)) {
-    for (node, weight) in NODES {
-        let (sine, cosine) = sin_cos_within::<FMA>(turned::<FMA>(per_log, bank * bank * (node * node)));
-        add(cosine, sine, weight);
-    }
 }
 
 /// The mean of cosine and sine of the heading while rolling in: where the way leads, of its length.
@@ -41,9 +46,28 @@ pub fn at_nodes<const FMA: bool>(per_log: f64, bank: f64, mut add: impl FnMut(f6
 #[inline(always)]
 pub fn mean<const FMA: bool>(per_log: f64, bank: f64) -> (f64, f64) {
     let (mut along, mut across) = (0.0, 0.0);
-    at_nodes::<FMA>(per_log, bank, |cosine, sine, weight| {
+    for (node, weight) in NODES {
+        let (sine, cosine) = sin_cos_within::<FMA>(turned::<FMA>(per_log, bank * bank * (node * node)));
         along = sum::<FMA>(weight, cosine, along);
         across = sum::<FMA>(weight, sine, across);
-    });
+    }
     (along, across)
+}
+
+/// Cosine and sine of the heading turned at nodes, and their weights, for a mean over one roll: few nodes for a shallow one.
+pub fn at_nodes(per_log: f64, bank: f64, mut add: impl FnMut(f64, f64, f64)) {
+    let square = bank * bank;
+    if bank <= SHALLOW && per_log * square * 0.53 <= LITTLE {
+        for (node, weight) in FEW_NODES {
+            let here = square * (node * node);
+            let turned = per_log * here * polynomial::<false, 9>(here, LOG_SECANT_SHALLOW);
+            let (sine, cosine) = sin_cos_within::<false>(turned);
+            add(cosine, sine, weight);
+        }
+    } else {
+        for (node, weight) in NODES {
+            let (sine, cosine) = sin_cos_within::<false>(turned::<false>(per_log, square * (node * node)));
+            add(cosine, sine, weight);
+        }
+    }
 }

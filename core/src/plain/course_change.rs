@@ -173,6 +173,7 @@ pub fn course_change(input: &CourseChangeInput) -> Result<CourseChangeOutput, Er
     let intercept = InterceptAngle::named("intercept_angle_deg", input.intercept_angle_deg)?;
 
     let (before, after, turn) = (change.before(), change.after(), change.turn());
+    let turn_length = change.turn_length();
     let closest_approach_nm = change.closest_approach().value().get::<nautical_mile>();
     let cone_radius_nm = cone_radius(height, half_angle).value().get::<nautical_mile>();
     Ok(CourseChangeOutput {
@@ -183,7 +184,7 @@ pub fn course_change(input: &CourseChangeInput) -> Result<CourseChangeOutput, Er
         dme_at_roll_out_nm: change.reading_at_roll_out(height).value().get::<nautical_mile>(),
         radial_at_roll_out_deg: change.bearing_at_roll_out().angle().get::<degree>(),
         duration_s: turn.duration().get::<second>(),
-        turn_length_nm: change.turn_length().get::<nautical_mile>(),
+        turn_length_nm: turn_length.get::<nautical_mile>(),
         bank_deg: turn.bank().get::<degree>(),
         radius_nm: turn.radius().get::<nautical_mile>(),
         governed_by: turn.governor(),
@@ -197,7 +198,7 @@ pub fn course_change(input: &CourseChangeInput) -> Result<CourseChangeOutput, Er
         closest_approach_nm,
         cone_radius_nm,
         enters_cone: f64::from(closest_approach_nm < cone_radius_nm),
-        fly_over: fly_over_output(&change.fly_over(intercept)),
+        fly_over: fly_over_output(&change.fly_over_beside(intercept, turn_length)),
     })
 }
 

@@ -236,7 +236,7 @@ impl RolledTurn {
         let both_m_s = |unit: Plane| speed_m_s(unit) + speed_m_s(unit.mirrored().turned(end));
         let mut mean_m_s = 0.0;
         if self.rolls_gently() {
-            roll::at_nodes::<false>(self.turn_per_roll(), self.bank_rad, |cosine, sine, weight| {
+            roll::at_nodes(self.turn_per_roll(), self.bank_rad, |cosine, sine, weight| {
                 mean_m_s += weight * both_m_s(Plane { north: cosine, east: sine });
             });
         } else {
@@ -307,8 +307,10 @@ impl RolledTurn {
         }
         let turn_per_roll = self.turn_per_roll();
         if self.rolls_gently() {
-            let (along, across) = roll::mean::<false>(turn_per_roll, bank_rad);
-            return Plane { north: along, east: across } * (metres_per_rad * bank_rad);
+            roll::at_nodes(turn_per_roll, bank_rad, |cosine, sine, weight| {
+                sum_m = sum_m + Plane { north: cosine, east: sine } * weight;
+            });
+            return sum_m * (metres_per_rad * bank_rad);
         }
         let end = bank_rad.tan().asinh();
         let count = panels(2.0 * end).max(panels(turn_per_roll * log_secant(bank_rad)));

@@ -10,7 +10,7 @@ mod tests;
 
 use super::arithmetic::{polynomial, sum};
 use polynomials::{ARCTANGENT, COSINE, EXPONENTIAL, LOGARITHM, SINE};
-pub use polynomials::{EXPANSION, IMPACT, LOG_SECANT};
+pub use polynomials::{EXPANSION, IMPACT, LOG_SECANT, LOG_SECANT_SHALLOW};
 
 /// Added and taken away again it leaves a number rounded; its last bits are then the whole number.
 const ROUNDER: f64 = 6_755_399_441_055_744.0;
