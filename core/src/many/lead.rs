@@ -1,8 +1,8 @@
 //! The leads of many course changes in the wind.
 
 use super::arithmetic::sum;
-use super::functions::{atan2_deg, exp, sin_cos_deg, sin_cos_within};
-use super::roll::{self, MOST_ROLLED, STEEPEST};
+use super::functions::{atan2_deg, exp, sin_cos_deg, sin_cos_within, slope_deg};
+use super::roll::{self, MOST_ROLLED, NODES, STEEPEST};
 use super::turn_radius::KNOT2_NM;
 use super::{Column, Kernel, ROOM, pass};
 use crate::turn::STANDARD_GRAVITY_M_S2;
@@ -93,13 +93,49 @@ impl Kernel for Lead<'_> {
         let rolled =
             self.roll_rate_deg_per_s.iter().map(|rate| u64::from(*rate < f64::INFINITY)).sum::<u64>();
         if rolled > 0 {
+            let mut banks: Column = [0.0; ROOM];
+            let (mut roll_hours, mut per_logs): (Column, Column) = ([0.0; ROOM], [0.0; ROOM]);
             pass!(airspeed_kt in self.true_airspeed_kt, roll_deg_per_s in self.roll_rate_deg_per_s,
-                change_deg in &changes, half_sine in &half_sines, half_cosine in &half_cosines, tangent in &tangents,
+                change_deg in &changes, tangent in &mut tangents, bank in &mut banks, hours in &mut roll_hours,
+                per_log in &mut per_logs, => {
+                *hours = 1.0 / (RADIAN * HOUR_S * *roll_deg_per_s);
+                *per_log = *hours / (KNOT2_NM * *airspeed_kt);
+                // The bank is the least of that of the limits and the peak that rolling in and out alone would need, whose tangent
+                // squared is `exp(change / per_log) - 1`.
+                let grown = *change_deg * RADIAN / *per_log;
+                let peak = exp::<FMA>(if grown < 1.0 { grown } else { 1.0 }) - 1.0;
+                let limit = if (*tangent <= STEEPEST) & (*roll_deg_per_s >= 1e-2) { *tangent } else { f64::NAN };
+                *tangent = if peak < limit * limit { peak.sqrt() } else { limit };
+                *bank = RADIAN * slope_deg::<FMA>(*tangent, 1.0);
+            });
+            // The mean of cosine and sine of the heading while rolling in.
+            let (mut alongs, mut acrosses): (Column, Column) = ([0.0; ROOM], [0.0; ROOM]);
+            for (node, weight) in NODES {
+                pass!(bank in &banks, per_log in &per_logs, along in &mut alongs, across in &mut acrosses, => {
+                    let turned = roll::turned::<FMA>(*per_log, *bank * *bank * (node * node));
+                    let (sine, cosine) = sin_cos_within::<FMA>(turned);
+                    *along = sum::<FMA>(weight, cosine, *along);
+                    *across = sum::<FMA>(weight, sine, *across);
+                });
+            }
+            pass!(airspeed_kt in self.true_airspeed_kt, roll_deg_per_s in self.roll_rate_deg_per_s, change_deg in &changes,
+                half_sine in &half_sines, half_cosine in &half_cosines, tangent in &tangents, bank in &banks,
+                hours in &roll_hours, per_log in &per_logs, along in &alongs, across in &acrosses,
                 length_nm in &mut lengths, duration_h in &mut durations, => {
-                let roll = Roll::of::<FMA>(*airspeed_kt, *roll_deg_per_s, *change_deg * RADIAN, *tangent);
-                let (length, duration) = roll.way::<FMA>(*half_sine, *half_cosine);
+                let rolled = roll::turned::<FMA>(*per_log, *bank * *bank);
+                let rolled = if rolled <= MOST_ROLLED { rolled } else { f64::NAN };
+                let left = *change_deg * RADIAN - 2.0 * rolled;
+                let held = if left < 0.0 { 0.0 } else { left };
+                let rolling_h = *hours * *bank;
+                let rolling_nm =
+                    *airspeed_kt * rolling_h * sum::<FMA>(*along, *half_cosine, *across * *half_sine);
+                let (sine, cosine) = sin_cos_within::<FMA>(rolled);
+                let held_sine = sum::<FMA>(*half_sine, cosine, -(*half_cosine * sine));
+                let radius_per_kt = KNOT2_NM * *airspeed_kt / *tangent;
+                let holding_nm = radius_per_kt * *airspeed_kt * (if held > 0.0 { held_sine } else { 0.0 });
                 let instant = *roll_deg_per_s == f64::INFINITY;
-                *length_nm = if instant { *length_nm } else { length };
+                *length_nm = if instant { *length_nm } else { 2.0 * (rolling_nm + holding_nm) };
+                let duration = sum::<FMA>(radius_per_kt, held, 2.0 * rolling_h);
                 *duration_h = if instant { *duration_h } else { duration };
             });
         }
@@ -126,51 +162,6 @@ impl Kernel for Lead<'_> {
                 & (*wind_kt <= 0.9 * *airspeed_kt);
             *lead_nm = if vouched { *lead_nm } else { f64::NAN };
         });
-    }
-}
-
-/// A turn with its rolls: bank, heading turned in one of them and while it is held, in radians.
-struct Roll {
-    airspeed_kt: f64,
-    /// How long a roll takes for a radian, in hours, and what heading it turns through for a unit of `-ln cos(bank)`.
-    hours: f64,
-    per_log: f64,
-    tangent: f64,
-    bank: f64,
-    rolled: f64,
-    held: f64,
-}
-
-impl Roll {
-    /// Held is the least of the bank that limits give and the peak that rolling in and out alone would need, whose tangent squared is
-    /// `exp(change / per_log) - 1`.
-    #[inline(always)]
-    fn of<const FMA: bool>(airspeed_kt: f64, roll_deg_per_s: f64, change: f64, limit: f64) -> Self {
-        let hours = 1.0 / (RADIAN * HOUR_S * roll_deg_per_s);
-        let per_log = hours / (KNOT2_NM * airspeed_kt);
-        let grown = change / per_log;
-        let peak = exp::<FMA>(if grown < 1.0 { grown } else { 1.0 }) - 1.0;
-        let limit = if (limit <= STEEPEST) & (roll_deg_per_s >= 1e-2) { limit } else { f64::NAN };
-        let tangent = if peak < limit * limit { peak.sqrt() } else { limit };
-        let bank = RADIAN * atan2_deg::<FMA>(tangent, 1.0);
-        let rolled = roll::turned::<FMA>(per_log, bank * bank);
-        let rolled = if rolled <= MOST_ROLLED { rolled } else { f64::NAN };
-        let held = change - 2.0 * rolled;
-        Self { airspeed_kt, hours, per_log, tangent, bank, rolled, held: if held < 0.0 { 0.0 } else { held } }
-    }
-
-    /// How long the way through the air is from end to end, in miles, and how long it takes, in hours: from the sine and cosine of half
-    /// the change of heading.
-    #[inline(always)]
-    fn way<const FMA: bool>(&self, half_sine: f64, half_cosine: f64) -> (f64, f64) {
-        let (along, across) = roll::mean::<FMA>(self.per_log, self.bank);
-        let rolling_h = self.hours * self.bank;
-        let rolling_nm = self.airspeed_kt * rolling_h * sum::<FMA>(along, half_cosine, across * half_sine);
-        let (sine, cosine) = sin_cos_within::<FMA>(self.rolled);
-        let held_sine = sum::<FMA>(half_sine, cosine, -(half_cosine * sine));
-        let radius_per_kt = KNOT2_NM * self.airspeed_kt / self.tangent;
-        let holding_nm = radius_per_kt * self.airspeed_kt * (if self.held > 0.0 { held_sine } else { 0.0 });
-        (2.0 * (rolling_nm + holding_nm), sum::<FMA>(radius_per_kt, self.held, 2.0 * rolling_h))
     }
 }
 

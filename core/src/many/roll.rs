@@ -1,6 +1,6 @@
 //! The way through the air while a bank grows evenly: an integral without a closed form.
 
-use super::arithmetic::{polynomial, sum};
+use super::arithmetic::polynomial;
 use super::functions::{LOG_SECANT, LOG_SECANT_SHALLOW, sin_cos_within};
 
 /// The steepest bank that is answered, by its tangent.
@@ -40,21 +40,9 @@ pub fn turned<const FMA: bool>(per_log: f64, squared_bank: f64) -> f64 {
     per_log * squared_bank * polynomial::<FMA, 14>(squared_bank, LOG_SECANT)
 }
 
-/// The mean of cosine and sine of the heading while rolling in: where the way leads, of its length.
-///
-/// To 1e-13 for banks to [`STEEPEST`] and headings to [`MOST_ROLLED`].
-#[inline(always)]
-pub fn mean<const FMA: bool>(per_log: f64, bank: f64) -> (f64, f64) {
-    let (mut along, mut across) = (0.0, 0.0);
-    for (node, weight) in NODES {
-        let (sine, cosine) = sin_cos_within::<FMA>(turned::<FMA>(per_log, bank * bank * (node * node)));
-        along = sum::<FMA>(weight, cosine, along);
-        across = sum::<FMA>(weight, sine, across);
-    }
-    (along, across)
-}
-
 /// Cosine and sine of the heading turned at nodes, and their weights, for a mean over one roll: few nodes for a shallow one.
+///
+/// To 1e-12 for banks to [`STEEPEST`] and headings to [`MOST_ROLLED`].
 pub fn at_nodes(per_log: f64, bank: f64, mut add: impl FnMut(f64, f64, f64)) {
     let square = bank * bank;
     if bank <= SHALLOW && per_log * square * 0.53 <= LITTLE {
