@@ -1834,6 +1834,22 @@ typedef struct lubber_leg_conditions {
    * How far a leg is drawn that is ended by hand; 10 at first.
    */
   double manual_distance_nm;
+  /**
+   * Pressure altitude of that wind, where another one is given above it; NaN, as at first, for one wind at every altitude.
+   */
+  double wind_altitude_ft;
+  /**
+   * Pressure altitude of the upper wind, or NaN, as at first.
+   */
+  double upper_wind_altitude_ft;
+  /**
+   * Where the upper wind blows from, true, or NaN, as at first.
+   */
+  double upper_wind_from_deg;
+  /**
+   * Speed of the upper wind, or NaN, as at first.
+   */
+  double upper_wind_speed_kt;
 } lubber_leg_conditions;
 
 /**

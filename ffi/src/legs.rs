@@ -83,6 +83,14 @@ pub struct lubber_leg_conditions {
     pub intercept_angle_deg: f64,
     /// How far a leg is drawn that is ended by hand; 10 at first.
     pub manual_distance_nm: f64,
+    /// Pressure altitude of that wind, where another one is given above it; NaN, as at first, for one wind at every altitude.
+    pub wind_altitude_ft: f64,
+    /// Pressure altitude of the upper wind, or NaN, as at first.
+    pub upper_wind_altitude_ft: f64,
+    /// Where the upper wind blows from, true, or NaN, as at first.
+    pub upper_wind_from_deg: f64,
+    /// Speed of the upper wind, or NaN, as at first.
+    pub upper_wind_speed_kt: f64,
 }
 
 // SAFETY: as the trait asks; the airspeed and the altitude have no usual values.
@@ -357,6 +365,10 @@ unsafe fn read_conditions(conditions: *const lubber_leg_conditions) -> Result<Co
         climb_fpm: given.climb_fpm,
         intercept_angle_deg: given.intercept_angle_deg,
         manual_distance_nm: given.manual_distance_nm,
+        wind_altitude_ft: given.wind_altitude_ft,
+        upper_wind_altitude_ft: given.upper_wind_altitude_ft,
+        upper_wind_from_deg: given.upper_wind_from_deg,
+        upper_wind_speed_kt: given.upper_wind_speed_kt,
     })
 }
 
@@ -374,6 +386,10 @@ fn usual(true_airspeed_kt: f64, altitude_ft: f64) -> lubber_leg_conditions {
         climb_fpm: input.climb_fpm,
         intercept_angle_deg: input.intercept_angle_deg,
         manual_distance_nm: input.manual_distance_nm,
+        wind_altitude_ft: input.wind_altitude_ft,
+        upper_wind_altitude_ft: input.upper_wind_altitude_ft,
+        upper_wind_from_deg: input.upper_wind_from_deg,
+        upper_wind_speed_kt: input.upper_wind_speed_kt,
     }
 }
 

@@ -11,7 +11,10 @@ use crate::error::{raised, unknown_word};
 /// The conditions in the order of [`ConditionsInput`].
 type Conditions = (f64, f64, f64, f64, f64, f64, f64, f64, f64, f64);
 
-fn conditions(given: Conditions) -> ConditionsInput {
+/// Lower altitude, upper altitude, direction and speed; NaN where there is one wind.
+type Levels = (f64, f64, f64, f64);
+
+fn conditions(given: Conditions, levels: Levels) -> ConditionsInput {
     ConditionsInput {
         true_airspeed_kt: given.0,
         wind_from_deg: given.1,
@@ -23,6 +26,10 @@ fn conditions(given: Conditions) -> ConditionsInput {
         climb_fpm: given.7,
         intercept_angle_deg: given.8,
         manual_distance_nm: given.9,
+        wind_altitude_ft: levels.0,
+        upper_wind_altitude_ft: levels.1,
+        upper_wind_from_deg: levels.2,
+        upper_wind_speed_kt: levels.3,
     }
 }
 
@@ -68,10 +75,11 @@ pub fn fly_legs<'py>(
     python: Python<'py>,
     legs: Vec<(String, Bound<'py, PyDict>)>,
     given: Conditions,
+    levels: Levels,
     spacing_nm: f64,
 ) -> PyResult<Flown<'py>> {
     let legs = legs.iter().map(|(word, numbers)| leg(python, word, numbers)).collect::<PyResult<Vec<_>>>()?;
-    let path = fly(&legs, &conditions(given)).map_err(|error| raised(python, &error))?;
+    let path = fly(&legs, &conditions(given, levels)).map_err(|error| raised(python, &error))?;
     let segments = PyList::empty(python);
     for segment in &path.segments {
         let plain = segment_output(&path, segment);

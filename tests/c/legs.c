@@ -48,6 +48,20 @@ int main(void)
     EXPECT_NEAR(points[0][0], 60.0, 1e-12);
     EXPECT_NEAR(points[1][count - 1], -9.0, 1e-9);
 
+    /* With an upper wind, the last leg of a climb is flown in more wind than the first. */
+    struct lubber_leg_conditions aloft = conditions;
+    aloft.climb_fpm = 1000.0;
+    aloft.wind_speed_kt = 0.0;
+    aloft.wind_altitude_ft = 9000.0;
+    aloft.upper_wind_altitude_ft = 29000.0;
+    aloft.upper_wind_from_deg = 280.0;
+    aloft.upper_wind_speed_kt = 80.0;
+    EXPECT(lubber_legs_fly(legs, 3, &aloft, segments, 3, &count, NULL) == LUBBER_OK);
+    EXPECT_NEAR(segments[0].start_groundspeed_kt, 250.0, 0.5);
+    EXPECT(segments[2].start_groundspeed_kt > 260.0);
+    aloft.upper_wind_speed_kt = NAN;
+    EXPECT(lubber_legs_fly(legs, 3, &aloft, segments, 3, &count, NULL) == LUBBER_ERROR_WIND_SPEED);
+
     /* The three straight legs of an arc in one call: the first ends where the second begins. */
     const double from = 350.0, to = 50.0, radius = 12.0, within = 0.25, speed = 150.0, wind_from = 310.0, wind_speed = 30.0;
     const double number[3] = {1.0, 2.0, 3.0};

@@ -123,3 +123,18 @@ def test_a_path_is_a_geojson_geometry_cut_at_the_antimeridian():
     west, east = over["coordinates"]
     assert west[-1][0] == 180.0 and east[0][0] == -180.0 and west[-1][1] == east[0][1]
     assert 60.2 < west[-1][1] < 60.3
+
+
+def test_with_an_upper_wind_each_leg_has_the_wind_where_it_begins():
+    climb = {**FLOWN, "climb_fpm": 1000.0, "altitude_ft": 4000.0}
+    still = {**climb, "wind_speed_kt": 0.0}
+    levels = {"wind_altitude_ft": 4000.0, "upper_wind_altitude_ft": 24_000.0, "upper_wind_from_deg": 280.0, "upper_wind_speed_kt": 80.0}
+    path = lubberline.fly_legs(CORNER, **still, **levels)
+    first, last = path.segments[0], path.segments[-1]
+    assert first.start_groundspeed_kt == pytest.approx(250.0, abs=0.5) and last.start_groundspeed_kt > 260.0
+    same = {**levels, "upper_wind_speed_kt": 30.0}
+    assert lubberline.fly_legs(CORNER, **climb, **same).length_nm == pytest.approx(lubberline.fly_legs(CORNER, **climb).length_nm)
+    with pytest.raises(lubberline.NavigationError, match="upper_wind_speed_kt"):
+        lubberline.fly_legs(CORNER, **climb, **{**levels, "upper_wind_speed_kt": None})
+    with pytest.raises(lubberline.NavigationError, match="levels that ascend"):
+        lubberline.fly_legs(CORNER, **climb, **{**levels, "wind_altitude_ft": 30_000.0})

@@ -12,8 +12,10 @@ use crate::station::{Ident, Station};
 use crate::value::units::{degree, feet_per_minute, foot, knot, nautical_mile, nautical_miles, second};
 use crate::value::{
     Bearing, Declination, Elevation, GroundDistance, HoldTime, InterceptAngle, Latitude, Longitude, Position,
-    Quantity, Radial, SlantRange, TrueAirspeed, TrueAltitude, TrueBearing,
+    PressureAltitude, Quantity, Radial, SlantRange, TrueAirspeed, TrueAltitude, TrueBearing, TrueNorth,
+    WindSpeed,
 };
+use crate::wind::{Wind, WindLevel, WindsAloft};
 
 outputs! {
     /// What the two letters of a leg say: what [`leg_meaning`] gives.
@@ -135,6 +137,14 @@ pub struct ConditionsInput {
     pub intercept_angle_deg: f64,
     /// How far a leg is drawn that is ended by hand.
     pub manual_distance_nm: f64,
+    /// Pressure altitude of that wind, where another one is given above it; NaN for one wind at every altitude.
+    pub wind_altitude_ft: f64,
+    /// Pressure altitude of the upper wind, or NaN.
+    pub upper_wind_altitude_ft: f64,
+    /// Where the upper wind blows from, true, or NaN.
+    pub upper_wind_from_deg: f64,
+    /// Speed of the upper wind, or NaN.
+    pub upper_wind_speed_kt: f64,
 }
 
 impl ConditionsInput {
@@ -152,6 +162,10 @@ impl ConditionsInput {
             climb_fpm: 0.0,
             intercept_angle_deg: 30.0,
             manual_distance_nm: 10.0,
+            wind_altitude_ft: f64::NAN,
+            upper_wind_altitude_ft: f64::NAN,
+            upper_wind_from_deg: f64::NAN,
+            upper_wind_speed_kt: f64::NAN,
         }
     }
 }
@@ -199,6 +213,8 @@ pub struct SegmentOutput {
 
 /// Flies a sequence of legs.
 ///
+/// With an upper wind each leg is flown in the wind at the altitude where it begins ([`GroundPath::fly_aloft`]).
+///
 /// # Errors
 /// A value outside its range or not a number where the leg needs it, or a leg that cannot be flown: the error says which and why.
 ///
@@ -224,7 +240,34 @@ pub struct SegmentOutput {
 /// ```
 pub fn fly_legs(legs: &[LegInput], conditions: &ConditionsInput) -> Result<GroundPath, Error> {
     let legs = legs.iter().map(leg).collect::<Result<Vec<_>, _>>()?;
-    GroundPath::fly(&legs, &typed_conditions(conditions)?)
+    let typed = typed_conditions(conditions)?;
+    match winds_aloft(conditions, typed.wind)? {
+        Some(winds) => GroundPath::fly_aloft(&legs, &typed, &winds),
+        None => GroundPath::fly(&legs, &typed),
+    }
+}
+
+/// The winds of the two levels, if an upper one is given.
+fn winds_aloft(
+    input: &ConditionsInput,
+    lower: Wind<TrueNorth>,
+) -> Result<Option<WindsAloft<TrueNorth>>, Error> {
+    let upper = [input.upper_wind_altitude_ft, input.upper_wind_from_deg, input.upper_wind_speed_kt];
+    if input.wind_altitude_ft.is_nan() && upper.iter().all(|value| value.is_nan()) {
+        return Ok(None);
+    }
+    let lower = WindLevel {
+        altitude: PressureAltitude::named("wind_altitude_ft", input.wind_altitude_ft)?,
+        wind: lower,
+    };
+    let upper = WindLevel {
+        altitude: PressureAltitude::named("upper_wind_altitude_ft", input.upper_wind_altitude_ft)?,
+        wind: Wind {
+            from: Bearing::named("upper_wind_from_deg", input.upper_wind_from_deg)?,
+            speed: WindSpeed::named("upper_wind_speed_kt", input.upper_wind_speed_kt)?,
+        },
+    };
+    WindsAloft::new(lower, vec![upper]).map(Some)
 }
 
 /// A segment of a path in plain numbers.

@@ -159,6 +159,10 @@ def fly_legs(
     intercept_angle_deg: float = 30.0,
     manual_distance_nm: float = 10.0,
     spacing_nm: float = 0.5,
+    wind_altitude_ft: float | None = None,
+    upper_wind_altitude_ft: float | None = None,
+    upper_wind_from_deg: float | None = None,
+    upper_wind_speed_kt: float | None = None,
 ) -> GroundPath:
     """Fly a sequence of path-and-terminator legs over the ellipsoid in a steady wind.
 
@@ -183,6 +187,9 @@ def fly_legs(
         How far a leg is drawn that is ended by hand.
     spacing_nm : float
         The most that two points of the path are apart, in a turn on the average.
+    wind_altitude_ft, upper_wind_altitude_ft, upper_wind_from_deg, upper_wind_speed_kt : float, optional
+        Pressure altitude of the wind given above, and a wind at a higher one: each leg is then flown in the wind at the altitude
+        where it begins.
 
     Returns
     -------
@@ -214,7 +221,17 @@ def fly_legs(
         number("intercept_angle_deg", intercept_angle_deg),
         number("manual_distance_nm", manual_distance_nm),
     )
-    flown, points = _native.fly_legs([(leg.code, dict(leg.numbers)) for leg in legs], conditions, number("spacing_nm", spacing_nm))
+    levels = tuple(
+        math.nan if value is None else number(name, value)
+        for name, value in (
+            ("wind_altitude_ft", wind_altitude_ft),
+            ("upper_wind_altitude_ft", upper_wind_altitude_ft),
+            ("upper_wind_from_deg", upper_wind_from_deg),
+            ("upper_wind_speed_kt", upper_wind_speed_kt),
+        )
+    )
+    spelled = [(leg.code, dict(leg.numbers)) for leg in legs]
+    flown, points = _native.fly_legs(spelled, conditions, levels, number("spacing_nm", spacing_nm))
     segments = tuple(PathSegment(leg, kind, *start, *end, *rest, *flying, *turn) for leg, kind, start, end, rest, flying, turn in flown)
     columns: NDArray[np.float64] = np.array(points, dtype=float).reshape(-1, 2)
     return GroundPath(segments, columns[:, 0], columns[:, 1])
