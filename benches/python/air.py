@@ -127,7 +127,7 @@ def declinations(table, places, points, random):
 
 
 def single_calls():
-    print("\nSingle calls from Python\n\n| what | ns |\n|---|---|")
+    print("\n### Single calls from Python\n\n| what | ns |\n|---|---|")
     for name, arguments in (
         ("slant_range_nm", (10.0, 30_000.0)),
         ("turn_radius_nm", (450.0, 25.0)),
