@@ -145,7 +145,7 @@ def test_station():
     assert seen._fields == ("radial_deg", "dme_nm", "ground_distance_nm", "elevation_angle_deg")
     line = lubberline.geodesic_inverse(61.25, -11.5, 61.5, -11.0)
     assert seen.radial_deg == pytest.approx(line.initial_bearing_deg + 6.0)
-    assert seen.ground_distance_nm == line.distance_nm
+    assert seen.ground_distance_nm == pytest.approx(line.distance_nm, abs=1e-10)
     assert seen.dme_nm == pytest.approx(lubberline.slant_range_nm(line.distance_nm, 30_580.0), abs=1e-3)
     overhead = station.observe(61.25, -11.5, 31_000.0)
     assert math.isnan(overhead.radial_deg) and overhead.elevation_angle_deg == pytest.approx(90.0)
