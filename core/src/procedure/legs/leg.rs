@@ -99,7 +99,7 @@ pub enum Leg {
     HoldToAltitude(Hold, TrueAltitude),
     /// HF: one racetrack, then on from its fix.
     HoldToFix(Hold),
-    /// HM: a racetrack until ended by hand; one is flown.
+    /// HM: a racetrack until ended by hand; one is flown after the entry.
     HoldToManual(Hold),
     /// PI: a 45/180 procedure turn off an outbound course, until it meets the next leg.
     ProcedureTurn {
