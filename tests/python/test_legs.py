@@ -66,6 +66,102 @@ def test_an_arc_keeps_its_distance():
     assert distance == pytest.approx(14.0, abs=1e-9)
 
 
+WINDY = {"true_airspeed_kt": 220.0, "altitude_ft": 4000.0, "climb_fpm": 900.0, "wind_from_deg": 280.0, "wind_speed_kt": 45.0}
+START = [fix("IF", 60.0, -10.0), fix("TF", 60.3, -10.0, fly_over=True)]
+SITE = {"center_latitude_deg": 60.2, "center_longitude_deg": -9.7, "center_elevation_ft": 300.0, "center_declination_deg": -7.0}
+STATION = lubberline.Station(60.2, -9.7, elevation_ft=300.0, declination_deg=-7.0)
+NEXT = fix("TF", 60.6, -9.2)
+
+
+def seen(end):
+    return STATION.observe(end.end_latitude_deg, end.end_longitude_deg, end.end_altitude_ft)
+
+
+def ends_at(end, latitude, longitude):
+    distance = lubberline.geodesic_inverse(end.end_latitude_deg, end.end_longitude_deg, latitude, longitude).distance_nm
+    assert distance == pytest.approx(0.0, abs=1e-6)
+
+
+def flown_from(end, latitude, longitude):
+    return lubberline.geodesic_inverse(latitude, longitude, end.end_latitude_deg, end.end_longitude_deg).distance_nm
+
+
+@pytest.mark.parametrize(
+    ("leg", "check"),
+    [
+        (NEXT, lambda end: ends_at(end, 60.6, -9.2)),
+        (fix("CF", 60.6, -9.2, course_deg=70.0), lambda end: ends_at(end, 60.6, -9.2) or end.end_course_deg == pytest.approx(70.0)),
+        (fix("DF", 60.6, -9.2), lambda end: ends_at(end, 60.6, -9.2)),
+        (fix("FA", 60.3, -10.0, course_deg=30.0, altitude_ft=12_000.0), lambda end: end.end_altitude_ft == pytest.approx(12_000.0)),
+        (fix("FC", 60.3, -10.0, course_deg=30.0, distance_nm=12.0), lambda end: flown_from(end, 60.3, -10.0) == pytest.approx(12.0)),
+        (fix("FD", 60.3, -10.0, course_deg=30.0, distance_nm=17.5, **SITE), lambda end: seen(end).dme_nm == pytest.approx(17.5)),
+        (fix("FM", 60.3, -10.0, course_deg=30.0), lambda end: flown_from(end, 60.3, -10.0) == pytest.approx(10.0)),
+        (Leg("CA", course_deg=70.0, altitude_ft=19_000.0), lambda end: end.end_altitude_ft == pytest.approx(19_000.0)),
+        (Leg("VA", course_deg=70.0, altitude_ft=19_000.0), lambda end: end.end_altitude_ft == pytest.approx(19_000.0)),
+        (Leg("CD", course_deg=20.0, distance_nm=15.0, **SITE), lambda end: seen(end).dme_nm == pytest.approx(15.0)),
+        (Leg("VD", course_deg=20.0, distance_nm=15.0, **SITE), lambda end: seen(end).dme_nm == pytest.approx(15.0)),
+        (Leg("CR", course_deg=80.0, radial_deg=10.0, **SITE), lambda end: seen(end).radial_deg == pytest.approx(10.0)),
+        (Leg("VR", course_deg=80.0, radial_deg=10.0, **SITE), lambda end: seen(end).radial_deg == pytest.approx(10.0)),
+        (Leg("VM", course_deg=0.0), lambda end: 5.0 < end.end_course_deg < 15.0 and end.start_heading_deg % 360.0 == pytest.approx(0.0, abs=0.1)),
+        (
+            fix("HF", 60.3, -10.0, course_deg=0.0, outbound_time_s=60.0, to_right=True),
+            lambda end: ends_at(end, 60.3, -10.0) or end.end_course_deg % 360.0 == pytest.approx(0.0, abs=0.1),
+        ),
+        (fix("HM", 60.3, -10.0, course_deg=0.0, outbound_time_s=60.0, to_right=True), lambda end: ends_at(end, 60.3, -10.0)),
+        (
+            fix("HA", 60.3, -10.0, course_deg=0.0, outbound_time_s=60.0, altitude_ft=12_000.0, to_right=False),
+            lambda end: ends_at(end, 60.3, -10.0) or end.end_altitude_ft >= 12_000.0,
+        ),
+    ],
+    ids=lambda value: value.code if isinstance(value, Leg) else "",
+)
+def test_a_leg_ends_where_its_letters_say(leg, check):
+    # A leg from a fix may be the first.
+    legs = [leg] if leg.code in ("FA", "FC", "FD", "FM") else [*START, leg]
+    path = lubberline.fly_legs(legs, **WINDY)
+    assert path.segments[-1].leg == len(legs) - 1
+    assert check(path.segments[-1]) in (None, True)
+
+
+@pytest.mark.parametrize("code", ["CI", "VI"])
+def test_a_leg_to_an_intercept_ends_on_the_next(code):
+    path = lubberline.fly_legs([*START, Leg(code, course_deg=20.0), fix("CF", 60.8, -8.6, course_deg=95.0)], **WINDY)
+    ends_at(path.segments[-1], 60.8, -8.6)
+    first = next(segment for segment in path.segments if segment.leg == 2 and segment.kind == "straight")
+    flown = first.start_course_deg if code == "CI" else first.start_heading_deg
+    assert flown == pytest.approx(20.0, abs=0.3)
+
+
+def test_a_fixed_radius_leg_keeps_its_radius():
+    center = (60.0, -10.0)
+    begin, finish = (lubberline.geodesic_direct(*center, bearing, 5.0) for bearing in (270.0, 360.0))
+    before = lubberline.geodesic_direct(begin.latitude_deg, begin.longitude_deg, 180.0, 8.0)
+    path = lubberline.fly_legs(
+        [
+            fix("IF", before.latitude_deg, before.longitude_deg),
+            fix("TF", begin.latitude_deg, begin.longitude_deg),
+            fix("RF", finish.latitude_deg, finish.longitude_deg, center_latitude_deg=60.0, center_longitude_deg=-10.0, to_right=True),
+        ],
+        **WINDY,
+    )
+    arc = path.segments[-1]
+    assert arc.kind == "arc" and arc.length_nm == pytest.approx(5.0 * math.pi / 2.0, abs=0.02)
+    assert flown_from(arc, *center) == pytest.approx(5.0, abs=1e-6)
+
+
+@pytest.mark.parametrize("to_right", [True, False])
+def test_a_procedure_turn_comes_back_on_its_course(to_right):
+    path = lubberline.fly_legs(
+        [fix("PI", 60.0, -10.0, course_deg=250.0, distance_nm=6.0, to_right=to_right), fix("CF", 60.0, -10.0, course_deg=70.0)], **WINDY
+    )
+    ends_at(path.segments[-1], 60.0, -10.0)
+    assert path.segments[-1].end_course_deg == pytest.approx(70.0, abs=0.1)
+    first, back = (segment.heading_change_deg for segment in path.segments[:4] if segment.kind == "turn")
+    assert (first > 0.0) is to_right and (back > 0.0) is not to_right
+    # In heading, with the wind's crab; the turn back goes on until it cuts the inbound course from its own side.
+    assert abs(first) == pytest.approx(45.0, abs=12.0) and abs(back) > 150.0
+
+
 @pytest.mark.parametrize(
     ("legs", "message"),
     [
