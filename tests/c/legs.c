@@ -1,9 +1,129 @@
-/* Path-and-terminator legs: three fixes flown by, and what is wrong with two. */
+/* Path-and-terminator legs: every code to its end, three fixes flown by, and what is wrong with two. */
 
 #include "expect.h"
 
+/* A leg of a code from the fix at 60.3 N, 10 W, with what any code may need: a DME and its station, a radial, an altitude, a course. */
+static struct lubber_leg leg_of(int32_t code)
+{
+    struct lubber_leg leg;
+    EXPECT(lubber_leg_init(&leg, sizeof leg, code) == LUBBER_OK);
+    leg.passage = LUBBER_PASSAGE_FLY_OVER;
+    leg.to_right = 1;
+    leg.fix_latitude_deg = 60.3;
+    leg.fix_longitude_deg = -10.0;
+    leg.course_deg = code >= LUBBER_LEG_CODE_HOLD_TO_ALTITUDE && code <= LUBBER_LEG_CODE_HOLD_TO_MANUAL ? 60.0 : 30.0;
+    leg.altitude_ft = 12000.0;
+    leg.distance_nm = 15.0;
+    leg.center_latitude_deg = 60.2;
+    leg.center_longitude_deg = -9.7;
+    leg.center_elevation_ft = 300.0;
+    leg.center_declination_deg = -7.0;
+    leg.radial_deg = 10.0;
+    leg.outbound_time_s = 60.0;
+    return leg;
+}
+
+/* The end of the last of some legs. */
+static struct lubber_path_segment end_of(const struct lubber_leg *legs, size_t leg_count)
+{
+    struct lubber_leg_conditions conditions;
+    lubber_leg_conditions_init(&conditions, sizeof conditions, 220.0, 4000.0);
+    conditions.climb_fpm = 900.0;
+    conditions.wind_from_deg = 280.0;
+    conditions.wind_speed_kt = 45.0;
+    struct lubber_path_segment segments[80] = {{.struct_size = sizeof segments[0]}};
+    size_t count = 0, failed = 0;
+    int32_t status = lubber_legs_fly(legs, leg_count, &conditions, segments, 80, &count, &failed);
+    EXPECT(status == LUBBER_OK && count > 0 && count <= 80);
+    return segments[status == LUBBER_OK ? count - 1 : 0];
+}
+
+/* Each code ends where its letters say. */
+static void every_code(void)
+{
+    double latitude, longitude, distance_nm, dme_nm, radial_deg;
+    struct lubber_leg legs[3] = {leg_of(LUBBER_LEG_CODE_INITIAL_FIX), leg_of(LUBBER_LEG_CODE_TRACK_TO_FIX)};
+    legs[0].fix_latitude_deg = 60.0;
+    for (int32_t code = LUBBER_LEG_CODE_FIX_TO_ALTITUDE; code <= LUBBER_LEG_CODE_HOLD_TO_MANUAL; code++) {
+        int from_fix = code <= LUBBER_LEG_CODE_FIX_TO_MANUAL;
+        int onto_next = code == LUBBER_LEG_CODE_COURSE_TO_INTERCEPT || code == LUBBER_LEG_CODE_HEADING_TO_INTERCEPT;
+        if (onto_next)
+            continue;
+        legs[2] = leg_of(code);
+        struct lubber_path_segment end = from_fix ? end_of(&legs[2], 1) : end_of(legs, 3);
+        lubber_geodesic_inverse(60.3, -10.0, end.end_latitude_deg, end.end_longitude_deg, &distance_nm, NULL, NULL);
+        lubber_observe(60.2, -9.7, 300.0, -7.0, end.end_latitude_deg, end.end_longitude_deg, end.end_altitude_ft, &radial_deg, &dme_nm, NULL, NULL);
+        switch (code) {
+        case LUBBER_LEG_CODE_FIX_TO_ALTITUDE:
+        case LUBBER_LEG_CODE_COURSE_TO_ALTITUDE:
+        case LUBBER_LEG_CODE_HEADING_TO_ALTITUDE:
+            EXPECT_NEAR(end.end_altitude_ft, 12000.0, 1e-6);
+            break;
+        case LUBBER_LEG_CODE_FIX_TO_DISTANCE:
+            EXPECT_NEAR(distance_nm, 15.0, 1e-6);
+            break;
+        case LUBBER_LEG_CODE_FIX_TO_MANUAL:
+            EXPECT_NEAR(distance_nm, 10.0, 1e-6);
+            break;
+        case LUBBER_LEG_CODE_FIX_TO_DME:
+        case LUBBER_LEG_CODE_COURSE_TO_DME:
+        case LUBBER_LEG_CODE_HEADING_TO_DME:
+            EXPECT_NEAR(dme_nm, 15.0, 1e-6);
+            break;
+        case LUBBER_LEG_CODE_COURSE_TO_RADIAL:
+        case LUBBER_LEG_CODE_HEADING_TO_RADIAL:
+            EXPECT_NEAR(radial_deg, 10.0, 1e-6);
+            break;
+        case LUBBER_LEG_CODE_HEADING_TO_MANUAL:
+            EXPECT_NEAR(end.start_heading_deg, 30.0, 0.1);
+            break;
+        default: /* racetracks end over their fix, inbound */
+            EXPECT_NEAR(distance_nm, 0.0, 1e-6);
+            EXPECT_NEAR(end.end_course_deg, 60.0, 0.1);
+        }
+    }
+
+    /* To a fix by course, directly, and from a course or heading that meets the next leg. */
+    struct lubber_leg next = leg_of(LUBBER_LEG_CODE_COURSE_TO_FIX);
+    next.fix_latitude_deg = 60.8;
+    next.fix_longitude_deg = -8.6;
+    next.course_deg = 95.0;
+    const int32_t before[2] = {LUBBER_LEG_CODE_COURSE_TO_INTERCEPT, LUBBER_LEG_CODE_HEADING_TO_INTERCEPT};
+    for (int index = 0; index < 2; index++) {
+        struct lubber_leg met[4] = {legs[0], legs[1], leg_of(before[index]), next};
+        EXPECT_NEAR(end_of(met, 4).end_course_deg, 95.0, 0.1);
+    }
+    next.code = LUBBER_LEG_CODE_DIRECT_TO_FIX;
+    struct lubber_leg direct[3] = {legs[0], legs[1], next};
+    EXPECT_NEAR(end_of(direct, 3).end_latitude_deg, 60.8, 1e-9);
+
+    /* Arcs: by DME about a station, and of a fixed radius about a centre. */
+    for (int32_t code = LUBBER_LEG_CODE_ARC_TO_FIX; code <= LUBBER_LEG_CODE_RADIUS_TO_FIX; code++) {
+        double far_latitude, far_longitude, course_deg = code == LUBBER_LEG_CODE_ARC_TO_FIX ? 270.0 : 180.0;
+        struct lubber_leg arc[3] = {leg_of(LUBBER_LEG_CODE_INITIAL_FIX), leg_of(LUBBER_LEG_CODE_TRACK_TO_FIX), leg_of(code)};
+        arc[1].passage = LUBBER_PASSAGE_FLY_BY;
+        lubber_geodesic_direct(60.2, -9.7, 270.0, 12.0, &latitude, &longitude, NULL);
+        lubber_geodesic_direct(latitude, longitude, course_deg, 12.0, &far_latitude, &far_longitude, NULL);
+        arc[0].fix_latitude_deg = far_latitude, arc[0].fix_longitude_deg = far_longitude;
+        arc[1].fix_latitude_deg = latitude, arc[1].fix_longitude_deg = longitude;
+        lubber_geodesic_direct(60.2, -9.7, 0.0, 12.0, &latitude, &longitude, NULL);
+        arc[2].fix_latitude_deg = latitude, arc[2].fix_longitude_deg = longitude;
+        struct lubber_path_segment end = end_of(arc, 3);
+        EXPECT(end.kind == 2);
+        EXPECT_NEAR(end.end_latitude_deg, latitude, 1e-9);
+    }
+
+    /* A procedure turn comes back on the course after it. */
+    struct lubber_leg back[2] = {leg_of(LUBBER_LEG_CODE_PROCEDURE_TURN), leg_of(LUBBER_LEG_CODE_COURSE_TO_FIX)};
+    back[0].course_deg = 250.0;
+    back[0].distance_nm = 6.0;
+    back[1].course_deg = 70.0;
+    EXPECT_NEAR(end_of(back, 2).end_course_deg, 70.0, 0.1);
+}
+
 int main(void)
 {
+    every_code();
     struct lubber_leg legs[3];
     const double latitudes[3] = {60.0, 60.5, 60.5}, longitudes[3] = {-10.0, -10.0, -9.0};
     for (int index = 0; index < 3; index++) {
