@@ -677,27 +677,27 @@
 #define LUBBER_HOLDING_ENTRY_DIRECT 3
 
 /**
- * FAA Aeronautical Information Manual 5-3-8 j: 200 kt to 6 000 ft, 230 kt to 14 000 ft, 265 kt above.
+ * FAA Aeronautical Information Manual, edition of 20 April 2023, 5-3-8 j 2 (a); the same in AFMAN 11-217V1 (3 January 2005), table 10.1: 200 kt to 6 000 ft, 230 kt to 14 000 ft, 265 kt above.
  */
 #define LUBBER_HOLDING_SPEED_RULE_FAA 0
 
 /**
- * The same, at fields of the US Air Force unless charted otherwise: 310 kt.
+ * At fields of the US Air Force unless charted otherwise, AIM of 20 April 2023, 5-3-8 j 2 (b)(3); AFMAN 11-217V1 (2005), 10.2.4.1: 310 kt.
  */
 #define LUBBER_HOLDING_SPEED_RULE_FAA_AIR_FORCE 1
 
 /**
- * The same, at fields of the US Navy unless charted otherwise: 230 kt.
+ * At fields of the US Navy unless charted otherwise, AIM of 20 April 2023, 5-3-8 j 2 (b)(4); AFMAN 11-217V1 (2005), 10.2.4.1: 230 kt.
  */
 #define LUBBER_HOLDING_SPEED_RULE_FAA_NAVY 2
 
 /**
- * ICAO Doc 8168 (as of AFMAN 11-217V1 of 2005, table 18.4): 230 kt to 14 000 ft, 240 kt to 20 000 ft, 265 kt to 34 000 ft, Mach 0.83 above.
+ * ICAO Doc 8168 by AFMAN 11-217V1 (3 January 2005), table 18.4, and by an AIP, ENR 1.5: 230 kt to 14 000 ft, 240 kt to 20 000 ft, 265 kt to 34 000 ft, Mach 0.83 above.
  */
 #define LUBBER_HOLDING_SPEED_RULE_ICAO 3
 
 /**
- * The same in turbulence, with clearance: 280 kt or Mach 0.8, whichever is less, to 34 000 ft, Mach 0.83 above.
+ * The same in turbulence, with clearance: 280 kt or Mach 0.8, whichever is less, to 34 000 ft, Mach 0.83 above. To 14 000 ft the AFMAN prints 280 kt alone, which is the lesser there.
  */
 #define LUBBER_HOLDING_SPEED_RULE_ICAO_TURBULENCE 4
 
@@ -707,19 +707,59 @@
 #define LUBBER_HOLDING_SPEED_RULE_ICAO_CATEGORIES_A_B 5
 
 /**
- * Canada since October 2018: 200 kt to 6 000 ft, 230 kt to 14 000 ft, 265 kt above.
+ * Transport Canada Aeronautical Information Manual, RAC 10.7, since October 2018, quoted: 200 kt to 6 000 ft, 230 kt to 14 000 ft, 265 kt above.
  */
 #define LUBBER_HOLDING_SPEED_RULE_CANADA 6
 
 /**
- * Canada before October 2018, propeller aircraft: 175 kt to 30 000 ft.
+ * The same before October 2018, propeller aircraft, quoted: 175 kt to 30 000 ft.
  */
 #define LUBBER_HOLDING_SPEED_RULE_CANADA_PROPELLER 7
 
 /**
- * Canada before October 2018, civil jets: 230 kt to 14 000 ft, 265 kt above.
+ * The same before October 2018, civil jets, quoted: 230 kt to 14 000 ft, 265 kt above.
  */
 #define LUBBER_HOLDING_SPEED_RULE_CANADA_JET 8
+
+/**
+ * Patterns charted with the icon of 210 kt, AIM of 20 April 2023, 5-3-8 j 2 (b)(1): 210 kt above 6 000 to 14 000 ft, else as `Faa`.
+ */
+#define LUBBER_HOLDING_SPEED_RULE_FAA_ICON 9
+
+/**
+ * A climb in the pattern that a procedure prescribes, AIM of 20 April 2023, 5-3-8 j 2 (b)(6), the figure from memory: 310 kt.
+ */
+#define LUBBER_HOLDING_SPEED_RULE_FAA_CLIMB_IN 10
+
+/**
+ * AIM before 1998, propeller aircraft, from memory: 175 kt.
+ */
+#define LUBBER_HOLDING_SPEED_RULE_FAA_PROPELLER_NINETIES 11
+
+/**
+ * AIM before 1998, civil jets, from memory: 200 kt to 6 000 ft, 210 kt to 14 000 ft, 230 kt above.
+ */
+#define LUBBER_HOLDING_SPEED_RULE_FAA_JET_NINETIES 12
+
+/**
+ * ICAO Doc 8168, first edition, propeller aircraft, from memory: 170 kt.
+ */
+#define LUBBER_HOLDING_SPEED_RULE_ICAO_FIRST_EDITION_PROPELLER 13
+
+/**
+ * ICAO Doc 8168, first edition, jets, from memory: 210 kt to 6 000 ft, 220 kt to 14 000 ft, 240 kt above.
+ */
+#define LUBBER_HOLDING_SPEED_RULE_ICAO_FIRST_EDITION_JET 14
+
+/**
+ * At Canadian military fields unless noted otherwise, RAC 10.7 since October 2018, quoted: 310 kt.
+ */
+#define LUBBER_HOLDING_SPEED_RULE_CANADA_MILITARY 15
+
+/**
+ * A climb in the pattern, Canada since October 2018, and civil jets before, quoted: 310 kt.
+ */
+#define LUBBER_HOLDING_SPEED_RULE_CANADA_CLIMB 16
 
 /**
  * ICAO Doc 8168 Vol I (5th ed. 2006), Part I Section 6 Chapter 1: the outbound leg, in still air.
@@ -1277,72 +1317,72 @@
 #define LUBBER_FLAG_OUT_OF_RANGE 4
 
 /**
- * T: 25 NM from 1 000 to 12 000 ft above the transmitter.
+ * T, AIM of 2023: 25 NM from 1 000 to 12 000 ft above the transmitter.
  */
 #define LUBBER_SERVICE_CLASS_TERMINAL 0
 
 /**
- * L: 40 NM from 1 000 to 18 000 ft above the transmitter.
+ * L, AIM of 2023: 40 NM from 1 000 to 18 000 ft above the transmitter.
  */
 #define LUBBER_SERVICE_CLASS_LOW 1
 
 /**
- * H: 40 NM from 1 000 ft, 100 NM from 14 500 to 60 000 ft, 130 NM from 18 000 to 45 000 ft above the transmitter.
+ * H, AIM of 2023: 40 NM from 1 000 ft, 100 NM from 14 500 to 60 000 ft, 130 NM from 18 000 to 45 000 ft above the transmitter.
  */
 #define LUBBER_SERVICE_CLASS_HIGH 2
 
 /**
- * VL: 40 NM from 1 000 ft, 70 NM from 5 000 to below 18 000 ft.
+ * VL, AIM of 2023: 40 NM from 1 000 ft, 70 NM from 5 000 to below 18 000 ft.
  */
 #define LUBBER_SERVICE_CLASS_VOR_LOW 3
 
 /**
- * VH: 40 NM from 1 000 ft, 70 NM from 5 000 ft, then as H from 14 500 ft.
+ * VH, AIM of 2023: 40 NM from 1 000 ft, 70 NM from 5 000 ft, then as H from 14 500 ft.
  */
 #define LUBBER_SERVICE_CLASS_VOR_HIGH 4
 
 /**
- * DL: to the radio horizon below 12 900 ft, 130 NM to below 18 000 ft.
+ * DL, AIM of 2023, figures from memory: to the radio horizon below 12 900 ft, 130 NM to below 18 000 ft.
  */
 #define LUBBER_SERVICE_CLASS_DME_LOW 5
 
 /**
- * DH: to the radio horizon below 12 900 ft, 130 NM to 45 000 ft, 100 NM to 60 000 ft.
+ * DH, AIM of 2023, figures from memory: to the radio horizon below 12 900 ft, 130 NM to 45 000 ft, 100 NM to 60 000 ft.
  */
 #define LUBBER_SERVICE_CLASS_DME_HIGH 6
 
 /**
- * T of the editions of 2004 to 2016: heights above the ground.
+ * T, AIM of 2004 to 2016: the same figures above the ground.
  */
 #define LUBBER_SERVICE_CLASS_TERMINAL_ABOVE_GROUND 7
 
 /**
- * L of the editions of 2004 to 2016: heights above the ground.
+ * L, AIM of 2004 to 2016: the same figures above the ground.
  */
 #define LUBBER_SERVICE_CLASS_LOW_ABOVE_GROUND 8
 
 /**
- * H of the editions of 2004 to 2016: heights above the ground.
+ * H, AIM of 2004 to 2016: the same figures above the ground.
  */
 #define LUBBER_SERVICE_CLASS_HIGH_ABOVE_GROUND 9
 
 /**
- * NDB that is a compass locator: 15 NM at all heights (TBL 1-1-2).
+ * NDB that is a compass locator, AIM of 2004 to 2023: 15 NM at all heights.
  */
 #define LUBBER_SERVICE_CLASS_COMPASS_LOCATOR 10
 
 /**
- * NDB of class MH: 25 NM at all heights.
+ * NDB of class MH, the same: 25 NM at all heights.
  */
 #define LUBBER_SERVICE_CLASS_NDB_MEDIUM_HIGH 11
 
 /**
- * NDB of class H: 50 NM at all heights; that of a single station may be less.
+ * NDB of class H, the same: 50 NM at all heights; that of a single station may be less.
  */
 #define LUBBER_SERVICE_CLASS_NDB_HIGH 12
 
 /**
- * NDB of class HH: 75 NM at all heights.
+ * NDB of class HH, the same: 75 NM at all heights.
  */
 #define LUBBER_SERVICE_CLASS_NDB_VERY_HIGH 13
 
@@ -6181,7 +6221,7 @@ size_t lubber_holding_timing_n(size_t count,
  * By authority and altitude, as published; a limit of both airspeed and Mach number means the lesser of the two.
  *
  * @param altitude_ft altitude or flight level, -16 420 to 262 467
- * @param rule whose limit, with its edition: LUBBER_HOLDING_SPEED_RULE_FAA, LUBBER_HOLDING_SPEED_RULE_FAA_AIR_FORCE, LUBBER_HOLDING_SPEED_RULE_FAA_NAVY, LUBBER_HOLDING_SPEED_RULE_ICAO, LUBBER_HOLDING_SPEED_RULE_ICAO_TURBULENCE, LUBBER_HOLDING_SPEED_RULE_ICAO_CATEGORIES_A_B, LUBBER_HOLDING_SPEED_RULE_CANADA, LUBBER_HOLDING_SPEED_RULE_CANADA_PROPELLER, LUBBER_HOLDING_SPEED_RULE_CANADA_JET
+ * @param rule whose limit, with its edition: LUBBER_HOLDING_SPEED_RULE_FAA, LUBBER_HOLDING_SPEED_RULE_FAA_AIR_FORCE, LUBBER_HOLDING_SPEED_RULE_FAA_NAVY, LUBBER_HOLDING_SPEED_RULE_ICAO, LUBBER_HOLDING_SPEED_RULE_ICAO_TURBULENCE, LUBBER_HOLDING_SPEED_RULE_ICAO_CATEGORIES_A_B, LUBBER_HOLDING_SPEED_RULE_CANADA, LUBBER_HOLDING_SPEED_RULE_CANADA_PROPELLER, LUBBER_HOLDING_SPEED_RULE_CANADA_JET, LUBBER_HOLDING_SPEED_RULE_FAA_ICON, LUBBER_HOLDING_SPEED_RULE_FAA_CLIMB_IN, LUBBER_HOLDING_SPEED_RULE_FAA_PROPELLER_NINETIES, LUBBER_HOLDING_SPEED_RULE_FAA_JET_NINETIES, LUBBER_HOLDING_SPEED_RULE_ICAO_FIRST_EDITION_PROPELLER, LUBBER_HOLDING_SPEED_RULE_ICAO_FIRST_EDITION_JET, LUBBER_HOLDING_SPEED_RULE_CANADA_MILITARY, LUBBER_HOLDING_SPEED_RULE_CANADA_CLIMB
  * @param[out] indicated_kt The greatest indicated airspeed; NaN where only a Mach number or nothing limits; may be NULL
  * @param[out] mach The greatest Mach number; NaN where only an airspeed or nothing limits; may be NULL
  * @param[out] calibrated_kt The greatest calibrated airspeed that both leave, with the altitude taken for pressure altitude; NaN where nothing limits; may be NULL
@@ -6190,8 +6230,9 @@ size_t lubber_holding_timing_n(size_t count,
  * Accuracy: As published. Limits change: each alternative of the rule names its edition.
  * Degenerate cases: An altitude that bounds a band belongs to the band below it. Where nothing limits the speed, every output is NaN.
  * Errors: A value outside its range.
- * Source: FAA Aeronautical Information Manual 5-3-8 j; ICAO Doc 8168 as reproduced in AFMAN 11-217V1 (2005), table 18.4;
- * Transport Canada Aeronautical Information Manual RAC 10.7, quoted.
+ * Source: FAA Aeronautical Information Manual (20 April 2023), 5-3-8 j 2; AFMAN 11-217V1 (3 January 2005), tables 10.1 and 18.4, the latter
+ * after ICAO Doc 8168; Transport Canada Aeronautical Information Manual, RAC 10.7, before and since October 2018, quoted; the
+ * FAA's of before 1998 and the first edition of ICAO Doc 8168, from memory.
  *
  * Example: lubber_holding_speed(14000.0, LUBBER_HOLDING_SPEED_RULE_FAA, &value, NULL, NULL) gives 230
  */
@@ -6204,7 +6245,7 @@ int32_t lubber_holding_speed(double altitude_ft,
 /**
  * `lubber_holding_speed` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
  *
- * `rule` is one code for all points: whose limit, with its edition: LUBBER_HOLDING_SPEED_RULE_FAA, LUBBER_HOLDING_SPEED_RULE_FAA_AIR_FORCE, LUBBER_HOLDING_SPEED_RULE_FAA_NAVY, LUBBER_HOLDING_SPEED_RULE_ICAO, LUBBER_HOLDING_SPEED_RULE_ICAO_TURBULENCE, LUBBER_HOLDING_SPEED_RULE_ICAO_CATEGORIES_A_B, LUBBER_HOLDING_SPEED_RULE_CANADA, LUBBER_HOLDING_SPEED_RULE_CANADA_PROPELLER, LUBBER_HOLDING_SPEED_RULE_CANADA_JET
+ * `rule` is one code for all points: whose limit, with its edition: LUBBER_HOLDING_SPEED_RULE_FAA, LUBBER_HOLDING_SPEED_RULE_FAA_AIR_FORCE, LUBBER_HOLDING_SPEED_RULE_FAA_NAVY, LUBBER_HOLDING_SPEED_RULE_ICAO, LUBBER_HOLDING_SPEED_RULE_ICAO_TURBULENCE, LUBBER_HOLDING_SPEED_RULE_ICAO_CATEGORIES_A_B, LUBBER_HOLDING_SPEED_RULE_CANADA, LUBBER_HOLDING_SPEED_RULE_CANADA_PROPELLER, LUBBER_HOLDING_SPEED_RULE_CANADA_JET, LUBBER_HOLDING_SPEED_RULE_FAA_ICON, LUBBER_HOLDING_SPEED_RULE_FAA_CLIMB_IN, LUBBER_HOLDING_SPEED_RULE_FAA_PROPELLER_NINETIES, LUBBER_HOLDING_SPEED_RULE_FAA_JET_NINETIES, LUBBER_HOLDING_SPEED_RULE_ICAO_FIRST_EDITION_PROPELLER, LUBBER_HOLDING_SPEED_RULE_ICAO_FIRST_EDITION_JET, LUBBER_HOLDING_SPEED_RULE_CANADA_MILITARY, LUBBER_HOLDING_SPEED_RULE_CANADA_CLIMB
  *
  * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
  */
@@ -8327,7 +8368,7 @@ size_t lubber_least_reception_height_ft_n(size_t count,
  * Degenerate cases: Outside every layer the reach is zero. The lower edges below 1 000 ft that some editions print as curves, and the cone above the station
  * (`cone_radius_nm`), are not in it.
  * Errors: A value outside its range.
- * Source: FAA Aeronautical Information Manual 1-1-8, TBL 1-1-1 and TBL 1-1-2 (class DL from memory of that table); for heights above the ground the
+ * Source: FAA Aeronautical Information Manual of 2023, 1-1-8, TBL 1-1-1 and TBL 1-1-2 (DL and DH from memory of that table); for heights above the ground the
  * editions of 2004 and 2016. Below 12 900 ft the DME classes reach to the radio horizon (4/3 of the earth's radius).
  *
  * Example: lubber_service_reach_nm(LUBBER_SERVICE_CLASS_HIGH, 18000.0, 0.0, &value) gives 130

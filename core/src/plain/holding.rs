@@ -167,8 +167,9 @@ outputs! {
 /// A value outside its range.
 ///
 /// # Source
-/// FAA Aeronautical Information Manual 5-3-8 j; ICAO Doc 8168 as reproduced in AFMAN 11-217V1 (2005), table 18.4;
-/// Transport Canada Aeronautical Information Manual RAC 10.7, quoted.
+/// FAA Aeronautical Information Manual (20 April 2023), 5-3-8 j 2; AFMAN 11-217V1 (3 January 2005), tables 10.1 and 18.4, the latter
+/// after ICAO Doc 8168; Transport Canada Aeronautical Information Manual, RAC 10.7, before and since October 2018, quoted; the
+/// FAA's of before 1998 and the first edition of ICAO Doc 8168, from memory.
 ///
 /// # Example
 /// ```

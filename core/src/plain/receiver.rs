@@ -119,7 +119,7 @@ pub fn least_reception_height_ft(
 /// A value outside its range.
 ///
 /// # Source
-/// FAA Aeronautical Information Manual 1-1-8, TBL 1-1-1 and TBL 1-1-2 (class DL from memory of that table); for heights above the ground the
+/// FAA Aeronautical Information Manual of 2023, 1-1-8, TBL 1-1-1 and TBL 1-1-2 (DL and DH from memory of that table); for heights above the ground the
 /// editions of 2004 and 2016. Below 12 900 ft the DME classes reach to the radio horizon (4/3 of the earth's radius).
 ///
 /// # Example

@@ -5,38 +5,39 @@ use crate::value::units::{Length, foot, metres, nautical_miles};
 use crate::value::{GroundDistance, HeightAboveStation, SurfaceHeight, choice};
 
 choice! {
-    /// The class of a station's service volume, FAA Aeronautical Information Manual 1-1-8.
+    /// The class of a station's service volume: FAA Aeronautical Information Manual (AIM) 1-1-8, TBL 1-1-1 and 1-1-2.
     ///
-    /// The editions disagree on what the heights of T, L and H are counted from: the transmitter (ATH) since the volumes VL to DH
-    /// were introduced, the ground at the station (AGL) in the editions of 2004 to 2016. The older ones are classes of their own here.
+    /// The editions disagree on what the heights of T, L and H are counted from: the transmitter (ATH) in the editions of 2023, with the
+    /// volumes VL to DH, which charts show since 7 October 2021; the ground at the station (AGL) in those of 19 February 2004 and 26 May
+    /// 2016. The older ones are classes of their own here.
     ServiceClass {
-        /// T: 25 NM from 1 000 to 12 000 ft above the transmitter.
+        /// T, AIM of 2023: 25 NM from 1 000 to 12 000 ft above the transmitter.
         Terminal = 0: "terminal",
-        /// L: 40 NM from 1 000 to 18 000 ft above the transmitter.
+        /// L, AIM of 2023: 40 NM from 1 000 to 18 000 ft above the transmitter.
         Low = 1: "low",
-        /// H: 40 NM from 1 000 ft, 100 NM from 14 500 to 60 000 ft, 130 NM from 18 000 to 45 000 ft above the transmitter.
+        /// H, AIM of 2023: 40 NM from 1 000 ft, 100 NM from 14 500 to 60 000 ft, 130 NM from 18 000 to 45 000 ft above the transmitter.
         High = 2: "high",
-        /// VL: 40 NM from 1 000 ft, 70 NM from 5 000 to below 18 000 ft.
+        /// VL, AIM of 2023: 40 NM from 1 000 ft, 70 NM from 5 000 to below 18 000 ft.
         VorLow = 3: "vor_low",
-        /// VH: 40 NM from 1 000 ft, 70 NM from 5 000 ft, then as H from 14 500 ft.
+        /// VH, AIM of 2023: 40 NM from 1 000 ft, 70 NM from 5 000 ft, then as H from 14 500 ft.
         VorHigh = 4: "vor_high",
-        /// DL: to the radio horizon below 12 900 ft, 130 NM to below 18 000 ft.
+        /// DL, AIM of 2023, figures from memory: to the radio horizon below 12 900 ft, 130 NM to below 18 000 ft.
         DmeLow = 5: "dme_low",
-        /// DH: to the radio horizon below 12 900 ft, 130 NM to 45 000 ft, 100 NM to 60 000 ft.
+        /// DH, AIM of 2023, figures from memory: to the radio horizon below 12 900 ft, 130 NM to 45 000 ft, 100 NM to 60 000 ft.
         DmeHigh = 6: "dme_high",
-        /// T of the editions of 2004 to 2016: heights above the ground.
+        /// T, AIM of 2004 to 2016: the same figures above the ground.
         TerminalAboveGround = 7: "terminal_above_ground",
-        /// L of the editions of 2004 to 2016: heights above the ground.
+        /// L, AIM of 2004 to 2016: the same figures above the ground.
         LowAboveGround = 8: "low_above_ground",
-        /// H of the editions of 2004 to 2016: heights above the ground.
+        /// H, AIM of 2004 to 2016: the same figures above the ground.
         HighAboveGround = 9: "high_above_ground",
-        /// NDB that is a compass locator: 15 NM at all heights (TBL 1-1-2).
+        /// NDB that is a compass locator, AIM of 2004 to 2023: 15 NM at all heights.
         CompassLocator = 10: "compass_locator",
-        /// NDB of class MH: 25 NM at all heights.
+        /// NDB of class MH, the same: 25 NM at all heights.
         NdbMediumHigh = 11: "ndb_mh",
-        /// NDB of class H: 50 NM at all heights; that of a single station may be less.
+        /// NDB of class H, the same: 50 NM at all heights; that of a single station may be less.
         NdbHigh = 12: "ndb_h",
-        /// NDB of class HH: 75 NM at all heights.
+        /// NDB of class HH, the same: 75 NM at all heights.
         NdbVeryHigh = 13: "ndb_hh",
     }
 }
@@ -141,8 +142,8 @@ impl ServiceClass {
     /// 1 000 ft are not in it. The cone above the station is not either: see [`super::cone_radius`].
     ///
     /// # Source
-    /// FAA Aeronautical Information Manual 1-1-8, TBL 1-1-1 and 1-1-2 (DL from memory of the same table); the editions of 2004 and 2016 for
-    /// heights above the ground.
+    /// FAA Aeronautical Information Manual 1-1-8, TBL 1-1-1 and 1-1-2, read in a transcription of 2023 that breaks off before the figures of DL
+    /// and DH, which are from memory; the editions of 19 February 2004 and 26 May 2016 for heights above the ground.
     pub fn reach(self, height: HeightAboveStation, antenna: SurfaceHeight) -> GroundDistance {
         let above_ground: Length = height.value() + antenna.value();
         let counted = if self.counts_from_the_ground() { above_ground } else { height.value() };
@@ -170,7 +171,7 @@ mod tests {
         class.reach(height, SurfaceHeight::new(feet(antenna_ft)).unwrap()).value().get::<nautical_mile>()
     }
 
-    /// FAA AIM 1-1-8, TBL 1-1-1: class, height above the transmitter in feet, radial distance in nautical miles.
+    /// FAA AIM of 2023, 1-1-8, TBL 1-1-1: class, height above the transmitter in feet, radial distance in nautical miles.
     #[test]
     fn every_bound_is_on_the_side_it_is_published_on() {
         use ServiceClass::{DmeHigh, High, Low, Terminal, VorHigh, VorLow};

@@ -314,7 +314,7 @@ _HOLDING_BANK_RULE = {"icao": 0, "faa": 1, "faa_flight_director": 2}
 
 _HOLDING_SIDE = {"right": 1, "left": -1}
 
-_HOLDING_SPEED_RULE = {"faa": 0, "faa_air_force": 1, "faa_navy": 2, "icao": 3, "icao_turbulence": 4, "icao_categories_a_b": 5, "canada": 6, "canada_propeller": 7, "canada_jet": 8}
+_HOLDING_SPEED_RULE = {"faa": 0, "faa_air_force": 1, "faa_navy": 2, "icao": 3, "icao_turbulence": 4, "icao_categories_a_b": 5, "canada": 6, "canada_propeller": 7, "canada_jet": 8, "faa_icon": 9, "faa_climb_in": 10, "faa_propeller_nineties": 11, "faa_jet_nineties": 12, "icao_first_edition_propeller": 13, "icao_first_edition_jet": 14, "canada_military": 15, "canada_climb": 16}
 
 _TIMING_AUTHORITY = {"icao": 0, "faa": 1}
 
@@ -5911,7 +5911,7 @@ def holding_speed(altitude_ft, rule, **kwargs):
     ----------
     altitude_ft : array_like, in feet
         Altitude or flight level, -16 420 to 262 467.
-    rule : {"faa", "faa_air_force", "faa_navy", "icao", "icao_turbulence", "icao_categories_a_b", "canada", "canada_propeller", "canada_jet"}
+    rule : {"faa", "faa_air_force", "faa_navy", "icao", "icao_turbulence", "icao_categories_a_b", "canada", "canada_propeller", "canada_jet", "faa_icon", "faa_climb_in", "faa_propeller_nineties", "faa_jet_nineties", "icao_first_edition_propeller", "icao_first_edition_jet", "canada_military", "canada_climb"}
         Whose limit, with its edition.
     **kwargs
         `out`, `where` and the other options of a NumPy function.
@@ -5940,8 +5940,10 @@ def holding_speed(altitude_ft, rule, **kwargs):
     Degenerate cases: An altitude that bounds a band belongs to the band below it. Where nothing
     limits the speed, every output is NaN.
 
-    Source: FAA Aeronautical Information Manual 5-3-8 j; ICAO Doc 8168 as reproduced in AFMAN
-    11-217V1 (2005), table 18.4; Transport Canada Aeronautical Information Manual RAC 10.7, quoted.
+    Source: FAA Aeronautical Information Manual (20 April 2023), 5-3-8 j 2; AFMAN 11-217V1 (3
+    January 2005), tables 10.1 and 18.4, the latter after ICAO Doc 8168; Transport Canada
+    Aeronautical Information Manual, RAC 10.7, before and since October 2018, quoted; the FAA's of
+    before 1998 and the first edition of ICAO Doc 8168, from memory.
 
     Examples
     --------
@@ -8740,9 +8742,9 @@ def service_reach_nm(service_class, height_ft, antenna_height_ft=0.0, **kwargs):
     Degenerate cases: Outside every layer the reach is zero. The lower edges below 1 000 ft that
     some editions print as curves, and the cone above the station (`cone_radius_nm`), are not in it.
 
-    Source: FAA Aeronautical Information Manual 1-1-8, TBL 1-1-1 and TBL 1-1-2 (class DL from memory
-    of that table); for heights above the ground the editions of 2004 and 2016. Below 12 900 ft the
-    DME classes reach to the radio horizon (4/3 of the earth's radius).
+    Source: FAA Aeronautical Information Manual of 2023, 1-1-8, TBL 1-1-1 and TBL 1-1-2 (DL and DH
+    from memory of that table); for heights above the ground the editions of 2004 and 2016. Below 12
+    900 ft the DME classes reach to the radio horizon (4/3 of the earth's radius).
 
     Examples
     --------
