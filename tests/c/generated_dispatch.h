@@ -783,18 +783,6 @@ static size_t many_arc_tangents(size_t count, const double *const *in, const ptr
     return lubber_arc_tangents_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], out[5], out_stride[5], status);
 }
 
-static int32_t call_tangent_turn(const double *in, double *out)
-{
-    return lubber_tangent_turn(in[0], in[1], in[2], in[3], in[4], in[5], in[6], &out[0], &out[1], &out[2], &out[3], &out[4], &out[5], &out[6], &out[7], &out[8], &out[9]);
-}
-
-static size_t many_tangent_turn(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
-                          const ptrdiff_t *out_stride, int32_t *status)
-{
-    (void)in_stride; /* a function of choices alone has no use for it */
-    return lubber_tangent_turn_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], in[6], in_stride[6], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], out[5], out_stride[5], out[6], out_stride[6], out[7], out_stride[7], out[8], out_stride[8], out[9], out_stride[9], status);
-}
-
 static int32_t call_arc_length_nm(const double *in, double *out)
 {
     return lubber_arc_length_nm(in[0], in[1], in[2], in[3], in[4], &out[0]);
@@ -1525,6 +1513,30 @@ static size_t many_offset_point(size_t count, const double *const *in, const ptr
 {
     (void)in_stride; /* a function of choices alone has no use for it */
     return lubber_offset_point_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], status);
+}
+
+static int32_t call_offset_cross_track(const double *in, double *out)
+{
+    return lubber_offset_cross_track(in[0], in[1], in[2], in[3], in[4], in[5], &out[0], &out[1], &out[2], &out[3], &out[4]);
+}
+
+static size_t many_offset_cross_track(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    (void)in_stride; /* a function of choices alone has no use for it */
+    return lubber_offset_cross_track_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], status);
+}
+
+static int32_t call_on_offset(const double *in, double *out)
+{
+    return lubber_on_offset(in[0], in[1], in[2], (int32_t)in[3], in[4], in[5], in[6], in[7], &out[0]);
+}
+
+static size_t many_on_offset(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    (void)in_stride; /* a function of choices alone has no use for it */
+    return lubber_on_offset_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], (int32_t)in[3][0], in[4], in_stride[4], in[5], in_stride[5], in[6], in_stride[6], in[7], in_stride[7], out[0], out_stride[0], status);
 }
 
 static int32_t call_offset_course_crossing(const double *in, double *out)
@@ -2271,6 +2283,30 @@ static size_t many_stabilization_distance_nm(size_t count, const double *const *
     return lubber_stabilization_distance_nm_n(count, (int32_t)in[0][0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], out[0], out_stride[0], status);
 }
 
+static int32_t call_tangent_turn(const double *in, double *out)
+{
+    return lubber_tangent_turn(in[0], in[1], in[2], in[3], in[4], in[5], in[6], &out[0], &out[1], &out[2], &out[3], &out[4], &out[5], &out[6], &out[7], &out[8], &out[9]);
+}
+
+static size_t many_tangent_turn(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    (void)in_stride; /* a function of choices alone has no use for it */
+    return lubber_tangent_turn_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], in[6], in_stride[6], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], out[5], out_stride[5], out[6], out_stride[6], out[7], out_stride[7], out[8], out_stride[8], out[9], out_stride[9], status);
+}
+
+static int32_t call_offset_tangent_turn(const double *in, double *out)
+{
+    return lubber_offset_tangent_turn(in[0], in[1], in[2], in[3], in[4], in[5], in[6], in[7], in[8], &out[0], &out[1], &out[2], &out[3], &out[4], &out[5], &out[6], &out[7], &out[8], &out[9]);
+}
+
+static size_t many_offset_tangent_turn(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    (void)in_stride; /* a function of choices alone has no use for it */
+    return lubber_offset_tangent_turn_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], in[6], in_stride[6], in[7], in_stride[7], in[8], in_stride[8], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], out[5], out_stride[5], out[6], out_stride[6], out[7], out_stride[7], out[8], out_stride[8], out[9], out_stride[9], status);
+}
+
 static int32_t call_time_to_fly_s(const double *in, double *out)
 {
     return lubber_time_to_fly_s(in[0], in[1], &out[0]);
@@ -2611,7 +2647,6 @@ static const struct dispatch DISPATCH[] = {
     {"course_arc_crossing", 6, 6, "nnnnnn", {"latitude1_deg", "longitude1_deg", "along1_nm", "latitude2_deg", "longitude2_deg", "along2_nm"}, 0, {60.0, -10.0, 90.0, 60.0, -9.0, 12.0}, call_course_arc_crossing, many_course_arc_crossing},
     {"arc_arc_crossing", 6, 4, "nnnnnn", {"latitude1_deg", "longitude1_deg", "latitude2_deg", "longitude2_deg"}, 0, {0.0, 0.0, 150.0, 0.0, -4.991, 150.0}, call_arc_arc_crossing, many_arc_arc_crossing},
     {"arc_tangents", 5, 6, "nnnnn", {"latitude1_deg", "longitude1_deg", "course1_deg", "latitude2_deg", "longitude2_deg", "course2_deg"}, 0, {40.0766111111, -67.2096388889, 40.1734722222, -70.2126666667, 100.0}, call_arc_tangents, many_arc_tangents},
-    {"tangent_turn", 7, 10, "nnnnnnn", {"center_latitude_deg", "center_longitude_deg", "begin_latitude_deg", "begin_longitude_deg", "end_latitude_deg", "end_longitude_deg", "begin_bearing_deg", "end_bearing_deg", "length_nm", "side"}, 0, {40.1734722222, -70.2126666667, 90.0, 42.0766111111, -68.2096388889, 7.0, 75.0}, call_tangent_turn, many_tangent_turn},
     {"arc_length_nm", 5, 1, "nnnnn", {"arc_length_nm"}, 0, {38.2236388889, -77.9065, 5.0, 91.0, 135.0}, call_arc_length_nm, many_arc_length_nm},
     {"on_arc", 9, 1, "nnnnncnnn", {"on_arc"}, 0, {0.0, 0.0, 60.0, 0.0, 180.0, LUBBER_ARC_SENSE_CLOCKWISE, 0.0, 0.998204, 0.001}, call_on_arc, many_on_arc},
     {"arc_extent", 6, 8, "nnnnnn", {"latitude1_deg", "longitude1_deg", "abeam1_latitude_deg", "abeam1_longitude_deg", "latitude2_deg", "longitude2_deg", "abeam2_latitude_deg", "abeam2_longitude_deg"}, 0, {40.0766111111, -65.2113055556, 350.0, 40.1734722222, -70.2126666667, 50.0}, call_arc_extent, many_arc_extent},
@@ -2673,6 +2708,8 @@ static const struct dispatch DISPATCH[] = {
     {"utm_meridian_deg", 2, 1, "nn", {"utm_meridian_deg"}, 0, {60.0, -10.0}, call_utm_meridian_deg, many_utm_meridian_deg},
     {"decimal_year", 3, 1, "nnn", {"decimal_year"}, 0, {2026.0, 7.0, 2.5}, call_decimal_year, many_decimal_year},
     {"offset_point", 5, 3, "nnnnn", {"latitude_deg", "longitude_deg", "direction_deg"}, 0, {0.0, 0.0, 90.0, -60.0, 0.0}, call_offset_point, many_offset_point},
+    {"offset_cross_track", 6, 5, "nnnnnn", {"cross_track_nm", "along_track_nm", "abeam_latitude_deg", "abeam_longitude_deg", "abeam_direction_deg"}, 0, {0.0, 0.0, 90.0, -60.0, 0.5, 1.0}, call_offset_cross_track, many_offset_cross_track},
+    {"on_offset", 8, 1, "nnncnnnn", {"on_offset"}, 0, {0.0, 0.0, 0.0, LUBBER_COURSE_REACH_ONWARD, 60.0, 2.0, 1.0, 0.5}, call_on_offset, many_on_offset},
     {"offset_course_crossing", 7, 3, "nnnnnnn", {"latitude_deg", "longitude_deg", "along_first_nm"}, 0, {0.0, 0.0, 90.0, -60.0, 0.0, 3.0, 0.0}, call_offset_course_crossing, many_offset_course_crossing},
     {"offset_offset_crossing", 8, 4, "nnnnnnnn", {"latitude_deg", "longitude_deg", "along_first_nm", "along_second_nm"}, 0, {0.0, 0.0, 90.0, -60.0, 0.0, 3.0, 0.0, 6.0}, call_offset_offset_crossing, many_offset_offset_crossing},
     {"offset_arc_crossing", 7, 6, "nnnnnnn", {"latitude1_deg", "longitude1_deg", "along1_nm", "latitude2_deg", "longitude2_deg", "along2_nm"}, 0, {60.0, -10.0, 90.0, 4.0, 60.0, -9.0, 12.0}, call_offset_arc_crossing, many_offset_arc_crossing},
@@ -2735,6 +2772,8 @@ static const struct dispatch DISPATCH[] = {
     {"cone_radius_nm", 2, 1, "nn", {"cone_radius_nm"}, 0, {35000.0, 50.0}, call_cone_radius_nm, many_cone_radius_nm},
     {"successive_turns", 12, 10, "nnnnccnnnnnn", {"past_first_nm", "before_second_nm", "spare_nm", "straight_time_s", "largest_true_airspeed_kt", "largest_groundspeed_kt", "bank_needed_deg", "crossing_past_first_nm", "crossing_before_second_nm", "crossing_lead_nm"}, 0, {40.0, 130.0, 60.0, 8.0, LUBBER_PASSAGE_FLY_BY, LUBBER_PASSAGE_FLY_BY, 400.0, 300.0, 40.0, 25.0, 3.0, 5.0}, call_successive_turns, many_successive_turns},
     {"stabilization_distance_nm", 6, 1, "cnnnnn", {"stabilization_distance_nm"}, 0, {LUBBER_PASSAGE_FLY_BY, 90.0, 250.0, 25.0, 3.0, 15.0}, call_stabilization_distance_nm, many_stabilization_distance_nm},
+    {"tangent_turn", 7, 10, "nnnnnnn", {"center_latitude_deg", "center_longitude_deg", "begin_latitude_deg", "begin_longitude_deg", "end_latitude_deg", "end_longitude_deg", "begin_bearing_deg", "end_bearing_deg", "length_nm", "side"}, 0, {40.1734722222, -70.2126666667, 90.0, 42.0766111111, -68.2096388889, 7.0, 75.0}, call_tangent_turn, many_tangent_turn},
+    {"offset_tangent_turn", 9, 10, "nnnnnnnnn", {"center_latitude_deg", "center_longitude_deg", "begin_latitude_deg", "begin_longitude_deg", "end_latitude_deg", "end_longitude_deg", "begin_bearing_deg", "end_bearing_deg", "length_nm", "side"}, 0, {60.0, -10.0, 0.0, 2.0, 60.5, -10.0, 90.0, 2.0, 3.0}, call_offset_tangent_turn, many_offset_tangent_turn},
     {"time_to_fly_s", 2, 1, "nn", {"time_to_fly_s"}, 0, {55.0, 220.0}, call_time_to_fly_s, many_time_to_fly_s},
     {"distance_flown_nm", 2, 1, "nn", {"distance_flown_nm"}, 0, {220.0, 900.0}, call_distance_flown_nm, many_distance_flown_nm},
     {"groundspeed_from_time_kt", 2, 1, "nn", {"groundspeed_from_time_kt"}, 0, {55.0, 900.0}, call_groundspeed_from_time_kt, many_groundspeed_from_time_kt},

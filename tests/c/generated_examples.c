@@ -257,9 +257,6 @@ int main(void)
     status = lubber_arc_tangents(40.0766111111, -67.2096388889, 40.1734722222, -70.2126666667, 100.0, &value, NULL, NULL, NULL, NULL, NULL);
     expect("lubber_arc_tangents(40.0766111111, -67.2096388889, 40.1734722222, -70.2126666667, 100.0, &value, NULL, NULL, NULL, NULL, NULL)", status, value, 4, "38.9808");
     value = NAN;
-    status = lubber_tangent_turn(40.1734722222, -70.2126666667, 90.0, 42.0766111111, -68.2096388889, 7.0, 75.0, &value, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL);
-    expect("lubber_tangent_turn(40.1734722222, -70.2126666667, 90.0, 42.0766111111, -68.2096388889, 7.0, 75.0, &value, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL)", status, value, 4, "41.4240");
-    value = NAN;
     status = lubber_arc_length_nm(38.2236388889, -77.9065, 5.0, 91.0, 135.0, &value);
     expect("lubber_arc_length_nm(38.2236388889, -77.9065, 5.0, 91.0, 135.0, &value)", status, value, 6, "11.780968");
     value = NAN;
@@ -509,6 +506,12 @@ int main(void)
     status = lubber_offset_point(0.0, 0.0, 90.0, -60.0, 0.0, &value, NULL, NULL);
     expect("lubber_offset_point(0.0, 0.0, 90.0, -60.0, 0.0, &value, NULL, NULL)", status, value, 4, "1.0049");
     value = NAN;
+    status = lubber_offset_cross_track(0.0, 0.0, 90.0, -60.0, 0.5, 1.0, &value, NULL, NULL, NULL, NULL);
+    expect("lubber_offset_cross_track(0.0, 0.0, 90.0, -60.0, 0.5, 1.0, &value, NULL, NULL, NULL, NULL)", status, value, 2, "30.15");
+    value = NAN;
+    status = lubber_on_offset(0.0, 0.0, 0.0, LUBBER_COURSE_REACH_ONWARD, 60.0, 2.0, 1.0, 0.5, &value);
+    expect("lubber_on_offset(0.0, 0.0, 0.0, LUBBER_COURSE_REACH_ONWARD, 60.0, 2.0, 1.0, 0.5, &value)", status, value, 0, "1");
+    value = NAN;
     status = lubber_offset_course_crossing(0.0, 0.0, 90.0, -60.0, 0.0, 3.0, 0.0, &value, NULL, NULL);
     expect("lubber_offset_course_crossing(0.0, 0.0, 90.0, -60.0, 0.0, 3.0, 0.0, &value, NULL, NULL)", status, value, 4, "1.0049");
     value = NAN;
@@ -751,6 +754,12 @@ int main(void)
     value = NAN;
     status = lubber_stabilization_distance_nm(LUBBER_PASSAGE_FLY_OVER, 90.0, 250.0, 25.0, 3.0, 15.0, &value);
     expect("lubber_stabilization_distance_nm(LUBBER_PASSAGE_FLY_OVER, 90.0, 250.0, 25.0, 3.0, 15.0, &value)", status, value, 2, "7.46");
+    value = NAN;
+    status = lubber_tangent_turn(40.1734722222, -70.2126666667, 90.0, 42.0766111111, -68.2096388889, 7.0, 75.0, &value, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL);
+    expect("lubber_tangent_turn(40.1734722222, -70.2126666667, 90.0, 42.0766111111, -68.2096388889, 7.0, 75.0, &value, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL)", status, value, 4, "41.4240");
+    value = NAN;
+    status = lubber_offset_tangent_turn(60.0, -10.0, 0.0, 2.0, 60.5, -10.0, 90.0, 2.0, 3.0, NULL, NULL, &value, NULL, NULL, NULL, NULL, NULL, NULL, NULL);
+    expect("lubber_offset_tangent_turn(60.0, -10.0, 0.0, 2.0, 60.5, -10.0, 90.0, 2.0, 3.0, NULL, NULL, &value, NULL, NULL, NULL, NULL, NULL, NULL, NULL)", status, value, 3, "60.417");
     value = NAN;
     status = lubber_time_to_fly_s(55.0, 220.0, &value);
     expect("lubber_time_to_fly_s(55.0, 220.0, &value)", status, value, 1, "900.0");

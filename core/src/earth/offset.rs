@@ -1,7 +1,7 @@
 //! A line at a constant distance beside a geodesic of WGS-84. It is no geodesic itself.
 
 use super::circle::{ROUNDING_M, TOUCHING_M};
-use super::{Circle, Course, MEAN_RADIUS_M, direct};
+use super::{Abeam, Circle, Course, CourseReach, MEAN_RADIUS_M, direct};
 use crate::numeric::{least_between, root_between};
 use crate::value::units::{Length, meter, metres, ratio};
 use crate::value::{GroundDistance, Position, TrueBearing};
@@ -48,6 +48,27 @@ impl OffsetLine {
         (point, TrueBearing::from_degrees(onward.degrees() - square_deg))
     }
 
+    /// Where a point lies relative to the line: how far right of it, how far along the course, and the point of the line abeam with
+    /// the direction of the line there.
+    ///
+    /// What stands square to the course stands square to every line beside it (Gauss's lemma), so that all are abeam together.
+    ///
+    /// # Accuracy
+    /// As [`Course::abeam`].
+    pub fn abeam(&self, point: Position) -> Abeam {
+        let found = self.course.abeam(point);
+        let (abeam, bearing) = self.at(found.along_track);
+        let cross_track = found.cross_track - self.offset;
+        Abeam { cross_track, along_track: found.along_track, point: abeam, bearing }
+    }
+
+    /// Whether a point lies on the line within a tolerance, which counts across it and before its beginning.
+    pub fn contains(&self, reach: CourseReach, point: Position, tolerance: Length) -> bool {
+        let found = self.course.abeam(point);
+        let reached = reach == CourseReach::BothWays || found.along_track >= -tolerance;
+        reached && (found.cross_track - self.offset).abs() <= tolerance
+    }
+
     /// Where it meets a course, looked for along it from one place abeam to another: the meetings in their order.
     ///
     /// # Accuracy
@@ -66,7 +87,7 @@ impl OffsetLine {
 
     /// Where it meets another line of its kind, looked for as by [`OffsetLine::meets_course`].
     pub fn meets_offset(&self, other: &Self, from: Length, to: Length) -> Vec<(Position, Length)> {
-        self.meetings(from, to, |point| (other.course.abeam(point).cross_track - other.offset).get::<meter>())
+        self.meetings(from, to, |point| other.beside_m(point))
     }
 
     /// Where it meets a course nearest to a place along its own, within a reach of that place either way; none if nowhere.
@@ -81,9 +102,7 @@ impl OffsetLine {
 
     /// Where it meets another line of its kind, looked for as by [`OffsetLine::meets_course_near`].
     pub fn meets_offset_near(&self, other: &Self, near: Length, reach: Length) -> Option<(Position, Length)> {
-        self.nearest(near, reach, |point| {
-            (other.course.abeam(point).cross_track - other.offset).get::<meter>()
-        })
+        self.nearest(near, reach, |point| other.beside_m(point))
     }
 
     /// Where it meets a circle: the point farthest back along it, then the point farthest on; one point twice if it touches
@@ -108,6 +127,11 @@ impl OffsetLine {
             },
         );
         ends
+    }
+
+    /// How far right of the line a point lies.
+    pub(super) fn beside_m(&self, point: Position) -> f64 {
+        (self.course.abeam(point).cross_track - self.offset).get::<meter>()
     }
 
     fn nearest(

@@ -1,8 +1,8 @@
-//! A turn of fixed radius between two courses on WGS-84.
+//! A turn of fixed radius between two courses, or two lines beside courses, on WGS-84.
 
-use super::{Circle, Course, MEAN_RADIUS_M, direct, inverse};
+use super::{Circle, Course, MEAN_RADIUS_M, OffsetLine, inverse};
 use crate::value::units::{Length, degrees, meter, metres};
-use crate::value::{ArcRadius, GroundDistance, Position, TrueBearing};
+use crate::value::{ArcRadius, Position, TrueBearing};
 
 /// A circle that touches two courses, and the arc of it that leads from one to the other.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -51,27 +51,45 @@ impl Course {
     /// # Ok::<(), lubberline::Error>(())
     /// ```
     pub fn turn_onto(&self, other: &Self, radius: ArcRadius) -> Option<TangentTurn> {
-        let meeting = self.meets(other)?;
+        let without_offset = |course: &Self| OffsetLine { course: *course, offset: metres(0.0) };
+        without_offset(self).turn_onto(&without_offset(other), radius)
+    }
+}
+
+impl OffsetLine {
+    /// The turn of a radius that leads from this line onto another, as [`Course::turn_onto`]: its centre lies at the radius from
+    /// both lines, thus on a line beside each course, farther in.
+    ///
+    /// # Example
+    /// ```
+    /// use lubberline::earth::{Course, OffsetLine};
+    /// use lubberline::value::{ArcRadius, Latitude, Longitude, Position, TrueBearing, units::*};
+    /// let at = |latitude, longitude| -> Result<Position, lubberline::Error> {
+    ///     Ok(Position::new(Latitude::new(degrees(latitude))?, Longitude::new(degrees(longitude))?))
+    /// };
+    /// let northward = Course { through: at(60.0, -10.0)?, bearing: TrueBearing::new(degrees(0.0))? };
+    /// let eastward = Course { through: at(60.5, -10.0)?, bearing: TrueBearing::new(degrees(90.0))? };
+    /// // Two miles right of both courses the turn begins two miles sooner.
+    /// let [first, second] = [northward, eastward].map(|course| OffsetLine { course, offset: nautical_miles(2.0) });
+    /// let turn = first.turn_onto(&second, ArcRadius::new(nautical_miles(3.0))?);
+    /// assert!(turn.is_some_and(|turn| (first.abeam(turn.begin).along_track - nautical_miles(25.1)).abs() < nautical_miles(0.1)));
+    /// # Ok::<(), lubberline::Error>(())
+    /// ```
+    pub fn turn_onto(&self, other: &Self, radius: ArcRadius) -> Option<TangentTurn> {
+        let meeting = self.course.meets(&other.course)?;
         let change_rad = meeting.first_bearing.change_to(meeting.second_bearing).angle().value;
         let side = change_rad.signum();
-        let radius_m = radius.value().get::<meter>();
-        let square_deg = 90.0 * side;
+        let farther_in =
+            |line: &Self| OffsetLine { course: line.course, offset: line.offset + side * radius.value() };
+        let (centers, other_centers) = (farther_in(self), farther_in(other));
 
-        // The centre at the radius from the first course, and how far it is too far from the second.
-        let center = |along_m: f64| {
-            let (point, bearing) = self.at(metres(along_m));
-            direct(
-                point,
-                TrueBearing::from_degrees(bearing.degrees() + square_deg),
-                GroundDistance::derived(radius.value()),
-            )
-            .0
-        };
-        let excess_m =
-            |along_m: f64| side * other.abeam(center(along_m)).cross_track.get::<meter>() - radius_m;
-        // As on a sphere, where the distance from the meeting to the turn obeys sin(t / R) = tan(r / R) tan(change / 2).
-        let sine = (radius_m / MEAN_RADIUS_M).tan() * (change_rad.abs() / 2.0).tan();
-        let mut last_m = meeting.along_first.get::<meter>() - MEAN_RADIUS_M * sine.clamp(0.0, 1.0).asin();
+        let excess_m = |along_m: f64| other_centers.beside_m(centers.at(metres(along_m)).0);
+        // Where lines beside two great circles of a sphere meet.
+        let across_rad = |line: &Self| (line.offset / metres(MEAN_RADIUS_M)).value;
+        let (first_rad, second_rad) = (across_rad(&centers), across_rad(&other_centers));
+        let sine =
+            (first_rad.sin() * change_rad.cos() - second_rad.sin()) / (first_rad.cos() * change_rad.sin());
+        let mut last_m = meeting.along_first.get::<meter>() + MEAN_RADIUS_M * sine.clamp(-1.0, 1.0).asin();
         let mut at_last = excess_m(last_m);
         let mut here_m = last_m + at_last.abs().clamp(10.0, 10_000.0);
         let mut at_here = excess_m(here_m);
@@ -86,7 +104,7 @@ impl Course {
         if at_here.is_nan() || at_here.abs() > super::circle::TOUCHING_M {
             return None;
         }
-        let circle = Circle { center: center(here_m), radius };
+        let circle = Circle { center: centers.at(metres(here_m)).0, radius };
         let (begin, end) = (self.at(metres(here_m)).0, other.abeam(circle.center).point);
         let begin_bearing = inverse(circle.center, begin).initial_bearing?;
         let end_bearing = inverse(circle.center, end).initial_bearing?;

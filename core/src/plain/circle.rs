@@ -1,6 +1,6 @@
 //! Plain functions of circles on the ellipsoid, DME arcs and turns of fixed radius: where they meet, tangents, lengths.
 
-use super::course::{FIRST_COURSE, ONE_COURSE, SECOND_COURSE, course};
+use super::course::{ONE_COURSE, course};
 use super::earth::{latitude, longitude, position};
 use super::{any_nan, outputs};
 use crate::Error;
@@ -235,95 +235,6 @@ pub fn arc_tangents(
         latitude2_deg: latitude(right.point),
         longitude2_deg: longitude(right.point),
         course2_deg: right.bearing.angle().get::<degree>(),
-    })
-}
-
-outputs! {
-    /// A turn of fixed radius between two courses: what [`tangent_turn`] gives.
-    TangentTurn {
-        /// Latitude of the centre.
-        center_latitude_deg,
-        /// Longitude of the centre.
-        center_longitude_deg,
-        /// Latitude where the turn leaves the first course.
-        begin_latitude_deg,
-        /// Its longitude.
-        begin_longitude_deg,
-        /// Latitude where it joins the second course.
-        end_latitude_deg,
-        /// Its longitude.
-        end_longitude_deg,
-        /// Bearing of its beginning from the centre, 0 to 360.
-        begin_bearing_deg,
-        /// Bearing of its end from the centre, 0 to 360.
-        end_bearing_deg,
-        /// Length of the arc.
-        length_nm,
-        /// 1 for a turn to the right, -1 to the left.
-        side,
-    }
-}
-
-/// The turn of fixed radius that leads from one course onto another on the WGS-84 ellipsoid.
-///
-/// The short way by the directions of the courses where they meet; its centre is at the radius from both.
-///
-/// # Arguments
-/// - `lat1_deg`: latitude of a point of the first course, -90 to 90
-/// - `lon1_deg`: longitude of that point, any finite number
-/// - `course1_deg`: true course there, any finite number
-/// - `lat2_deg`: latitude of a point of the second course, -90 to 90
-/// - `lon2_deg`: longitude of that point, any finite number
-/// - `course2_deg`: true course there, any finite number
-/// - `radius_nm`: radius of the turn, above 0 to 5000
-///
-/// # Accuracy
-/// A micrometre across the courses; the contacts are soft along them.
-///
-/// # Degenerate cases
-/// The nearer of the two meetings of the courses says which way is short; it matters where the radius is large and the courses
-/// are all but reciprocal.
-///
-/// # Errors
-/// A value outside its range, courses along one line, or courses that no such turn touches.
-///
-/// # Source
-/// Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
-/// Appendix 2 Attachment C.
-///
-/// # Example
-/// ```
-/// # use lubberline::plain::tangent_turn;
-/// assert_eq!(format!("{:.4}", tangent_turn(40.1734722222, -70.2126666667, 90.0, 42.0766111111, -68.2096388889, 7.0, 75.0)?.center_latitude_deg), "41.4240");
-/// # Ok::<(), lubberline::Error>(())
-/// ```
-pub fn tangent_turn(
-    lat1_deg: f64,
-    lon1_deg: f64,
-    course1_deg: f64,
-    lat2_deg: f64,
-    lon2_deg: f64,
-    course2_deg: f64,
-    radius_nm: f64,
-) -> Result<TangentTurn, Error> {
-    if any_nan(&[lat1_deg, lon1_deg, course1_deg, lat2_deg, lon2_deg, course2_deg, radius_nm]) {
-        return Ok(TangentTurn::NAN);
-    }
-    let first = course(FIRST_COURSE, lat1_deg, lon1_deg, course1_deg)?;
-    let second = course(SECOND_COURSE, lat2_deg, lon2_deg, course2_deg)?;
-    let found = first.turn_onto(&second, ArcRadius::named("radius_nm", radius_nm)?);
-    let turn = found.ok_or(Error::NoMeeting { what: "no turn of that radius touches both courses" })?;
-    Ok(TangentTurn {
-        center_latitude_deg: latitude(turn.circle.center),
-        center_longitude_deg: longitude(turn.circle.center),
-        begin_latitude_deg: latitude(turn.begin),
-        begin_longitude_deg: longitude(turn.begin),
-        end_latitude_deg: latitude(turn.end),
-        end_longitude_deg: longitude(turn.end),
-        begin_bearing_deg: turn.begin_bearing.angle().get::<degree>(),
-        end_bearing_deg: turn.end_bearing.angle().get::<degree>(),
-        length_nm: turn.length.get::<nautical_mile>(),
-        side: if turn.to_right { 1.0 } else { -1.0 },
     })
 }
 

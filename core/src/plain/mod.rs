@@ -38,6 +38,7 @@ mod station;
 mod successive;
 #[rustfmt::skip]
 pub mod table;
+mod tangent_turn;
 mod timing;
 mod turn;
 mod wind;
@@ -71,6 +72,7 @@ pub use rule_turn::*;
 pub use rules::*;
 pub use station::*;
 pub use successive::*;
+pub use tangent_turn::*;
 pub use timing::*;
 pub use turn::*;
 pub use wind::*;

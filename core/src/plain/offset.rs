@@ -2,14 +2,14 @@
 
 use super::circle::circle;
 use super::course::{FIRST_COURSE, ONE_COURSE, SECOND_COURSE, course};
-use super::earth::{latitude, longitude};
+use super::earth::{latitude, longitude, position};
 use super::{any_nan, outputs};
 use crate::Error;
-use crate::earth::{Course, OffsetLine};
+use crate::earth::{Course, CourseReach, OffsetLine};
 use crate::value::Quantity;
 use crate::value::units::{Length, degree, nautical_mile, nautical_miles};
 
-fn offset(parameter: &'static str, offset_nm: f64) -> Result<Length, Error> {
+pub(super) fn offset(parameter: &'static str, offset_nm: f64) -> Result<Length, Error> {
     Ok(nautical_miles(Quantity::CrossTrack.check(parameter, offset_nm)?))
 }
 
@@ -83,6 +83,134 @@ pub fn offset_point(
         longitude_deg: longitude(point),
         direction_deg: direction.angle().get::<degree>(),
     })
+}
+
+outputs! {
+    /// Where a point lies relative to an offset line: what [`offset_cross_track`] gives.
+    OffsetCrossTrack {
+        /// Distance across the line, positive right of it.
+        cross_track_nm,
+        /// Distance along the course to the place abeam, positive onward.
+        along_track_nm,
+        /// Latitude of the point of the line abeam.
+        abeam_latitude_deg,
+        /// Longitude of the point of the line abeam.
+        abeam_longitude_deg,
+        /// Direction of the line there, 0 to 360.
+        abeam_direction_deg,
+    }
+}
+
+/// Where a point lies relative to the line at a constant distance beside a course, on the WGS-84 ellipsoid.
+///
+/// What stands square to the course stands square to the line too (Gauss's lemma): the cross-track is that of the course less the offset,
+/// and the place abeam is one.
+///
+/// # Arguments
+/// - `lat_deg`: latitude of a point of the course, -90 to 90
+/// - `lon_deg`: longitude of that point, any finite number
+/// - `course_deg`: true course there, any finite number
+/// - `offset_nm`: distance of the line from the course, right positive, -5000 to 5000
+/// - `point_lat_deg`: latitude of the point, -90 to 90
+/// - `point_lon_deg`: longitude of the point, any finite number
+///
+/// # Accuracy
+/// As `cross_track`.
+///
+/// # Degenerate cases
+/// With an offset of zero it is `cross_track`. A point a quarter of the earth away on both sides has no place abeam that means anything.
+///
+/// # Errors
+/// A value outside its range.
+///
+/// # Source
+/// Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid.
+///
+/// # Example
+/// ```
+/// # use lubberline::plain::offset_cross_track;
+/// assert_eq!(format!("{:.2}", offset_cross_track(0.0, 0.0, 90.0, -60.0, 0.5, 1.0)?.cross_track_nm), "30.15");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
+pub fn offset_cross_track(
+    lat_deg: f64,
+    lon_deg: f64,
+    course_deg: f64,
+    offset_nm: f64,
+    point_lat_deg: f64,
+    point_lon_deg: f64,
+) -> Result<OffsetCrossTrack, Error> {
+    if any_nan(&[lat_deg, lon_deg, course_deg, offset_nm, point_lat_deg, point_lon_deg]) {
+        return Ok(OffsetCrossTrack::NAN);
+    }
+    let line = OffsetLine {
+        course: course(ONE_COURSE, lat_deg, lon_deg, course_deg)?,
+        offset: offset("offset_nm", offset_nm)?,
+    };
+    let found = line.abeam(position("point_lat_deg", point_lat_deg, "point_lon_deg", point_lon_deg)?);
+    Ok(OffsetCrossTrack {
+        cross_track_nm: found.cross_track.get::<nautical_mile>(),
+        along_track_nm: found.along_track.get::<nautical_mile>(),
+        abeam_latitude_deg: latitude(found.point),
+        abeam_longitude_deg: longitude(found.point),
+        abeam_direction_deg: found.bearing.angle().get::<degree>(),
+    })
+}
+
+/// Whether a point lies on the line at a constant distance beside a course: 1 if it does, 0 if not.
+///
+/// Within the tolerance across it, and for a course that reaches onward also before the place abeam of its point.
+///
+/// # Arguments
+/// - `lat_deg`: latitude of a point of the course, -90 to 90
+/// - `lon_deg`: longitude of that point, any finite number
+/// - `course_deg`: true course there, any finite number
+/// - `reach`: how far the course reaches
+/// - `offset_nm`: distance of the line from the course, right positive, -5000 to 5000
+/// - `point_lat_deg`: latitude of the point, -90 to 90
+/// - `point_lon_deg`: longitude of the point, any finite number
+/// - `tolerance_nm`: how far across the line still counts, 0 to 10 900
+///
+/// # Accuracy
+/// As `cross_track`.
+///
+/// # Degenerate cases
+/// With an offset of zero it is `on_course`.
+///
+/// # Errors
+/// A value outside its range.
+///
+/// # Source
+/// Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid.
+///
+/// # Example
+/// ```
+/// # use lubberline::plain::on_offset;
+/// # use lubberline::earth::CourseReach;
+/// assert_eq!(format!("{:.0}", on_offset(0.0, 0.0, 0.0, CourseReach::Onward, 60.0, 2.0, 1.0, 0.5)?), "1");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
+#[allow(clippy::too_many_arguments, reason = "a line, a point and a tolerance")]
+pub fn on_offset(
+    lat_deg: f64,
+    lon_deg: f64,
+    course_deg: f64,
+    reach: CourseReach,
+    offset_nm: f64,
+    point_lat_deg: f64,
+    point_lon_deg: f64,
+    tolerance_nm: f64,
+) -> Result<f64, Error> {
+    if any_nan(&[lat_deg, lon_deg, course_deg, offset_nm, point_lat_deg, point_lon_deg, tolerance_nm]) {
+        return Ok(f64::NAN);
+    }
+    let line = OffsetLine {
+        course: course(ONE_COURSE, lat_deg, lon_deg, course_deg)?,
+        offset: offset("offset_nm", offset_nm)?,
+    };
+    let point = position("point_lat_deg", point_lat_deg, "point_lon_deg", point_lon_deg)?;
+    let tolerance = nautical_miles(Quantity::GroundDistance.check("tolerance_nm", tolerance_nm)?);
+    Ok(f64::from(line.contains(reach, point, tolerance)))
 }
 
 outputs! {

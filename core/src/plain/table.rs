@@ -450,13 +450,6 @@ pub const FUNCTIONS: &[Function] = &[
         block: |inputs, outputs, statuses| each(inputs, outputs, statuses, arc_tangents),
     },
     Function {
-        name: "tangent_turn",
-        inputs: &["lat1_deg", "lon1_deg", "course1_deg", "lat2_deg", "lon2_deg", "course2_deg", "radius_nm"],
-        outputs: &["center_latitude_deg", "center_longitude_deg", "begin_latitude_deg", "begin_longitude_deg", "end_latitude_deg", "end_longitude_deg", "begin_bearing_deg", "end_bearing_deg", "length_nm", "side"],
-        run: |inputs, outputs| one(inputs, outputs, tangent_turn),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, tangent_turn),
-    },
-    Function {
         name: "arc_length_nm",
         inputs: &["center_lat_deg", "center_lon_deg", "radius_nm", "start_bearing_deg", "sweep_deg"],
         outputs: &["arc_length_nm"],
@@ -882,6 +875,20 @@ pub const FUNCTIONS: &[Function] = &[
         outputs: &["latitude_deg", "longitude_deg", "direction_deg"],
         run: |inputs, outputs| one(inputs, outputs, offset_point),
         block: |inputs, outputs, statuses| each(inputs, outputs, statuses, offset_point),
+    },
+    Function {
+        name: "offset_cross_track",
+        inputs: &["lat_deg", "lon_deg", "course_deg", "offset_nm", "point_lat_deg", "point_lon_deg"],
+        outputs: &["cross_track_nm", "along_track_nm", "abeam_latitude_deg", "abeam_longitude_deg", "abeam_direction_deg"],
+        run: |inputs, outputs| one(inputs, outputs, offset_cross_track),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, offset_cross_track),
+    },
+    Function {
+        name: "on_offset",
+        inputs: &["lat_deg", "lon_deg", "course_deg", "reach", "offset_nm", "point_lat_deg", "point_lon_deg", "tolerance_nm"],
+        outputs: &["on_offset"],
+        run: |inputs, outputs| one(inputs, outputs, on_offset),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, on_offset),
     },
     Function {
         name: "offset_course_crossing",
@@ -1316,6 +1323,20 @@ pub const FUNCTIONS: &[Function] = &[
         outputs: &["stabilization_distance_nm"],
         run: |inputs, outputs| one(inputs, outputs, stabilization_distance_nm),
         block: |inputs, outputs, statuses| each(inputs, outputs, statuses, stabilization_distance_nm),
+    },
+    Function {
+        name: "tangent_turn",
+        inputs: &["lat1_deg", "lon1_deg", "course1_deg", "lat2_deg", "lon2_deg", "course2_deg", "radius_nm"],
+        outputs: &["center_latitude_deg", "center_longitude_deg", "begin_latitude_deg", "begin_longitude_deg", "end_latitude_deg", "end_longitude_deg", "begin_bearing_deg", "end_bearing_deg", "length_nm", "side"],
+        run: |inputs, outputs| one(inputs, outputs, tangent_turn),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, tangent_turn),
+    },
+    Function {
+        name: "offset_tangent_turn",
+        inputs: &["lat1_deg", "lon1_deg", "course1_deg", "offset1_nm", "lat2_deg", "lon2_deg", "course2_deg", "offset2_nm", "radius_nm"],
+        outputs: &["center_latitude_deg", "center_longitude_deg", "begin_latitude_deg", "begin_longitude_deg", "end_latitude_deg", "end_longitude_deg", "begin_bearing_deg", "end_bearing_deg", "length_nm", "side"],
+        run: |inputs, outputs| one(inputs, outputs, offset_tangent_turn),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, offset_tangent_turn),
     },
     Function {
         name: "time_to_fly_s",
@@ -1753,10 +1774,6 @@ fn arc_tangents([point_lat_deg, point_lon_deg, center_lat_deg, center_lon_deg, r
     super::arc_tangents(point_lat_deg, point_lon_deg, center_lat_deg, center_lon_deg, radius_nm).map(|answer| [answer.latitude1_deg, answer.longitude1_deg, answer.course1_deg, answer.latitude2_deg, answer.longitude2_deg, answer.course2_deg])
 }
 
-fn tangent_turn([lat1_deg, lon1_deg, course1_deg, lat2_deg, lon2_deg, course2_deg, radius_nm]: [f64; 7]) -> Result<[f64; 10], Error> {
-    super::tangent_turn(lat1_deg, lon1_deg, course1_deg, lat2_deg, lon2_deg, course2_deg, radius_nm).map(|answer| [answer.center_latitude_deg, answer.center_longitude_deg, answer.begin_latitude_deg, answer.begin_longitude_deg, answer.end_latitude_deg, answer.end_longitude_deg, answer.begin_bearing_deg, answer.end_bearing_deg, answer.length_nm, answer.side])
-}
-
 fn arc_length_nm([center_lat_deg, center_lon_deg, radius_nm, start_bearing_deg, sweep_deg]: [f64; 5]) -> Result<[f64; 1], Error> {
     super::arc_length_nm(center_lat_deg, center_lon_deg, radius_nm, start_bearing_deg, sweep_deg).map(|answer| [answer])
 }
@@ -2053,6 +2070,17 @@ fn decimal_year([year, month, day]: [f64; 3]) -> Result<[f64; 1], Error> {
 
 fn offset_point([lat_deg, lon_deg, course_deg, offset_nm, along_nm]: [f64; 5]) -> Result<[f64; 3], Error> {
     super::offset_point(lat_deg, lon_deg, course_deg, offset_nm, along_nm).map(|answer| [answer.latitude_deg, answer.longitude_deg, answer.direction_deg])
+}
+
+fn offset_cross_track([lat_deg, lon_deg, course_deg, offset_nm, point_lat_deg, point_lon_deg]: [f64; 6]) -> Result<[f64; 5], Error> {
+    super::offset_cross_track(lat_deg, lon_deg, course_deg, offset_nm, point_lat_deg, point_lon_deg).map(|answer| [answer.cross_track_nm, answer.along_track_nm, answer.abeam_latitude_deg, answer.abeam_longitude_deg, answer.abeam_direction_deg])
+}
+
+fn on_offset([lat_deg, lon_deg, course_deg, reach, offset_nm, point_lat_deg, point_lon_deg, tolerance_nm]: [f64; 8]) -> Result<[f64; 1], Error> {
+    if [lat_deg, lon_deg, course_deg, reach, offset_nm, point_lat_deg, point_lon_deg, tolerance_nm].iter().any(|input: &f64| input.is_nan()) {
+        return Ok([f64::NAN; 1]);
+    }
+    super::on_offset(lat_deg, lon_deg, course_deg, crate::earth::CourseReach::from_code("reach", reach)?, offset_nm, point_lat_deg, point_lon_deg, tolerance_nm).map(|answer| [answer])
 }
 
 fn offset_course_crossing([lat1_deg, lon1_deg, course1_deg, offset_nm, lat2_deg, lon2_deg, course2_deg]: [f64; 7]) -> Result<[f64; 3], Error> {
@@ -2385,6 +2413,14 @@ fn stabilization_distance_nm([passage, course_change_deg, true_airspeed_kt, bank
         return Ok([f64::NAN; 1]);
     }
     super::stabilization_distance_nm(crate::procedure::Passage::from_code("passage", passage)?, course_change_deg, true_airspeed_kt, bank_deg, turn_rate_limit_deg_per_s, bank_onto_leg_deg).map(|answer| [answer])
+}
+
+fn tangent_turn([lat1_deg, lon1_deg, course1_deg, lat2_deg, lon2_deg, course2_deg, radius_nm]: [f64; 7]) -> Result<[f64; 10], Error> {
+    super::tangent_turn(lat1_deg, lon1_deg, course1_deg, lat2_deg, lon2_deg, course2_deg, radius_nm).map(|answer| [answer.center_latitude_deg, answer.center_longitude_deg, answer.begin_latitude_deg, answer.begin_longitude_deg, answer.end_latitude_deg, answer.end_longitude_deg, answer.begin_bearing_deg, answer.end_bearing_deg, answer.length_nm, answer.side])
+}
+
+fn offset_tangent_turn([lat1_deg, lon1_deg, course1_deg, offset1_nm, lat2_deg, lon2_deg, course2_deg, offset2_nm, radius_nm]: [f64; 9]) -> Result<[f64; 10], Error> {
+    super::offset_tangent_turn(lat1_deg, lon1_deg, course1_deg, offset1_nm, lat2_deg, lon2_deg, course2_deg, offset2_nm, radius_nm).map(|answer| [answer.center_latitude_deg, answer.center_longitude_deg, answer.begin_latitude_deg, answer.begin_longitude_deg, answer.end_latitude_deg, answer.end_longitude_deg, answer.begin_bearing_deg, answer.end_bearing_deg, answer.length_nm, answer.side])
 }
 
 fn time_to_fly_s([distance_nm, groundspeed_kt]: [f64; 2]) -> Result<[f64; 1], Error> {

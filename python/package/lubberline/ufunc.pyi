@@ -288,6 +288,11 @@ __all__ = [
     "offset_course_crossing_along_first_nm",
     "offset_course_crossing_latitude_deg",
     "offset_course_crossing_longitude_deg",
+    "offset_cross_track_abeam_direction_deg",
+    "offset_cross_track_abeam_latitude_deg",
+    "offset_cross_track_abeam_longitude_deg",
+    "offset_cross_track_along_track_nm",
+    "offset_cross_track_cross_track_nm",
     "offset_offset_crossing_along_first_nm",
     "offset_offset_crossing_along_second_nm",
     "offset_offset_crossing_latitude_deg",
@@ -295,9 +300,20 @@ __all__ = [
     "offset_point_direction_deg",
     "offset_point_latitude_deg",
     "offset_point_longitude_deg",
+    "offset_tangent_turn_begin_bearing_deg",
+    "offset_tangent_turn_begin_latitude_deg",
+    "offset_tangent_turn_begin_longitude_deg",
+    "offset_tangent_turn_center_latitude_deg",
+    "offset_tangent_turn_center_longitude_deg",
+    "offset_tangent_turn_end_bearing_deg",
+    "offset_tangent_turn_end_latitude_deg",
+    "offset_tangent_turn_end_longitude_deg",
+    "offset_tangent_turn_length_nm",
+    "offset_tangent_turn_side",
     "on_arc",
     "on_course",
     "on_leg",
+    "on_offset",
     "outbound_end_dme_nm",
     "pitot_pressure_ratio",
     "polar_grid_convergence_deg",
@@ -689,16 +705,6 @@ arc_tangents_course1_deg: np.ufunc
 arc_tangents_latitude2_deg: np.ufunc
 arc_tangents_longitude2_deg: np.ufunc
 arc_tangents_course2_deg: np.ufunc
-tangent_turn_center_latitude_deg: np.ufunc
-tangent_turn_center_longitude_deg: np.ufunc
-tangent_turn_begin_latitude_deg: np.ufunc
-tangent_turn_begin_longitude_deg: np.ufunc
-tangent_turn_end_latitude_deg: np.ufunc
-tangent_turn_end_longitude_deg: np.ufunc
-tangent_turn_begin_bearing_deg: np.ufunc
-tangent_turn_end_bearing_deg: np.ufunc
-tangent_turn_length_nm: np.ufunc
-tangent_turn_side: np.ufunc
 arc_length_nm: np.ufunc
 on_arc: np.ufunc
 arc_extent_latitude1_deg: np.ufunc
@@ -878,6 +884,12 @@ decimal_year: np.ufunc
 offset_point_latitude_deg: np.ufunc
 offset_point_longitude_deg: np.ufunc
 offset_point_direction_deg: np.ufunc
+offset_cross_track_cross_track_nm: np.ufunc
+offset_cross_track_along_track_nm: np.ufunc
+offset_cross_track_abeam_latitude_deg: np.ufunc
+offset_cross_track_abeam_longitude_deg: np.ufunc
+offset_cross_track_abeam_direction_deg: np.ufunc
+on_offset: np.ufunc
 offset_course_crossing_latitude_deg: np.ufunc
 offset_course_crossing_longitude_deg: np.ufunc
 offset_course_crossing_along_first_nm: np.ufunc
@@ -1096,6 +1108,26 @@ successive_turns_crossing_past_first_nm: np.ufunc
 successive_turns_crossing_before_second_nm: np.ufunc
 successive_turns_crossing_lead_nm: np.ufunc
 stabilization_distance_nm: np.ufunc
+tangent_turn_center_latitude_deg: np.ufunc
+tangent_turn_center_longitude_deg: np.ufunc
+tangent_turn_begin_latitude_deg: np.ufunc
+tangent_turn_begin_longitude_deg: np.ufunc
+tangent_turn_end_latitude_deg: np.ufunc
+tangent_turn_end_longitude_deg: np.ufunc
+tangent_turn_begin_bearing_deg: np.ufunc
+tangent_turn_end_bearing_deg: np.ufunc
+tangent_turn_length_nm: np.ufunc
+tangent_turn_side: np.ufunc
+offset_tangent_turn_center_latitude_deg: np.ufunc
+offset_tangent_turn_center_longitude_deg: np.ufunc
+offset_tangent_turn_begin_latitude_deg: np.ufunc
+offset_tangent_turn_begin_longitude_deg: np.ufunc
+offset_tangent_turn_end_latitude_deg: np.ufunc
+offset_tangent_turn_end_longitude_deg: np.ufunc
+offset_tangent_turn_begin_bearing_deg: np.ufunc
+offset_tangent_turn_end_bearing_deg: np.ufunc
+offset_tangent_turn_length_nm: np.ufunc
+offset_tangent_turn_side: np.ufunc
 time_to_fly_s: np.ufunc
 distance_flown_nm: np.ufunc
 groundspeed_from_time_kt: np.ufunc

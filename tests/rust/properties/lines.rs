@@ -1,10 +1,11 @@
 //! Courses, arcs and lines beside courses on the ellipsoid: what is built to meet is found to meet, at poles, across the date line, far away
 //! and at the smallest angles too.
 
+use lubberline::earth::CourseReach;
 use lubberline::plain::{
     arc_arc_crossing, arc_tangents, course_arc_crossing, course_crossing, cross_track, geodesic_direct,
-    geodesic_inverse, offset_arc_crossing, offset_course_crossing, offset_offset_crossing, offset_point,
-    tangent_turn,
+    geodesic_inverse, offset_arc_crossing, offset_course_crossing, offset_cross_track,
+    offset_offset_crossing, offset_point, offset_tangent_turn, on_offset, tangent_turn,
 };
 use proptest::prelude::*;
 
@@ -172,5 +173,54 @@ proptest! {
             prop_assert!((aside_nm(first, first_deg, place.0, place.1)? - one_nm).abs() < MILLIMETRE_NM);
         }
         prop_assert!(met.along1_nm < met.along2_nm);
+    }
+    #[test]
+    fn a_point_of_a_line_beside_a_course_lies_on_it_and_a_point_set_off_square_to_it_is_that_far_across(
+        point in anywhere(), course in 0.0..360.0, offset_nm in -300.0..300.0, along_nm in -1000.0..1000.0, across_nm in -200.0..200.0_f64,
+    ) {
+        let place = offset_point(point.0, point.1, course, offset_nm, along_nm)?;
+        let toward = place.direction_deg + 90.0_f64.copysign(across_nm);
+        let (aside, _) = along((place.latitude_deg, place.longitude_deg), toward, across_nm.abs());
+        let found = offset_cross_track(point.0, point.1, course, offset_nm, aside.0, aside.1)?;
+        prop_assert!((found.cross_track_nm - across_nm).abs() < MILLIMETRE_NM, "{found:?}");
+        prop_assert!((found.along_track_nm - along_nm).abs() < MILLIMETRE_NM, "{found:?}");
+        let abeam = (found.abeam_latitude_deg, found.abeam_longitude_deg);
+        prop_assert!(distance_nm(abeam, (place.latitude_deg, place.longitude_deg)) < MILLIMETRE_NM);
+        let on = |tolerance_nm: f64, reach| {
+            on_offset(point.0, point.1, course, reach, offset_nm, aside.0, aside.1, tolerance_nm)
+        };
+        prop_assert_eq!(on(across_nm.abs() + MILLIMETRE_NM, CourseReach::BothWays)?, 1.0);
+        prop_assert_eq!(on((across_nm.abs() - MILLIMETRE_NM).max(0.0), CourseReach::BothWays)?, 0.0);
+        let ahead = f64::from(along_nm > -across_nm.abs());
+        prop_assert_eq!(on(across_nm.abs() + MILLIMETRE_NM, CourseReach::Onward)?, ahead);
+    }
+
+    #[test]
+    fn a_turn_between_lines_beside_courses_touches_both(
+        point in (-80.0..80.0, -180.0..180.0), course in 0.0..360.0, change in 20.0..150.0_f64, right in any::<bool>(),
+        (one_nm, other_nm) in (-40.0..40.0, -40.0..40.0), (first_nm, second_nm) in (-300.0..300.0, -300.0..300.0), radius_nm in 0.5..40.0,
+    ) {
+        let side = if right { 1.0 } else { -1.0 };
+        let (first, first_deg) = along(point, course, first_nm);
+        let (second, second_deg) = along(point, course + side * change, second_nm);
+        let turn =
+            offset_tangent_turn(first.0, first.1, first_deg, one_nm, second.0, second.1, second_deg, other_nm, radius_nm)?;
+        prop_assert_eq!(turn.side, side);
+        let center = (turn.center_latitude_deg, turn.center_longitude_deg);
+        let ends = [
+            (first, first_deg, one_nm, (turn.begin_latitude_deg, turn.begin_longitude_deg)),
+            (second, second_deg, other_nm, (turn.end_latitude_deg, turn.end_longitude_deg)),
+        ];
+        for (through, course, offset_nm, contact) in ends {
+            let of_center = offset_cross_track(through.0, through.1, course, offset_nm, center.0, center.1)?;
+            prop_assert!((of_center.cross_track_nm - side * radius_nm).abs() < MILLIMETRE_NM, "{turn:?}");
+            let of_contact = offset_cross_track(through.0, through.1, course, offset_nm, contact.0, contact.1)?;
+            prop_assert!(of_contact.cross_track_nm.abs() < MILLIMETRE_NM, "{turn:?}");
+            prop_assert!((distance_nm(center, contact) - radius_nm).abs() < MILLIMETRE_NM, "{turn:?}");
+        }
+        // Set back by their offsets, the lines are the courses: the turn between those is the same without them.
+        let courses = tangent_turn(first.0, first.1, first_deg, second.0, second.1, second_deg, radius_nm)?;
+        let without = offset_tangent_turn(first.0, first.1, first_deg, 0.0, second.0, second.1, second_deg, 0.0, radius_nm)?;
+        prop_assert_eq!(courses, without);
     }
 }
