@@ -4757,99 +4757,6 @@ size_t lubber_arc_tangents_n(size_t count,
                              int32_t *status);
 
 /**
- * The turn of fixed radius that leads from one course onto another on the WGS-84 ellipsoid.
- *
- * The short way by the directions of the courses where they meet; its centre is at the radius from both.
- *
- * @param lat1_deg latitude of a point of the first course, -90 to 90
- * @param lon1_deg longitude of that point, any finite number
- * @param course1_deg true course there, any finite number
- * @param lat2_deg latitude of a point of the second course, -90 to 90
- * @param lon2_deg longitude of that point, any finite number
- * @param course2_deg true course there, any finite number
- * @param radius_nm radius of the turn, above 0 to 5000
- * @param[out] center_latitude_deg Latitude of the centre; may be NULL
- * @param[out] center_longitude_deg Longitude of the centre; may be NULL
- * @param[out] begin_latitude_deg Latitude where the turn leaves the first course; may be NULL
- * @param[out] begin_longitude_deg Its longitude; may be NULL
- * @param[out] end_latitude_deg Latitude where it joins the second course; may be NULL
- * @param[out] end_longitude_deg Its longitude; may be NULL
- * @param[out] begin_bearing_deg Bearing of its beginning from the centre, 0 to 360; may be NULL
- * @param[out] end_bearing_deg Bearing of its end from the centre, 0 to 360; may be NULL
- * @param[out] length_nm Length of the arc; may be NULL
- * @param[out] side 1 for a turn to the right, -1 to the left; may be NULL
- * @return LUBBER_OK, or a negative status with every output NaN
- *
- * Accuracy: A micrometre across the courses; the contacts are soft along them.
- * Degenerate cases: The nearer of the two meetings of the courses says which way is short; it matters where the radius is large and the courses
- * are all but reciprocal.
- * Errors: A value outside its range, courses along one line, or courses that no such turn touches.
- * Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
- * Appendix 2 Attachment C.
- *
- * Example: lubber_tangent_turn(40.1734722222, -70.2126666667, 90.0, 42.0766111111, -68.2096388889, 7.0, 75.0, &value, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL) gives 41.4240
- */
-int32_t lubber_tangent_turn(double lat1_deg,
-                            double lon1_deg,
-                            double course1_deg,
-                            double lat2_deg,
-                            double lon2_deg,
-                            double course2_deg,
-                            double radius_nm,
-                            double *center_latitude_deg,
-                            double *center_longitude_deg,
-                            double *begin_latitude_deg,
-                            double *begin_longitude_deg,
-                            double *end_latitude_deg,
-                            double *end_longitude_deg,
-                            double *begin_bearing_deg,
-                            double *end_bearing_deg,
-                            double *length_nm,
-                            double *side);
-
-/**
- * `lubber_tangent_turn` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
- *
- * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
- */
-size_t lubber_tangent_turn_n(size_t count,
-                             const double *lat1_deg,
-                             ptrdiff_t lat1_deg_stride,
-                             const double *lon1_deg,
-                             ptrdiff_t lon1_deg_stride,
-                             const double *course1_deg,
-                             ptrdiff_t course1_deg_stride,
-                             const double *lat2_deg,
-                             ptrdiff_t lat2_deg_stride,
-                             const double *lon2_deg,
-                             ptrdiff_t lon2_deg_stride,
-                             const double *course2_deg,
-                             ptrdiff_t course2_deg_stride,
-                             const double *radius_nm,
-                             ptrdiff_t radius_nm_stride,
-                             double *center_latitude_deg,
-                             ptrdiff_t center_latitude_deg_stride,
-                             double *center_longitude_deg,
-                             ptrdiff_t center_longitude_deg_stride,
-                             double *begin_latitude_deg,
-                             ptrdiff_t begin_latitude_deg_stride,
-                             double *begin_longitude_deg,
-                             ptrdiff_t begin_longitude_deg_stride,
-                             double *end_latitude_deg,
-                             ptrdiff_t end_latitude_deg_stride,
-                             double *end_longitude_deg,
-                             ptrdiff_t end_longitude_deg_stride,
-                             double *begin_bearing_deg,
-                             ptrdiff_t begin_bearing_deg_stride,
-                             double *end_bearing_deg,
-                             ptrdiff_t end_bearing_deg_stride,
-                             double *length_nm,
-                             ptrdiff_t length_nm_stride,
-                             double *side,
-                             ptrdiff_t side_stride,
-                             int32_t *status);
-
-/**
  * Length of an arc of a circle on the WGS-84 ellipsoid.
  *
  * The integral of the reduced length of the geodesics from the centre over their azimuth; in the plane `r sweep`.
@@ -8061,6 +7968,134 @@ size_t lubber_offset_point_n(size_t count,
                              double *direction_deg,
                              ptrdiff_t direction_deg_stride,
                              int32_t *status);
+
+/**
+ * Where a point lies relative to the line at a constant distance beside a course, on the WGS-84 ellipsoid.
+ *
+ * What stands square to the course stands square to the line too (Gauss's lemma): the cross-track is that of the course less the offset,
+ * and the place abeam is one.
+ *
+ * @param lat_deg latitude of a point of the course, -90 to 90
+ * @param lon_deg longitude of that point, any finite number
+ * @param course_deg true course there, any finite number
+ * @param offset_nm distance of the line from the course, right positive, -5000 to 5000
+ * @param point_lat_deg latitude of the point, -90 to 90
+ * @param point_lon_deg longitude of the point, any finite number
+ * @param[out] cross_track_nm Distance across the line, positive right of it; may be NULL
+ * @param[out] along_track_nm Distance along the course to the place abeam, positive onward; may be NULL
+ * @param[out] abeam_latitude_deg Latitude of the point of the line abeam; may be NULL
+ * @param[out] abeam_longitude_deg Longitude of the point of the line abeam; may be NULL
+ * @param[out] abeam_direction_deg Direction of the line there, 0 to 360; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: As `cross_track`.
+ * Degenerate cases: With an offset of zero it is `cross_track`. A point a quarter of the earth away on both sides has no place abeam that means anything.
+ * Errors: A value outside its range.
+ * Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid.
+ *
+ * Example: lubber_offset_cross_track(0.0, 0.0, 90.0, -60.0, 0.5, 1.0, &value, NULL, NULL, NULL, NULL) gives 30.15
+ */
+int32_t lubber_offset_cross_track(double lat_deg,
+                                  double lon_deg,
+                                  double course_deg,
+                                  double offset_nm,
+                                  double point_lat_deg,
+                                  double point_lon_deg,
+                                  double *cross_track_nm,
+                                  double *along_track_nm,
+                                  double *abeam_latitude_deg,
+                                  double *abeam_longitude_deg,
+                                  double *abeam_direction_deg);
+
+/**
+ * `lubber_offset_cross_track` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_offset_cross_track_n(size_t count,
+                                   const double *lat_deg,
+                                   ptrdiff_t lat_deg_stride,
+                                   const double *lon_deg,
+                                   ptrdiff_t lon_deg_stride,
+                                   const double *course_deg,
+                                   ptrdiff_t course_deg_stride,
+                                   const double *offset_nm,
+                                   ptrdiff_t offset_nm_stride,
+                                   const double *point_lat_deg,
+                                   ptrdiff_t point_lat_deg_stride,
+                                   const double *point_lon_deg,
+                                   ptrdiff_t point_lon_deg_stride,
+                                   double *cross_track_nm,
+                                   ptrdiff_t cross_track_nm_stride,
+                                   double *along_track_nm,
+                                   ptrdiff_t along_track_nm_stride,
+                                   double *abeam_latitude_deg,
+                                   ptrdiff_t abeam_latitude_deg_stride,
+                                   double *abeam_longitude_deg,
+                                   ptrdiff_t abeam_longitude_deg_stride,
+                                   double *abeam_direction_deg,
+                                   ptrdiff_t abeam_direction_deg_stride,
+                                   int32_t *status);
+
+/**
+ * Whether a point lies on the line at a constant distance beside a course: 1 if it does, 0 if not.
+ *
+ * Within the tolerance across it, and for a course that reaches onward also before the place abeam of its point.
+ *
+ * @param lat_deg latitude of a point of the course, -90 to 90
+ * @param lon_deg longitude of that point, any finite number
+ * @param course_deg true course there, any finite number
+ * @param reach how far the course reaches: LUBBER_COURSE_REACH_ONWARD, LUBBER_COURSE_REACH_BOTH_WAYS
+ * @param offset_nm distance of the line from the course, right positive, -5000 to 5000
+ * @param point_lat_deg latitude of the point, -90 to 90
+ * @param point_lon_deg longitude of the point, any finite number
+ * @param tolerance_nm how far across the line still counts, 0 to 10 900
+ * @param[out] on_offset the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: As `cross_track`.
+ * Degenerate cases: With an offset of zero it is `on_course`.
+ * Errors: A value outside its range.
+ * Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid.
+ *
+ * Example: lubber_on_offset(0.0, 0.0, 0.0, LUBBER_COURSE_REACH_ONWARD, 60.0, 2.0, 1.0, 0.5, &value) gives 1
+ */
+int32_t lubber_on_offset(double lat_deg,
+                         double lon_deg,
+                         double course_deg,
+                         int32_t reach,
+                         double offset_nm,
+                         double point_lat_deg,
+                         double point_lon_deg,
+                         double tolerance_nm,
+                         double *on_offset);
+
+/**
+ * `lubber_on_offset` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * `reach` is one code for all points: how far the course reaches: LUBBER_COURSE_REACH_ONWARD, LUBBER_COURSE_REACH_BOTH_WAYS
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_on_offset_n(size_t count,
+                          const double *lat_deg,
+                          ptrdiff_t lat_deg_stride,
+                          const double *lon_deg,
+                          ptrdiff_t lon_deg_stride,
+                          const double *course_deg,
+                          ptrdiff_t course_deg_stride,
+                          int32_t reach,
+                          const double *offset_nm,
+                          ptrdiff_t offset_nm_stride,
+                          const double *point_lat_deg,
+                          ptrdiff_t point_lat_deg_stride,
+                          const double *point_lon_deg,
+                          ptrdiff_t point_lon_deg_stride,
+                          const double *tolerance_nm,
+                          ptrdiff_t tolerance_nm_stride,
+                          double *on_offset,
+                          ptrdiff_t on_offset_stride,
+                          int32_t *status);
 
 /**
  * Where the line at a constant distance beside a course meets another course, on the WGS-84 ellipsoid.
@@ -11490,6 +11525,198 @@ size_t lubber_stabilization_distance_nm_n(size_t count,
                                           double *stabilization_distance_nm,
                                           ptrdiff_t stabilization_distance_nm_stride,
                                           int32_t *status);
+
+/**
+ * The turn of fixed radius that leads from one course onto another on the WGS-84 ellipsoid.
+ *
+ * The short way by the directions of the courses where they meet; its centre is at the radius from both.
+ *
+ * @param lat1_deg latitude of a point of the first course, -90 to 90
+ * @param lon1_deg longitude of that point, any finite number
+ * @param course1_deg true course there, any finite number
+ * @param lat2_deg latitude of a point of the second course, -90 to 90
+ * @param lon2_deg longitude of that point, any finite number
+ * @param course2_deg true course there, any finite number
+ * @param radius_nm radius of the turn, above 0 to 5000
+ * @param[out] center_latitude_deg Latitude of the centre; may be NULL
+ * @param[out] center_longitude_deg Longitude of the centre; may be NULL
+ * @param[out] begin_latitude_deg Latitude where the turn leaves the first course; may be NULL
+ * @param[out] begin_longitude_deg Its longitude; may be NULL
+ * @param[out] end_latitude_deg Latitude where it joins the second course; may be NULL
+ * @param[out] end_longitude_deg Its longitude; may be NULL
+ * @param[out] begin_bearing_deg Bearing of its beginning from the centre, 0 to 360; may be NULL
+ * @param[out] end_bearing_deg Bearing of its end from the centre, 0 to 360; may be NULL
+ * @param[out] length_nm Length of the arc; may be NULL
+ * @param[out] side 1 for a turn to the right, -1 to the left; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: A micrometre across the courses; the contacts are soft along them.
+ * Degenerate cases: The nearer of the two meetings of the courses says which way is short; it matters where the radius is large and the courses
+ * are all but reciprocal.
+ * Errors: A value outside its range, courses along one line, or courses that no such turn touches.
+ * Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
+ * Appendix 2 Attachment C.
+ *
+ * Example: lubber_tangent_turn(40.1734722222, -70.2126666667, 90.0, 42.0766111111, -68.2096388889, 7.0, 75.0, &value, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL) gives 41.4240
+ */
+int32_t lubber_tangent_turn(double lat1_deg,
+                            double lon1_deg,
+                            double course1_deg,
+                            double lat2_deg,
+                            double lon2_deg,
+                            double course2_deg,
+                            double radius_nm,
+                            double *center_latitude_deg,
+                            double *center_longitude_deg,
+                            double *begin_latitude_deg,
+                            double *begin_longitude_deg,
+                            double *end_latitude_deg,
+                            double *end_longitude_deg,
+                            double *begin_bearing_deg,
+                            double *end_bearing_deg,
+                            double *length_nm,
+                            double *side);
+
+/**
+ * `lubber_tangent_turn` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_tangent_turn_n(size_t count,
+                             const double *lat1_deg,
+                             ptrdiff_t lat1_deg_stride,
+                             const double *lon1_deg,
+                             ptrdiff_t lon1_deg_stride,
+                             const double *course1_deg,
+                             ptrdiff_t course1_deg_stride,
+                             const double *lat2_deg,
+                             ptrdiff_t lat2_deg_stride,
+                             const double *lon2_deg,
+                             ptrdiff_t lon2_deg_stride,
+                             const double *course2_deg,
+                             ptrdiff_t course2_deg_stride,
+                             const double *radius_nm,
+                             ptrdiff_t radius_nm_stride,
+                             double *center_latitude_deg,
+                             ptrdiff_t center_latitude_deg_stride,
+                             double *center_longitude_deg,
+                             ptrdiff_t center_longitude_deg_stride,
+                             double *begin_latitude_deg,
+                             ptrdiff_t begin_latitude_deg_stride,
+                             double *begin_longitude_deg,
+                             ptrdiff_t begin_longitude_deg_stride,
+                             double *end_latitude_deg,
+                             ptrdiff_t end_latitude_deg_stride,
+                             double *end_longitude_deg,
+                             ptrdiff_t end_longitude_deg_stride,
+                             double *begin_bearing_deg,
+                             ptrdiff_t begin_bearing_deg_stride,
+                             double *end_bearing_deg,
+                             ptrdiff_t end_bearing_deg_stride,
+                             double *length_nm,
+                             ptrdiff_t length_nm_stride,
+                             double *side,
+                             ptrdiff_t side_stride,
+                             int32_t *status);
+
+/**
+ * The turn of fixed radius that leads from a line beside one course onto a line beside another, on the WGS-84 ellipsoid.
+ *
+ * The short way by the directions of the courses where they meet; its centre is at the radius from both lines.
+ *
+ * @param lat1_deg latitude of a point of the first course, -90 to 90
+ * @param lon1_deg longitude of that point, any finite number
+ * @param course1_deg true course there, any finite number
+ * @param offset1_nm distance of the line beside the first course, right positive, -5000 to 5000
+ * @param lat2_deg latitude of a point of the second course, -90 to 90
+ * @param lon2_deg longitude of that point, any finite number
+ * @param course2_deg true course there, any finite number
+ * @param offset2_nm distance of the line beside the second course, right positive, -5000 to 5000
+ * @param radius_nm radius of the turn, above 0 to 5000
+ * @param[out] center_latitude_deg Latitude of the centre; may be NULL
+ * @param[out] center_longitude_deg Longitude of the centre; may be NULL
+ * @param[out] begin_latitude_deg Latitude where the turn leaves the first course; may be NULL
+ * @param[out] begin_longitude_deg Its longitude; may be NULL
+ * @param[out] end_latitude_deg Latitude where it joins the second course; may be NULL
+ * @param[out] end_longitude_deg Its longitude; may be NULL
+ * @param[out] begin_bearing_deg Bearing of its beginning from the centre, 0 to 360; may be NULL
+ * @param[out] end_bearing_deg Bearing of its end from the centre, 0 to 360; may be NULL
+ * @param[out] length_nm Length of the arc; may be NULL
+ * @param[out] side 1 for a turn to the right, -1 to the left; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: A micrometre across the lines; the contacts are soft along them.
+ * Degenerate cases: With offsets of zero it is `tangent_turn`.
+ * Errors: A value outside its range, courses along one line, or lines that no such turn touches.
+ * Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid.
+ *
+ * Example: lubber_offset_tangent_turn(60.0, -10.0, 0.0, 2.0, 60.5, -10.0, 90.0, 2.0, 3.0, NULL, NULL, &value, NULL, NULL, NULL, NULL, NULL, NULL, NULL) gives 60.417
+ */
+int32_t lubber_offset_tangent_turn(double lat1_deg,
+                                   double lon1_deg,
+                                   double course1_deg,
+                                   double offset1_nm,
+                                   double lat2_deg,
+                                   double lon2_deg,
+                                   double course2_deg,
+                                   double offset2_nm,
+                                   double radius_nm,
+                                   double *center_latitude_deg,
+                                   double *center_longitude_deg,
+                                   double *begin_latitude_deg,
+                                   double *begin_longitude_deg,
+                                   double *end_latitude_deg,
+                                   double *end_longitude_deg,
+                                   double *begin_bearing_deg,
+                                   double *end_bearing_deg,
+                                   double *length_nm,
+                                   double *side);
+
+/**
+ * `lubber_offset_tangent_turn` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_offset_tangent_turn_n(size_t count,
+                                    const double *lat1_deg,
+                                    ptrdiff_t lat1_deg_stride,
+                                    const double *lon1_deg,
+                                    ptrdiff_t lon1_deg_stride,
+                                    const double *course1_deg,
+                                    ptrdiff_t course1_deg_stride,
+                                    const double *offset1_nm,
+                                    ptrdiff_t offset1_nm_stride,
+                                    const double *lat2_deg,
+                                    ptrdiff_t lat2_deg_stride,
+                                    const double *lon2_deg,
+                                    ptrdiff_t lon2_deg_stride,
+                                    const double *course2_deg,
+                                    ptrdiff_t course2_deg_stride,
+                                    const double *offset2_nm,
+                                    ptrdiff_t offset2_nm_stride,
+                                    const double *radius_nm,
+                                    ptrdiff_t radius_nm_stride,
+                                    double *center_latitude_deg,
+                                    ptrdiff_t center_latitude_deg_stride,
+                                    double *center_longitude_deg,
+                                    ptrdiff_t center_longitude_deg_stride,
+                                    double *begin_latitude_deg,
+                                    ptrdiff_t begin_latitude_deg_stride,
+                                    double *begin_longitude_deg,
+                                    ptrdiff_t begin_longitude_deg_stride,
+                                    double *end_latitude_deg,
+                                    ptrdiff_t end_latitude_deg_stride,
+                                    double *end_longitude_deg,
+                                    ptrdiff_t end_longitude_deg_stride,
+                                    double *begin_bearing_deg,
+                                    ptrdiff_t begin_bearing_deg_stride,
+                                    double *end_bearing_deg,
+                                    ptrdiff_t end_bearing_deg_stride,
+                                    double *length_nm,
+                                    ptrdiff_t length_nm_stride,
+                                    double *side,
+                                    ptrdiff_t side_stride,
+                                    int32_t *status);
 
 /**
  * The time that a distance takes at a groundspeed.

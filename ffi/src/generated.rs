@@ -4415,115 +4415,6 @@ pub unsafe extern "C" fn lubber_arc_tangents_n(
     unsafe { many(const { Function::named("arc_tangents") }, count, &inputs, &outputs, status) }
 }
 
-/// The turn of fixed radius that leads from one course onto another on the WGS-84 ellipsoid.
-///
-/// The short way by the directions of the courses where they meet; its centre is at the radius from both.
-///
-/// @param lat1_deg latitude of a point of the first course, -90 to 90
-/// @param lon1_deg longitude of that point, any finite number
-/// @param course1_deg true course there, any finite number
-/// @param lat2_deg latitude of a point of the second course, -90 to 90
-/// @param lon2_deg longitude of that point, any finite number
-/// @param course2_deg true course there, any finite number
-/// @param radius_nm radius of the turn, above 0 to 5000
-/// @param[out] center_latitude_deg Latitude of the centre; may be NULL
-/// @param[out] center_longitude_deg Longitude of the centre; may be NULL
-/// @param[out] begin_latitude_deg Latitude where the turn leaves the first course; may be NULL
-/// @param[out] begin_longitude_deg Its longitude; may be NULL
-/// @param[out] end_latitude_deg Latitude where it joins the second course; may be NULL
-/// @param[out] end_longitude_deg Its longitude; may be NULL
-/// @param[out] begin_bearing_deg Bearing of its beginning from the centre, 0 to 360; may be NULL
-/// @param[out] end_bearing_deg Bearing of its end from the centre, 0 to 360; may be NULL
-/// @param[out] length_nm Length of the arc; may be NULL
-/// @param[out] side 1 for a turn to the right, -1 to the left; may be NULL
-/// @return LUBBER_OK, or a negative status with every output NaN
-///
-/// Accuracy: A micrometre across the courses; the contacts are soft along them.
-/// Degenerate cases: The nearer of the two meetings of the courses says which way is short; it matters where the radius is large and the courses
-/// are all but reciprocal.
-/// Errors: A value outside its range, courses along one line, or courses that no such turn touches.
-/// Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
-/// Appendix 2 Attachment C.
-///
-/// Example: lubber_tangent_turn(40.1734722222, -70.2126666667, 90.0, 42.0766111111, -68.2096388889, 7.0, 75.0, &value, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL) gives 41.4240
-///
-/// # Safety
-/// Each output must be null or writable.
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn lubber_tangent_turn(
-    lat1_deg: f64,
-    lon1_deg: f64,
-    course1_deg: f64,
-    lat2_deg: f64,
-    lon2_deg: f64,
-    course2_deg: f64,
-    radius_nm: f64,
-    center_latitude_deg: *mut f64,
-    center_longitude_deg: *mut f64,
-    begin_latitude_deg: *mut f64,
-    begin_longitude_deg: *mut f64,
-    end_latitude_deg: *mut f64,
-    end_longitude_deg: *mut f64,
-    begin_bearing_deg: *mut f64,
-    end_bearing_deg: *mut f64,
-    length_nm: *mut f64,
-    side: *mut f64,
-) -> i32 {
-    let answer = || plain::tangent_turn(lat1_deg, lon1_deg, course1_deg, lat2_deg, lon2_deg, course2_deg, radius_nm).map(|answer| [answer.center_latitude_deg, answer.center_longitude_deg, answer.begin_latitude_deg, answer.begin_longitude_deg, answer.end_latitude_deg, answer.end_longitude_deg, answer.begin_bearing_deg, answer.end_bearing_deg, answer.length_nm, answer.side]);
-    // SAFETY: the caller vouches for the outputs.
-    unsafe { one(answer, [center_latitude_deg, center_longitude_deg, begin_latitude_deg, begin_longitude_deg, end_latitude_deg, end_longitude_deg, begin_bearing_deg, end_bearing_deg, length_nm, side]) }
-}
-
-/// `lubber_tangent_turn` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
-///
-/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
-///
-/// # Safety
-/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
-#[unsafe(no_mangle)]
-pub unsafe extern "C" fn lubber_tangent_turn_n(
-    count: usize,
-    lat1_deg: *const f64,
-    lat1_deg_stride: isize,
-    lon1_deg: *const f64,
-    lon1_deg_stride: isize,
-    course1_deg: *const f64,
-    course1_deg_stride: isize,
-    lat2_deg: *const f64,
-    lat2_deg_stride: isize,
-    lon2_deg: *const f64,
-    lon2_deg_stride: isize,
-    course2_deg: *const f64,
-    course2_deg_stride: isize,
-    radius_nm: *const f64,
-    radius_nm_stride: isize,
-    center_latitude_deg: *mut f64,
-    center_latitude_deg_stride: isize,
-    center_longitude_deg: *mut f64,
-    center_longitude_deg_stride: isize,
-    begin_latitude_deg: *mut f64,
-    begin_latitude_deg_stride: isize,
-    begin_longitude_deg: *mut f64,
-    begin_longitude_deg_stride: isize,
-    end_latitude_deg: *mut f64,
-    end_latitude_deg_stride: isize,
-    end_longitude_deg: *mut f64,
-    end_longitude_deg_stride: isize,
-    begin_bearing_deg: *mut f64,
-    begin_bearing_deg_stride: isize,
-    end_bearing_deg: *mut f64,
-    end_bearing_deg_stride: isize,
-    length_nm: *mut f64,
-    length_nm_stride: isize,
-    side: *mut f64,
-    side_stride: isize,
-    status: *mut i32,
-) -> usize {
-    let (inputs, outputs) = ([Array::input(lat1_deg, lat1_deg_stride), Array::input(lon1_deg, lon1_deg_stride), Array::input(course1_deg, course1_deg_stride), Array::input(lat2_deg, lat2_deg_stride), Array::input(lon2_deg, lon2_deg_stride), Array::input(course2_deg, course2_deg_stride), Array::input(radius_nm, radius_nm_stride)], [Array::output(center_latitude_deg, center_latitude_deg_stride), Array::output(center_longitude_deg, center_longitude_deg_stride), Array::output(begin_latitude_deg, begin_latitude_deg_stride), Array::output(begin_longitude_deg, begin_longitude_deg_stride), Array::output(end_latitude_deg, end_latitude_deg_stride), Array::output(end_longitude_deg, end_longitude_deg_stride), Array::output(begin_bearing_deg, begin_bearing_deg_stride), Array::output(end_bearing_deg, end_bearing_deg_stride), Array::output(length_nm, length_nm_stride), Array::output(side, side_stride)]);
-    // SAFETY: the caller vouches for the arrays.
-    unsafe { many(const { Function::named("tangent_turn") }, count, &inputs, &outputs, status) }
-}
-
 /// Length of an arc of a circle on the WGS-84 ellipsoid.
 ///
 /// The integral of the reduced length of the geodesics from the centre over their azimuth; in the plane `r sweep`.
@@ -8820,6 +8711,170 @@ pub unsafe extern "C" fn lubber_offset_point_n(
     let (inputs, outputs) = ([Array::input(lat_deg, lat_deg_stride), Array::input(lon_deg, lon_deg_stride), Array::input(course_deg, course_deg_stride), Array::input(offset_nm, offset_nm_stride), Array::input(along_nm, along_nm_stride)], [Array::output(latitude_deg, latitude_deg_stride), Array::output(longitude_deg, longitude_deg_stride), Array::output(direction_deg, direction_deg_stride)]);
     // SAFETY: the caller vouches for the arrays.
     unsafe { many(const { Function::named("offset_point") }, count, &inputs, &outputs, status) }
+}
+
+/// Where a point lies relative to the line at a constant distance beside a course, on the WGS-84 ellipsoid.
+///
+/// What stands square to the course stands square to the line too (Gauss's lemma): the cross-track is that of the course less the offset,
+/// and the place abeam is one.
+///
+/// @param lat_deg latitude of a point of the course, -90 to 90
+/// @param lon_deg longitude of that point, any finite number
+/// @param course_deg true course there, any finite number
+/// @param offset_nm distance of the line from the course, right positive, -5000 to 5000
+/// @param point_lat_deg latitude of the point, -90 to 90
+/// @param point_lon_deg longitude of the point, any finite number
+/// @param[out] cross_track_nm Distance across the line, positive right of it; may be NULL
+/// @param[out] along_track_nm Distance along the course to the place abeam, positive onward; may be NULL
+/// @param[out] abeam_latitude_deg Latitude of the point of the line abeam; may be NULL
+/// @param[out] abeam_longitude_deg Longitude of the point of the line abeam; may be NULL
+/// @param[out] abeam_direction_deg Direction of the line there, 0 to 360; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: As `cross_track`.
+/// Degenerate cases: With an offset of zero it is `cross_track`. A point a quarter of the earth away on both sides has no place abeam that means anything.
+/// Errors: A value outside its range.
+/// Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid.
+///
+/// Example: lubber_offset_cross_track(0.0, 0.0, 90.0, -60.0, 0.5, 1.0, &value, NULL, NULL, NULL, NULL) gives 30.15
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_offset_cross_track(
+    lat_deg: f64,
+    lon_deg: f64,
+    course_deg: f64,
+    offset_nm: f64,
+    point_lat_deg: f64,
+    point_lon_deg: f64,
+    cross_track_nm: *mut f64,
+    along_track_nm: *mut f64,
+    abeam_latitude_deg: *mut f64,
+    abeam_longitude_deg: *mut f64,
+    abeam_direction_deg: *mut f64,
+) -> i32 {
+    let answer = || plain::offset_cross_track(lat_deg, lon_deg, course_deg, offset_nm, point_lat_deg, point_lon_deg).map(|answer| [answer.cross_track_nm, answer.along_track_nm, answer.abeam_latitude_deg, answer.abeam_longitude_deg, answer.abeam_direction_deg]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [cross_track_nm, along_track_nm, abeam_latitude_deg, abeam_longitude_deg, abeam_direction_deg]) }
+}
+
+/// `lubber_offset_cross_track` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_offset_cross_track_n(
+    count: usize,
+    lat_deg: *const f64,
+    lat_deg_stride: isize,
+    lon_deg: *const f64,
+    lon_deg_stride: isize,
+    course_deg: *const f64,
+    course_deg_stride: isize,
+    offset_nm: *const f64,
+    offset_nm_stride: isize,
+    point_lat_deg: *const f64,
+    point_lat_deg_stride: isize,
+    point_lon_deg: *const f64,
+    point_lon_deg_stride: isize,
+    cross_track_nm: *mut f64,
+    cross_track_nm_stride: isize,
+    along_track_nm: *mut f64,
+    along_track_nm_stride: isize,
+    abeam_latitude_deg: *mut f64,
+    abeam_latitude_deg_stride: isize,
+    abeam_longitude_deg: *mut f64,
+    abeam_longitude_deg_stride: isize,
+    abeam_direction_deg: *mut f64,
+    abeam_direction_deg_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(lat_deg, lat_deg_stride), Array::input(lon_deg, lon_deg_stride), Array::input(course_deg, course_deg_stride), Array::input(offset_nm, offset_nm_stride), Array::input(point_lat_deg, point_lat_deg_stride), Array::input(point_lon_deg, point_lon_deg_stride)], [Array::output(cross_track_nm, cross_track_nm_stride), Array::output(along_track_nm, along_track_nm_stride), Array::output(abeam_latitude_deg, abeam_latitude_deg_stride), Array::output(abeam_longitude_deg, abeam_longitude_deg_stride), Array::output(abeam_direction_deg, abeam_direction_deg_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("offset_cross_track") }, count, &inputs, &outputs, status) }
+}
+
+/// Whether a point lies on the line at a constant distance beside a course: 1 if it does, 0 if not.
+///
+/// Within the tolerance across it, and for a course that reaches onward also before the place abeam of its point.
+///
+/// @param lat_deg latitude of a point of the course, -90 to 90
+/// @param lon_deg longitude of that point, any finite number
+/// @param course_deg true course there, any finite number
+/// @param reach how far the course reaches: LUBBER_COURSE_REACH_ONWARD, LUBBER_COURSE_REACH_BOTH_WAYS
+/// @param offset_nm distance of the line from the course, right positive, -5000 to 5000
+/// @param point_lat_deg latitude of the point, -90 to 90
+/// @param point_lon_deg longitude of the point, any finite number
+/// @param tolerance_nm how far across the line still counts, 0 to 10 900
+/// @param[out] on_offset the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: As `cross_track`.
+/// Degenerate cases: With an offset of zero it is `on_course`.
+/// Errors: A value outside its range.
+/// Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid.
+///
+/// Example: lubber_on_offset(0.0, 0.0, 0.0, LUBBER_COURSE_REACH_ONWARD, 60.0, 2.0, 1.0, 0.5, &value) gives 1
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_on_offset(
+    lat_deg: f64,
+    lon_deg: f64,
+    course_deg: f64,
+    reach: i32,
+    offset_nm: f64,
+    point_lat_deg: f64,
+    point_lon_deg: f64,
+    tolerance_nm: f64,
+    on_offset: *mut f64,
+) -> i32 {
+    let answer = || {
+        if [lat_deg, lon_deg, course_deg, offset_nm, point_lat_deg, point_lon_deg, tolerance_nm].iter().any(|number: &f64| number.is_nan()) { return Ok([f64::NAN; 1]) }
+        plain::on_offset(lat_deg, lon_deg, course_deg, lubberline::earth::CourseReach::from_code("reach", f64::from(reach))?, offset_nm, point_lat_deg, point_lon_deg, tolerance_nm).map(|answer| [answer])
+    };
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [on_offset]) }
+}
+
+/// `lubber_on_offset` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// `reach` is one code for all points: how far the course reaches: LUBBER_COURSE_REACH_ONWARD, LUBBER_COURSE_REACH_BOTH_WAYS
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_on_offset_n(
+    count: usize,
+    lat_deg: *const f64,
+    lat_deg_stride: isize,
+    lon_deg: *const f64,
+    lon_deg_stride: isize,
+    course_deg: *const f64,
+    course_deg_stride: isize,
+    reach: i32,
+    offset_nm: *const f64,
+    offset_nm_stride: isize,
+    point_lat_deg: *const f64,
+    point_lat_deg_stride: isize,
+    point_lon_deg: *const f64,
+    point_lon_deg_stride: isize,
+    tolerance_nm: *const f64,
+    tolerance_nm_stride: isize,
+    on_offset: *mut f64,
+    on_offset_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let reach = f64::from(reach);
+    let (inputs, outputs) = ([Array::input(lat_deg, lat_deg_stride), Array::input(lon_deg, lon_deg_stride), Array::input(course_deg, course_deg_stride), Array::input(&raw const reach, 0), Array::input(offset_nm, offset_nm_stride), Array::input(point_lat_deg, point_lat_deg_stride), Array::input(point_lon_deg, point_lon_deg_stride), Array::input(tolerance_nm, tolerance_nm_stride)], [Array::output(on_offset, on_offset_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("on_offset") }, count, &inputs, &outputs, status) }
 }
 
 /// Where the line at a constant distance beside a course meets another course, on the WGS-84 ellipsoid.
@@ -13377,6 +13432,230 @@ pub unsafe extern "C" fn lubber_stabilization_distance_nm_n(
     let (inputs, outputs) = ([Array::input(&raw const passage, 0), Array::input(course_change_deg, course_change_deg_stride), Array::input(true_airspeed_kt, true_airspeed_kt_stride), Array::input(bank_deg, bank_deg_stride), Array::input(turn_rate_limit_deg_per_s, turn_rate_limit_deg_per_s_stride), Array::input(bank_onto_leg_deg, bank_onto_leg_deg_stride)], [Array::output(stabilization_distance_nm, stabilization_distance_nm_stride)]);
     // SAFETY: the caller vouches for the arrays.
     unsafe { many(const { Function::named("stabilization_distance_nm") }, count, &inputs, &outputs, status) }
+}
+
+/// The turn of fixed radius that leads from one course onto another on the WGS-84 ellipsoid.
+///
+/// The short way by the directions of the courses where they meet; its centre is at the radius from both.
+///
+/// @param lat1_deg latitude of a point of the first course, -90 to 90
+/// @param lon1_deg longitude of that point, any finite number
+/// @param course1_deg true course there, any finite number
+/// @param lat2_deg latitude of a point of the second course, -90 to 90
+/// @param lon2_deg longitude of that point, any finite number
+/// @param course2_deg true course there, any finite number
+/// @param radius_nm radius of the turn, above 0 to 5000
+/// @param[out] center_latitude_deg Latitude of the centre; may be NULL
+/// @param[out] center_longitude_deg Longitude of the centre; may be NULL
+/// @param[out] begin_latitude_deg Latitude where the turn leaves the first course; may be NULL
+/// @param[out] begin_longitude_deg Its longitude; may be NULL
+/// @param[out] end_latitude_deg Latitude where it joins the second course; may be NULL
+/// @param[out] end_longitude_deg Its longitude; may be NULL
+/// @param[out] begin_bearing_deg Bearing of its beginning from the centre, 0 to 360; may be NULL
+/// @param[out] end_bearing_deg Bearing of its end from the centre, 0 to 360; may be NULL
+/// @param[out] length_nm Length of the arc; may be NULL
+/// @param[out] side 1 for a turn to the right, -1 to the left; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: A micrometre across the courses; the contacts are soft along them.
+/// Degenerate cases: The nearer of the two meetings of the courses says which way is short; it matters where the radius is large and the courses
+/// are all but reciprocal.
+/// Errors: A value outside its range, courses along one line, or courses that no such turn touches.
+/// Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
+/// Appendix 2 Attachment C.
+///
+/// Example: lubber_tangent_turn(40.1734722222, -70.2126666667, 90.0, 42.0766111111, -68.2096388889, 7.0, 75.0, &value, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL) gives 41.4240
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_tangent_turn(
+    lat1_deg: f64,
+    lon1_deg: f64,
+    course1_deg: f64,
+    lat2_deg: f64,
+    lon2_deg: f64,
+    course2_deg: f64,
+    radius_nm: f64,
+    center_latitude_deg: *mut f64,
+    center_longitude_deg: *mut f64,
+    begin_latitude_deg: *mut f64,
+    begin_longitude_deg: *mut f64,
+    end_latitude_deg: *mut f64,
+    end_longitude_deg: *mut f64,
+    begin_bearing_deg: *mut f64,
+    end_bearing_deg: *mut f64,
+    length_nm: *mut f64,
+    side: *mut f64,
+) -> i32 {
+    let answer = || plain::tangent_turn(lat1_deg, lon1_deg, course1_deg, lat2_deg, lon2_deg, course2_deg, radius_nm).map(|answer| [answer.center_latitude_deg, answer.center_longitude_deg, answer.begin_latitude_deg, answer.begin_longitude_deg, answer.end_latitude_deg, answer.end_longitude_deg, answer.begin_bearing_deg, answer.end_bearing_deg, answer.length_nm, answer.side]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [center_latitude_deg, center_longitude_deg, begin_latitude_deg, begin_longitude_deg, end_latitude_deg, end_longitude_deg, begin_bearing_deg, end_bearing_deg, length_nm, side]) }
+}
+
+/// `lubber_tangent_turn` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_tangent_turn_n(
+    count: usize,
+    lat1_deg: *const f64,
+    lat1_deg_stride: isize,
+    lon1_deg: *const f64,
+    lon1_deg_stride: isize,
+    course1_deg: *const f64,
+    course1_deg_stride: isize,
+    lat2_deg: *const f64,
+    lat2_deg_stride: isize,
+    lon2_deg: *const f64,
+    lon2_deg_stride: isize,
+    course2_deg: *const f64,
+    course2_deg_stride: isize,
+    radius_nm: *const f64,
+    radius_nm_stride: isize,
+    center_latitude_deg: *mut f64,
+    center_latitude_deg_stride: isize,
+    center_longitude_deg: *mut f64,
+    center_longitude_deg_stride: isize,
+    begin_latitude_deg: *mut f64,
+    begin_latitude_deg_stride: isize,
+    begin_longitude_deg: *mut f64,
+    begin_longitude_deg_stride: isize,
+    end_latitude_deg: *mut f64,
+    end_latitude_deg_stride: isize,
+    end_longitude_deg: *mut f64,
+    end_longitude_deg_stride: isize,
+    begin_bearing_deg: *mut f64,
+    begin_bearing_deg_stride: isize,
+    end_bearing_deg: *mut f64,
+    end_bearing_deg_stride: isize,
+    length_nm: *mut f64,
+    length_nm_stride: isize,
+    side: *mut f64,
+    side_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(lat1_deg, lat1_deg_stride), Array::input(lon1_deg, lon1_deg_stride), Array::input(course1_deg, course1_deg_stride), Array::input(lat2_deg, lat2_deg_stride), Array::input(lon2_deg, lon2_deg_stride), Array::input(course2_deg, course2_deg_stride), Array::input(radius_nm, radius_nm_stride)], [Array::output(center_latitude_deg, center_latitude_deg_stride), Array::output(center_longitude_deg, center_longitude_deg_stride), Array::output(begin_latitude_deg, begin_latitude_deg_stride), Array::output(begin_longitude_deg, begin_longitude_deg_stride), Array::output(end_latitude_deg, end_latitude_deg_stride), Array::output(end_longitude_deg, end_longitude_deg_stride), Array::output(begin_bearing_deg, begin_bearing_deg_stride), Array::output(end_bearing_deg, end_bearing_deg_stride), Array::output(length_nm, length_nm_stride), Array::output(side, side_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("tangent_turn") }, count, &inputs, &outputs, status) }
+}
+
+/// The turn of fixed radius that leads from a line beside one course onto a line beside another, on the WGS-84 ellipsoid.
+///
+/// The short way by the directions of the courses where they meet; its centre is at the radius from both lines.
+///
+/// @param lat1_deg latitude of a point of the first course, -90 to 90
+/// @param lon1_deg longitude of that point, any finite number
+/// @param course1_deg true course there, any finite number
+/// @param offset1_nm distance of the line beside the first course, right positive, -5000 to 5000
+/// @param lat2_deg latitude of a point of the second course, -90 to 90
+/// @param lon2_deg longitude of that point, any finite number
+/// @param course2_deg true course there, any finite number
+/// @param offset2_nm distance of the line beside the second course, right positive, -5000 to 5000
+/// @param radius_nm radius of the turn, above 0 to 5000
+/// @param[out] center_latitude_deg Latitude of the centre; may be NULL
+/// @param[out] center_longitude_deg Longitude of the centre; may be NULL
+/// @param[out] begin_latitude_deg Latitude where the turn leaves the first course; may be NULL
+/// @param[out] begin_longitude_deg Its longitude; may be NULL
+/// @param[out] end_latitude_deg Latitude where it joins the second course; may be NULL
+/// @param[out] end_longitude_deg Its longitude; may be NULL
+/// @param[out] begin_bearing_deg Bearing of its beginning from the centre, 0 to 360; may be NULL
+/// @param[out] end_bearing_deg Bearing of its end from the centre, 0 to 360; may be NULL
+/// @param[out] length_nm Length of the arc; may be NULL
+/// @param[out] side 1 for a turn to the right, -1 to the left; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: A micrometre across the lines; the contacts are soft along them.
+/// Degenerate cases: With offsets of zero it is `tangent_turn`.
+/// Errors: A value outside its range, courses along one line, or lines that no such turn touches.
+/// Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid.
+///
+/// Example: lubber_offset_tangent_turn(60.0, -10.0, 0.0, 2.0, 60.5, -10.0, 90.0, 2.0, 3.0, NULL, NULL, &value, NULL, NULL, NULL, NULL, NULL, NULL, NULL) gives 60.417
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_offset_tangent_turn(
+    lat1_deg: f64,
+    lon1_deg: f64,
+    course1_deg: f64,
+    offset1_nm: f64,
+    lat2_deg: f64,
+    lon2_deg: f64,
+    course2_deg: f64,
+    offset2_nm: f64,
+    radius_nm: f64,
+    center_latitude_deg: *mut f64,
+    center_longitude_deg: *mut f64,
+    begin_latitude_deg: *mut f64,
+    begin_longitude_deg: *mut f64,
+    end_latitude_deg: *mut f64,
+    end_longitude_deg: *mut f64,
+    begin_bearing_deg: *mut f64,
+    end_bearing_deg: *mut f64,
+    length_nm: *mut f64,
+    side: *mut f64,
+) -> i32 {
+    let answer = || plain::offset_tangent_turn(lat1_deg, lon1_deg, course1_deg, offset1_nm, lat2_deg, lon2_deg, course2_deg, offset2_nm, radius_nm).map(|answer| [answer.center_latitude_deg, answer.center_longitude_deg, answer.begin_latitude_deg, answer.begin_longitude_deg, answer.end_latitude_deg, answer.end_longitude_deg, answer.begin_bearing_deg, answer.end_bearing_deg, answer.length_nm, answer.side]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [center_latitude_deg, center_longitude_deg, begin_latitude_deg, begin_longitude_deg, end_latitude_deg, end_longitude_deg, begin_bearing_deg, end_bearing_deg, length_nm, side]) }
+}
+
+/// `lubber_offset_tangent_turn` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_offset_tangent_turn_n(
+    count: usize,
+    lat1_deg: *const f64,
+    lat1_deg_stride: isize,
+    lon1_deg: *const f64,
+    lon1_deg_stride: isize,
+    course1_deg: *const f64,
+    course1_deg_stride: isize,
+    offset1_nm: *const f64,
+    offset1_nm_stride: isize,
+    lat2_deg: *const f64,
+    lat2_deg_stride: isize,
+    lon2_deg: *const f64,
+    lon2_deg_stride: isize,
+    course2_deg: *const f64,
+    course2_deg_stride: isize,
+    offset2_nm: *const f64,
+    offset2_nm_stride: isize,
+    radius_nm: *const f64,
+    radius_nm_stride: isize,
+    center_latitude_deg: *mut f64,
+    center_latitude_deg_stride: isize,
+    center_longitude_deg: *mut f64,
+    center_longitude_deg_stride: isize,
+    begin_latitude_deg: *mut f64,
+    begin_latitude_deg_stride: isize,
+    begin_longitude_deg: *mut f64,
+    begin_longitude_deg_stride: isize,
+    end_latitude_deg: *mut f64,
+    end_latitude_deg_stride: isize,
+    end_longitude_deg: *mut f64,
+    end_longitude_deg_stride: isize,
+    begin_bearing_deg: *mut f64,
+    begin_bearing_deg_stride: isize,
+    end_bearing_deg: *mut f64,
+    end_bearing_deg_stride: isize,
+    length_nm: *mut f64,
+    length_nm_stride: isize,
+    side: *mut f64,
+    side_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(lat1_deg, lat1_deg_stride), Array::input(lon1_deg, lon1_deg_stride), Array::input(course1_deg, course1_deg_stride), Array::input(offset1_nm, offset1_nm_stride), Array::input(lat2_deg, lat2_deg_stride), Array::input(lon2_deg, lon2_deg_stride), Array::input(course2_deg, course2_deg_stride), Array::input(offset2_nm, offset2_nm_stride), Array::input(radius_nm, radius_nm_stride)], [Array::output(center_latitude_deg, center_latitude_deg_stride), Array::output(center_longitude_deg, center_longitude_deg_stride), Array::output(begin_latitude_deg, begin_latitude_deg_stride), Array::output(begin_longitude_deg, begin_longitude_deg_stride), Array::output(end_latitude_deg, end_latitude_deg_stride), Array::output(end_longitude_deg, end_longitude_deg_stride), Array::output(begin_bearing_deg, begin_bearing_deg_stride), Array::output(end_bearing_deg, end_bearing_deg_stride), Array::output(length_nm, length_nm_stride), Array::output(side, side_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("offset_tangent_turn") }, count, &inputs, &outputs, status) }
 }
 
 /// The time that a distance takes at a groundspeed.

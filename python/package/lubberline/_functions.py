@@ -45,6 +45,7 @@ __all__ = [
     "OffCourse",
     "OffsetArcCrossing",
     "OffsetCourseCrossing",
+    "OffsetCrossTrack",
     "OffsetOffsetCrossing",
     "OffsetPoint",
     "ProcedureTurn",
@@ -188,11 +189,14 @@ __all__ = [
     "observe",
     "offset_arc_crossing",
     "offset_course_crossing",
+    "offset_cross_track",
     "offset_offset_crossing",
     "offset_point",
+    "offset_tangent_turn",
     "on_arc",
     "on_course",
     "on_leg",
+    "on_offset",
     "outbound_end_dme_nm",
     "pitot_pressure_ratio",
     "polar_grid_convergence_deg",
@@ -4037,106 +4041,6 @@ def arc_tangents(point_lat_deg, point_lon_deg, center_lat_deg, center_lon_deg, r
 
 
 _scalar_arc_tangents = scalars["arc_tangents"]
-
-
-class TangentTurn(NamedTuple):
-    """A turn of fixed radius between two courses: what `tangent_turn` gives."""
-
-    center_latitude_deg: object
-    """Latitude of the centre."""
-    center_longitude_deg: object
-    """Longitude of the centre."""
-    begin_latitude_deg: object
-    """Latitude where the turn leaves the first course."""
-    begin_longitude_deg: object
-    """Its longitude."""
-    end_latitude_deg: object
-    """Latitude where it joins the second course."""
-    end_longitude_deg: object
-    """Its longitude."""
-    begin_bearing_deg: object
-    """Bearing of its beginning from the centre, 0 to 360."""
-    end_bearing_deg: object
-    """Bearing of its end from the centre, 0 to 360."""
-    length_nm: object
-    """Length of the arc."""
-    side: object
-    """1 for a turn to the right, -1 to the left."""
-
-
-def tangent_turn(lat1_deg, lon1_deg, course1_deg, lat2_deg, lon2_deg, course2_deg, radius_nm, **kwargs):
-    r"""The turn of fixed radius that leads from one course onto another on the WGS-84 ellipsoid.
-
-    The short way by the directions of the courses where they meet; its centre is at the radius from
-    both.
-
-    Parameters
-    ----------
-    lat1_deg : array_like, in degrees
-        Latitude of a point of the first course, -90 to 90.
-    lon1_deg : array_like, in degrees
-        Longitude of that point, any finite number.
-    course1_deg : array_like, in degrees
-        True course there, any finite number.
-    lat2_deg : array_like, in degrees
-        Latitude of a point of the second course, -90 to 90.
-    lon2_deg : array_like, in degrees
-        Longitude of that point, any finite number.
-    course2_deg : array_like, in degrees
-        True course there, any finite number.
-    radius_nm : array_like, in nautical miles
-        Radius of the turn, above 0 to 5000.
-    **kwargs
-        `out`, `where` and the other options of a NumPy function.
-
-    Returns
-    -------
-    TangentTurn
-        A named tuple, of floats if every argument is a plain number, else of arrays:
-
-        `center_latitude_deg`: Latitude of the centre, in degrees.
-        `center_longitude_deg`: Longitude of the centre, in degrees.
-        `begin_latitude_deg`: Latitude where the turn leaves the first course, in degrees.
-        `begin_longitude_deg`: Its longitude, in degrees.
-        `end_latitude_deg`: Latitude where it joins the second course, in degrees.
-        `end_longitude_deg`: Its longitude, in degrees.
-        `begin_bearing_deg`: Bearing of its beginning from the centre, 0 to 360, in degrees.
-        `end_bearing_deg`: Bearing of its end from the centre, 0 to 360, in degrees.
-        `length_nm`: Length of the arc, in nautical miles.
-        `side`: 1 for a turn to the right, -1 to the left.
-
-    Raises
-    ------
-    NavigationError
-        For numbers: A value outside its range, courses along one line, or courses that no such turn
-        touches. In arrays such a point is NaN and NumPy's `invalid` warning.
-
-    Notes
-    -----
-    Accuracy: A micrometre across the courses; the contacts are soft along them.
-
-    Degenerate cases: The nearer of the two meetings of the courses says which way is short; it
-    matters where the radius is large and the courses are all but reciprocal.
-
-    Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on
-    the ellipsoid. Checked against FAA Order 8260.54A, Appendix 2 Attachment C.
-
-    Examples
-    --------
-    >>> import lubberline
-    >>> f"{lubberline.tangent_turn(40.1734722222, -70.2126666667, 90.0, 42.0766111111, -68.2096388889, 7.0, 75.0).center_latitude_deg:.4f}"
-    '41.4240'
-    >>> [f"{value:.4f}" for value in lubberline.tangent_turn([40.1734722222, 40.1734722222], -70.2126666667, 90.0, 42.0766111111, -68.2096388889, 7.0, 75.0).center_latitude_deg]
-    ['41.4240', '41.4240']
-    """
-    if not kwargs:
-        answer = _scalar_tangent_turn(lat1_deg, lon1_deg, course1_deg, lat2_deg, lon2_deg, course2_deg, radius_nm)
-        if answer is not None:
-            return named(TangentTurn, answer)
-    return TangentTurn._make(many("tangent_turn", TangentTurn._fields, (lat1_deg, lon1_deg, course1_deg, lat2_deg, lon2_deg, course2_deg, radius_nm), kwargs))
-
-
-_scalar_tangent_turn = scalars["tangent_turn"]
 
 
 def arc_length_nm(center_lat_deg, center_lon_deg, radius_nm, start_bearing_deg, sweep_deg, **kwargs):
@@ -8333,6 +8237,156 @@ def offset_point(lat_deg, lon_deg, course_deg, offset_nm, along_nm, **kwargs):
 
 
 _scalar_offset_point = scalars["offset_point"]
+
+
+class OffsetCrossTrack(NamedTuple):
+    """Where a point lies relative to an offset line: what `offset_cross_track` gives."""
+
+    cross_track_nm: object
+    """Distance across the line, positive right of it."""
+    along_track_nm: object
+    """Distance along the course to the place abeam, positive onward."""
+    abeam_latitude_deg: object
+    """Latitude of the point of the line abeam."""
+    abeam_longitude_deg: object
+    """Longitude of the point of the line abeam."""
+    abeam_direction_deg: object
+    """Direction of the line there, 0 to 360."""
+
+
+def offset_cross_track(lat_deg, lon_deg, course_deg, offset_nm, point_lat_deg, point_lon_deg, **kwargs):
+    r"""Where a point lies relative to the line at a constant distance beside a course, on the WGS-84 ellipsoid.
+
+    What stands square to the course stands square to the line too (Gauss's lemma): the cross-track
+    is that of the course less the offset, and the place abeam is one.
+
+    Parameters
+    ----------
+    lat_deg : array_like, in degrees
+        Latitude of a point of the course, -90 to 90.
+    lon_deg : array_like, in degrees
+        Longitude of that point, any finite number.
+    course_deg : array_like, in degrees
+        True course there, any finite number.
+    offset_nm : array_like, in nautical miles
+        Distance of the line from the course, right positive, -5000 to 5000.
+    point_lat_deg : array_like, in degrees
+        Latitude of the point, -90 to 90.
+    point_lon_deg : array_like, in degrees
+        Longitude of the point, any finite number.
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    OffsetCrossTrack
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `cross_track_nm`: Distance across the line, positive right of it, in nautical miles.
+        `along_track_nm`: Distance along the course to the place abeam, positive onward, in nautical
+        miles.
+        `abeam_latitude_deg`: Latitude of the point of the line abeam, in degrees.
+        `abeam_longitude_deg`: Longitude of the point of the line abeam, in degrees.
+        `abeam_direction_deg`: Direction of the line there, 0 to 360, in degrees.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: As `cross_track`.
+
+    Degenerate cases: With an offset of zero it is `cross_track`. A point a quarter of the earth
+    away on both sides has no place abeam that means anything.
+
+    Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on
+    the ellipsoid.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.offset_cross_track(0.0, 0.0, 90.0, -60.0, 0.5, 1.0).cross_track_nm:.2f}"
+    '30.15'
+    >>> [f"{value:.2f}" for value in lubberline.offset_cross_track([0.0, 0.0], 0.0, 90.0, -60.0, 0.5, 1.0).cross_track_nm]
+    ['30.15', '30.15']
+    """
+    if not kwargs:
+        answer = _scalar_offset_cross_track(lat_deg, lon_deg, course_deg, offset_nm, point_lat_deg, point_lon_deg)
+        if answer is not None:
+            return named(OffsetCrossTrack, answer)
+    return OffsetCrossTrack._make(many("offset_cross_track", OffsetCrossTrack._fields, (lat_deg, lon_deg, course_deg, offset_nm, point_lat_deg, point_lon_deg), kwargs))
+
+
+_scalar_offset_cross_track = scalars["offset_cross_track"]
+
+
+def on_offset(lat_deg, lon_deg, course_deg, reach, offset_nm, point_lat_deg, point_lon_deg, tolerance_nm, **kwargs):
+    r"""Whether a point lies on the line at a constant distance beside a course: 1 if it does, 0 if not.
+
+    Within the tolerance across it, and for a course that reaches onward also before the place abeam
+    of its point.
+
+    Parameters
+    ----------
+    lat_deg : array_like, in degrees
+        Latitude of a point of the course, -90 to 90.
+    lon_deg : array_like, in degrees
+        Longitude of that point, any finite number.
+    course_deg : array_like, in degrees
+        True course there, any finite number.
+    reach : {"onward", "both_ways"}
+        How far the course reaches.
+    offset_nm : array_like, in nautical miles
+        Distance of the line from the course, right positive, -5000 to 5000.
+    point_lat_deg : array_like, in degrees
+        Latitude of the point, -90 to 90.
+    point_lon_deg : array_like, in degrees
+        Longitude of the point, any finite number.
+    tolerance_nm : array_like, in nautical miles
+        How far across the line still counts, 0 to 10 900.
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+        A float if every argument is a plain number.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: As `cross_track`.
+
+    Degenerate cases: With an offset of zero it is `on_course`.
+
+    Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on
+    the ellipsoid.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.on_offset(0.0, 0.0, 0.0, 'onward', 60.0, 2.0, 1.0, 0.5):.0f}"
+    '1'
+    >>> [f"{value:.0f}" for value in lubberline.on_offset([0.0, 0.0], 0.0, 0.0, 'onward', 60.0, 2.0, 1.0, 0.5)]
+    ['1', '1']
+    """
+    reach = chosen(_COURSE_REACH, "reach", reach)
+    if not kwargs:
+        answer = _scalar_on_offset(lat_deg, lon_deg, course_deg, reach, offset_nm, point_lat_deg, point_lon_deg, tolerance_nm)
+        if answer is not None:
+            return answer
+    return ufunc.on_offset(lat_deg, lon_deg, course_deg, reach, offset_nm, point_lat_deg, point_lon_deg, tolerance_nm, **kwargs)
+
+
+_scalar_on_offset = scalars["on_offset"]
 
 
 class OffsetCourseCrossing(NamedTuple):
@@ -12824,6 +12878,184 @@ def stabilization_distance_nm(passage, course_change_deg, true_airspeed_kt, bank
 
 
 _scalar_stabilization_distance_nm = scalars["stabilization_distance_nm"]
+
+
+class TangentTurn(NamedTuple):
+    """A turn of fixed radius between two courses: what `tangent_turn` gives."""
+
+    center_latitude_deg: object
+    """Latitude of the centre."""
+    center_longitude_deg: object
+    """Longitude of the centre."""
+    begin_latitude_deg: object
+    """Latitude where the turn leaves the first course."""
+    begin_longitude_deg: object
+    """Its longitude."""
+    end_latitude_deg: object
+    """Latitude where it joins the second course."""
+    end_longitude_deg: object
+    """Its longitude."""
+    begin_bearing_deg: object
+    """Bearing of its beginning from the centre, 0 to 360."""
+    end_bearing_deg: object
+    """Bearing of its end from the centre, 0 to 360."""
+    length_nm: object
+    """Length of the arc."""
+    side: object
+    """1 for a turn to the right, -1 to the left."""
+
+
+def tangent_turn(lat1_deg, lon1_deg, course1_deg, lat2_deg, lon2_deg, course2_deg, radius_nm, **kwargs):
+    r"""The turn of fixed radius that leads from one course onto another on the WGS-84 ellipsoid.
+
+    The short way by the directions of the courses where they meet; its centre is at the radius from
+    both.
+
+    Parameters
+    ----------
+    lat1_deg : array_like, in degrees
+        Latitude of a point of the first course, -90 to 90.
+    lon1_deg : array_like, in degrees
+        Longitude of that point, any finite number.
+    course1_deg : array_like, in degrees
+        True course there, any finite number.
+    lat2_deg : array_like, in degrees
+        Latitude of a point of the second course, -90 to 90.
+    lon2_deg : array_like, in degrees
+        Longitude of that point, any finite number.
+    course2_deg : array_like, in degrees
+        True course there, any finite number.
+    radius_nm : array_like, in nautical miles
+        Radius of the turn, above 0 to 5000.
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    TangentTurn
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `center_latitude_deg`: Latitude of the centre, in degrees.
+        `center_longitude_deg`: Longitude of the centre, in degrees.
+        `begin_latitude_deg`: Latitude where the turn leaves the first course, in degrees.
+        `begin_longitude_deg`: Its longitude, in degrees.
+        `end_latitude_deg`: Latitude where it joins the second course, in degrees.
+        `end_longitude_deg`: Its longitude, in degrees.
+        `begin_bearing_deg`: Bearing of its beginning from the centre, 0 to 360, in degrees.
+        `end_bearing_deg`: Bearing of its end from the centre, 0 to 360, in degrees.
+        `length_nm`: Length of the arc, in nautical miles.
+        `side`: 1 for a turn to the right, -1 to the left.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, courses along one line, or courses that no such turn
+        touches. In arrays such a point is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: A micrometre across the courses; the contacts are soft along them.
+
+    Degenerate cases: The nearer of the two meetings of the courses says which way is short; it
+    matters where the radius is large and the courses are all but reciprocal.
+
+    Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on
+    the ellipsoid. Checked against FAA Order 8260.54A, Appendix 2 Attachment C.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.tangent_turn(40.1734722222, -70.2126666667, 90.0, 42.0766111111, -68.2096388889, 7.0, 75.0).center_latitude_deg:.4f}"
+    '41.4240'
+    >>> [f"{value:.4f}" for value in lubberline.tangent_turn([40.1734722222, 40.1734722222], -70.2126666667, 90.0, 42.0766111111, -68.2096388889, 7.0, 75.0).center_latitude_deg]
+    ['41.4240', '41.4240']
+    """
+    if not kwargs:
+        answer = _scalar_tangent_turn(lat1_deg, lon1_deg, course1_deg, lat2_deg, lon2_deg, course2_deg, radius_nm)
+        if answer is not None:
+            return named(TangentTurn, answer)
+    return TangentTurn._make(many("tangent_turn", TangentTurn._fields, (lat1_deg, lon1_deg, course1_deg, lat2_deg, lon2_deg, course2_deg, radius_nm), kwargs))
+
+
+_scalar_tangent_turn = scalars["tangent_turn"]
+
+
+def offset_tangent_turn(lat1_deg, lon1_deg, course1_deg, offset1_nm, lat2_deg, lon2_deg, course2_deg, offset2_nm, radius_nm, **kwargs):
+    r"""The turn of fixed radius that leads from a line beside one course onto a line beside another, on the WGS-84 ellipsoid.
+
+    The short way by the directions of the courses where they meet; its centre is at the radius from
+    both lines.
+
+    Parameters
+    ----------
+    lat1_deg : array_like, in degrees
+        Latitude of a point of the first course, -90 to 90.
+    lon1_deg : array_like, in degrees
+        Longitude of that point, any finite number.
+    course1_deg : array_like, in degrees
+        True course there, any finite number.
+    offset1_nm : array_like, in nautical miles
+        Distance of the line beside the first course, right positive, -5000 to 5000.
+    lat2_deg : array_like, in degrees
+        Latitude of a point of the second course, -90 to 90.
+    lon2_deg : array_like, in degrees
+        Longitude of that point, any finite number.
+    course2_deg : array_like, in degrees
+        True course there, any finite number.
+    offset2_nm : array_like, in nautical miles
+        Distance of the line beside the second course, right positive, -5000 to 5000.
+    radius_nm : array_like, in nautical miles
+        Radius of the turn, above 0 to 5000.
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    TangentTurn
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `center_latitude_deg`: Latitude of the centre, in degrees.
+        `center_longitude_deg`: Longitude of the centre, in degrees.
+        `begin_latitude_deg`: Latitude where the turn leaves the first course, in degrees.
+        `begin_longitude_deg`: Its longitude, in degrees.
+        `end_latitude_deg`: Latitude where it joins the second course, in degrees.
+        `end_longitude_deg`: Its longitude, in degrees.
+        `begin_bearing_deg`: Bearing of its beginning from the centre, 0 to 360, in degrees.
+        `end_bearing_deg`: Bearing of its end from the centre, 0 to 360, in degrees.
+        `length_nm`: Length of the arc, in nautical miles.
+        `side`: 1 for a turn to the right, -1 to the left.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, courses along one line, or lines that no such turn
+        touches. In arrays such a point is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: A micrometre across the lines; the contacts are soft along them.
+
+    Degenerate cases: With offsets of zero it is `tangent_turn`.
+
+    Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on
+    the ellipsoid.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.offset_tangent_turn(60.0, -10.0, 0.0, 2.0, 60.5, -10.0, 90.0, 2.0, 3.0).begin_latitude_deg:.3f}"
+    '60.417'
+    >>> [f"{value:.3f}" for value in lubberline.offset_tangent_turn([60.0, 60.0], -10.0, 0.0, 2.0, 60.5, -10.0, 90.0, 2.0, 3.0).begin_latitude_deg]
+    ['60.417', '60.417']
+    """
+    if not kwargs:
+        answer = _scalar_offset_tangent_turn(lat1_deg, lon1_deg, course1_deg, offset1_nm, lat2_deg, lon2_deg, course2_deg, offset2_nm, radius_nm)
+        if answer is not None:
+            return named(TangentTurn, answer)
+    return TangentTurn._make(many("offset_tangent_turn", TangentTurn._fields, (lat1_deg, lon1_deg, course1_deg, offset1_nm, lat2_deg, lon2_deg, course2_deg, offset2_nm, radius_nm), kwargs))
+
+
+_scalar_offset_tangent_turn = scalars["offset_tangent_turn"]
 
 
 def time_to_fly_s(distance_nm, groundspeed_kt, **kwargs):

@@ -52,6 +52,7 @@ __all__ = [
     "OffCourse",
     "OffsetArcCrossing",
     "OffsetCourseCrossing",
+    "OffsetCrossTrack",
     "OffsetOffsetCrossing",
     "OffsetPoint",
     "ProcedureTurn",
@@ -195,11 +196,14 @@ __all__ = [
     "observe",
     "offset_arc_crossing",
     "offset_course_crossing",
+    "offset_cross_track",
     "offset_offset_crossing",
     "offset_point",
+    "offset_tangent_turn",
     "on_arc",
     "on_course",
     "on_leg",
+    "on_offset",
     "outbound_end_dme_nm",
     "pitot_pressure_ratio",
     "polar_grid_convergence_deg",
@@ -678,23 +682,6 @@ class ArcTangents(NamedTuple, Generic[_T]):
 def arc_tangents(point_lat_deg: Number, point_lon_deg: Number, center_lat_deg: Number, center_lon_deg: Number, radius_nm: Number) -> ArcTangents[float]: ...
 @overload
 def arc_tangents(point_lat_deg: ArrayLike, point_lon_deg: ArrayLike, center_lat_deg: ArrayLike, center_lon_deg: ArrayLike, radius_nm: ArrayLike, **kwargs: Any) -> ArcTangents[NDArray[np.float64]]: ...
-
-class TangentTurn(NamedTuple, Generic[_T]):
-    center_latitude_deg: _T
-    center_longitude_deg: _T
-    begin_latitude_deg: _T
-    begin_longitude_deg: _T
-    end_latitude_deg: _T
-    end_longitude_deg: _T
-    begin_bearing_deg: _T
-    end_bearing_deg: _T
-    length_nm: _T
-    side: _T
-
-@overload
-def tangent_turn(lat1_deg: Number, lon1_deg: Number, course1_deg: Number, lat2_deg: Number, lon2_deg: Number, course2_deg: Number, radius_nm: Number) -> TangentTurn[float]: ...
-@overload
-def tangent_turn(lat1_deg: ArrayLike, lon1_deg: ArrayLike, course1_deg: ArrayLike, lat2_deg: ArrayLike, lon2_deg: ArrayLike, course2_deg: ArrayLike, radius_nm: ArrayLike, **kwargs: Any) -> TangentTurn[NDArray[np.float64]]: ...
 
 @overload
 def arc_length_nm(center_lat_deg: Number, center_lon_deg: Number, radius_nm: Number, start_bearing_deg: Number, sweep_deg: Number) -> float: ...
@@ -1196,6 +1183,23 @@ class OffsetPoint(NamedTuple, Generic[_T]):
 def offset_point(lat_deg: Number, lon_deg: Number, course_deg: Number, offset_nm: Number, along_nm: Number) -> OffsetPoint[float]: ...
 @overload
 def offset_point(lat_deg: ArrayLike, lon_deg: ArrayLike, course_deg: ArrayLike, offset_nm: ArrayLike, along_nm: ArrayLike, **kwargs: Any) -> OffsetPoint[NDArray[np.float64]]: ...
+
+class OffsetCrossTrack(NamedTuple, Generic[_T]):
+    cross_track_nm: _T
+    along_track_nm: _T
+    abeam_latitude_deg: _T
+    abeam_longitude_deg: _T
+    abeam_direction_deg: _T
+
+@overload
+def offset_cross_track(lat_deg: Number, lon_deg: Number, course_deg: Number, offset_nm: Number, point_lat_deg: Number, point_lon_deg: Number) -> OffsetCrossTrack[float]: ...
+@overload
+def offset_cross_track(lat_deg: ArrayLike, lon_deg: ArrayLike, course_deg: ArrayLike, offset_nm: ArrayLike, point_lat_deg: ArrayLike, point_lon_deg: ArrayLike, **kwargs: Any) -> OffsetCrossTrack[NDArray[np.float64]]: ...
+
+@overload
+def on_offset(lat_deg: Number, lon_deg: Number, course_deg: Number, reach: Literal["onward", "both_ways"] | int, offset_nm: Number, point_lat_deg: Number, point_lon_deg: Number, tolerance_nm: Number) -> float: ...
+@overload
+def on_offset(lat_deg: ArrayLike, lon_deg: ArrayLike, course_deg: ArrayLike, reach: Literal["onward", "both_ways"] | int | _Codes, offset_nm: ArrayLike, point_lat_deg: ArrayLike, point_lon_deg: ArrayLike, tolerance_nm: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
 
 class OffsetCourseCrossing(NamedTuple, Generic[_T]):
     latitude_deg: _T
@@ -1764,6 +1768,28 @@ def successive_turns(inbound_course_deg: ArrayLike, leg_course_deg: ArrayLike, o
 def stabilization_distance_nm(passage: Literal["fly_by", "fly_over"] | int, course_change_deg: Number, true_airspeed_kt: Number, bank_deg: Number = ..., turn_rate_limit_deg_per_s: Number = ..., bank_onto_leg_deg: Number = ...) -> float: ...
 @overload
 def stabilization_distance_nm(passage: Literal["fly_by", "fly_over"] | int | _Codes, course_change_deg: ArrayLike, true_airspeed_kt: ArrayLike, bank_deg: ArrayLike = ..., turn_rate_limit_deg_per_s: ArrayLike = ..., bank_onto_leg_deg: ArrayLike = ..., **kwargs: Any) -> NDArray[np.float64]: ...
+
+class TangentTurn(NamedTuple, Generic[_T]):
+    center_latitude_deg: _T
+    center_longitude_deg: _T
+    begin_latitude_deg: _T
+    begin_longitude_deg: _T
+    end_latitude_deg: _T
+    end_longitude_deg: _T
+    begin_bearing_deg: _T
+    end_bearing_deg: _T
+    length_nm: _T
+    side: _T
+
+@overload
+def tangent_turn(lat1_deg: Number, lon1_deg: Number, course1_deg: Number, lat2_deg: Number, lon2_deg: Number, course2_deg: Number, radius_nm: Number) -> TangentTurn[float]: ...
+@overload
+def tangent_turn(lat1_deg: ArrayLike, lon1_deg: ArrayLike, course1_deg: ArrayLike, lat2_deg: ArrayLike, lon2_deg: ArrayLike, course2_deg: ArrayLike, radius_nm: ArrayLike, **kwargs: Any) -> TangentTurn[NDArray[np.float64]]: ...
+
+@overload
+def offset_tangent_turn(lat1_deg: Number, lon1_deg: Number, course1_deg: Number, offset1_nm: Number, lat2_deg: Number, lon2_deg: Number, course2_deg: Number, offset2_nm: Number, radius_nm: Number) -> TangentTurn[float]: ...
+@overload
+def offset_tangent_turn(lat1_deg: ArrayLike, lon1_deg: ArrayLike, course1_deg: ArrayLike, offset1_nm: ArrayLike, lat2_deg: ArrayLike, lon2_deg: ArrayLike, course2_deg: ArrayLike, offset2_nm: ArrayLike, radius_nm: ArrayLike, **kwargs: Any) -> TangentTurn[NDArray[np.float64]]: ...
 
 @overload
 def time_to_fly_s(distance_nm: Number, groundspeed_kt: Number) -> float: ...
