@@ -2,9 +2,10 @@
 
 use lubberline::air::Air;
 use lubberline::route::RouteBrief;
+use lubberline::value::Position;
 use lubberline::value::units::{
     degree, degree_celsius, degree_per_second, foot, hectopascal, kelvin_interval, knot, nautical_mile,
-    ratio, second,
+    nautical_miles, ratio, second,
 };
 use serde::Serialize;
 
@@ -16,6 +17,10 @@ use crate::sure::ErrorsGiven;
 /// What must be said with every brief.
 pub const CAUTION: &str = "This is arithmetic, not certified avionics. Follow charts, clearances, the flight manual and the local \
 authority; leave decisions to licensed crews; do not use it for real navigation unless your own approval process covers it.";
+
+/// In how many parts a turn is drawn, and how far apart the points of a leg are, in nautical miles.
+const TURN_PARTS: u32 = 40;
+const SPACING_NM: f64 = 20.0;
 
 /// The brief as data: plain numbers whose names end in their units.
 #[derive(Serialize)]
@@ -39,6 +44,11 @@ pub struct Brief {
     pub total_time_s: f64,
     pub legs: Vec<Leg>,
     pub course_changes: Vec<Change>,
+    /// Points along the straight part of each leg, none if it is too short, and along each turn.
+    #[serde(skip)]
+    pub leg_points: Vec<Vec<Position>>,
+    #[serde(skip)]
+    pub turn_points: Vec<Vec<Position>>,
 }
 
 impl Brief {
@@ -79,6 +89,12 @@ impl Brief {
             total_time_s: brief.time().get::<second>(),
             legs,
             course_changes,
+            leg_points: (0..brief.legs.len())
+                .map(|leg| brief.leg_points(&route, leg, nautical_miles(SPACING_NM)))
+                .collect(),
+            turn_points: (0..brief.turns.len())
+                .map(|turn| brief.turn_points(&route, turn, TURN_PARTS))
+                .collect(),
         })
     }
 }

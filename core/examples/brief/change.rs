@@ -1,17 +1,13 @@
 //! A course change as it is briefed: where to begin, the turn, the roll-out, the cone, and what other ways would do.
 
 use lubberline::Error;
-use lubberline::lead::TurnPoint;
 use lubberline::route::RouteTurn;
-use lubberline::value::units::{Length, degree, foot, knot, nautical_mile, ratio, second, seconds};
-use lubberline::value::{TrueBearing, TrueNorth};
+use lubberline::value::TrueBearing;
+use lubberline::value::units::{Length, degree, foot, knot, nautical_mile, ratio, second};
 use serde::Serialize;
 
 use crate::plan::Fix;
 use crate::sure::{Errors, Sure};
-
-/// In how many parts a turn is drawn.
-const TURN_PARTS: u32 = 40;
 
 /// Plain numbers with their units, for showing. Radials are in the station's own north, all else is true.
 #[derive(Serialize)]
@@ -60,8 +56,6 @@ pub struct Change {
     pub fly_over: FlyOver,
     pub by_rule: ByRule,
     pub sureness: Sure,
-    #[serde(skip)]
-    pub path: Vec<TurnPoint<TrueNorth>>,
 }
 
 /// What turning only over the fix would cost; not numbers (null) where the wind leaves no way back.
@@ -103,7 +97,6 @@ impl Change {
         let turn_time_s = flown.duration().get::<second>();
         let radius_nm = miles(flown.radius());
         let ground_per_dme = turn.ground_per_reading().get::<ratio>();
-        let step_s = turn_time_s / f64::from(TURN_PARTS);
         Ok(Self {
             fix: fix.ident.clone(),
             name: fix.name.clone(),
@@ -149,7 +142,6 @@ impl Change {
             },
             by_rule: ByRule::of(turn),
             sureness: Sure::of(turn, errors)?,
-            path: (0..=TURN_PARTS).map(|part| change.at(seconds(step_s * f64::from(part)))).collect(),
         })
     }
 }

@@ -1,17 +1,13 @@
 //! The brief as GeoJSON (RFC 7946): stations, the legs between the turns, the turns as flown, where they begin and end.
 
-use lubberline::earth::{direct, inverse};
-use lubberline::value::units::{degree, nautical_mile, nautical_miles};
-use lubberline::value::{GroundDistance, Position};
+use lubberline::value::Position;
+use lubberline::value::units::degree;
 use serde_json::{Value, json};
 
 use crate::brief::Brief;
 use crate::change::Change;
 use crate::leg::Leg;
 use crate::plan::{Fix, Plan};
-
-/// How far apart the points of a leg are drawn, in nautical miles.
-const SPACING_NM: f64 = 20.0;
 
 /// Longitude and latitude in degrees, in this order.
 type Place = [f64; 2];
@@ -31,22 +27,9 @@ pub fn write(plan: &Plan, brief: &Brief) -> Value {
             features.push(station(fix));
         }
     }
-    let paths: Vec<Vec<Position>> = brief
-        .course_changes
-        .iter()
-        .zip(plan.route.iter().skip(1))
-        .map(|(change, fix)| turn_path(change, fix))
-        .collect();
-    let ends = plan.route.iter().zip(plan.route.iter().skip(1));
-    for (index, (leg, (from, to))) in brief.legs.iter().zip(ends).enumerate() {
-        let begin = index.checked_sub(1).and_then(|before| paths.get(before)?.last().copied());
-        let end = paths.get(index).and_then(|path| path.first().copied());
-        features.push(leg_feature(
-            leg,
-            begin.unwrap_or(from.on_route.station.position),
-            end.unwrap_or(to.on_route.station.position),
-        ));
-        if let (Some(change), Some(path)) = (brief.course_changes.get(index), paths.get(index)) {
+    for (index, (leg, points)) in brief.legs.iter().zip(&brief.leg_points).enumerate() {
+        features.push(leg_feature(leg, points));
+        if let (Some(change), Some(path)) = (brief.course_changes.get(index), brief.turn_points.get(index)) {
             features.extend(turn_features(change, path));
         }
     }
@@ -71,15 +54,14 @@ fn station(fix: &Fix) -> Value {
 }
 
 /// The part of a leg that is flown straight; none (an unlocated feature, section 3.2) where its turns overlap.
-fn leg_feature(leg: &Leg, begin: Position, end: Position) -> Value {
+fn leg_feature(leg: &Leg, points: &[Position]) -> Value {
     let properties = json!({
         "kind": "leg", "from": leg.from, "to": leg.to,
         "initial_course_deg": leg.initial_course_deg, "final_course_deg": leg.final_course_deg,
         "length_nm": leg.length_nm, "straight_nm": leg.straight_nm, "straight_time_s": leg.straight_time_s,
         "groundspeed_kt": leg.groundspeed_kt, "long_enough": leg.long_enough,
     });
-    let geometry = if leg.long_enough { lines(&straight(begin, end)) } else { Value::Null };
-    feature(geometry, properties)
+    feature(lines(points), properties)
 }
 
 fn turn_features(change: &Change, path: &[Position]) -> Vec<Value> {
@@ -103,34 +85,6 @@ fn turn_features(change: &Change, path: &[Position]) -> Vec<Value> {
         feature(lines(path), turn),
         feature(located(path.last()), roll_out),
     ]
-}
-
-/// The places of a turn, from their distances and directions at the fix.
-fn turn_path(change: &Change, fix: &Fix) -> Vec<Position> {
-    let at = |point: &lubberline::lead::TurnPoint<_>| match point.bearing_from_fix {
-        Some(bearing) => direct(fix.on_route.station.position, bearing, point.distance).0,
-        None => fix.on_route.station.position,
-    };
-    change.path.iter().map(at).collect()
-}
-
-/// The points of a geodesic, close enough to be drawn with straight strokes.
-fn straight(from: Position, to: Position) -> Vec<Position> {
-    let line = inverse(from, to);
-    let length_nm = line.distance.value().get::<nautical_mile>();
-    let parts = (length_nm / SPACING_NM).ceil().max(1.0);
-    let mut points = vec![from];
-    if let Some(bearing) = line.initial_bearing {
-        let mut part = 1.0;
-        while part < parts {
-            if let Ok(distance) = GroundDistance::new(nautical_miles(length_nm * part / parts)) {
-                points.push(direct(from, bearing, distance).0);
-            }
-            part += 1.0;
-        }
-    }
-    points.push(to);
-    points
 }
 
 /// A line, cut where it crosses the antimeridian as section 3.1.9 asks; none if it has no length.

@@ -24,7 +24,14 @@ pub struct Leg {
     /// What is left between the turns at its ends; negative if they overlap.
     pub straight_nm: f64,
     pub straight_time_s: f64,
+    /// What the turns at its ends take, which would be long enough.
+    pub least_length_nm: f64,
     pub long_enough: bool,
+    /// The radio horizons of the two stations at this altitude, over a smooth earth.
+    pub horizon_from_nm: f64,
+    pub horizon_to_nm: f64,
+    /// How much of it lies beyond both.
+    pub unreceived_nm: f64,
 }
 
 impl Leg {
@@ -41,7 +48,11 @@ impl Leg {
             groundspeed_kt: leg.crab.groundspeed.value().get::<knot>(),
             straight_nm: leg.straight.get::<nautical_mile>(),
             straight_time_s: leg.straight_time.get::<second>(),
+            least_length_nm: leg.least_length().get::<nautical_mile>(),
             long_enough: leg.is_long_enough(),
+            horizon_from_nm: leg.horizon_from.value().get::<nautical_mile>(),
+            horizon_to_nm: leg.horizon_to.value().get::<nautical_mile>(),
+            unreceived_nm: leg.unreceived().get::<nautical_mile>(),
         }
     }
 }

@@ -128,6 +128,7 @@ impl Plan {
     pub fn placed(&self, refused: &RouteError) -> String {
         let ident = |index: usize| self.route.get(index).map_or("", |fix| fix.ident.as_str());
         match refused.place {
+            RoutePlace::Plan => refused.error.to_string(),
             RoutePlace::Fix(index) => {
                 format!("route fix {} ({}): {}", index + 1, ident(index), refused.error)
             }

@@ -181,8 +181,15 @@ fn legs(text: &mut Block, legs: &[Leg]) {
         if !leg.long_enough {
             let _ = writeln!(
                 text.0,
-                "{:<width$}  TOO SHORT by {:.1} NM: the turns at its ends overlap",
-                "", -leg.straight_nm
+                "{:<width$}  TOO SHORT by {:.1} NM: the turns at its ends overlap; {:.1} NM would be enough",
+                "", -leg.straight_nm, leg.least_length_nm
+            );
+        }
+        if leg.unreceived_nm > 0.0 {
+            let _ = writeln!(
+                text.0,
+                "{:<width$}  {:.0} NM of it lie BEYOND THE RADIO HORIZON of both stations",
+                "", leg.unreceived_nm
             );
         }
     }

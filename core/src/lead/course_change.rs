@@ -267,6 +267,12 @@ impl<N: North> CourseChange<N> {
         slant_range(GroundDistance::derived(metres(self.past_fix_m.abs())), height)
     }
 
+    /// What DME at the fix shows where the turn begins with so much more lead; none if that lies past the fix.
+    pub fn reading_with_margin(&self, margin: Length, height: HeightAboveStation) -> Option<SlantRange> {
+        let ground = self.lead() + margin;
+        (ground >= metres(0.0)).then(|| slant_range(GroundDistance::derived(ground), height))
+    }
+
     /// How close to the fix the aircraft comes over the ground, from inbound course to outbound course.
     ///
     /// Zero if it passes over the fix, as it does when the turn begins past it or ends before it.

@@ -277,7 +277,7 @@ pub(super) fn typed(input: &CourseChangeInput) -> Result<CourseChange<TrueNorth>
     )
 }
 
-fn fly_over_output(cost: &FlyOver) -> FlyOverOutput {
+pub(super) fn fly_over_output(cost: &FlyOver) -> FlyOverOutput {
     FlyOverOutput {
         intercept_angle_deg: cost.intercept_angle.get::<degree>(),
         greatest_overshoot_nm: cost.greatest_overshoot.get::<nautical_mile>(),

@@ -553,6 +553,8 @@ super::outputs! {
         by_height_nm,
         /// The source that is worth most, by its place among the eight from 0; -1 if none is worth anything.
         foremost,
+        /// The DME reading at which the turn begins with the margin added to its lead; NaN if that lies past the station.
+        begin_with_margin_at_dme_nm,
     }
 }
 
@@ -577,7 +579,8 @@ pub fn course_change_sureness(
     let change = typed(input)?;
     let height = HeightAboveStation::named("height_above_station_ft", input.height_above_station_ft)?;
     let limit = nautical_miles(Quantity::CrossTrack.check("limit_nm", limit_nm)?);
-    Ok(output(&sureness(&change, height, &model, limit, confidence, trials, seed)?))
+    let sure = sureness(&change, height, &model, limit, confidence, trials, seed)?;
+    Ok(sureness_output(&sure, &change, height))
 }
 
 /// The overshoots of the trials that [`course_change_sureness`] makes its answer of with the same seed, one for each place.
@@ -604,7 +607,7 @@ pub fn course_change_overshoots(
 }
 
 impl ErrorModelInput {
-    fn holds_nan(&self) -> bool {
+    pub(super) fn holds_nan(&self) -> bool {
         any_nan(&self.deviations().map(|(_, value)| value)) || self.mean_delay_s.is_nan()
     }
 
@@ -621,7 +624,7 @@ impl ErrorModelInput {
         ]
     }
 
-    fn typed(&self) -> Result<ErrorModel, Error> {
+    pub(super) fn typed(&self) -> Result<ErrorModel, Error> {
         for (name, value) in self.deviations() {
             Quantity::StandardDeviation.check(name, value)?;
         }
@@ -639,7 +642,12 @@ impl ErrorModelInput {
     }
 }
 
-fn output(sure: &Sureness) -> SurenessOutput {
+pub(super) fn sureness_output(
+    sure: &Sureness,
+    change: &CourseChange<TrueNorth>,
+    height: HeightAboveStation,
+) -> SurenessOutput {
+    let reading = change.reading_with_margin(sure.margin, height);
     let [station_bearing, dme, wind_speed, wind_direction, airspeed, bank, roll_in_delay, height]: [f64;
         ERROR_SOURCES] = sure.by_source.map(|worth| worth.get::<nautical_mile>());
     SurenessOutput {
@@ -660,5 +668,7 @@ fn output(sure: &Sureness) -> SurenessOutput {
         by_roll_in_delay_nm: roll_in_delay,
         by_height_nm: height,
         foremost: sure.foremost().map_or(-1.0, |source| f64::from(source.code())),
+        begin_with_margin_at_dme_nm: reading
+            .map_or(f64::NAN, |reading| reading.value().get::<nautical_mile>()),
     }
 }

@@ -2,7 +2,7 @@
 //!
 //! Every function takes and gives plain `f64` numbers whose units end their names. Each is total: any numbers
 //! give a value or an error, nothing panics, nothing allocates, and a NaN given comes back as NaN without an error.
-//! Only what flies a list of legs ([`fly_legs`]) allocates, and refuses a number that a leg needs and lacks.
+//! Only what takes a list of legs ([`fly_legs`]) or of stations ([`brief_route`]) allocates, and refuses a number that is needed and lacks.
 //! The C functions, the NumPy functions, their documentation and `docs/functions.md` are generated from the files
 //! of this folder; `DEVELOPERS.md` says how.
 
@@ -26,6 +26,7 @@ mod north;
 mod offset;
 mod receiver;
 mod reversal;
+mod route;
 mod rule_air;
 mod rule_arc;
 mod rule_error;
@@ -62,6 +63,7 @@ pub use north::*;
 pub use offset::*;
 pub use receiver::*;
 pub use reversal::*;
+pub use route::*;
 pub use rule_air::*;
 pub use rule_arc::*;
 pub use rule_error::*;

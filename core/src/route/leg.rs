@@ -2,10 +2,12 @@
 
 use super::{RouteFix, RoutePlan};
 use crate::Error;
+use crate::air::height_above_station;
 use crate::earth::{direct, inverse};
+use crate::station::{HorizonRule, radio_horizon};
 use crate::value::units::{Length, Time, meter, meter_per_second, metres, seconds};
-use crate::value::{GroundDistance, Radial, TrueBearing, TrueNorth};
-use crate::wind::{Crabbed, hold_course};
+use crate::value::{GroundDistance, Radial, SurfaceHeight, TrueBearing, TrueNorth};
+use crate::wind::{Crabbed, Wind, hold_course};
 
 /// The geodesic from one station to the next, before it is flown.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -41,12 +43,18 @@ pub struct RouteLeg {
     pub radial_from: Radial,
     /// The radial of the second station it is flown on, toward it.
     pub radial_to: Radial,
+    /// The wind on it: that of the second station.
+    pub wind: Wind<TrueNorth>,
     /// What holds the course half-way.
     pub crab: Crabbed<TrueNorth>,
     /// What is left between the turns at its ends; negative if they overlap.
     pub straight: Length,
     /// The time for that.
     pub straight_time: Time,
+    /// How far from the first station it is received over a smooth earth, at the height of the flight.
+    pub horizon_from: GroundDistance,
+    /// How far from the second one.
+    pub horizon_to: GroundDistance,
 }
 
 impl RouteLeg {
@@ -67,9 +75,12 @@ impl RouteLeg {
             final_course: line.last,
             radial_from: line.initial.to_radial(&from.station),
             radial_to: line.last.reciprocal().to_radial(&to.station),
+            wind: to.wind,
             crab,
             straight,
             straight_time: seconds(straight.get::<meter>() / groundspeed_m_s),
+            horizon_from: horizon(plan, from),
+            horizon_to: horizon(plan, to),
         })
     }
 
@@ -77,4 +88,22 @@ impl RouteLeg {
     pub fn is_long_enough(&self) -> bool {
         self.straight >= metres(0.0)
     }
+
+    /// The least length that would be enough: what the turns at its ends take.
+    pub fn least_length(&self) -> Length {
+        self.length.value() - self.straight
+    }
+
+    /// How much of it lies beyond the radio horizons of both its stations; zero if none.
+    pub fn unreceived(&self) -> Length {
+        (self.length.value() - self.horizon_from.value() - self.horizon_to.value()).max(metres(0.0))
+    }
+}
+
+/// The radio horizon of a station for the altitude of a plan, over a smooth earth at its elevation; zero below it.
+fn horizon(plan: &RoutePlan, fix: &RouteFix) -> GroundDistance {
+    let height =
+        height_above_station(plan.pressure_altitude, plan.setting, fix.station.elevation, plan.deviation);
+    let above = SurfaceHeight::derived(height.value().max(metres(0.0)));
+    radio_horizon(above, SurfaceHeight::derived(metres(0.0)), HorizonRule::FourThirds)
 }

@@ -6,6 +6,7 @@
 //! [`PathBrief`]: any sequence of the legs of [`crate::procedure::legs`], with what is flown on each and where its turns begin and end.
 
 mod brief;
+mod drawn;
 mod leg;
 mod path;
 mod plan;

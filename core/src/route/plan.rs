@@ -46,6 +46,8 @@ pub struct RoutePlan {
 /// Where on a route something stands in the way, counted from zero.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum RoutePlace {
+    /// In what holds all the way: the aircraft, the air.
+    Plan,
     /// At a station.
     Fix(usize),
     /// On the leg from a station to the next.
@@ -64,6 +66,7 @@ pub struct RouteError {
 impl fmt::Display for RouteError {
     fn fmt(&self, formatter: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self.place {
+            RoutePlace::Plan => self.error.fmt(formatter),
             RoutePlace::Fix(index) => write!(formatter, "route fix {}: {}", index + 1, self.error),
             RoutePlace::Leg(index) => write!(formatter, "route leg {}: {}", index + 1, self.error),
         }

@@ -137,8 +137,7 @@ impl RouteTurn {
 
     /// The reading at which to begin with so much more lead; none if that lies past the fix.
     pub fn reading_with_margin(&self, margin: Length) -> Option<SlantRange> {
-        let ground = self.change.lead() + margin;
-        (ground >= metres(0.0)).then(|| slant_range(GroundDistance::derived(ground), self.height))
+        self.change.reading_with_margin(margin, self.height)
     }
 
     /// What the common mental arithmetic gives for it.
