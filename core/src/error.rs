@@ -232,6 +232,34 @@ pub enum Error {
         /// By how much.
         below_ft: f64,
     },
+    /// A value of one of the levels of winds aloft lies outside the range of its quantity.
+    #[error(
+        "wind level {level}: {parameter} is {value}; allowed: {allowed}",
+        value = with_unit(*value, *quantity), allowed = quantity.allowed()
+    )]
+    WindLevel {
+        /// The level, counted from one.
+        level: usize,
+        /// The kind of quantity, with its unit and its range.
+        quantity: Quantity,
+        /// The value's name in a level.
+        parameter: &'static str,
+        /// What was given, in the quantity's unit.
+        value: f64,
+    },
+    /// One of the levels of winds aloft does not lie above the one before it.
+    #[error(
+        "wind level {level} is at {altitude_ft} ft; allowed: above the level before it, at {before_ft} ft",
+        altitude_ft = shown(*altitude_ft), before_ft = shown(*before_ft)
+    )]
+    WindLevelNotAbove {
+        /// The level, counted from one.
+        level: usize,
+        /// Its altitude.
+        altitude_ft: f64,
+        /// The altitude of the level before it.
+        before_ft: f64,
+    },
 }
 
 /// A number that was given, without what a conversion between units left in its last digits: twelve of them.
@@ -280,7 +308,7 @@ impl Error {
     /// The error as a stable negative number: -1 to -99 for a quantity out of range, from -101 for the others.
     pub fn code(&self) -> i32 {
         match self {
-            Self::OutOfRange { quantity, .. } => quantity.code(),
+            Self::OutOfRange { quantity, .. } | Self::WindLevel { quantity, .. } => quantity.code(),
             Self::CourseReversal { .. } => -101,
             Self::WindTooStrong { .. } => -102,
             Self::ArcTooTight { .. } => -103,
@@ -290,7 +318,7 @@ impl Error {
             Self::SamePlace => -113,
             Self::NoMeeting { .. } => -111,
             Self::LegNotFlown { .. } => -110,
-            Self::LevelsNotAscending { .. } => -107,
+            Self::LevelsNotAscending { .. } | Self::WindLevelNotAbove { .. } => -107,
             Self::NoCrossover { .. } => -108,
             Self::BearingsDiverge { .. } => -109,
             Self::PatternOpen { .. } => -112,
@@ -305,13 +333,15 @@ impl Error {
 
     /// Whether one value by itself was refused (rather than a relation between several).
     pub fn is_out_of_range(&self) -> bool {
-        matches!(self, Self::OutOfRange { .. } | Self::UnknownChoice { .. })
+        matches!(self, Self::OutOfRange { .. } | Self::UnknownChoice { .. } | Self::WindLevel { .. })
     }
 
     /// The parameter that was refused, where one can be named.
     pub fn parameter(&self) -> Option<&'static str> {
         match self {
-            Self::OutOfRange { parameter, .. } | Self::UnknownChoice { parameter, .. } => Some(parameter),
+            Self::OutOfRange { parameter, .. }
+            | Self::UnknownChoice { parameter, .. }
+            | Self::WindLevel { parameter, .. } => Some(parameter),
             _ => None,
         }
     }

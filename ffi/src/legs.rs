@@ -5,12 +5,14 @@ use std::panic::{AssertUnwindSafe, catch_unwind};
 
 use lubberline::Error;
 use lubberline::plain::{
-    ConditionsInput, LegCode, LegInput, SegmentOutput, fly_legs, path_points, segment_output,
+    ConditionsInput, LegCode, LegInput, SegmentOutput, WindLevelInput, fly_legs, fly_legs_aloft, path_points,
+    segment_output,
 };
 use lubberline::procedure::legs::{GroundPath, Passage};
 
 use crate::generated::{LUBBER_ERROR_INTERNAL, LUBBER_ERROR_STRUCT, LUBBER_OK};
 use crate::sized::{self, Grows};
+use crate::wind_levels::{Failure, lubber_wind_level, read_levels};
 
 /// A leg of a procedure; which numbers it needs follows from its code, the others may be NaN. Set it with lubber_leg_init, then
 /// what the leg needs.
@@ -91,6 +93,11 @@ pub struct lubber_leg_conditions {
     pub upper_wind_from_deg: f64,
     /// Speed of the upper wind, or NaN, as at first.
     pub upper_wind_speed_kt: f64,
+    /// Winds at any number of levels, in place of the winds above, which are not looked at then; NULL, as at first, for none. Each leg is
+    /// flown in the wind at the altitude where it begins.
+    pub wind_levels: *const lubber_wind_level,
+    /// How many levels, up to 1000; 0, as at first, for none.
+    pub wind_level_count: usize,
 }
 
 // SAFETY: as the trait asks; the airspeed and the altitude have no usual values.
@@ -298,11 +305,6 @@ pub unsafe extern "C" fn lubber_legs_points(
     }
 }
 
-enum Failure {
-    Status(i32),
-    Error(Error),
-}
-
 /// Flies the caller's legs.
 ///
 /// # Safety
@@ -314,8 +316,13 @@ unsafe fn flown(
 ) -> Result<GroundPath, Failure> {
     let fly = || {
         // SAFETY: the caller vouches for both.
-        let (conditions, legs) = unsafe { (read_conditions(conditions)?, read_legs(legs, leg_count)?) };
-        fly_legs(&legs, &conditions).map_err(Failure::Error)
+        let ((conditions, levels), legs) =
+            unsafe { (read_conditions(conditions)?, read_legs(legs, leg_count)?) };
+        match levels {
+            Some(levels) => fly_legs_aloft(&legs, &conditions, &levels),
+            None => fly_legs(&legs, &conditions),
+        }
+        .map_err(Failure::Error)
     };
     catch_unwind(AssertUnwindSafe(fly)).unwrap_or(Err(Failure::Status(LUBBER_ERROR_INTERNAL)))
 }
@@ -346,15 +353,23 @@ unsafe fn read_legs(legs: *const lubber_leg, leg_count: usize) -> Result<Vec<Leg
     Ok(plain_legs)
 }
 
-/// Reads the conditions.
+/// Reads the conditions, and the winds by level if there are any.
 ///
 /// # Safety
-/// As [`flown`].
-unsafe fn read_conditions(conditions: *const lubber_leg_conditions) -> Result<ConditionsInput, Failure> {
+/// As [`flown`]; the winds by level must be null (a failure, unless there is none) or hold what their count says.
+unsafe fn read_conditions(
+    conditions: *const lubber_leg_conditions,
+) -> Result<(ConditionsInput, Option<Vec<WindLevelInput>>), Failure> {
     // SAFETY: the caller vouches for them.
     let given = unsafe { sized::read(conditions, usual(f64::NAN, f64::NAN)) };
     let given = given.ok_or(Failure::Status(LUBBER_ERROR_STRUCT))?;
-    Ok(ConditionsInput {
+    let levels = if given.wind_level_count == 0 {
+        None
+    } else {
+        // SAFETY: the caller vouches for them.
+        Some(unsafe { read_levels(given.wind_levels, given.wind_level_count)? })
+    };
+    let input = ConditionsInput {
         true_airspeed_kt: given.true_airspeed_kt,
         wind_from_deg: given.wind_from_deg,
         wind_speed_kt: given.wind_speed_kt,
@@ -369,7 +384,8 @@ unsafe fn read_conditions(conditions: *const lubber_leg_conditions) -> Result<Co
         upper_wind_altitude_ft: given.upper_wind_altitude_ft,
         upper_wind_from_deg: given.upper_wind_from_deg,
         upper_wind_speed_kt: given.upper_wind_speed_kt,
-    })
+    };
+    Ok((input, levels))
 }
 
 fn usual(true_airspeed_kt: f64, altitude_ft: f64) -> lubber_leg_conditions {
@@ -390,6 +406,8 @@ fn usual(true_airspeed_kt: f64, altitude_ft: f64) -> lubber_leg_conditions {
         upper_wind_altitude_ft: input.upper_wind_altitude_ft,
         upper_wind_from_deg: input.upper_wind_from_deg,
         upper_wind_speed_kt: input.upper_wind_speed_kt,
+        wind_levels: std::ptr::null(),
+        wind_level_count: 0,
     }
 }
 

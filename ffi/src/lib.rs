@@ -9,3 +9,4 @@ pub mod legs;
 mod sized;
 pub mod sureness;
 pub mod version;
+pub mod wind_levels;

@@ -1,36 +1,61 @@
 //! Path-and-terminator legs, from dictionaries of numbers to tuples; the objects are made in Python.
 
-use lubberline::plain::{ConditionsInput, LegCode, LegInput, fly_legs as fly, path_points, segment_output};
-use lubberline::procedure::legs::Passage;
+use lubberline::Error;
+use lubberline::plain::{
+    ConditionsInput, LegCode, LegInput, WindLevelInput, fly_legs, fly_legs_aloft, path_points, segment_output,
+};
+use lubberline::procedure::legs::{GroundPath, Passage};
 use pyo3::exceptions::PyTypeError;
 use pyo3::prelude::*;
 use pyo3::types::{PyDict, PyList};
 
 use crate::error::{raised, unknown_word};
 
-/// The conditions in the order of [`ConditionsInput`].
-type Conditions = (f64, f64, f64, f64, f64, f64, f64, f64, f64, f64);
+/// The conditions in the order of [`ConditionsInput`] as far as the distance of what is ended by hand; lower altitude, upper altitude, direction
+/// and speed, NaN where there is one wind; levels of altitude, direction and speed, none if winds are not given so.
+pub type Conditions = ([f64; 10], [f64; 4], Option<Vec<[f64; 3]>>);
 
-/// Lower altitude, upper altitude, direction and speed; NaN where there is one wind.
-type Levels = (f64, f64, f64, f64);
-
-fn conditions(given: Conditions, levels: Levels) -> ConditionsInput {
-    ConditionsInput {
-        true_airspeed_kt: given.0,
-        wind_from_deg: given.1,
-        wind_speed_kt: given.2,
-        bank_limit_deg: given.3,
-        turn_rate_limit_deg_per_s: given.4,
-        roll_rate_deg_per_s: given.5,
-        altitude_ft: given.6,
-        climb_fpm: given.7,
-        intercept_angle_deg: given.8,
-        manual_distance_nm: given.9,
-        wind_altitude_ft: levels.0,
-        upper_wind_altitude_ft: levels.1,
-        upper_wind_from_deg: levels.2,
-        upper_wind_speed_kt: levels.3,
-    }
+/// Flies legs in the conditions.
+pub fn flown(legs: &[LegInput], given: &Conditions) -> Result<GroundPath, Error> {
+    let (
+        [
+            true_airspeed_kt,
+            wind_from_deg,
+            wind_speed_kt,
+            bank_limit_deg,
+            turn_rate_limit_deg_per_s,
+            roll_rate_deg_per_s,
+            altitude_ft,
+            climb_fpm,
+            intercept_angle_deg,
+            manual_distance_nm,
+        ],
+        [wind_altitude_ft, upper_wind_altitude_ft, upper_wind_from_deg, upper_wind_speed_kt],
+        levels,
+    ) = given;
+    let conditions = ConditionsInput {
+        true_airspeed_kt: *true_airspeed_kt,
+        wind_from_deg: *wind_from_deg,
+        wind_speed_kt: *wind_speed_kt,
+        bank_limit_deg: *bank_limit_deg,
+        turn_rate_limit_deg_per_s: *turn_rate_limit_deg_per_s,
+        roll_rate_deg_per_s: *roll_rate_deg_per_s,
+        altitude_ft: *altitude_ft,
+        climb_fpm: *climb_fpm,
+        intercept_angle_deg: *intercept_angle_deg,
+        manual_distance_nm: *manual_distance_nm,
+        wind_altitude_ft: *wind_altitude_ft,
+        upper_wind_altitude_ft: *upper_wind_altitude_ft,
+        upper_wind_from_deg: *upper_wind_from_deg,
+        upper_wind_speed_kt: *upper_wind_speed_kt,
+    };
+    let Some(levels) = levels else { return fly_legs(legs, &conditions) };
+    let level = |&[pressure_altitude_ft, wind_from_deg, wind_speed_kt]: &[f64; 3]| WindLevelInput {
+        pressure_altitude_ft,
+        wind_from_deg,
+        wind_speed_kt,
+    };
+    fly_legs_aloft(legs, &conditions, &levels.iter().map(level).collect::<Vec<_>>())
 }
 
 /// Segments as tuples, and points as latitudes and longitudes.
@@ -69,17 +94,25 @@ fn leg(python: Python<'_>, word: &str, numbers: &Bound<'_, PyDict>) -> PyResult<
     Ok(leg)
 }
 
+/// Legs, each a word and the numbers given for it.
+pub type Spelled<'py> = Vec<(String, Bound<'py, PyDict>)>;
+
+/// The legs of their words and numbers.
+pub fn read(python: Python<'_>, legs: &Spelled<'_>) -> PyResult<Vec<LegInput>> {
+    legs.iter().map(|(word, numbers)| leg(python, word, numbers)).collect()
+}
+
 /// Flies legs, each a word and a dictionary; gives the segments as tuples and the points at a spacing.
 #[pyfunction]
-pub fn fly_legs<'py>(
+#[pyo3(name = "fly_legs")]
+pub fn flown_legs<'py>(
     python: Python<'py>,
-    legs: Vec<(String, Bound<'py, PyDict>)>,
-    given: Conditions,
-    levels: Levels,
+    legs: Spelled<'py>,
+    conditions: Conditions,
     spacing_nm: f64,
 ) -> PyResult<Flown<'py>> {
-    let legs = legs.iter().map(|(word, numbers)| leg(python, word, numbers)).collect::<PyResult<Vec<_>>>()?;
-    let path = fly(&legs, &conditions(given, levels)).map_err(|error| raised(python, &error))?;
+    let legs = read(python, &legs)?;
+    let path = flown(&legs, &conditions).map_err(|error| raised(python, &error))?;
     let segments = PyList::empty(python);
     for segment in &path.segments {
         let plain = segment_output(&path, segment);

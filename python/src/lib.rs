@@ -30,7 +30,7 @@ fn _native(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add_function(wrap_pyfunction!(flight::sureness, module)?)?;
     module.add_function(wrap_pyfunction!(flight::usual_errors, module)?)?;
     module.add_function(wrap_pyfunction!(flight::overshoots, module)?)?;
-    module.add_function(wrap_pyfunction!(legs::fly_legs, module)?)?;
+    module.add_function(wrap_pyfunction!(legs::flown_legs, module)?)?;
     module.add_function(wrap_pyfunction!(error::check_station, module)?)?;
     Ok(())
 }

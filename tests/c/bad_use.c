@@ -335,6 +335,76 @@ static void flights(void)
     EXPECT_NEAR(latitudes_deg[0], latitudes_deg[1], 1e-6);
 }
 
+/* Winds by level: null with a count, too many, out of order, numbers that are none; every failure says which level. */
+static void wind_levels(void)
+{
+    enum { MOST = 1000 };
+    static struct lubber_wind_level many[MOST + 1];
+    for (int index = 0; index <= MOST; index++)
+        many[index] = (struct lubber_wind_level){sizeof many[0], 100.0 * index, 10.0 * index, 30.0};
+    struct lubber_leg_conditions aloft = conditions;
+    size_t count = 7, failed = 7;
+#define FLOWN() lubber_legs_fly(legs, 3, &aloft, NULL, 0, &count, NULL)
+
+    EXPECT(lubber_wind_levels_check(many, MOST, &failed) == LUBBER_OK && failed == 0);
+    EXPECT(lubber_wind_levels_check(many, MOST, NULL) == LUBBER_OK);
+    EXPECT(lubber_wind_levels_check(many, MOST + 1, &failed) == LUBBER_ERROR_WIND_LEVELS && failed == 0);
+    EXPECT(lubber_wind_levels_check(NULL, SIZE_MAX, &failed) == LUBBER_ERROR_WIND_LEVELS);
+    EXPECT(lubber_wind_levels_check(many, 0, &failed) == LUBBER_ERROR_WIND_LEVELS);
+    EXPECT(lubber_wind_levels_check(NULL, 3, &failed) == LUBBER_ERROR_STRUCT && failed == 0);
+
+    aloft.wind_levels = many;
+    aloft.wind_level_count = MOST;
+    EXPECT(FLOWN() == LUBBER_OK && count == 3);
+    aloft.wind_level_count = MOST + 1;
+    EXPECT(FLOWN() == LUBBER_ERROR_WIND_LEVELS && count == 0);
+    aloft.wind_level_count = SIZE_MAX;
+    EXPECT(FLOWN() == LUBBER_ERROR_WIND_LEVELS);
+    aloft.wind_level_count = 0;
+    EXPECT(FLOWN() == LUBBER_OK);
+    aloft.wind_levels = NULL;
+    aloft.wind_level_count = 1;
+    EXPECT(FLOWN() == LUBBER_ERROR_STRUCT && count == 0);
+
+    /* As many as there is memory for, of this size only. */
+    aloft.wind_levels = memcpy(last(3 * sizeof many[0]), many, 3 * sizeof many[0]);
+    aloft.wind_level_count = 3;
+    EXPECT(FLOWN() == LUBBER_OK);
+    for (size_t level = 0; level < 3; level++)
+        for (size_t size = 0; size <= sizeof many[0] + 8; size++) {
+            if (size == sizeof many[0] || (level == 0 && size == sizeof many[0] + 8))
+                continue;
+            struct lubber_wind_level odd[3] = {many[0], many[1], many[2]};
+            odd[level].struct_size = size;
+            aloft.wind_levels = odd;
+            EXPECT(FLOWN() == LUBBER_ERROR_STRUCT);
+        }
+
+    /* Each number of each level. */
+    const double bad[] = {NAN, INFINITY, -INFINITY, 1e300, -1e300};
+    for (size_t level = 0; level < 3; level++) {
+        const int32_t statuses[3] = {LUBBER_ERROR_PRESSURE_ALTITUDE, LUBBER_ERROR_BEARING, LUBBER_ERROR_WIND_SPEED};
+        struct lubber_wind_level odd[3] = {many[0], many[1], many[2]};
+        aloft.wind_levels = odd;
+        for (size_t index = 0; index < sizeof bad / sizeof *bad; index++)
+            for (size_t field = 0; field < 3; field++) {
+                double *number = &odd[level].pressure_altitude_ft + field, good = *number;
+                *number = bad[index];
+                int32_t status = field == 1 && isfinite(bad[index]) ? LUBBER_OK : statuses[field];
+                EXPECT(FLOWN() == status);
+                EXPECT(lubber_wind_levels_check(odd, 3, &failed) == status && failed == (status == LUBBER_OK ? 0 : level + 1));
+                *number = good;
+            }
+        /* Not above the one before. */
+        if (level > 0) {
+            odd[level].pressure_altitude_ft = odd[level - 1].pressure_altitude_ft;
+            EXPECT(FLOWN() == LUBBER_ERROR_LEVELS_NOT_ASCENDING);
+            EXPECT(lubber_wind_levels_check(odd, 3, &failed) == LUBBER_ERROR_LEVELS_NOT_ASCENDING && failed == level + 1);
+        }
+    }
+#undef FLOWN
+}
+
 /* Every number of the legs, the conditions and the errors. */
 static void odd_numbers(void)
 {
@@ -357,11 +427,13 @@ static void odd_numbers(void)
             EXPECT(status <= 0 && status != LUBBER_ERROR_INTERNAL && status != LUBBER_ERROR_STRUCT);
             EXPECT(status == LUBBER_OK || count == 0);
         }
-        for (size_t field = 0; field < (sizeof conditions - sizeof conditions.struct_size) / sizeof(double); field++) {
-            struct lubber_leg_conditions odd = conditions;
-            (&odd.true_airspeed_kt)[field] = value;
+        struct lubber_leg_conditions odd = conditions;
+        for (double *field = &odd.true_airspeed_kt; field <= &odd.upper_wind_speed_kt; field++) {
+            double usual = *field;
+            *field = value;
             int32_t status = lubber_legs_fly(legs, 3, &odd, segments, 9, &count, &failed);
             EXPECT(status <= 0 && status != LUBBER_ERROR_INTERNAL && status != LUBBER_ERROR_STRUCT);
+            *field = usual;
         }
         EXPECT(lubber_legs_points(legs, 3, &conditions, value, points[0], points[1], 9, &count) <= 0);
         for (size_t field = 0; field < (sizeof errors - sizeof errors.struct_size) / sizeof(double); field++) {
@@ -384,6 +456,7 @@ int main(void)
     no_step_beyond();
     over_each_other();
     flights();
+    wind_levels();
     odd_numbers();
     return expect_close();
 }

@@ -179,8 +179,36 @@ int main(void)
     EXPECT(lubber_legs_fly(legs, 3, &aloft, segments, 3, &count, NULL) == LUBBER_OK);
     EXPECT_NEAR(segments[0].start_groundspeed_kt, 250.0, 0.5);
     EXPECT(segments[2].start_groundspeed_kt > 260.0);
+    struct lubber_path_segment by_two[3] = {segments[0], segments[1], segments[2]};
     aloft.upper_wind_speed_kt = NAN;
     EXPECT(lubber_legs_fly(legs, 3, &aloft, segments, 3, &count, NULL) == LUBBER_ERROR_WIND_SPEED);
+
+    /* The same two levels as an array take the place of every other wind, a level between them that changes nothing too. */
+    const struct lubber_wind_level levels[3] = {
+        {sizeof levels[0], 9000.0, 280.0, 0.0}, {sizeof levels[0], 19000.0, 280.0, 40.0}, {sizeof levels[0], 29000.0, 280.0, 80.0}};
+    const struct lubber_wind_level outer[2] = {levels[0], levels[2]};
+    aloft.wind_speed_kt = NAN;
+    aloft.wind_levels = outer;
+    aloft.wind_level_count = 2;
+    EXPECT(lubber_legs_fly(legs, 3, &aloft, segments, 3, &count, NULL) == LUBBER_OK && count == 3);
+    for (int index = 0; index < 3; index++) {
+        EXPECT(segments[index].end_latitude_deg == by_two[index].end_latitude_deg && segments[index].end_time_s == by_two[index].end_time_s);
+        EXPECT(segments[index].start_groundspeed_kt == by_two[index].start_groundspeed_kt);
+    }
+    aloft.wind_levels = levels;
+    aloft.wind_level_count = 3;
+    EXPECT(lubber_legs_fly(legs, 3, &aloft, segments, 3, &count, NULL) == LUBBER_OK);
+    EXPECT_NEAR(segments[2].end_time_s, by_two[2].end_time_s, 1e-6);
+
+    /* One level is one wind at every altitude. */
+    const struct lubber_wind_level only = {sizeof only, 30000.0, 280.0, 30.0};
+    struct lubber_leg_conditions steady = conditions;
+    steady.climb_fpm = aloft.climb_fpm;
+    EXPECT(lubber_legs_fly(legs, 3, &steady, by_two, 3, &count, NULL) == LUBBER_OK);
+    aloft.wind_levels = &only;
+    aloft.wind_level_count = 1;
+    EXPECT(lubber_legs_fly(legs, 3, &aloft, segments, 3, &count, NULL) == LUBBER_OK);
+    EXPECT(segments[2].end_time_s == by_two[2].end_time_s && segments[2].end_longitude_deg == by_two[2].end_longitude_deg);
 
     /* The three straight legs of an arc in one call: the first ends where the second begins. */
     const double from = 350.0, to = 50.0, radius = 12.0, within = 0.25, speed = 150.0, wind_from = 310.0, wind_speed = 30.0;

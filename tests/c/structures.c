@@ -21,6 +21,7 @@ static union {
     struct lubber_leg legs[2];
     struct lubber_leg_conditions conditions;
     struct lubber_path_segment segment;
+    struct lubber_wind_level level;
 } it;
 
 static struct lubber_flight *flight;
@@ -145,6 +146,24 @@ static int32_t use_conditions(void)
     return lubber_legs_fly(good_legs, 2, &it.conditions, NULL, 0, &count, NULL);
 }
 
+static int32_t level_init(size_t size)
+{
+    by_hand(size);
+    it.level.wind_speed_kt = 20.0;
+    return LUBBER_OK;
+}
+
+static int32_t use_level(void)
+{
+    size_t count;
+    struct lubber_leg_conditions aloft = good_conditions;
+    aloft.wind_levels = &it.level;
+    aloft.wind_level_count = 1;
+    int32_t status = lubber_wind_levels_check(&it.level, 1, &count);
+    EXPECT(lubber_legs_fly(good_legs, 2, &aloft, NULL, 0, &count, NULL) == status);
+    return status;
+}
+
 static int32_t use_segment(void)
 {
     size_t count;
@@ -166,6 +185,7 @@ static const struct kind {
     {"sureness", sizeof it.sureness, sizeof it.sureness, 1, by_hand, use_sureness},
     {"leg", sizeof it.legs[0], offsetof(struct lubber_leg, course_deg), 0, leg_init, use_leg},
     {"conditions", sizeof it.conditions, offsetof(struct lubber_leg_conditions, climb_fpm), 0, conditions_init, use_conditions},
+    {"level", sizeof it.level, sizeof it.level, 0, level_init, use_level},
     {"segment", sizeof it.segment, offsetof(struct lubber_path_segment, start_longitude_deg), 1, by_hand, use_segment},
 };
 
@@ -189,7 +209,7 @@ static void given(const struct kind *kind, size_t size)
     int known = is_size(kind, size);
     memset(it.bytes, MARK, sizeof it.bytes);
     int32_t status = kind->init(size);
-    if (kind->init != by_hand) {
+    if (kind->init != by_hand && kind->init != level_init) {
         EXPECT(status == (known ? LUBBER_OK : LUBBER_ERROR_STRUCT));
         EXPECT(!known || (it.struct_size == size && all(it.bytes + size, sizeof it.bytes - size, MARK)));
         if (known && size > kind->whole)

@@ -234,3 +234,96 @@ def test_with_an_upper_wind_each_leg_has_the_wind_where_it_begins():
         lubberline.fly_legs(CORNER, **climb, **{**levels, "upper_wind_speed_kt": None})
     with pytest.raises(lubberline.NavigationError, match="levels that ascend"):
         lubberline.fly_legs(CORNER, **climb, **{**levels, "wind_altitude_ft": 30_000.0})
+
+
+CLIMB = {"true_airspeed_kt": 250.0, "altitude_ft": 4000.0, "climb_fpm": 1000.0}
+LEVELS = [(4000.0, 280.0, 0.0), (9000.0, 250.0, 20.0), (16_000.0, 280.0, 50.0)]
+
+
+def test_winds_at_many_levels():
+    climbing = [*CORNER[:2], Leg("CA", course_deg=90.0, altitude_ft=16_000.0), Leg("CA", course_deg=90.0, altitude_ft=20_000.0)]
+    path = lubberline.fly_legs(climbing, **CLIMB, wind_levels=LEVELS)
+    before_ft = 4000.0
+    for leg in (1, 2, 3):
+        flown = [segment for segment in path.segments if segment.leg == leg]
+        level = next(index for index in (1, 2, 3) if index == 3 or before_ft < LEVELS[index][0])
+        # The altitude of a leg is above the sea, a level's that of the standard atmosphere: a few feet apart.
+        if level < 3:
+            between = lubberline.wind_between_levels(before_ft, *LEVELS[level - 1], *LEVELS[level])
+            wind = (between.wind_from_deg, between.wind_speed_kt)
+        else:
+            wind = LEVELS[2][1:]
+        straight = next(segment for segment in flown if segment.kind == "straight")
+        held = lubberline.wind_triangle(straight.start_course_deg, 250.0, *wind)
+        assert straight.start_groundspeed_kt == pytest.approx(held.groundspeed_kt, abs=0.1)
+        before_ft = flown[-1].end_altitude_ft
+    assert before_ft == pytest.approx(20_000.0)
+
+
+@pytest.mark.parametrize(
+    "levels",
+    [
+        tuple(lubberline.WindLevel(*level) for level in LEVELS),
+        np.array(LEVELS),
+        np.array(LEVELS, dtype=np.float32),
+        np.asfortranarray(LEVELS),
+        np.array([tuple(level) for level in LEVELS], dtype=[("ft", float), ("deg", float), ("kt", float)]),
+        (level for level in LEVELS),
+        [np.array(level) for level in LEVELS],
+        [[4000, 280, 0], [9000, 250, 20], [16_000, 280, 50]],
+    ],
+    ids=["objects", "array", "singles", "columns", "records", "generator", "rows", "whole"],
+)
+def test_winds_by_level_come_as_any_sequence(levels):
+    assert lubberline.fly_legs(CORNER, **CLIMB, wind_levels=levels) == lubberline.fly_legs(CORNER, **CLIMB, wind_levels=LEVELS)
+
+
+def test_two_levels_are_the_wind_and_the_upper_wind_and_one_is_one_wind():
+    two = {"wind_from_deg": 280.0, "wind_speed_kt": 10.0, "wind_altitude_ft": 4000.0}
+    two |= {"upper_wind_altitude_ft": 24_000.0, "upper_wind_from_deg": 300.0, "upper_wind_speed_kt": 80.0}
+    levels = [(4000.0, 280.0, 10.0), (24_000.0, 300.0, 80.0)]
+    assert lubberline.fly_legs(CORNER, **CLIMB, **two) == lubberline.fly_legs(CORNER, **CLIMB, wind_levels=levels)
+    steady = lubberline.fly_legs(CORNER, **CLIMB, wind_from_deg=280.0, wind_speed_kt=30.0)
+    assert lubberline.fly_legs(CORNER, **CLIMB, wind_levels=[(9000.0, 280.0, 30.0)]) == steady
+
+
+@pytest.mark.parametrize(
+    ("levels", "message", "parameter"),
+    [
+        ([], "wind_level_count is 0; allowed: from 1.0 to 1000.0", "wind_level_count"),
+        (np.column_stack([np.arange(1001.0), np.zeros((1001, 2))]), "wind_level_count is 1001", "wind_level_count"),
+        ([LEVELS[0], (4000.0, 1.0, 2.0)], "wind level 2 is at 4000 ft; allowed: above the level before it, at 4000 ft", None),
+        ([*LEVELS, (3000.0, 1.0, 2.0)], "wind level 4 is at 3000 ft; allowed: above the level before it, at 16000 ft", None),
+        ([LEVELS[0], (9000.0, math.nan, 2.0)], "wind level 2: wind_from_deg is NaN", "wind_from_deg"),
+        ([(9000.0, 1.0, -2.0)], "wind level 1: wind_speed_kt is -2 kt; allowed: from 0.0 to 1000.0 kt", "wind_speed_kt"),
+        ([*LEVELS, (math.inf, 1.0, 2.0)], "wind level 4: pressure_altitude_ft is inf ft", "pressure_altitude_ft"),
+    ],
+)
+def test_the_level_that_is_wrong_is_named(levels, message, parameter):
+    with pytest.raises(lubberline.NavigationError, match=message) as refused:
+        lubberline.fly_legs(CORNER, **CLIMB, wind_levels=levels)
+    assert refused.value.parameter == parameter
+
+
+@pytest.mark.parametrize(
+    ("levels", "message"),
+    [
+        ([LEVELS[0], (9000.0, 1.0)], "wind level 2 must be three numbers: pressure_altitude_ft, wind_from_deg, wind_speed_kt"),
+        ([4000.0], "wind level 1 must be three numbers"),
+        (["abc"], "wind level 1 must be three numbers"),
+        ([LEVELS[0], (9000.0, "270", 1.0)], "wind level 2: wind_from_deg must be a real number, not str"),
+        ([(9000.0, None, 1.0)], "wind level 1: wind_from_deg must be a real number"),
+        (np.float64(3.0), "not iterable"),
+        (np.array(3.0), "not one number"),
+        (np.zeros((2, 4)), "wind level 1 must be three numbers"),
+    ],
+)
+def test_what_is_no_level_is_a_type_error(levels, message):
+    with pytest.raises(TypeError, match=message):
+        lubberline.fly_legs(CORNER, **CLIMB, wind_levels=levels)
+
+
+@pytest.mark.parametrize("other", ["wind_from_deg", "wind_speed_kt", "wind_altitude_ft", "upper_wind_altitude_ft", "upper_wind_speed_kt"])
+def test_winds_by_level_are_the_only_ones(other):
+    with pytest.raises(TypeError, match="allowed: one of them"):
+        lubberline.fly_legs(CORNER, **CLIMB, wind_levels=LEVELS, **{other: 10.0})

@@ -3,7 +3,9 @@
 use super::lead::wind;
 use super::outputs;
 use super::turn::turn_limits;
+use super::wind_levels::{WindLevelInput, winds_aloft};
 use crate::Error;
+use crate::air::standard_pressure_altitude;
 use crate::lead::ArcSense;
 use crate::procedure::HoldingSide;
 pub use crate::procedure::LegCode;
@@ -239,16 +241,61 @@ pub struct SegmentOutput {
 /// # Ok::<(), lubberline::Error>(())
 /// ```
 pub fn fly_legs(legs: &[LegInput], conditions: &ConditionsInput) -> Result<GroundPath, Error> {
-    let legs = legs.iter().map(leg).collect::<Result<Vec<_>, _>>()?;
+    let legs = typed_legs(legs)?;
     let typed = typed_conditions(conditions)?;
-    match winds_aloft(conditions, typed.wind)? {
-        Some(winds) => GroundPath::fly_aloft(&legs, &typed, &winds),
+    match two_levels(conditions, typed.wind)? {
+        Some(winds) => fly_through(&legs, typed, &winds),
         None => GroundPath::fly(&legs, &typed),
     }
 }
 
+/// Flies a sequence of legs through winds at any number of levels: each leg in the wind at the altitude where it begins
+/// ([`GroundPath::fly_aloft`]). The winds of the conditions are not looked at.
+///
+/// # Errors
+/// As [`fly_legs`] and [`super::check_wind_levels`], whose error names the level.
+///
+/// # Example
+/// ```
+/// use lubberline::plain::{ConditionsInput, LegCode, LegInput, WindLevelInput, fly_legs_aloft};
+/// use lubberline::value::units::knot;
+/// let begin = LegInput { fix_latitude_deg: 60.0, fix_longitude_deg: -10.0, ..LegInput::new(LegCode::InitialFix) };
+/// let climb = |altitude_ft| LegInput { course_deg: 90.0, altitude_ft, ..LegInput::new(LegCode::CourseToAltitude) };
+/// let legs = [begin, climb(3_000.0), climb(6_000.0), climb(9_000.0)];
+/// let level = |pressure_altitude_ft, wind_speed_kt| WindLevelInput { pressure_altitude_ft, wind_from_deg: 270.0, wind_speed_kt };
+/// let levels = [level(0.0, 0.0), level(3_000.0, 10.0), level(6_000.0, 30.0)];
+/// let conditions = ConditionsInput { climb_fpm: 1_000.0, ..ConditionsInput::new(200.0, 0.0) };
+/// let path = fly_legs_aloft(&legs, &conditions, &levels)?;
+/// let speed_kt = |leg| path.segments.iter().find(|part| part.leg == leg).map(|part| part.wind.speed.value().get::<knot>().round());
+/// assert_eq!([speed_kt(1), speed_kt(2), speed_kt(3)], [Some(0.0), Some(10.0), Some(30.0)]);
+/// # Ok::<(), lubberline::Error>(())
+/// ```
+pub fn fly_legs_aloft(
+    legs: &[LegInput],
+    conditions: &ConditionsInput,
+    levels: &[WindLevelInput],
+) -> Result<GroundPath, Error> {
+    let legs = typed_legs(legs)?;
+    let calm = ConditionsInput { wind_from_deg: 0.0, wind_speed_kt: 0.0, ..*conditions };
+    fly_through(&legs, typed_conditions(&calm)?, &winds_aloft(levels)?)
+}
+
+/// The wind of the conditions is that where the path begins, for what is not flown at all.
+fn fly_through(
+    legs: &[Leg],
+    mut conditions: Conditions,
+    winds: &WindsAloft<TrueNorth>,
+) -> Result<GroundPath, Error> {
+    conditions.wind = winds.at(standard_pressure_altitude(conditions.altitude)?);
+    GroundPath::fly_aloft(legs, &conditions, winds)
+}
+
+fn typed_legs(legs: &[LegInput]) -> Result<Vec<Leg>, Error> {
+    legs.iter().map(leg).collect()
+}
+
 /// The winds of the two levels, if an upper one is given.
-fn winds_aloft(
+fn two_levels(
     input: &ConditionsInput,
     lower: Wind<TrueNorth>,
 ) -> Result<Option<WindsAloft<TrueNorth>>, Error> {

@@ -43,6 +43,7 @@ mod tangent_turn;
 mod timing;
 mod turn;
 mod wind;
+mod wind_levels;
 
 pub use accuracy::*;
 pub use air::*;
@@ -78,6 +79,7 @@ pub use tangent_turn::*;
 pub use timing::*;
 pub use turn::*;
 pub use wind::*;
+pub use wind_levels::*;
 
 /// Whether a number was given that is not one; the answer is then NaN too, in silence.
 fn any_nan(given: &[f64]) -> bool {

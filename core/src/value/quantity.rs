@@ -221,6 +221,8 @@ quantities! {
     Month = 71: "month", "", [from 1.0 to 12.0];
     /// A day of the month, with its elapsed fraction.
     DayOfMonth = 72: "day of the month", "", [from 1.0 below 32.0];
+    /// How many levels winds are given at.
+    WindLevels = 73: "number of wind levels", "", [from 1.0 to 1000.0];
 }
 
 impl Quantity {

@@ -52,6 +52,7 @@ from ._functions import *  # noqa: F403
 from ._legs import GroundPath, Leg, PathSegment, fly_legs
 from ._native import NavigationError, __version__
 from ._station import Station
+from ._wind_levels import WindLevel
 
 __all__ = [
     "CourseChange",
@@ -65,6 +66,7 @@ __all__ = [
     "Station",
     "Sureness",
     "TurnPoint",
+    "WindLevel",
     "__version__",
     "course_change",
     "course_change_overshoots",

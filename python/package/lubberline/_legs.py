@@ -14,6 +14,7 @@ from numpy.typing import NDArray
 
 from . import _native
 from ._call import number
+from ._wind_levels import WindLevels, each_level
 
 
 class Leg:
@@ -163,6 +164,7 @@ def fly_legs(
     upper_wind_altitude_ft: float | None = None,
     upper_wind_from_deg: float | None = None,
     upper_wind_speed_kt: float | None = None,
+    wind_levels: WindLevels | None = None,
 ) -> GroundPath:
     """Fly a sequence of path-and-terminator legs over the ellipsoid in a steady wind.
 
@@ -190,6 +192,9 @@ def fly_legs(
     wind_altitude_ft, upper_wind_altitude_ft, upper_wind_from_deg, upper_wind_speed_kt : float, optional
         Pressure altitude of the wind given above, and a wind at a higher one: each leg is then flown in the wind at the altitude
         where it begins.
+    wind_levels : sequence of WindLevel or of three numbers, or array of three columns, optional
+        Winds at one to a thousand levels in ascending order, in place of the winds above: pressure altitude in feet, direction it blows
+        from, speed in knots. Each leg is flown in the wind at the altitude where it begins.
 
     Returns
     -------
@@ -209,30 +214,36 @@ def fly_legs(
     >>> [segment.kind for segment in path.segments]
     ['straight', 'turn', 'straight']
     """
-    conditions = (
-        number("true_airspeed_kt", true_airspeed_kt),
-        number("wind_from_deg", wind_from_deg),
-        number("wind_speed_kt", wind_speed_kt),
-        number("bank_limit_deg", bank_limit_deg),
-        number("turn_rate_limit_deg_per_s", turn_rate_limit_deg_per_s),
-        number("roll_rate_deg_per_s", roll_rate_deg_per_s),
-        number("altitude_ft", altitude_ft),
-        number("climb_fpm", climb_fpm),
-        number("intercept_angle_deg", intercept_angle_deg),
-        number("manual_distance_nm", manual_distance_nm),
-    )
-    levels = tuple(
-        math.nan if value is None else number(name, value)
-        for name, value in (
-            ("wind_altitude_ft", wind_altitude_ft),
-            ("upper_wind_altitude_ft", upper_wind_altitude_ft),
-            ("upper_wind_from_deg", upper_wind_from_deg),
-            ("upper_wind_speed_kt", upper_wind_speed_kt),
-        )
+    conditions = _conditions(
+        true_airspeed_kt=true_airspeed_kt,
+        wind_from_deg=wind_from_deg,
+        wind_speed_kt=wind_speed_kt,
+        bank_limit_deg=bank_limit_deg,
+        turn_rate_limit_deg_per_s=turn_rate_limit_deg_per_s,
+        roll_rate_deg_per_s=roll_rate_deg_per_s,
+        altitude_ft=altitude_ft,
+        climb_fpm=climb_fpm,
+        intercept_angle_deg=intercept_angle_deg,
+        manual_distance_nm=manual_distance_nm,
+        levels=(wind_altitude_ft, upper_wind_altitude_ft, upper_wind_from_deg, upper_wind_speed_kt),
+        wind_levels=wind_levels,
     )
     spelled = [(leg.code, dict(leg.numbers)) for leg in legs]
-    flown, points = _native.fly_legs(spelled, conditions, levels, number("spacing_nm", spacing_nm))
+    flown, points = _native.fly_legs(spelled, conditions, number("spacing_nm", spacing_nm))
     segments = tuple(PathSegment(leg, kind, *start, *end, *rest, *flying, *turn) for leg, kind, start, end, rest, flying, turn in flown)
     columns: NDArray[np.float64] = np.array(points, dtype=float).reshape(-1, 2)
     return GroundPath(segments, columns[:, 0], columns[:, 1])
 
+
+_UPPER = ("wind_altitude_ft", "upper_wind_altitude_ft", "upper_wind_from_deg", "upper_wind_speed_kt")
+
+
+def _conditions(*, levels: tuple[float | None, ...], wind_levels: WindLevels | None, **numbers: float) -> tuple[Any, ...]:
+    """What legs are flown with, as the native functions take it: numbers, the upper wind, the winds by level."""
+    if wind_levels is not None and (numbers["wind_from_deg"] or numbers["wind_speed_kt"] or any(value is not None for value in levels)):
+        raise TypeError("wind_levels and another wind are both given; allowed: one of them")
+    return (
+        [number(name, value) for name, value in numbers.items()],
+        [math.nan if value is None else number(name, value) for name, value in zip(_UPPER, levels)],
+        None if wind_levels is None else each_level(wind_levels),
+    )
