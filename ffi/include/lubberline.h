@@ -417,6 +417,11 @@
 #define LUBBER_ERROR_DAY_OF_MONTH (-72)
 
 /**
+ * Number of wind levels out of range; allowed: from 1.0 to 1000.0.
+ */
+#define LUBBER_ERROR_WIND_LEVELS (-73)
+
+/**
  * The course change is a reversal and has no lead.
  */
 #define LUBBER_ERROR_COURSE_REVERSAL (-101)
@@ -1827,6 +1832,28 @@ typedef struct lubber_leg {
 } lubber_leg;
 
 /**
+ * The wind at one of several levels.
+ */
+typedef struct lubber_wind_level {
+  /**
+   * sizeof(lubber_wind_level), in each level of an array.
+   */
+  size_t struct_size;
+  /**
+   * Pressure altitude of the level, above that of the level before it.
+   */
+  double pressure_altitude_ft;
+  /**
+   * Where its wind blows from, true.
+   */
+  double wind_from_deg;
+  /**
+   * Speed of its wind, 0 to 1000.
+   */
+  double wind_speed_kt;
+} lubber_wind_level;
+
+/**
  * What a sequence of legs is flown with. Set it with lubber_leg_conditions_init, then change what differs.
  */
 typedef struct lubber_leg_conditions {
@@ -1890,6 +1917,15 @@ typedef struct lubber_leg_conditions {
    * Speed of the upper wind, or NaN, as at first.
    */
   double upper_wind_speed_kt;
+  /**
+   * Winds at any number of levels, in place of the winds above, which are not looked at then; NULL, as at first, for none. Each leg is
+   * flown in the wind at the altitude where it begins.
+   */
+  const struct lubber_wind_level *wind_levels;
+  /**
+   * How many levels, up to 1000; 0, as at first, for none.
+   */
+  size_t wind_level_count;
 } lubber_leg_conditions;
 
 /**
@@ -13047,6 +13083,19 @@ const char *lubber_version(void);
  * Before 1.0 it is the minor version of the library, later the major one; it is the number at the end of the soname.
  */
 int32_t lubber_abi_version(void);
+
+/**
+ * Checks winds by level as what flies through them does, and says which level is wrong.
+ *
+ * @param levels the levels in ascending order, `level_count` of them, all of one size
+ * @param level_count 1 to 1000
+ * @param[out] failed_level the first level that is wrong, counted from 1, 0 if none; may be NULL
+ * @return LUBBER_OK, LUBBER_ERROR_WIND_LEVELS for a count out of range, LUBBER_ERROR_LEVELS_NOT_ASCENDING, the status of a value out
+ * of its range, or LUBBER_ERROR_STRUCT
+ */
+int32_t lubber_wind_levels_check(const struct lubber_wind_level *levels,
+                                 size_t level_count,
+                                 size_t *failed_level);
 
 #ifdef __cplusplus
 }  // extern "C"
