@@ -113,6 +113,26 @@ static void every_code(void)
         EXPECT_NEAR(end.end_latitude_deg, latitude, 1e-9);
     }
 
+    /* A course and a heading that meet the arc, or end at its DME reading, roll out on it, from outside and from inside. */
+    for (int index = 0; index < 8; index++) {
+        const int32_t onto[4] = {LUBBER_LEG_CODE_COURSE_TO_INTERCEPT, LUBBER_LEG_CODE_HEADING_TO_INTERCEPT,
+            LUBBER_LEG_CODE_COURSE_TO_DME, LUBBER_LEG_CODE_HEADING_TO_DME};
+        int inside = index >= 4;
+        struct lubber_leg arc[3] = {leg_of(LUBBER_LEG_CODE_INITIAL_FIX), leg_of(onto[index % 4]), leg_of(LUBBER_LEG_CODE_ARC_TO_FIX)};
+        lubber_geodesic_direct(60.2, -9.7, inside ? 90.0 : 270.0, inside ? 2.0 : 30.0, &latitude, &longitude, NULL);
+        arc[0].fix_latitude_deg = latitude, arc[0].fix_longitude_deg = longitude;
+        arc[1].course_deg = 80.0;
+        arc[1].distance_nm = 12.0;
+        arc[2].to_right = !inside;
+        lubber_geodesic_direct(60.2, -9.7, 0.0, 12.0, &latitude, &longitude, NULL);
+        arc[2].fix_latitude_deg = latitude, arc[2].fix_longitude_deg = longitude;
+        struct lubber_path_segment end = end_of(arc, 3);
+        EXPECT(end.kind == 2);
+        EXPECT_NEAR(end.end_latitude_deg, latitude, 1e-9);
+        lubber_geodesic_inverse(60.2, -9.7, end.start_latitude_deg, end.start_longitude_deg, &distance_nm, NULL, NULL);
+        EXPECT_NEAR(distance_nm, 12.0, 1e-6);
+    }
+
     /* A procedure turn comes back on the course after it. */
     struct lubber_leg back[2] = {leg_of(LUBBER_LEG_CODE_PROCEDURE_TURN), leg_of(LUBBER_LEG_CODE_COURSE_TO_FIX)};
     back[0].course_deg = 250.0;

@@ -66,6 +66,44 @@ def test_an_arc_keeps_its_distance():
     assert distance == pytest.approx(14.0, abs=1e-9)
 
 
+@pytest.mark.parametrize("code", ["CI", "VI", "CD", "VD", "CR", "VR", "FD"])
+@pytest.mark.parametrize(("met_deg", "back_deg", "clockwise"), [(280.0, 265.0, True), (80.0, 275.0, False)])
+def test_an_arc_is_rolled_out_on_from_a_course_or_a_heading(code, met_deg, back_deg, clockwise):
+    # From outside and from inside, 12 NM before it meets the arc; a station beside it there, whose radial it crosses.
+    center = {"center_latitude_deg": 60.0, "center_longitude_deg": -10.0}
+    met = lubberline.geodesic_direct(60.0, -10.0, met_deg, 14.0)[:2]
+    start = lubberline.geodesic_direct(*met, back_deg, 12.0)[:2]
+    beside = lubberline.geodesic_direct(*met, back_deg + 90.0, 20.0)[:2]
+    leave = lubberline.geodesic_direct(60.0, -10.0, 0.0, 14.0)[:2]
+    course = lubberline.geodesic_inverse(*start, *met).initial_bearing_deg
+    if code[0] == "V":
+        course = lubberline.wind_triangle(course, WINDY["true_airspeed_kt"], WINDY["wind_from_deg"], WINDY["wind_speed_kt"]).heading_deg
+    numbers = {"course_deg": course}
+    if code[1] == "D":
+        numbers |= {"distance_nm": 14.0, **center}
+    if code[1] == "R":
+        numbers |= {"radial_deg": lubberline.geodesic_inverse(*beside, *met).initial_bearing_deg}
+        numbers |= {"center_latitude_deg": beside[0], "center_longitude_deg": beside[1]}
+    arc = fix("AF", *leave, **center, to_right=clockwise)
+    legs = [fix("FD", *start, **numbers), arc] if code == "FD" else [fix("IF", *start), Leg(code, **numbers), arc]
+    straight, turn, arc = lubberline.fly_legs(legs, **WINDY).segments
+    assert (straight.kind, turn.kind, arc.kind) == ("straight", "turn", "arc")
+    # From outside away from the station on the right, from inside around that on the left: to the left both times.
+    assert turn.heading_change_deg < 0.0
+    away = lubberline.geodesic_inverse(60.0, -10.0, turn.end_latitude_deg, turn.end_longitude_deg)
+    assert away.distance_nm == pytest.approx(14.0, abs=1e-6)
+    along = away.final_bearing_deg + (90.0 if clockwise else -90.0)
+    assert (turn.end_course_deg - along + 180.0) % 360.0 - 180.0 == pytest.approx(0.0, abs=1e-6)
+
+
+def test_an_arc_that_no_turn_rolls_out_on_is_refused():
+    start = lubberline.geodesic_direct(60.0, -10.0, 90.0, 0.1)
+    leave = lubberline.geodesic_direct(60.0, -10.0, 200.0, 1.5)
+    arc = fix("AF", leave.latitude_deg, leave.longitude_deg, center_latitude_deg=60.0, center_longitude_deg=-10.0)
+    with pytest.raises(lubberline.NavigationError, match=r"leg 2 \(CI\) cannot be flown: no turn from its course rolls out"):
+        lubberline.fly_legs([fix("IF", start.latitude_deg, start.longitude_deg), Leg("CI", course_deg=90.0), arc], **WINDY)
+
+
 WINDY = {"true_airspeed_kt": 220.0, "altitude_ft": 4000.0, "climb_fpm": 900.0, "wind_from_deg": 280.0, "wind_speed_kt": 45.0}
 START = [fix("IF", 60.0, -10.0), fix("TF", 60.3, -10.0, fly_over=True)]
 SITE = {"center_latitude_deg": 60.2, "center_longitude_deg": -9.7, "center_elevation_ft": 300.0, "center_declination_deg": -7.0}

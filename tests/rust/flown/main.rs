@@ -11,6 +11,7 @@ mod arcs;
 mod climbs;
 mod holds;
 mod leads;
+mod legs;
 mod needle;
 mod radials;
 mod route;

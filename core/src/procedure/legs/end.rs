@@ -121,11 +121,16 @@ impl Flight<'_> {
         crossing.ok_or_else(|| self.refuse("its radial is not crossed within a thousand miles"))
     }
 
-    /// Distance to where the course flown now meets the line of the next leg.
+    /// Distance to where the course flown now meets the line or the arc of the next leg.
     fn to_intercept(&self) -> Result<Length, Error> {
+        if let Some(arc) = self.dme_arc(self.leg + 1) {
+            return self
+                .distance_to_arc(&arc)
+                .ok_or_else(|| self.refuse("the next arc is not met within a thousand miles"));
+        }
         let line: Course = match self.path(self.leg + 1)? {
             Path::Line(line) => line,
-            _ => return Err(self.refuse("the leg after it must be a course to or from a fix")),
+            _ => return Err(self.refuse("the leg after it must be a course to or from a fix, or a DME arc")),
         };
         self.crossing(line).ok_or_else(|| self.refuse("the next course is not met within a thousand miles"))
     }
@@ -138,12 +143,16 @@ impl Flight<'_> {
         )
     }
 
-    fn place_ahead(&self, along_m: f64) -> Position {
+    pub fn place_ahead(&self, along_m: f64) -> Position {
         direct(self.now.position, self.now.course, GroundDistance::derived(metres(along_m))).0
     }
 
     /// The first distance ahead at which a function changes its sign, where it counts.
-    fn first_crossing(&self, function: impl Fn(f64) -> f64, counts: impl Fn(f64) -> bool) -> Option<Length> {
+    pub fn first_crossing(
+        &self,
+        function: impl Fn(f64) -> f64,
+        counts: impl Fn(f64) -> bool,
+    ) -> Option<Length> {
         let farthest_m = nautical_miles(FARTHEST_NM).get::<meter>();
         let (mut low_m, mut at_low) = (0.0, function(0.0));
         while low_m < farthest_m {

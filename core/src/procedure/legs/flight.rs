@@ -2,16 +2,17 @@
 
 use super::ground_path::{Segment, SegmentKind, Shape, displaced};
 use super::leg::{Leg, Passage};
-use super::{Conditions, GroundPath, Place};
+use super::onto_arc::{DmeArc, OntoArc};
+use super::{Conditions, GroundPath, LegEnd, Place};
 use crate::Error;
 use crate::air::standard_pressure_altitude;
 use crate::earth::{Course, direct, inverse};
-use crate::lead::{ArcSense, ArcTurn, CourseChange, RadialFlown, TurnSide, onto_arc};
+use crate::lead::{ArcSense, CourseChange, TurnSide};
 use crate::numeric::quadrature;
 use crate::plane::Plane;
 use crate::turn::RolledTurn;
 use crate::value::units::{Length, Time, degree, meter, meter_per_second, metres, second, seconds};
-use crate::value::{ArcRadius, GroundDistance, Position, TrueAltitude, TrueBearing, TrueNorth};
+use crate::value::{GroundDistance, Position, TrueAltitude, TrueBearing, TrueNorth};
 use crate::wind::{Crabbed, WindsAloft, hold_course};
 
 /// A point nearer to a line than this is on it, in metres.
@@ -291,7 +292,7 @@ impl Flight<'_> {
             self.straight(straight.max(metres(0.0)))?;
             match turn {
                 LedTurn::Course(change) => self.turn(*change.turn(), change.inbound(), self.leg + 1)?,
-                LedTurn::OntoArc(onto, course) => self.arc_turn(&onto, course)?,
+                LedTurn::OntoArc(onto) => self.turn(onto.turn, onto.course, self.leg + 1)?,
             }
         } else {
             self.straight(to_end)?;
@@ -301,12 +302,22 @@ impl Flight<'_> {
 
     /// The turn that leads onto the next leg at a point reached on a course, if it is to be flown by.
     fn led_turn(&self, end: Position, course: TrueBearing) -> Result<Option<(Length, LedTurn)>, Error> {
-        let flies_by = match self.legs.get(self.leg) {
-            Some(Leg::CourseToIntercept(_) | Leg::HeadingToIntercept(_) | Leg::ProcedureTurn { .. }) => true,
-            Some(leg) => leg.ends_at().is_some_and(|fix| fix.passage == Passage::FlyBy),
-            None => false,
-        };
-        if !flies_by || self.leg + 1 >= self.legs.len() {
+        if self.leg + 1 >= self.legs.len() {
+            return Ok(None);
+        }
+        let Some(leg) = self.legs.get(self.leg) else { return Ok(None) };
+        let flies_by = leg.code().end() == LegEnd::Intercept
+            || leg.ends_at().is_some_and(|fix| fix.passage == Passage::FlyBy);
+        // What ends at a reading or a radial ends onto an arc that it has reached there.
+        let ends_onto_arc = matches!(leg.code().end(), LegEnd::Distance | LegEnd::Dme | LegEnd::Radial);
+        if let Some(arc) = self.dme_arc(self.leg + 1) {
+            if !(flies_by || ends_onto_arc) || !arc.is_near(end) || self.is_along(&arc, end, course)? {
+                return Ok(None);
+            }
+            let onto = self.onto_arc(&arc, end, course)?;
+            return Ok(Some((onto.lead, LedTurn::OntoArc(onto))));
+        }
+        if !flies_by {
             return Ok(None);
         }
         match self.path(self.leg + 1)? {
@@ -318,35 +329,17 @@ impl Flight<'_> {
                 let change = self.change(course, abeam.bearing)?;
                 Ok(Some((change.lead(), LedTurn::Course(change))))
             }
-            Path::Arc { center, radius, sense } => {
-                let radial = inverse(center, end).final_bearing;
-                let radial = radial.ok_or_else(|| self.refuse("it ends at the centre of the arc"))?;
-                let along = TrueBearing::from_degrees(radial.degrees() + 90.0 * f64::from(sense.code()));
-                let off_deg = radial.change_to(course).degrees().abs();
-                if !(1.0..=179.0).contains(&off_deg) {
-                    let flown = if off_deg < 90.0 { RadialFlown::Outbound } else { RadialFlown::Inbound };
-                    let turn = onto_arc(
-                        radial,
-                        flown,
-                        ArcRadius::new(radius.value())?,
-                        sense,
-                        self.conditions.true_airspeed,
-                        self.conditions.wind,
-                        &self.conditions.limits,
-                    )?;
-                    let inbound = flown == RadialFlown::Inbound;
-                    let course = if inbound { radial.reciprocal() } else { radial };
-                    let lead = (turn.distance_at_roll_in.value() - radius.value())
-                        * if inbound { 1.0 } else { -1.0 };
-                    return Ok(Some((lead, LedTurn::OntoArc(turn, course))));
-                }
-                if course.change_to(along).degrees().abs() <= 5.0 {
-                    return Ok(None);
-                }
-                Err(self
-                    .refuse("the next arc is neither tangent to it nor about the station it runs from or to"))
+            Path::Arc { .. } | Path::Track(_) | Path::Direct(_) | Path::Whole => Ok(None),
+        }
+    }
+
+    /// The arc of a leg, if it is an AF.
+    pub fn dme_arc(&self, index: usize) -> Option<DmeArc> {
+        match (self.legs.get(index)?, self.path(index).ok()?) {
+            (Leg::ArcToFix { .. }, Path::Arc { center, radius, sense }) => {
+                Some(DmeArc { center, radius, sense })
             }
-            Path::Track(_) | Path::Direct(_) | Path::Whole => Ok(None),
+            _ => None,
         }
     }
 
@@ -450,6 +443,5 @@ impl Flight<'_> {
 /// A turn begun before the end of a leg.
 enum LedTurn {
     Course(CourseChange<TrueNorth>),
-    /// With the course it was worked out on.
-    OntoArc(ArcTurn<TrueNorth>, TrueBearing),
+    OntoArc(OntoArc),
 }

@@ -1,6 +1,7 @@
 //! How a leg is joined from wherever the one before has left the aircraft.
 
 use super::flight::{Flight, ON_THE_LINE_M, Path};
+use super::onto_arc::DmeArc;
 use crate::Error;
 use crate::earth::{Course, direct, inverse};
 use crate::lead::recapture::{Recapture, Recaptured};
@@ -14,7 +15,7 @@ use crate::value::{GroundDistance, Position, TrueBearing, TrueNorth};
 /// A course nearer than this to that of a line is the line's, in degrees: what a turn in the plane leaves of it.
 const ALONG_THE_LINE_DEG: f64 = 0.2;
 
-/// An arc is joined only along it, to this many degrees: the turn onto it is led by the leg before.
+/// An arc is followed from along it, to this many degrees: the turn onto it is led.
 const ALONG_THE_ARC_DEG: f64 = 5.0;
 
 /// A straight part longer than this leaves more of a line than the plane of a turn does, in metres.
@@ -172,7 +173,27 @@ impl Flight<'_> {
         Ok(())
     }
 
+    /// Onto an arc: along it already, or, after a leg that does not end at a fix, straight on until the turn that rolls out on it.
     fn join_arc(&mut self, center: Position, radius: GroundDistance, sense: ArcSense) -> Result<(), Error> {
+        let arc = DmeArc { center, radius, sense };
+        let before = self.leg.checked_sub(1).and_then(|before| self.legs.get(before));
+        let straight_on =
+            self.dme_arc(self.leg).is_some() && before.is_some_and(|leg| leg.ends_at().is_none());
+        if straight_on && !self.is_along(&arc, self.now.position, self.now.course)? {
+            let meets = self.distance_to_arc(&arc);
+            let meets = meets.ok_or_else(|| self.refuse("the course before it does not meet its arc"))?;
+            let (place, course) = direct(self.now.position, self.now.course, GroundDistance::derived(meets));
+            let onto = self.onto_arc(&arc, place, course)?;
+            let straight = meets - onto.lead;
+            if straight < metres(-ON_THE_LINE_M) {
+                return Err(
+                    self.refuse("its arc is too close to roll out on it; end the leg before it earlier")
+                );
+            }
+            self.straight(straight.max(metres(0.0)))?;
+            let leg = self.leg;
+            self.turn(onto.turn, onto.course, leg)?;
+        }
         let course = self.tangent(center, sense)?;
         let outward = inverse(center, self.now.position);
         let off_m = (outward.distance.value() - radius.value()).get::<meter>();
@@ -190,5 +211,14 @@ impl Flight<'_> {
             (last.end.position, last.end.course) = (self.now.position, course);
         }
         Ok(())
+    }
+
+    /// Whether a place lies on an arc, and a course there along it.
+    pub fn is_along(&self, arc: &DmeArc, place: Position, course: TrueBearing) -> Result<bool, Error> {
+        let outward = inverse(arc.center, place).final_bearing;
+        let outward = outward.ok_or_else(|| self.refuse("the aircraft is at the centre of the arc"))?;
+        let along = TrueBearing::from_degrees(outward.degrees() + 90.0 * f64::from(arc.sense.code()));
+        Ok(arc.outside_m(place).abs() <= ON_THE_LINE_M
+            && course.change_to(along).degrees().abs() <= ALONG_THE_ARC_DEG)
     }
 }

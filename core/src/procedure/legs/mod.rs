@@ -17,6 +17,7 @@ mod ground_path;
 mod hold;
 mod join;
 mod leg;
+mod onto_arc;
 #[cfg(test)]
 mod tests;
 

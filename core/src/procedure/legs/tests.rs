@@ -3,7 +3,7 @@
 use super::*;
 use crate::Error;
 use crate::earth::{Course, direct, inverse};
-use crate::lead::ArcSense;
+use crate::lead::{ArcSense, RadialFlown, onto_arc};
 use crate::procedure::HoldingSide;
 use crate::station::{Ident, Station};
 use crate::value::units::{
@@ -11,8 +11,8 @@ use crate::value::units::{
     second, seconds,
 };
 use crate::value::{
-    Declination, Elevation, GroundDistance, HoldTime, Position, PressureAltitude, Radial, SlantRange,
-    TrueAirspeed, TrueAltitude, TrueBearing, WindSpeed,
+    ArcRadius, Declination, Elevation, GroundDistance, HoldTime, Position, PressureAltitude, Radial,
+    SlantRange, TrueAirspeed, TrueAltitude, TrueBearing, WindSpeed,
 };
 use crate::wind::{Wind, WindLevel, WindsAloft};
 
@@ -216,6 +216,138 @@ fn arcs_keep_their_distance() {
     // The turn onto the arc ends on it before what is left is taken up.
     let off_m = apart_m(path.segments[1].at(1.0), center) - 14.0 * 1852.0;
     assert!(off_m.abs() < 1.0, "{off_m}");
+}
+
+/// The lead onto an arc from any course is that from a radial where the course is one: [`onto_arc`], on a plane about the station.
+#[test]
+fn from_a_radial_the_turn_onto_an_arc_is_that_of_the_plane() {
+    let center = at(60.0, -10.0);
+    // The plane has one north and the legs each place's own: a wind would be another one where the arc is met.
+    let conditions = Conditions { wind: Wind::calm(), ..windy() };
+    for sense in [ArcSense::Clockwise, ArcSense::Counterclockwise] {
+        for (way, from_nm, onward) in [(RadialFlown::Inbound, 30.0, 180.0), (RadialFlown::Outbound, 1.0, 0.0)]
+        {
+            let start = off(center, 250.0, from_nm);
+            let radial = inverse(center, start).final_bearing.unwrap();
+            let course = bearing(radial.degrees() + onward);
+            let end = by(off(center, 250.0 + 120.0 * f64::from(sense.code()), 14.0));
+            let legs = [
+                Leg::InitialFix(by(start)),
+                Leg::CourseToIntercept(course),
+                Leg::ArcToFix { station: center, sense, fix: end },
+            ];
+            let path = flown(&legs, &conditions);
+            let plane = onto_arc(
+                bearing(250.0),
+                way,
+                ArcRadius::new(nautical_miles(14.0)).unwrap(),
+                sense,
+                conditions.true_airspeed,
+                conditions.wind,
+                &conditions.limits,
+            )
+            .unwrap();
+            let begun_m = apart_m(path.segments[1].start.position, center);
+            let planned_m = plane.distance_at_roll_in.value().get::<meter>();
+            assert!((begun_m - planned_m).abs() < 2e-4 * 1852.0, "{begun_m} {planned_m}");
+        }
+    }
+}
+
+/// What ends at a reading or a radial on the arc, or meets it, rolls out on it; what ends before it flies on to it.
+#[test]
+fn an_arc_is_joined_from_courses_and_headings() {
+    let center = at(60.0, -10.0);
+    let site = Station { elevation: Elevation::new(feet(0.0)).unwrap(), ..station(center) };
+    let level = Conditions { climb: feet_per_minute(0.0), ..windy() };
+    let met = off(center, 250.0, 14.0);
+    let arc = Leg::ArcToFix { station: center, sense: ArcSense::Clockwise, fix: by(off(center, 20.0, 14.0)) };
+    let start = off(met, 240.0, 12.0);
+    let course = inverse(start, met).initial_bearing.unwrap();
+    let dme = |place| site.observe(place, level.altitude).dme;
+    let beside = station(off(met, 330.0, 9.0));
+    let radial = beside.observe(met, level.altitude).radial.unwrap();
+    let before = direct(start, course, miles(4.0)).0;
+    let mut ends: Vec<Place> = Vec::new();
+    for leg in [
+        Leg::CourseToIntercept(course),
+        Leg::CourseToDme(course, site, dme(met)),
+        Leg::FixToDme(start, course, site, dme(met)),
+        Leg::CourseToRadial(course, beside, radial),
+        // Ended before the arc, by a reading, an altitude or by hand, and flown on.
+        Leg::CourseToDme(course, site, dme(before)),
+        Leg::FixToDistance(start, course, miles(3.0)),
+        Leg::CourseToAltitude(course, level.altitude),
+    ] {
+        let path = flown(&[Leg::InitialFix(by(start)), leg, arc], &level);
+        let turn = path.segments.iter().find(|segment| segment.kind == SegmentKind::Turn).unwrap();
+        assert_eq!(turn.leg, 2, "{}", leg.code().word());
+        let off_m = apart_m(turn.at(1.0), center) - 14.0 * 1852.0;
+        assert!(off_m.abs() < 0.2, "{off_m} {}", leg.code().word());
+        assert_eq!(path.segments.last().unwrap().kind, SegmentKind::Arc);
+        assert!(apart_m(end(&path).position, off(center, 20.0, 14.0)) < 1e-3);
+        ends.push(turn.start);
+    }
+    // All of them begin the turn at the same place, since they come along the same line.
+    for place in &ends {
+        assert!(apart_m(place.position, ends[0].position) < 0.01);
+    }
+    // Held by the wind's crab, a heading is the same course.
+    let held = crate::wind::hold_course(course, level.true_airspeed, level.wind).unwrap().heading;
+    for leg in [
+        Leg::HeadingToIntercept(held),
+        Leg::HeadingToDme(held, site, dme(met)),
+        Leg::HeadingToRadial(held, beside, radial),
+    ] {
+        let path = flown(&[Leg::InitialFix(by(start)), leg, arc], &level);
+        assert!(apart_m(path.segments[1].start.position, ends[0].position) < 0.01, "{}", leg.code().word());
+    }
+}
+
+#[test]
+fn an_arc_that_cannot_be_rolled_out_on_says_so() {
+    let center = at(60.0, -10.0);
+    let refused = |legs: &[Leg]| match GroundPath::fly(legs, &windy()) {
+        Err(Error::LegNotFlown { leg, code, reason }) => (leg, code, reason),
+        other => panic!("{other:?}"),
+    };
+    let arc = |radius_nm: f64, end_deg: f64| Leg::ArcToFix {
+        station: center,
+        sense: ArcSense::Clockwise,
+        fix: by(off(center, end_deg, radius_nm)),
+    };
+    let outbound = Leg::CourseToIntercept(bearing(90.0));
+    let from = |bearing_deg, distance_nm| Leg::InitialFix(by(off(center, bearing_deg, distance_nm)));
+    // From inside, an arc below twice the radius of the turn.
+    assert_eq!(
+        refused(&[from(90.0, 0.1), outbound, arc(1.5, 200.0)]),
+        (2, "CI", "no turn from its course rolls out on the arc after it")
+    );
+    assert_eq!(
+        refused(&[from(90.0, 13.8), outbound, arc(14.0, 200.0)]),
+        (2, "CI", "it is too short for the turns at its ends")
+    );
+    assert_eq!(
+        refused(&[from(90.0, 20.0), outbound, arc(14.0, 200.0)]),
+        (2, "CI", "the next arc is not met within a thousand miles")
+    );
+    assert_eq!(
+        refused(&[from(90.0, 5.0), outbound, arc(14.0, 90.5)]),
+        (2, "CI", "the fix of the arc is passed in the turn onto it")
+    );
+    let climb = Leg::CourseToAltitude(bearing(90.0), altitude(4200.0));
+    assert_eq!(
+        refused(&[from(90.0, 12.0), climb, arc(14.0, 200.0)]),
+        (3, "AF", "its arc is too close to roll out on it; end the leg before it earlier")
+    );
+    assert_eq!(
+        refused(&[from(90.0, 20.0), climb, arc(14.0, 200.0)]),
+        (3, "AF", "the course before it does not meet its arc")
+    );
+    // An arc of a fixed radius is joined along it, and only so.
+    let radius = Leg::RadiusToFix { center, sense: ArcSense::Clockwise, fix: by(off(center, 180.0, 14.0)) };
+    let to_gate = Leg::TrackToFix(by(off(center, 90.0, 14.0)));
+    assert_eq!(refused(&[from(90.0, 30.0), to_gate, radius]).1, "RF");
 }
 
 #[test]
