@@ -2295,6 +2295,18 @@ static size_t many_tangent_turn(size_t count, const double *const *in, const ptr
     return lubber_tangent_turn_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], in[6], in_stride[6], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], out[5], out_stride[5], out[6], out_stride[6], out[7], out_stride[7], out[8], out_stride[8], out[9], out_stride[9], status);
 }
 
+static int32_t call_tangent_turn_between_legs(const double *in, double *out)
+{
+    return lubber_tangent_turn_between_legs(in[0], in[1], in[2], in[3], in[4], in[5], in[6], &out[0], &out[1], &out[2], &out[3], &out[4], &out[5], &out[6], &out[7], &out[8], &out[9]);
+}
+
+static size_t many_tangent_turn_between_legs(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    (void)in_stride; /* a function of choices alone has no use for it */
+    return lubber_tangent_turn_between_legs_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], in[6], in_stride[6], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], out[5], out_stride[5], out[6], out_stride[6], out[7], out_stride[7], out[8], out_stride[8], out[9], out_stride[9], status);
+}
+
 static int32_t call_offset_tangent_turn(const double *in, double *out)
 {
     return lubber_offset_tangent_turn(in[0], in[1], in[2], in[3], in[4], in[5], in[6], in[7], in[8], &out[0], &out[1], &out[2], &out[3], &out[4], &out[5], &out[6], &out[7], &out[8], &out[9]);
@@ -2773,6 +2785,7 @@ static const struct dispatch DISPATCH[] = {
     {"successive_turns", 12, 10, "nnnnccnnnnnn", {"past_first_nm", "before_second_nm", "spare_nm", "straight_time_s", "largest_true_airspeed_kt", "largest_groundspeed_kt", "bank_needed_deg", "crossing_past_first_nm", "crossing_before_second_nm", "crossing_lead_nm"}, 0, {40.0, 130.0, 60.0, 8.0, LUBBER_PASSAGE_FLY_BY, LUBBER_PASSAGE_FLY_BY, 400.0, 300.0, 40.0, 25.0, 3.0, 5.0}, call_successive_turns, many_successive_turns},
     {"stabilization_distance_nm", 6, 1, "cnnnnn", {"stabilization_distance_nm"}, 0, {LUBBER_PASSAGE_FLY_BY, 90.0, 250.0, 25.0, 3.0, 15.0}, call_stabilization_distance_nm, many_stabilization_distance_nm},
     {"tangent_turn", 7, 10, "nnnnnnn", {"center_latitude_deg", "center_longitude_deg", "begin_latitude_deg", "begin_longitude_deg", "end_latitude_deg", "end_longitude_deg", "begin_bearing_deg", "end_bearing_deg", "length_nm", "side"}, 0, {40.1734722222, -70.2126666667, 90.0, 42.0766111111, -68.2096388889, 7.0, 75.0}, call_tangent_turn, many_tangent_turn},
+    {"tangent_turn_between_legs", 7, 10, "nnnnnnn", {"center_latitude_deg", "center_longitude_deg", "begin_latitude_deg", "begin_longitude_deg", "end_latitude_deg", "end_longitude_deg", "begin_bearing_deg", "end_bearing_deg", "length_nm", "side"}, 0, {40.1734722222, -70.2126666667, 90.0, 42.0766111111, -68.2096388889, 7.0, 75.0}, call_tangent_turn_between_legs, many_tangent_turn_between_legs},
     {"offset_tangent_turn", 9, 10, "nnnnnnnnn", {"center_latitude_deg", "center_longitude_deg", "begin_latitude_deg", "begin_longitude_deg", "end_latitude_deg", "end_longitude_deg", "begin_bearing_deg", "end_bearing_deg", "length_nm", "side"}, 0, {60.0, -10.0, 0.0, 2.0, 60.5, -10.0, 90.0, 2.0, 3.0}, call_offset_tangent_turn, many_offset_tangent_turn},
     {"time_to_fly_s", 2, 1, "nn", {"time_to_fly_s"}, 0, {55.0, 220.0}, call_time_to_fly_s, many_time_to_fly_s},
     {"distance_flown_nm", 2, 1, "nn", {"distance_flown_nm"}, 0, {220.0, 900.0}, call_distance_flown_nm, many_distance_flown_nm},

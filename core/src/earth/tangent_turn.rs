@@ -54,6 +54,24 @@ impl Course {
         let without_offset = |course: &Self| OffsetLine { course: *course, offset: metres(0.0) };
         without_offset(self).turn_onto(&without_offset(other), radius)
     }
+
+    /// The same turn where it fits between the ends of two legs: this course begins at its point, the other one ends at its own.
+    ///
+    /// # Accuracy
+    /// As [`Course::turn_onto`]; a millimetre past an end is let pass.
+    ///
+    /// # Degenerate cases
+    /// A turn that would begin before the one point or end after the other is none.
+    ///
+    /// # Source
+    /// FAA Order 8260.54A (2007), Appendix 2 Attachment C, table of turns tangent to two courses: each of the 39 turns it answers fits so, and
+    /// the three it prints N/A for (tests 6, 36 and 51) end 31 to 33 NM past the second point. That this is why is inferred.
+    pub fn turn_between(&self, other: &Self, radius: ArcRadius) -> Option<TangentTurn> {
+        let turn = self.turn_onto(other, radius)?;
+        let after_start = self.abeam(turn.begin).along_track.get::<meter>();
+        let past_end = other.abeam(turn.end).along_track.get::<meter>();
+        (after_start > -1e-3 && past_end < 1e-3).then_some(turn)
+    }
 }
 
 impl OffsetLine {
@@ -118,5 +136,39 @@ impl OffsetLine {
             end_bearing,
             length: circle.arc_length(begin_bearing, degrees(side * sweep_deg)),
         })
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::value::units::nautical_miles;
+    use crate::value::{Latitude, Longitude};
+
+    fn course(latitude_deg: f64, longitude_deg: f64, bearing_deg: f64) -> Course {
+        let latitude = Latitude::new(degrees(latitude_deg)).unwrap();
+        let longitude = Longitude::new(degrees(longitude_deg)).unwrap();
+        Course {
+            through: Position::new(latitude, longitude),
+            bearing: TrueBearing::from_degrees(bearing_deg),
+        }
+    }
+
+    #[test]
+    fn a_turn_between_legs_keeps_to_both() {
+        let radius = ArcRadius::new(nautical_miles(3.0)).unwrap();
+        let northward = course(60.0, -10.0, 0.0);
+        // Eastward 30 NM on, ending so many degrees of longitude from where the courses meet: 3 NM are a tenth of one.
+        for (ends_deg, fits) in [(0.2, true), (0.05, false), (-0.2, false)] {
+            let eastward = course(60.5, -10.0 + ends_deg, 90.0);
+            assert!(northward.turn_onto(&eastward, radius).is_some());
+            assert_eq!(northward.turn_between(&eastward, radius).is_some(), fits, "{ends_deg}");
+        }
+        let beyond = course(60.48, -10.0, 0.0);
+        assert_eq!(
+            beyond.turn_between(&course(60.5, -9.0, 90.0), radius),
+            None,
+            "begins before the first point"
+        );
     }
 }

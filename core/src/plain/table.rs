@@ -1332,6 +1332,13 @@ pub const FUNCTIONS: &[Function] = &[
         block: |inputs, outputs, statuses| each(inputs, outputs, statuses, tangent_turn),
     },
     Function {
+        name: "tangent_turn_between_legs",
+        inputs: &["lat1_deg", "lon1_deg", "course1_deg", "lat2_deg", "lon2_deg", "course2_deg", "radius_nm"],
+        outputs: &["center_latitude_deg", "center_longitude_deg", "begin_latitude_deg", "begin_longitude_deg", "end_latitude_deg", "end_longitude_deg", "begin_bearing_deg", "end_bearing_deg", "length_nm", "side"],
+        run: |inputs, outputs| one(inputs, outputs, tangent_turn_between_legs),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, tangent_turn_between_legs),
+    },
+    Function {
         name: "offset_tangent_turn",
         inputs: &["lat1_deg", "lon1_deg", "course1_deg", "offset1_nm", "lat2_deg", "lon2_deg", "course2_deg", "offset2_nm", "radius_nm"],
         outputs: &["center_latitude_deg", "center_longitude_deg", "begin_latitude_deg", "begin_longitude_deg", "end_latitude_deg", "end_longitude_deg", "begin_bearing_deg", "end_bearing_deg", "length_nm", "side"],
@@ -2417,6 +2424,10 @@ fn stabilization_distance_nm([passage, course_change_deg, true_airspeed_kt, bank
 
 fn tangent_turn([lat1_deg, lon1_deg, course1_deg, lat2_deg, lon2_deg, course2_deg, radius_nm]: [f64; 7]) -> Result<[f64; 10], Error> {
     super::tangent_turn(lat1_deg, lon1_deg, course1_deg, lat2_deg, lon2_deg, course2_deg, radius_nm).map(|answer| [answer.center_latitude_deg, answer.center_longitude_deg, answer.begin_latitude_deg, answer.begin_longitude_deg, answer.end_latitude_deg, answer.end_longitude_deg, answer.begin_bearing_deg, answer.end_bearing_deg, answer.length_nm, answer.side])
+}
+
+fn tangent_turn_between_legs([lat1_deg, lon1_deg, course1_deg, lat2_deg, lon2_deg, course2_deg, radius_nm]: [f64; 7]) -> Result<[f64; 10], Error> {
+    super::tangent_turn_between_legs(lat1_deg, lon1_deg, course1_deg, lat2_deg, lon2_deg, course2_deg, radius_nm).map(|answer| [answer.center_latitude_deg, answer.center_longitude_deg, answer.begin_latitude_deg, answer.begin_longitude_deg, answer.end_latitude_deg, answer.end_longitude_deg, answer.begin_bearing_deg, answer.end_bearing_deg, answer.length_nm, answer.side])
 }
 
 fn offset_tangent_turn([lat1_deg, lon1_deg, course1_deg, offset1_nm, lat2_deg, lon2_deg, course2_deg, offset2_nm, radius_nm]: [f64; 9]) -> Result<[f64; 10], Error> {

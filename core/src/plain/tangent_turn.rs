@@ -105,6 +105,58 @@ pub fn tangent_turn(
     Ok(TangentTurn::of(turn))
 }
 
+/// The turn of fixed radius between two legs on the WGS-84 ellipsoid: from a course that begins at a point onto one that ends at another.
+///
+/// The turn of `tangent_turn`, if it begins on the first course after its point and ends on the second before its own.
+///
+/// # Arguments
+/// - `lat1_deg`: latitude of the first leg's beginning, -90 to 90
+/// - `lon1_deg`: longitude of it, any finite number
+/// - `course1_deg`: true course there, any finite number
+/// - `lat2_deg`: latitude of the second leg's end, -90 to 90
+/// - `lon2_deg`: longitude of it, any finite number
+/// - `course2_deg`: true course there, any finite number
+/// - `radius_nm`: radius of the turn, above 0 to 5000
+///
+/// # Accuracy
+/// As `tangent_turn`. A millimetre past an end is let pass.
+///
+/// # Degenerate cases
+/// A turn that ends at the second leg's end fits.
+///
+/// # Errors
+/// A value outside its range, courses along one line, or a turn that does not fit between the points.
+///
+/// # Source
+/// FAA Order 8260.54A (2007), Appendix 2 Attachment C, table of turns tangent to two courses: each of the 39 it answers fits so; for the
+/// three that would end past the second point (tests 6, 36 and 51) it prints N/A. That this is its reason is inferred.
+///
+/// # Example
+/// ```
+/// # use lubberline::plain::tangent_turn_between_legs;
+/// assert_eq!(format!("{:.4}", tangent_turn_between_legs(40.1734722222, -70.2126666667, 90.0, 42.0766111111, -68.2096388889, 7.0, 75.0)?.end_latitude_deg), "41.2853");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
+pub fn tangent_turn_between_legs(
+    lat1_deg: f64,
+    lon1_deg: f64,
+    course1_deg: f64,
+    lat2_deg: f64,
+    lon2_deg: f64,
+    course2_deg: f64,
+    radius_nm: f64,
+) -> Result<TangentTurn, Error> {
+    if any_nan(&[lat1_deg, lon1_deg, course1_deg, lat2_deg, lon2_deg, course2_deg, radius_nm]) {
+        return Ok(TangentTurn::NAN);
+    }
+    let first = course(FIRST_COURSE, lat1_deg, lon1_deg, course1_deg)?;
+    let second = course(SECOND_COURSE, lat2_deg, lon2_deg, course2_deg)?;
+    let found = first.turn_between(&second, ArcRadius::named("radius_nm", radius_nm)?);
+    let turn =
+        found.ok_or(Error::NoMeeting { what: "no turn of that radius fits between the two points" })?;
+    Ok(TangentTurn::of(turn))
+}
+
 /// The turn of fixed radius that leads from a line beside one course onto a line beside another, on the WGS-84 ellipsoid.
 ///
 /// The short way by the directions of the courses where they meet; its centre is at the radius from both lines.

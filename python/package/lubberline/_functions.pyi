@@ -280,6 +280,7 @@ __all__ = [
     "straight_line",
     "successive_turns",
     "tangent_turn",
+    "tangent_turn_between_legs",
     "tas_from_cas_kt",
     "tas_from_eas_kt",
     "tas_from_mach_kt",
@@ -1785,6 +1786,11 @@ class TangentTurn(NamedTuple, Generic[_T]):
 def tangent_turn(lat1_deg: Number, lon1_deg: Number, course1_deg: Number, lat2_deg: Number, lon2_deg: Number, course2_deg: Number, radius_nm: Number) -> TangentTurn[float]: ...
 @overload
 def tangent_turn(lat1_deg: ArrayLike, lon1_deg: ArrayLike, course1_deg: ArrayLike, lat2_deg: ArrayLike, lon2_deg: ArrayLike, course2_deg: ArrayLike, radius_nm: ArrayLike, **kwargs: Any) -> TangentTurn[NDArray[np.float64]]: ...
+
+@overload
+def tangent_turn_between_legs(lat1_deg: Number, lon1_deg: Number, course1_deg: Number, lat2_deg: Number, lon2_deg: Number, course2_deg: Number, radius_nm: Number) -> TangentTurn[float]: ...
+@overload
+def tangent_turn_between_legs(lat1_deg: ArrayLike, lon1_deg: ArrayLike, course1_deg: ArrayLike, lat2_deg: ArrayLike, lon2_deg: ArrayLike, course2_deg: ArrayLike, radius_nm: ArrayLike, **kwargs: Any) -> TangentTurn[NDArray[np.float64]]: ...
 
 @overload
 def offset_tangent_turn(lat1_deg: Number, lon1_deg: Number, course1_deg: Number, offset1_nm: Number, lat2_deg: Number, lon2_deg: Number, course2_deg: Number, offset2_nm: Number, radius_nm: Number) -> TangentTurn[float]: ...

@@ -535,6 +535,16 @@ __all__ = [
     "tangent_turn_begin_bearing_deg",
     "tangent_turn_begin_latitude_deg",
     "tangent_turn_begin_longitude_deg",
+    "tangent_turn_between_legs_begin_bearing_deg",
+    "tangent_turn_between_legs_begin_latitude_deg",
+    "tangent_turn_between_legs_begin_longitude_deg",
+    "tangent_turn_between_legs_center_latitude_deg",
+    "tangent_turn_between_legs_center_longitude_deg",
+    "tangent_turn_between_legs_end_bearing_deg",
+    "tangent_turn_between_legs_end_latitude_deg",
+    "tangent_turn_between_legs_end_longitude_deg",
+    "tangent_turn_between_legs_length_nm",
+    "tangent_turn_between_legs_side",
     "tangent_turn_center_latitude_deg",
     "tangent_turn_center_longitude_deg",
     "tangent_turn_end_bearing_deg",
@@ -1118,6 +1128,16 @@ tangent_turn_begin_bearing_deg: np.ufunc
 tangent_turn_end_bearing_deg: np.ufunc
 tangent_turn_length_nm: np.ufunc
 tangent_turn_side: np.ufunc
+tangent_turn_between_legs_center_latitude_deg: np.ufunc
+tangent_turn_between_legs_center_longitude_deg: np.ufunc
+tangent_turn_between_legs_begin_latitude_deg: np.ufunc
+tangent_turn_between_legs_begin_longitude_deg: np.ufunc
+tangent_turn_between_legs_end_latitude_deg: np.ufunc
+tangent_turn_between_legs_end_longitude_deg: np.ufunc
+tangent_turn_between_legs_begin_bearing_deg: np.ufunc
+tangent_turn_between_legs_end_bearing_deg: np.ufunc
+tangent_turn_between_legs_length_nm: np.ufunc
+tangent_turn_between_legs_side: np.ufunc
 offset_tangent_turn_center_latitude_deg: np.ufunc
 offset_tangent_turn_center_longitude_deg: np.ufunc
 offset_tangent_turn_begin_latitude_deg: np.ufunc
