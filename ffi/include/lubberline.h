@@ -11656,6 +11656,98 @@ size_t lubber_tangent_turn_n(size_t count,
                              int32_t *status);
 
 /**
+ * The turn of fixed radius between two legs on the WGS-84 ellipsoid: from a course that begins at a point onto one that ends at another.
+ *
+ * The turn of `tangent_turn`, if it begins on the first course after its point and ends on the second before its own.
+ *
+ * @param lat1_deg latitude of the first leg's beginning, -90 to 90
+ * @param lon1_deg longitude of it, any finite number
+ * @param course1_deg true course there, any finite number
+ * @param lat2_deg latitude of the second leg's end, -90 to 90
+ * @param lon2_deg longitude of it, any finite number
+ * @param course2_deg true course there, any finite number
+ * @param radius_nm radius of the turn, above 0 to 5000
+ * @param[out] center_latitude_deg Latitude of the centre; may be NULL
+ * @param[out] center_longitude_deg Longitude of the centre; may be NULL
+ * @param[out] begin_latitude_deg Latitude where the turn leaves the first course; may be NULL
+ * @param[out] begin_longitude_deg Its longitude; may be NULL
+ * @param[out] end_latitude_deg Latitude where it joins the second course; may be NULL
+ * @param[out] end_longitude_deg Its longitude; may be NULL
+ * @param[out] begin_bearing_deg Bearing of its beginning from the centre, 0 to 360; may be NULL
+ * @param[out] end_bearing_deg Bearing of its end from the centre, 0 to 360; may be NULL
+ * @param[out] length_nm Length of the arc; may be NULL
+ * @param[out] side 1 for a turn to the right, -1 to the left; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: As `tangent_turn`. A millimetre past an end is let pass.
+ * Degenerate cases: A turn that ends at the second leg's end fits.
+ * Errors: A value outside its range, courses along one line, or a turn that does not fit between the points.
+ * Source: FAA Order 8260.54A (2007), Appendix 2 Attachment C, table of turns tangent to two courses: each of the 39 it answers fits so; for the
+ * three that would end past the second point (tests 6, 36 and 51) it prints N/A. That this is its reason is inferred.
+ *
+ * Example: lubber_tangent_turn_between_legs(40.1734722222, -70.2126666667, 90.0, 42.0766111111, -68.2096388889, 7.0, 75.0, NULL, NULL, NULL, NULL, &value, NULL, NULL, NULL, NULL, NULL) gives 41.2853
+ */
+int32_t lubber_tangent_turn_between_legs(double lat1_deg,
+                                         double lon1_deg,
+                                         double course1_deg,
+                                         double lat2_deg,
+                                         double lon2_deg,
+                                         double course2_deg,
+                                         double radius_nm,
+                                         double *center_latitude_deg,
+                                         double *center_longitude_deg,
+                                         double *begin_latitude_deg,
+                                         double *begin_longitude_deg,
+                                         double *end_latitude_deg,
+                                         double *end_longitude_deg,
+                                         double *begin_bearing_deg,
+                                         double *end_bearing_deg,
+                                         double *length_nm,
+                                         double *side);
+
+/**
+ * `lubber_tangent_turn_between_legs` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_tangent_turn_between_legs_n(size_t count,
+                                          const double *lat1_deg,
+                                          ptrdiff_t lat1_deg_stride,
+                                          const double *lon1_deg,
+                                          ptrdiff_t lon1_deg_stride,
+                                          const double *course1_deg,
+                                          ptrdiff_t course1_deg_stride,
+                                          const double *lat2_deg,
+                                          ptrdiff_t lat2_deg_stride,
+                                          const double *lon2_deg,
+                                          ptrdiff_t lon2_deg_stride,
+                                          const double *course2_deg,
+                                          ptrdiff_t course2_deg_stride,
+                                          const double *radius_nm,
+                                          ptrdiff_t radius_nm_stride,
+                                          double *center_latitude_deg,
+                                          ptrdiff_t center_latitude_deg_stride,
+                                          double *center_longitude_deg,
+                                          ptrdiff_t center_longitude_deg_stride,
+                                          double *begin_latitude_deg,
+                                          ptrdiff_t begin_latitude_deg_stride,
+                                          double *begin_longitude_deg,
+                                          ptrdiff_t begin_longitude_deg_stride,
+                                          double *end_latitude_deg,
+                                          ptrdiff_t end_latitude_deg_stride,
+                                          double *end_longitude_deg,
+                                          ptrdiff_t end_longitude_deg_stride,
+                                          double *begin_bearing_deg,
+                                          ptrdiff_t begin_bearing_deg_stride,
+                                          double *end_bearing_deg,
+                                          ptrdiff_t end_bearing_deg_stride,
+                                          double *length_nm,
+                                          ptrdiff_t length_nm_stride,
+                                          double *side,
+                                          ptrdiff_t side_stride,
+                                          int32_t *status);
+
+/**
  * The turn of fixed radius that leads from a line beside one course onto a line beside another, on the WGS-84 ellipsoid.
  *
  * The short way by the directions of the courses where they meet; its centre is at the radius from both lines.

@@ -13546,6 +13546,114 @@ pub unsafe extern "C" fn lubber_tangent_turn_n(
     unsafe { many(const { Function::named("tangent_turn") }, count, &inputs, &outputs, status) }
 }
 
+/// The turn of fixed radius between two legs on the WGS-84 ellipsoid: from a course that begins at a point onto one that ends at another.
+///
+/// The turn of `tangent_turn`, if it begins on the first course after its point and ends on the second before its own.
+///
+/// @param lat1_deg latitude of the first leg's beginning, -90 to 90
+/// @param lon1_deg longitude of it, any finite number
+/// @param course1_deg true course there, any finite number
+/// @param lat2_deg latitude of the second leg's end, -90 to 90
+/// @param lon2_deg longitude of it, any finite number
+/// @param course2_deg true course there, any finite number
+/// @param radius_nm radius of the turn, above 0 to 5000
+/// @param[out] center_latitude_deg Latitude of the centre; may be NULL
+/// @param[out] center_longitude_deg Longitude of the centre; may be NULL
+/// @param[out] begin_latitude_deg Latitude where the turn leaves the first course; may be NULL
+/// @param[out] begin_longitude_deg Its longitude; may be NULL
+/// @param[out] end_latitude_deg Latitude where it joins the second course; may be NULL
+/// @param[out] end_longitude_deg Its longitude; may be NULL
+/// @param[out] begin_bearing_deg Bearing of its beginning from the centre, 0 to 360; may be NULL
+/// @param[out] end_bearing_deg Bearing of its end from the centre, 0 to 360; may be NULL
+/// @param[out] length_nm Length of the arc; may be NULL
+/// @param[out] side 1 for a turn to the right, -1 to the left; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: As `tangent_turn`. A millimetre past an end is let pass.
+/// Degenerate cases: A turn that ends at the second leg's end fits.
+/// Errors: A value outside its range, courses along one line, or a turn that does not fit between the points.
+/// Source: FAA Order 8260.54A (2007), Appendix 2 Attachment C, table of turns tangent to two courses: each of the 39 it answers fits so; for the
+/// three that would end past the second point (tests 6, 36 and 51) it prints N/A. That this is its reason is inferred.
+///
+/// Example: lubber_tangent_turn_between_legs(40.1734722222, -70.2126666667, 90.0, 42.0766111111, -68.2096388889, 7.0, 75.0, NULL, NULL, NULL, NULL, &value, NULL, NULL, NULL, NULL, NULL) gives 41.2853
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_tangent_turn_between_legs(
+    lat1_deg: f64,
+    lon1_deg: f64,
+    course1_deg: f64,
+    lat2_deg: f64,
+    lon2_deg: f64,
+    course2_deg: f64,
+    radius_nm: f64,
+    center_latitude_deg: *mut f64,
+    center_longitude_deg: *mut f64,
+    begin_latitude_deg: *mut f64,
+    begin_longitude_deg: *mut f64,
+    end_latitude_deg: *mut f64,
+    end_longitude_deg: *mut f64,
+    begin_bearing_deg: *mut f64,
+    end_bearing_deg: *mut f64,
+    length_nm: *mut f64,
+    side: *mut f64,
+) -> i32 {
+    let answer = || plain::tangent_turn_between_legs(lat1_deg, lon1_deg, course1_deg, lat2_deg, lon2_deg, course2_deg, radius_nm).map(|answer| [answer.center_latitude_deg, answer.center_longitude_deg, answer.begin_latitude_deg, answer.begin_longitude_deg, answer.end_latitude_deg, answer.end_longitude_deg, answer.begin_bearing_deg, answer.end_bearing_deg, answer.length_nm, answer.side]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [center_latitude_deg, center_longitude_deg, begin_latitude_deg, begin_longitude_deg, end_latitude_deg, end_longitude_deg, begin_bearing_deg, end_bearing_deg, length_nm, side]) }
+}
+
+/// `lubber_tangent_turn_between_legs` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_tangent_turn_between_legs_n(
+    count: usize,
+    lat1_deg: *const f64,
+    lat1_deg_stride: isize,
+    lon1_deg: *const f64,
+    lon1_deg_stride: isize,
+    course1_deg: *const f64,
+    course1_deg_stride: isize,
+    lat2_deg: *const f64,
+    lat2_deg_stride: isize,
+    lon2_deg: *const f64,
+    lon2_deg_stride: isize,
+    course2_deg: *const f64,
+    course2_deg_stride: isize,
+    radius_nm: *const f64,
+    radius_nm_stride: isize,
+    center_latitude_deg: *mut f64,
+    center_latitude_deg_stride: isize,
+    center_longitude_deg: *mut f64,
+    center_longitude_deg_stride: isize,
+    begin_latitude_deg: *mut f64,
+    begin_latitude_deg_stride: isize,
+    begin_longitude_deg: *mut f64,
+    begin_longitude_deg_stride: isize,
+    end_latitude_deg: *mut f64,
+    end_latitude_deg_stride: isize,
+    end_longitude_deg: *mut f64,
+    end_longitude_deg_stride: isize,
+    begin_bearing_deg: *mut f64,
+    begin_bearing_deg_stride: isize,
+    end_bearing_deg: *mut f64,
+    end_bearing_deg_stride: isize,
+    length_nm: *mut f64,
+    length_nm_stride: isize,
+    side: *mut f64,
+    side_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(lat1_deg, lat1_deg_stride), Array::input(lon1_deg, lon1_deg_stride), Array::input(course1_deg, course1_deg_stride), Array::input(lat2_deg, lat2_deg_stride), Array::input(lon2_deg, lon2_deg_stride), Array::input(course2_deg, course2_deg_stride), Array::input(radius_nm, radius_nm_stride)], [Array::output(center_latitude_deg, center_latitude_deg_stride), Array::output(center_longitude_deg, center_longitude_deg_stride), Array::output(begin_latitude_deg, begin_latitude_deg_stride), Array::output(begin_longitude_deg, begin_longitude_deg_stride), Array::output(end_latitude_deg, end_latitude_deg_stride), Array::output(end_longitude_deg, end_longitude_deg_stride), Array::output(begin_bearing_deg, begin_bearing_deg_stride), Array::output(end_bearing_deg, end_bearing_deg_stride), Array::output(length_nm, length_nm_stride), Array::output(side, side_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("tangent_turn_between_legs") }, count, &inputs, &outputs, status) }
+}
+
 /// The turn of fixed radius that leads from a line beside one course onto a line beside another, on the WGS-84 ellipsoid.
 ///
 /// The short way by the directions of the courses where they meet; its centre is at the radius from both lines.
