@@ -260,6 +260,18 @@ pub enum Error {
         /// The altitude of the level before it.
         before_ft: f64,
     },
+    /// A rhumb line winds about a pole without end, and leads nowhere beyond.
+    #[error(
+        "the rhumb line on course {course_deg} deg meets a pole after {pole_nm} NM; allowed: a shorter way, or one along a \
+         meridian from the pole or to it",
+        course_deg = shown(*course_deg), pole_nm = rough(*pole_nm)
+    )]
+    PoleOnRhumbLine {
+        /// The course of the line.
+        course_deg: f64,
+        /// The length of the line as far as the pole.
+        pole_nm: f64,
+    },
 }
 
 /// A number that was given, without what a conversion between units left in its last digits: twelve of them.
@@ -302,6 +314,7 @@ pub(crate) const RELATION_FAILURES: &[(i32, &str, &str)] = &[
     (-117, "no_fix", "the lines of position do not cross and give no fix"),
     (-118, "no_such_date", "the calendar has no such date"),
     (-119, "below_station", "the aircraft is below the station"),
+    (-120, "pole_on_rhumb_line", "the rhumb line meets a pole before its end"),
 ];
 
 impl Error {
@@ -328,6 +341,7 @@ impl Error {
             Self::NoFix { .. } => -117,
             Self::NoSuchDate { .. } => -118,
             Self::BelowStation { .. } => -119,
+            Self::PoleOnRhumbLine { .. } => -120,
         }
     }
 

@@ -517,6 +517,11 @@
 #define LUBBER_ERROR_BELOW_STATION (-119)
 
 /**
+ * The rhumb line meets a pole before its end.
+ */
+#define LUBBER_ERROR_POLE_ON_RHUMB_LINE (-120)
+
+/**
  * From its point onward.
  */
 #define LUBBER_COURSE_REACH_ONWARD 0
@@ -9386,6 +9391,153 @@ size_t lubber_base_turn_sector_nm_n(size_t count,
                                     double *base_turn_sector_nm,
                                     ptrdiff_t base_turn_sector_nm_stride,
                                     int32_t *status);
+
+/**
+ * The rhumb line between two points of the WGS-84 ellipsoid, the short way round: its length and its constant course.
+ *
+ * `tan C = l / q`, `d = hypot(m, l m / q)` with the differences of longitude `l`, of isometric latitude `q` and of the arc of the
+ * meridian `m`; on a parallel `m / q` is its radius. Published tables of Mercator sailing count a minute of latitude as a mile.
+ *
+ * @param lat1_deg latitude of the first point, -90 to 90
+ * @param lon1_deg longitude of the first point, any finite number
+ * @param lat2_deg latitude of the second point, -90 to 90
+ * @param lon2_deg longitude of the second point, any finite number
+ * @param[out] distance_nm Length along the surface; may be NULL
+ * @param[out] course_deg True course all along, 0 to 360; NaN between coincident points; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: 20 nanometres along the line and, for the course, across its far end.
+ * Degenerate cases: Coincident points have no course (NaN). A line to or from a pole runs along the meridian of the other point. Points half the world apart
+ * in longitude have two such lines; the eastward one is given.
+ * Errors: A latitude beyond a pole, or an infinite number.
+ * Source: C. F. F. Karney, The area of rhumb polygons, Studia Geophysica et Geodaetica 68 (2024) 99-120, doi 10.1007/s11200-024-0709-z; the
+ * differences are derived beside the code.
+ *
+ * Example: lubber_rhumb_inverse(60.0, -30.0, 60.0, 30.0, &value, NULL) gives 1807.775
+ */
+int32_t lubber_rhumb_inverse(double lat1_deg,
+                             double lon1_deg,
+                             double lat2_deg,
+                             double lon2_deg,
+                             double *distance_nm,
+                             double *course_deg);
+
+/**
+ * `lubber_rhumb_inverse` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_rhumb_inverse_n(size_t count,
+                              const double *lat1_deg,
+                              ptrdiff_t lat1_deg_stride,
+                              const double *lon1_deg,
+                              ptrdiff_t lon1_deg_stride,
+                              const double *lat2_deg,
+                              ptrdiff_t lat2_deg_stride,
+                              const double *lon2_deg,
+                              ptrdiff_t lon2_deg_stride,
+                              double *distance_nm,
+                              ptrdiff_t distance_nm_stride,
+                              double *course_deg,
+                              ptrdiff_t course_deg_stride,
+                              int32_t *status);
+
+/**
+ * The point reached along a rhumb line of the WGS-84 ellipsoid.
+ *
+ * The latitude is where the arc of the meridian is `d cos C`, by four steps of Newton's method; the longitude follows as `d sin C` over
+ * the mean radius of the parallels passed.
+ *
+ * @param lat_deg latitude of the start, -90 to 90
+ * @param lon_deg longitude of the start, any finite number
+ * @param course_deg true course, any finite number
+ * @param distance_nm length of the line, 0 to 10 900
+ * @param[out] latitude_deg Latitude of the point reached, -90 to 90; may be NULL
+ * @param[out] longitude_deg Longitude of the point reached, -180 to 180; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: 30 nanometres, but around a pole: within a metre of it a nanometre of the way is more of longitude.
+ * Degenerate cases: A line that ends within a micrometre of a pole ends at it, with the longitude of the start. From a pole a line runs along the meridian of
+ * the longitude given there.
+ * Errors: A value outside its range; a line that would pass a pole, or leave one in any direction but along a meridian, which winds about the
+ * pole without end.
+ * Source: As `lubber_rhumb_inverse`.
+ *
+ * Example: lubber_rhumb_direct(60.0, -10.0, 45.0, 600.0, &value, NULL) gives 67.0489
+ */
+int32_t lubber_rhumb_direct(double lat_deg,
+                            double lon_deg,
+                            double course_deg,
+                            double distance_nm,
+                            double *latitude_deg,
+                            double *longitude_deg);
+
+/**
+ * `lubber_rhumb_direct` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_rhumb_direct_n(size_t count,
+                             const double *lat_deg,
+                             ptrdiff_t lat_deg_stride,
+                             const double *lon_deg,
+                             ptrdiff_t lon_deg_stride,
+                             const double *course_deg,
+                             ptrdiff_t course_deg_stride,
+                             const double *distance_nm,
+                             ptrdiff_t distance_nm_stride,
+                             double *latitude_deg,
+                             ptrdiff_t latitude_deg_stride,
+                             double *longitude_deg,
+                             ptrdiff_t longitude_deg_stride,
+                             int32_t *status);
+
+/**
+ * How much longer the rhumb line between two points is than the geodesic, and by what angle the two set out apart.
+ *
+ * The results of `rhumb_inverse` less those of `geodesic_inverse`.
+ *
+ * @param lat1_deg latitude of the first point, -90 to 90
+ * @param lon1_deg longitude of the first point, any finite number
+ * @param lat2_deg latitude of the second point, -90 to 90
+ * @param lon2_deg longitude of the second point, any finite number
+ * @param[out] excess_nm How much longer the rhumb line is; may be NULL
+ * @param[out] conversion_angle_deg Conversion angle: what is added to the course of the rhumb line for the bearing of the geodesic at the first point, -180 to 180; NaN between coincident points; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: 40 nanometres along the line and, for the angle, across its far end.
+ * Degenerate cases: Coincident points have an excess of zero and no angle (NaN). Along a meridian the two are one.
+ * Errors: A latitude beyond a pole, or an infinite number.
+ * Source: As `lubber_rhumb_inverse` and `lubber_geodesic_inverse`(super::geodesic_inverse).
+ *
+ * Example: lubber_rhumb_excess(60.0, -30.0, 60.0, 30.0, &value, NULL) gives 62.97
+ */
+int32_t lubber_rhumb_excess(double lat1_deg,
+                            double lon1_deg,
+                            double lat2_deg,
+                            double lon2_deg,
+                            double *excess_nm,
+                            double *conversion_angle_deg);
+
+/**
+ * `lubber_rhumb_excess` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_rhumb_excess_n(size_t count,
+                             const double *lat1_deg,
+                             ptrdiff_t lat1_deg_stride,
+                             const double *lon1_deg,
+                             ptrdiff_t lon1_deg_stride,
+                             const double *lat2_deg,
+                             ptrdiff_t lat2_deg_stride,
+                             const double *lon2_deg,
+                             ptrdiff_t lon2_deg_stride,
+                             double *excess_nm,
+                             ptrdiff_t excess_nm_stride,
+                             double *conversion_angle_deg,
+                             ptrdiff_t conversion_angle_deg_stride,
+                             int32_t *status);
 
 /**
  * The rule of density altitude beside the density altitude of dry air, term by term.

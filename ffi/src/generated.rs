@@ -201,6 +201,8 @@ pub const LUBBER_ERROR_NO_FIX: i32 = -117;
 pub const LUBBER_ERROR_NO_SUCH_DATE: i32 = -118;
 /// The aircraft is below the station.
 pub const LUBBER_ERROR_BELOW_STATION: i32 = -119;
+/// The rhumb line meets a pole before its end.
+pub const LUBBER_ERROR_POLE_ON_RHUMB_LINE: i32 = -120;
 /// From its point onward.
 pub const LUBBER_COURSE_REACH_ONWARD: i32 = 0;
 /// Both ways.
@@ -659,6 +661,7 @@ pub extern "C" fn lubber_status_text(status: i32) -> *const c_char {
         -117 => c"the lines of position do not cross and give no fix",
         -118 => c"the calendar has no such date",
         -119 => c"the aircraft is below the station",
+        -120 => c"the rhumb line meets a pole before its end",
         _ => c"unknown status",
     };
     text.as_ptr()
@@ -10524,6 +10527,201 @@ pub unsafe extern "C" fn lubber_base_turn_sector_nm_n(
     let (inputs, outputs) = ([Array::input(true_airspeed_kt, true_airspeed_kt_stride), Array::input(outbound_time_s, outbound_time_s_stride), Array::input(&raw const units, 0)], [Array::output(base_turn_sector_nm, base_turn_sector_nm_stride)]);
     // SAFETY: the caller vouches for the arrays.
     unsafe { many(const { Function::named("base_turn_sector_nm") }, count, &inputs, &outputs, status) }
+}
+
+/// The rhumb line between two points of the WGS-84 ellipsoid, the short way round: its length and its constant course.
+///
+/// `tan C = l / q`, `d = hypot(m, l m / q)` with the differences of longitude `l`, of isometric latitude `q` and of the arc of the
+/// meridian `m`; on a parallel `m / q` is its radius. Published tables of Mercator sailing count a minute of latitude as a mile.
+///
+/// @param lat1_deg latitude of the first point, -90 to 90
+/// @param lon1_deg longitude of the first point, any finite number
+/// @param lat2_deg latitude of the second point, -90 to 90
+/// @param lon2_deg longitude of the second point, any finite number
+/// @param[out] distance_nm Length along the surface; may be NULL
+/// @param[out] course_deg True course all along, 0 to 360; NaN between coincident points; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: 20 nanometres along the line and, for the course, across its far end.
+/// Degenerate cases: Coincident points have no course (NaN). A line to or from a pole runs along the meridian of the other point. Points half the world apart
+/// in longitude have two such lines; the eastward one is given.
+/// Errors: A latitude beyond a pole, or an infinite number.
+/// Source: C. F. F. Karney, The area of rhumb polygons, Studia Geophysica et Geodaetica 68 (2024) 99-120, doi 10.1007/s11200-024-0709-z; the
+/// differences are derived beside the code.
+///
+/// Example: lubber_rhumb_inverse(60.0, -30.0, 60.0, 30.0, &value, NULL) gives 1807.775
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rhumb_inverse(
+    lat1_deg: f64,
+    lon1_deg: f64,
+    lat2_deg: f64,
+    lon2_deg: f64,
+    distance_nm: *mut f64,
+    course_deg: *mut f64,
+) -> i32 {
+    let answer = || plain::rhumb_inverse(lat1_deg, lon1_deg, lat2_deg, lon2_deg).map(|answer| [answer.distance_nm, answer.course_deg]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [distance_nm, course_deg]) }
+}
+
+/// `lubber_rhumb_inverse` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rhumb_inverse_n(
+    count: usize,
+    lat1_deg: *const f64,
+    lat1_deg_stride: isize,
+    lon1_deg: *const f64,
+    lon1_deg_stride: isize,
+    lat2_deg: *const f64,
+    lat2_deg_stride: isize,
+    lon2_deg: *const f64,
+    lon2_deg_stride: isize,
+    distance_nm: *mut f64,
+    distance_nm_stride: isize,
+    course_deg: *mut f64,
+    course_deg_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(lat1_deg, lat1_deg_stride), Array::input(lon1_deg, lon1_deg_stride), Array::input(lat2_deg, lat2_deg_stride), Array::input(lon2_deg, lon2_deg_stride)], [Array::output(distance_nm, distance_nm_stride), Array::output(course_deg, course_deg_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("rhumb_inverse") }, count, &inputs, &outputs, status) }
+}
+
+/// The point reached along a rhumb line of the WGS-84 ellipsoid.
+///
+/// The latitude is where the arc of the meridian is `d cos C`, by four steps of Newton's method; the longitude follows as `d sin C` over
+/// the mean radius of the parallels passed.
+///
+/// @param lat_deg latitude of the start, -90 to 90
+/// @param lon_deg longitude of the start, any finite number
+/// @param course_deg true course, any finite number
+/// @param distance_nm length of the line, 0 to 10 900
+/// @param[out] latitude_deg Latitude of the point reached, -90 to 90; may be NULL
+/// @param[out] longitude_deg Longitude of the point reached, -180 to 180; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: 30 nanometres, but around a pole: within a metre of it a nanometre of the way is more of longitude.
+/// Degenerate cases: A line that ends within a micrometre of a pole ends at it, with the longitude of the start. From a pole a line runs along the meridian of
+/// the longitude given there.
+/// Errors: A value outside its range; a line that would pass a pole, or leave one in any direction but along a meridian, which winds about the
+/// pole without end.
+/// Source: As `lubber_rhumb_inverse`.
+///
+/// Example: lubber_rhumb_direct(60.0, -10.0, 45.0, 600.0, &value, NULL) gives 67.0489
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rhumb_direct(
+    lat_deg: f64,
+    lon_deg: f64,
+    course_deg: f64,
+    distance_nm: f64,
+    latitude_deg: *mut f64,
+    longitude_deg: *mut f64,
+) -> i32 {
+    let answer = || plain::rhumb_direct(lat_deg, lon_deg, course_deg, distance_nm).map(|answer| [answer.latitude_deg, answer.longitude_deg]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [latitude_deg, longitude_deg]) }
+}
+
+/// `lubber_rhumb_direct` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rhumb_direct_n(
+    count: usize,
+    lat_deg: *const f64,
+    lat_deg_stride: isize,
+    lon_deg: *const f64,
+    lon_deg_stride: isize,
+    course_deg: *const f64,
+    course_deg_stride: isize,
+    distance_nm: *const f64,
+    distance_nm_stride: isize,
+    latitude_deg: *mut f64,
+    latitude_deg_stride: isize,
+    longitude_deg: *mut f64,
+    longitude_deg_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(lat_deg, lat_deg_stride), Array::input(lon_deg, lon_deg_stride), Array::input(course_deg, course_deg_stride), Array::input(distance_nm, distance_nm_stride)], [Array::output(latitude_deg, latitude_deg_stride), Array::output(longitude_deg, longitude_deg_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("rhumb_direct") }, count, &inputs, &outputs, status) }
+}
+
+/// How much longer the rhumb line between two points is than the geodesic, and by what angle the two set out apart.
+///
+/// The results of `rhumb_inverse` less those of `geodesic_inverse`.
+///
+/// @param lat1_deg latitude of the first point, -90 to 90
+/// @param lon1_deg longitude of the first point, any finite number
+/// @param lat2_deg latitude of the second point, -90 to 90
+/// @param lon2_deg longitude of the second point, any finite number
+/// @param[out] excess_nm How much longer the rhumb line is; may be NULL
+/// @param[out] conversion_angle_deg Conversion angle: what is added to the course of the rhumb line for the bearing of the geodesic at the first point, -180 to 180; NaN between coincident points; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: 40 nanometres along the line and, for the angle, across its far end.
+/// Degenerate cases: Coincident points have an excess of zero and no angle (NaN). Along a meridian the two are one.
+/// Errors: A latitude beyond a pole, or an infinite number.
+/// Source: As `lubber_rhumb_inverse` and `lubber_geodesic_inverse`(super::geodesic_inverse).
+///
+/// Example: lubber_rhumb_excess(60.0, -30.0, 60.0, 30.0, &value, NULL) gives 62.97
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rhumb_excess(
+    lat1_deg: f64,
+    lon1_deg: f64,
+    lat2_deg: f64,
+    lon2_deg: f64,
+    excess_nm: *mut f64,
+    conversion_angle_deg: *mut f64,
+) -> i32 {
+    let answer = || plain::rhumb_excess(lat1_deg, lon1_deg, lat2_deg, lon2_deg).map(|answer| [answer.excess_nm, answer.conversion_angle_deg]);
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [excess_nm, conversion_angle_deg]) }
+}
+
+/// `lubber_rhumb_excess` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_rhumb_excess_n(
+    count: usize,
+    lat1_deg: *const f64,
+    lat1_deg_stride: isize,
+    lon1_deg: *const f64,
+    lon1_deg_stride: isize,
+    lat2_deg: *const f64,
+    lat2_deg_stride: isize,
+    lon2_deg: *const f64,
+    lon2_deg_stride: isize,
+    excess_nm: *mut f64,
+    excess_nm_stride: isize,
+    conversion_angle_deg: *mut f64,
+    conversion_angle_deg_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let (inputs, outputs) = ([Array::input(lat1_deg, lat1_deg_stride), Array::input(lon1_deg, lon1_deg_stride), Array::input(lat2_deg, lat2_deg_stride), Array::input(lon2_deg, lon2_deg_stride)], [Array::output(excess_nm, excess_nm_stride), Array::output(conversion_angle_deg, conversion_angle_deg_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("rhumb_excess") }, count, &inputs, &outputs, status) }
 }
 
 /// The rule of density altitude beside the density altitude of dry air, term by term.

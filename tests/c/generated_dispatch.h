@@ -1803,6 +1803,42 @@ static size_t many_base_turn_sector_nm(size_t count, const double *const *in, co
     return lubber_base_turn_sector_nm_n(count, in[0], in_stride[0], in[1], in_stride[1], (int32_t)in[2][0], out[0], out_stride[0], status);
 }
 
+static int32_t call_rhumb_inverse(const double *in, double *out)
+{
+    return lubber_rhumb_inverse(in[0], in[1], in[2], in[3], &out[0], &out[1]);
+}
+
+static size_t many_rhumb_inverse(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    (void)in_stride; /* a function of choices alone has no use for it */
+    return lubber_rhumb_inverse_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], out[0], out_stride[0], out[1], out_stride[1], status);
+}
+
+static int32_t call_rhumb_direct(const double *in, double *out)
+{
+    return lubber_rhumb_direct(in[0], in[1], in[2], in[3], &out[0], &out[1]);
+}
+
+static size_t many_rhumb_direct(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    (void)in_stride; /* a function of choices alone has no use for it */
+    return lubber_rhumb_direct_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], out[0], out_stride[0], out[1], out_stride[1], status);
+}
+
+static int32_t call_rhumb_excess(const double *in, double *out)
+{
+    return lubber_rhumb_excess(in[0], in[1], in[2], in[3], &out[0], &out[1]);
+}
+
+static size_t many_rhumb_excess(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    (void)in_stride; /* a function of choices alone has no use for it */
+    return lubber_rhumb_excess_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], out[0], out_stride[0], out[1], out_stride[1], status);
+}
+
 static int32_t call_rule_density_altitude_error(const double *in, double *out)
 {
     return lubber_rule_density_altitude_error(in[0], in[1], &out[0], &out[1], &out[2], &out[3], &out[4], &out[5]);
@@ -2744,6 +2780,9 @@ static const struct dispatch DISPATCH[] = {
     {"turn_wind_effect_nm", 3, 1, "nnn", {"turn_wind_effect_nm"}, 0, {190.0, 3.0, 59.0}, call_turn_wind_effect_nm, many_turn_wind_effect_nm},
     {"base_turn_template", 4, 3, "nnnn", {"leg_nm", "nearest_nm", "farthest_nm"}, 0, {157.23, 120.0, 59.0, 0.83}, call_base_turn_template, many_base_turn_template},
     {"base_turn_sector_nm", 3, 1, "nnc", {"base_turn_sector_nm"}, 0, {180.0, 120.0, LUBBER_DESIGN_UNITS_NON_SI}, call_base_turn_sector_nm, many_base_turn_sector_nm},
+    {"rhumb_inverse", 4, 2, "nnnn", {"distance_nm", "course_deg"}, 0, {60.0, -30.0, 60.0, 30.0}, call_rhumb_inverse, many_rhumb_inverse},
+    {"rhumb_direct", 4, 2, "nnnn", {"latitude_deg", "longitude_deg"}, 0, {60.0, -10.0, 45.0, 600.0}, call_rhumb_direct, many_rhumb_direct},
+    {"rhumb_excess", 4, 2, "nnnn", {"excess_nm", "conversion_angle_deg"}, 0, {60.0, -30.0, 60.0, 30.0}, call_rhumb_excess, many_rhumb_excess},
     {"rule_density_altitude_error", 2, 6, "nn", {"rule_ft", "exact_ft", "error_ft", "standard_ft", "slope_ft", "curve_ft"}, 0, {6000.0, 13.0}, call_rule_density_altitude_error, many_rule_density_altitude_error},
     {"rule_pressure_altitude_error", 2, 6, "nn", {"rule_ft", "exact_ft", "error_ft", "datum_ft", "slope_ft", "curve_ft"}, 0, {5000.0, 1000.0}, call_rule_pressure_altitude_error, many_rule_pressure_altitude_error},
     {"rule_cold_temperature_error", 3, 5, "nnn", {"rule_ft", "exact_ft", "error_ft", "share_ft", "column_ft"}, 0, {1500.0, -10.0, 0.0}, call_rule_cold_temperature_error, many_rule_cold_temperature_error},

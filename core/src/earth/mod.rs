@@ -7,8 +7,8 @@ mod crossing;
 #[cfg(feature = "geo")]
 mod geo_types;
 mod geodesic;
+mod meridian;
 mod offset;
-#[cfg(feature = "geo")]
 mod rhumb;
 mod slant;
 mod sphere;
@@ -20,8 +20,7 @@ pub use cross_track::{Abeam, Course, CourseReach, leg_contains};
 pub use crossing::Crossing;
 pub use geodesic::{GeodesicLine, direct, inverse};
 pub use offset::OffsetLine;
-#[cfg(feature = "geo")]
-pub use rhumb::{rhumb_direct, rhumb_inverse};
+pub use rhumb::{RhumbExcess, RhumbLine, rhumb_direct, rhumb_excess, rhumb_inverse};
 pub use slant::{MEAN_RADIUS_M, ground_distance, slant_range};
 pub use sphere::Sphere;
 pub use straight::straight_line;

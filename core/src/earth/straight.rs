@@ -15,7 +15,7 @@ pub(crate) const ECCENTRICITY_SQUARED: f64 = {
 };
 
 /// Sine and cosine of an angle in degrees, exact at the quarter circles.
-fn sin_cos_deg(degrees: f64) -> (f64, f64) {
+pub(super) fn sin_cos_deg(degrees: f64) -> (f64, f64) {
     let quarter = (degrees / 90.0).round();
     let (sine, cosine) = (degrees - 90.0 * quarter).to_radians().sin_cos();
     match quarter.rem_euclid(4.0) {

@@ -1045,6 +1045,27 @@ pub const FUNCTIONS: &[Function] = &[
         block: |inputs, outputs, statuses| each(inputs, outputs, statuses, base_turn_sector_nm),
     },
     Function {
+        name: "rhumb_inverse",
+        inputs: &["lat1_deg", "lon1_deg", "lat2_deg", "lon2_deg"],
+        outputs: &["distance_nm", "course_deg"],
+        run: |inputs, outputs| one(inputs, outputs, rhumb_inverse),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, rhumb_inverse),
+    },
+    Function {
+        name: "rhumb_direct",
+        inputs: &["lat_deg", "lon_deg", "course_deg", "distance_nm"],
+        outputs: &["latitude_deg", "longitude_deg"],
+        run: |inputs, outputs| one(inputs, outputs, rhumb_direct),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, rhumb_direct),
+    },
+    Function {
+        name: "rhumb_excess",
+        inputs: &["lat1_deg", "lon1_deg", "lat2_deg", "lon2_deg"],
+        outputs: &["excess_nm", "conversion_angle_deg"],
+        run: |inputs, outputs| one(inputs, outputs, rhumb_excess),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, rhumb_excess),
+    },
+    Function {
         name: "rule_density_altitude_error",
         inputs: &["pressure_altitude_ft", "temperature_degc"],
         outputs: &["rule_ft", "exact_ft", "error_ft", "standard_ft", "slope_ft", "curve_ft"],
@@ -2203,6 +2224,18 @@ fn base_turn_sector_nm([true_airspeed_kt, outbound_time_s, units]: [f64; 3]) -> 
         return Ok([f64::NAN; 1]);
     }
     super::base_turn_sector_nm(true_airspeed_kt, outbound_time_s, crate::procedure::DesignUnits::from_code("units", units)?).map(|answer| [answer])
+}
+
+fn rhumb_inverse([lat1_deg, lon1_deg, lat2_deg, lon2_deg]: [f64; 4]) -> Result<[f64; 2], Error> {
+    super::rhumb_inverse(lat1_deg, lon1_deg, lat2_deg, lon2_deg).map(|answer| [answer.distance_nm, answer.course_deg])
+}
+
+fn rhumb_direct([lat_deg, lon_deg, course_deg, distance_nm]: [f64; 4]) -> Result<[f64; 2], Error> {
+    super::rhumb_direct(lat_deg, lon_deg, course_deg, distance_nm).map(|answer| [answer.latitude_deg, answer.longitude_deg])
+}
+
+fn rhumb_excess([lat1_deg, lon1_deg, lat2_deg, lon2_deg]: [f64; 4]) -> Result<[f64; 2], Error> {
+    super::rhumb_excess(lat1_deg, lon1_deg, lat2_deg, lon2_deg).map(|answer| [answer.excess_nm, answer.conversion_angle_deg])
 }
 
 fn rule_density_altitude_error([pressure_altitude_ft, temperature_degc]: [f64; 2]) -> Result<[f64; 6], Error> {

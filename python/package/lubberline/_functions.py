@@ -52,6 +52,9 @@ __all__ = [
     "RadialError",
     "RadialIntercept",
     "ReverseTurn",
+    "RhumbDirect",
+    "RhumbExcess",
+    "RhumbInverse",
     "RolledTurn",
     "RuleArcCorrectionError",
     "RuleArcEntryLeadError",
@@ -216,6 +219,9 @@ __all__ = [
     "radio_horizon_nm",
     "radius_at_rate_nm",
     "receiver_check_limit_deg",
+    "rhumb_direct",
+    "rhumb_excess",
+    "rhumb_inverse",
     "rolled_turn",
     "route_half_width_nm",
     "rule_arc_correction_deg",
@@ -9994,6 +10000,225 @@ def base_turn_sector_nm(true_airspeed_kt, outbound_time_s, units, **kwargs):
 
 
 _scalar_base_turn_sector_nm = scalars["base_turn_sector_nm"]
+
+
+class RhumbInverse(NamedTuple):
+    """The rhumb line between two points: what `rhumb_inverse` gives."""
+
+    distance_nm: object
+    """Length along the surface."""
+    course_deg: object
+    """True course all along, 0 to 360; NaN between coincident points."""
+
+
+def rhumb_inverse(lat1_deg, lon1_deg, lat2_deg, lon2_deg, **kwargs):
+    r"""The rhumb line between two points of the WGS-84 ellipsoid, the short way round: its length and its constant course.
+
+    `tan C = l / q`, `d = hypot(m, l m / q)` with the differences of longitude `l`, of isometric
+    latitude `q` and of the arc of the meridian `m`; on a parallel `m / q` is its radius. Published
+    tables of Mercator sailing count a minute of latitude as a mile.
+
+    Parameters
+    ----------
+    lat1_deg : array_like, in degrees
+        Latitude of the first point, -90 to 90.
+    lon1_deg : array_like, in degrees
+        Longitude of the first point, any finite number.
+    lat2_deg : array_like, in degrees
+        Latitude of the second point, -90 to 90.
+    lon2_deg : array_like, in degrees
+        Longitude of the second point, any finite number.
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    RhumbInverse
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `distance_nm`: Length along the surface, in nautical miles.
+        `course_deg`: True course all along, 0 to 360; NaN between coincident points, in degrees.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A latitude beyond a pole, or an infinite number. In arrays such a point is NaN
+        and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: 20 nanometres along the line and, for the course, across its far end.
+
+    Degenerate cases: Coincident points have no course (NaN). A line to or from a pole runs along
+    the meridian of the other point. Points half the world apart in longitude have two such lines;
+    the eastward one is given.
+
+    Source: C. F. F. Karney, The area of rhumb polygons, Studia Geophysica et Geodaetica 68 (2024)
+    99-120, doi 10.1007/s11200-024-0709-z; the differences are derived beside the code.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.rhumb_inverse(60.0, -30.0, 60.0, 30.0).distance_nm:.3f}"
+    '1807.775'
+    >>> f"{lubberline.rhumb_inverse(60.0, -30.0, 52.0, 10.0).course_deg:.2f}"
+    '109.72'
+    >>> [f"{value:.3f}" for value in lubberline.rhumb_inverse([60.0, 60.0], -30.0, 60.0, 30.0).distance_nm]
+    ['1807.775', '1807.775']
+    """
+    if not kwargs:
+        answer = _scalar_rhumb_inverse(lat1_deg, lon1_deg, lat2_deg, lon2_deg)
+        if answer is not None:
+            return named(RhumbInverse, answer)
+    return RhumbInverse._make(many("rhumb_inverse", RhumbInverse._fields, (lat1_deg, lon1_deg, lat2_deg, lon2_deg), kwargs))
+
+
+_scalar_rhumb_inverse = scalars["rhumb_inverse"]
+
+
+class RhumbDirect(NamedTuple):
+    """Where a rhumb line leads: what `rhumb_direct` gives."""
+
+    latitude_deg: object
+    """Latitude of the point reached, -90 to 90."""
+    longitude_deg: object
+    """Longitude of the point reached, -180 to 180."""
+
+
+def rhumb_direct(lat_deg, lon_deg, course_deg, distance_nm, **kwargs):
+    r"""The point reached along a rhumb line of the WGS-84 ellipsoid.
+
+    The latitude is where the arc of the meridian is `d cos C`, by four steps of Newton's method;
+    the longitude follows as `d sin C` over the mean radius of the parallels passed.
+
+    Parameters
+    ----------
+    lat_deg : array_like, in degrees
+        Latitude of the start, -90 to 90.
+    lon_deg : array_like, in degrees
+        Longitude of the start, any finite number.
+    course_deg : array_like, in degrees
+        True course, any finite number.
+    distance_nm : array_like, in nautical miles
+        Length of the line, 0 to 10 900.
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    RhumbDirect
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `latitude_deg`: Latitude of the point reached, -90 to 90, in degrees.
+        `longitude_deg`: Longitude of the point reached, -180 to 180, in degrees.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range; a line that would pass a pole, or leave one in any
+        direction but along a meridian, which winds about the pole without end. In arrays such a
+        point is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: 30 nanometres, but around a pole: within a metre of it a nanometre of the way is more
+    of longitude.
+
+    Degenerate cases: A line that ends within a micrometre of a pole ends at it, with the longitude
+    of the start. From a pole a line runs along the meridian of the longitude given there.
+
+    Source: As `rhumb_inverse`.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.rhumb_direct(60.0, -10.0, 45.0, 600.0).latitude_deg:.4f}"
+    '67.0489'
+    >>> f"{lubberline.rhumb_direct(60.0, -10.0, 45.0, 600.0).longitude_deg:.4f}"
+    '5.8815'
+    >>> [f"{value:.4f}" for value in lubberline.rhumb_direct([60.0, 60.0], -10.0, 45.0, 600.0).latitude_deg]
+    ['67.0489', '67.0489']
+    """
+    if not kwargs:
+        answer = _scalar_rhumb_direct(lat_deg, lon_deg, course_deg, distance_nm)
+        if answer is not None:
+            return named(RhumbDirect, answer)
+    return RhumbDirect._make(many("rhumb_direct", RhumbDirect._fields, (lat_deg, lon_deg, course_deg, distance_nm), kwargs))
+
+
+_scalar_rhumb_direct = scalars["rhumb_direct"]
+
+
+class RhumbExcess(NamedTuple):
+    """How a rhumb line departs from the geodesic: what `rhumb_excess` gives."""
+
+    excess_nm: object
+    """How much longer the rhumb line is."""
+    conversion_angle_deg: object
+    """Conversion angle: what is added to the course of the rhumb line for the bearing of the geodesic at the first point, -180 to 180; NaN between coincident points."""
+
+
+def rhumb_excess(lat1_deg, lon1_deg, lat2_deg, lon2_deg, **kwargs):
+    r"""How much longer the rhumb line between two points is than the geodesic, and by what angle the two set out apart.
+
+    The results of `rhumb_inverse` less those of `geodesic_inverse`.
+
+    Parameters
+    ----------
+    lat1_deg : array_like, in degrees
+        Latitude of the first point, -90 to 90.
+    lon1_deg : array_like, in degrees
+        Longitude of the first point, any finite number.
+    lat2_deg : array_like, in degrees
+        Latitude of the second point, -90 to 90.
+    lon2_deg : array_like, in degrees
+        Longitude of the second point, any finite number.
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    RhumbExcess
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `excess_nm`: How much longer the rhumb line is, in nautical miles.
+        `conversion_angle_deg`: Conversion angle: what is added to the course of the rhumb line for
+        the bearing of the geodesic at the first point, -180 to 180; NaN between coincident points,
+        in degrees.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A latitude beyond a pole, or an infinite number. In arrays such a point is NaN
+        and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: 40 nanometres along the line and, for the angle, across its far end.
+
+    Degenerate cases: Coincident points have an excess of zero and no angle (NaN). Along a meridian
+    the two are one.
+
+    Source: As `rhumb_inverse` and `geodesic_inverse`(super::geodesic_inverse).
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.rhumb_excess(60.0, -30.0, 60.0, 30.0).excess_nm:.2f}"
+    '62.97'
+    >>> f"{lubberline.rhumb_excess(60.0, -30.0, 60.0, 30.0).conversion_angle_deg:.2f}"
+    '-26.57'
+    >>> [f"{value:.2f}" for value in lubberline.rhumb_excess([60.0, 60.0], -30.0, 60.0, 30.0).excess_nm]
+    ['62.97', '62.97']
+    """
+    if not kwargs:
+        answer = _scalar_rhumb_excess(lat1_deg, lon1_deg, lat2_deg, lon2_deg)
+        if answer is not None:
+            return named(RhumbExcess, answer)
+    return RhumbExcess._make(many("rhumb_excess", RhumbExcess._fields, (lat1_deg, lon1_deg, lat2_deg, lon2_deg), kwargs))
+
+
+_scalar_rhumb_excess = scalars["rhumb_excess"]
 
 
 class RuleDensityAltitudeError(NamedTuple):

@@ -59,6 +59,9 @@ __all__ = [
     "RadialError",
     "RadialIntercept",
     "ReverseTurn",
+    "RhumbDirect",
+    "RhumbExcess",
+    "RhumbInverse",
     "RolledTurn",
     "RuleArcCorrectionError",
     "RuleArcEntryLeadError",
@@ -223,6 +226,9 @@ __all__ = [
     "radio_horizon_nm",
     "radius_at_rate_nm",
     "receiver_check_limit_deg",
+    "rhumb_direct",
+    "rhumb_excess",
+    "rhumb_inverse",
     "rolled_turn",
     "route_half_width_nm",
     "rule_arc_correction_deg",
@@ -1385,6 +1391,33 @@ def base_turn_template(true_airspeed_kt: ArrayLike, outbound_time_s: ArrayLike, 
 def base_turn_sector_nm(true_airspeed_kt: Number, outbound_time_s: Number, units: Literal["non_si", "si"] | int) -> float: ...
 @overload
 def base_turn_sector_nm(true_airspeed_kt: ArrayLike, outbound_time_s: ArrayLike, units: Literal["non_si", "si"] | int | _Codes, **kwargs: Any) -> NDArray[np.float64]: ...
+
+class RhumbInverse(NamedTuple, Generic[_T]):
+    distance_nm: _T
+    course_deg: _T
+
+@overload
+def rhumb_inverse(lat1_deg: Number, lon1_deg: Number, lat2_deg: Number, lon2_deg: Number) -> RhumbInverse[float]: ...
+@overload
+def rhumb_inverse(lat1_deg: ArrayLike, lon1_deg: ArrayLike, lat2_deg: ArrayLike, lon2_deg: ArrayLike, **kwargs: Any) -> RhumbInverse[NDArray[np.float64]]: ...
+
+class RhumbDirect(NamedTuple, Generic[_T]):
+    latitude_deg: _T
+    longitude_deg: _T
+
+@overload
+def rhumb_direct(lat_deg: Number, lon_deg: Number, course_deg: Number, distance_nm: Number) -> RhumbDirect[float]: ...
+@overload
+def rhumb_direct(lat_deg: ArrayLike, lon_deg: ArrayLike, course_deg: ArrayLike, distance_nm: ArrayLike, **kwargs: Any) -> RhumbDirect[NDArray[np.float64]]: ...
+
+class RhumbExcess(NamedTuple, Generic[_T]):
+    excess_nm: _T
+    conversion_angle_deg: _T
+
+@overload
+def rhumb_excess(lat1_deg: Number, lon1_deg: Number, lat2_deg: Number, lon2_deg: Number) -> RhumbExcess[float]: ...
+@overload
+def rhumb_excess(lat1_deg: ArrayLike, lon1_deg: ArrayLike, lat2_deg: ArrayLike, lon2_deg: ArrayLike, **kwargs: Any) -> RhumbExcess[NDArray[np.float64]]: ...
 
 class RuleDensityAltitudeError(NamedTuple, Generic[_T]):
     rule_ft: _T

@@ -359,6 +359,12 @@ __all__ = [
     "radio_horizon_nm",
     "radius_at_rate_nm",
     "receiver_check_limit_deg",
+    "rhumb_direct_latitude_deg",
+    "rhumb_direct_longitude_deg",
+    "rhumb_excess_conversion_angle_deg",
+    "rhumb_excess_excess_nm",
+    "rhumb_inverse_course_deg",
+    "rhumb_inverse_distance_nm",
     "rolled_turn_advance_nm",
     "rolled_turn_bank_deg",
     "rolled_turn_duration_s",
@@ -969,6 +975,12 @@ base_turn_template_leg_nm: np.ufunc
 base_turn_template_nearest_nm: np.ufunc
 base_turn_template_farthest_nm: np.ufunc
 base_turn_sector_nm: np.ufunc
+rhumb_inverse_distance_nm: np.ufunc
+rhumb_inverse_course_deg: np.ufunc
+rhumb_direct_latitude_deg: np.ufunc
+rhumb_direct_longitude_deg: np.ufunc
+rhumb_excess_excess_nm: np.ufunc
+rhumb_excess_conversion_angle_deg: np.ufunc
 rule_density_altitude_error_rule_ft: np.ufunc
 rule_density_altitude_error_exact_ft: np.ufunc
 rule_density_altitude_error_error_ft: np.ufunc

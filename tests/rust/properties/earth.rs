@@ -2,10 +2,10 @@
 
 #![allow(deprecated, reason = "geo keeps Vincenty's method under a name it will change")]
 
-use geo::{Bearing, Destination, Distance, HaversineMeasure, Point, VincentyDistance};
+use geo::{Bearing, Destination, Distance, HaversineMeasure, Point, Rhumb, VincentyDistance};
 use lubberline::plain::{
     geodesic_direct, geodesic_inverse, great_circle_direct, great_circle_inverse, ground_distance_nm,
-    observe, slant_range_nm,
+    observe, rhumb_direct, rhumb_excess, rhumb_inverse, slant_range_nm,
 };
 use proptest::prelude::*;
 
@@ -28,6 +28,39 @@ proptest! {
         // Nearly antipodal ends leave their direction open to the last digits of where they are.
         prop_assume!(line.distance_nm < 10_700.0);
         prop_assert!(apart_deg(end.final_bearing_deg, line.final_bearing_deg) < 1e-8);
+    }
+
+    /// What makes a rhumb line: from each of its points the course to its end is the same, and the parts add up.
+    #[test]
+    fn a_rhumb_line_keeps_its_course((lat1, lon1) in point(), (lat2, lon2) in point(), part in 0.01..0.99) {
+        let whole = rhumb_inverse(lat1, lon1, lat2, lon2)?;
+        prop_assume!(whole.distance_nm < 10_900.0);
+        let middle = rhumb_direct(lat1, lon1, whole.course_deg, part * whole.distance_nm)?;
+        let rest = rhumb_inverse(middle.latitude_deg, middle.longitude_deg, lat2, lon2)?;
+        let longer_nm: f64 = part * whole.distance_nm + rest.distance_nm - whole.distance_nm;
+        prop_assert!(longer_nm.abs() < 1e-10, "{longer_nm} NM");
+        let aside_nm = rest.distance_nm * apart_deg(rest.course_deg, whole.course_deg).to_radians();
+        prop_assert!(aside_nm < 1e-10, "{aside_nm} NM");
+        // Half the world away, another line is as short.
+        prop_assume!((lon2 - lon1).rem_euclid(360.0) != 180.0);
+        let back = rhumb_inverse(lat2, lon2, lat1, lon1)?;
+        prop_assert!((back.distance_nm - whole.distance_nm).abs() < 1e-11);
+        prop_assert!(apart_deg(back.course_deg, whole.course_deg + 180.0) < 1e-12);
+        let excess = rhumb_excess(lat1, lon1, lat2, lon2)?;
+        let shortest = geodesic_inverse(lat1, lon1, lat2, lon2)?;
+        prop_assert!(excess.excess_nm >= 0.0);
+        prop_assert!((shortest.distance_nm + excess.excess_nm - whole.distance_nm).abs() < 1e-11);
+    }
+
+    /// On a sphere it is another line, but not by more than the flattening makes of a radius and of a course.
+    #[test]
+    fn the_rhumb_line_of_a_sphere_is_near((lat1, lon1) in point(), (lat2, lon2) in point()) {
+        let (from, to) = (Point::new(lon1, lat1), Point::new(lon2, lat2));
+        prop_assume!(((lon2 - lon1).abs() - 180.0).abs() > 1e-6);
+        let line = rhumb_inverse(lat1, lon1, lat2, lon2)?;
+        let ratio = line.distance_nm * 1852.0 / Rhumb.distance(from, to);
+        prop_assert!((ratio - 1.0).abs() < 0.01, "{ratio}");
+        prop_assert!(apart_deg(line.course_deg, Rhumb.bearing(from, to)) < 0.2);
     }
 
     #[test]
