@@ -1,7 +1,7 @@
 //! What many aircraft make of one station.
 
 use super::arithmetic::sum;
-use super::functions::{atan2_deg, sin_cos_deg, sin_cos_of_quarter_deg, sin_cos_of_turn_deg, slope_deg};
+use super::functions::{Direction, sin_cos_deg, sin_cos_of_quarter_deg, sin_cos_of_turn_deg, slope_deg};
 use super::geodesic::{AXIS_M, ECCENTRICITY_SQUARED, Long, Middle, Near, Series, normal};
 use super::{Kernel, ROOM, pass};
 
@@ -58,6 +58,74 @@ pub struct Observe<'a> {
 /// A column of a kernel's own.
 type Column = [f64; ROOM];
 
+/// A station for the loops: what of it they use, in units of the semi-major axis.
+#[derive(Debug, Clone, Copy)]
+struct Antenna {
+    sine: f64,
+    cosine: f64,
+    height: f64,
+    /// The surface below it, from the earth's axis and along it.
+    axis: f64,
+    pole: f64,
+}
+
+impl Antenna {
+    #[inline(always)]
+    fn of<const FMA: bool>(station: &Station) -> Self {
+        let (sine, cosine) = sin_cos_deg::<FMA>(station.latitude_deg);
+        let normal = normal::<FMA>(sine);
+        Self {
+            sine,
+            cosine,
+            height: station.elevation_ft * FOOT,
+            axis: normal * cosine,
+            pole: normal * (1.0 - ECCENTRICITY_SQUARED) * sine,
+        }
+    }
+}
+
+/// A place seen from the station, in units of the semi-major axis: the straight line to the surface below it, squared, and its
+/// parts to the north and the east; the straight line to its height, squared, and its part upwards.
+struct Sight {
+    chord: f64,
+    north: f64,
+    east: f64,
+    slant: f64,
+    up: f64,
+    /// Squared, what of the line to the height is level.
+    level: f64,
+}
+
+impl Sight {
+    /// From sine, cosine and radius of curvature of a latitude, sine and cosine of the longitude from the station's, and height.
+    #[inline(always)]
+    fn of<const FMA: bool>(from: &Antenna, latitude: [f64; 3], longitude: [f64; 2], high: f64) -> Self {
+        let Antenna { sine: t, cosine: c, height, axis, pole } = *from;
+        let ([sine, cosine, normal], [east, outward]) = (latitude, longitude);
+        // Earth-centred differences: on the surface, and at the heights.
+        let (across, out) = (cosine * east, cosine * outward);
+        let surface_east = normal * across;
+        let surface_out = sum::<FMA>(normal, out, -axis);
+        let surface_pole = sum::<FMA>(normal * (1.0 - ECCENTRICITY_SQUARED), sine, -pole);
+        let high_east = sum::<FMA>(high, across, surface_east);
+        let high_out = surface_out + sum::<FMA>(high, out, -height * c);
+        let high_pole = surface_pole + sum::<FMA>(high, sine, -height * t);
+        let squared = |x: f64, y: f64, z: f64| sum::<FMA>(x, x, sum::<FMA>(y, y, z * z));
+        let high_north = sum::<FMA>(high_pole, c, -(high_out * t));
+        Self {
+            chord: squared(surface_east, surface_out, surface_pole),
+            north: sum::<FMA>(surface_pole, c, -(surface_out * t)),
+            east: surface_east,
+            slant: squared(high_east, high_out, high_pole),
+            up: sum::<FMA>(high_pole, t, high_out * c),
+            level: sum::<FMA>(high_north, high_north, high_east * high_east),
+        }
+    }
+}
+
+/// Altitudes that are answered for, in feet.
+const ALTITUDES_FT: std::ops::RangeInclusive<f64> = -16_500.0..=400_000.0;
+
 impl Kernel for Observe<'_> {
     #[inline(always)]
     fn run<const FMA: bool>(self) {
@@ -68,28 +136,28 @@ impl Kernel for Observe<'_> {
             all.into_iter().flatten().for_each(|answer| answer.fill(f64::NAN));
             return;
         }
-        let (t, c) = sin_cos_deg::<FMA>(station.latitude_deg);
-        let height = station.elevation_ft * FOOT;
-        let normal_1 = normal::<FMA>(t);
-        let (axis_1, pole_1) = (normal_1 * c, normal_1 * (1.0 - ECCENTRICITY_SQUARED) * t);
+        let antenna = Antenna::of::<FMA>(&station);
+        let Antenna { sine: t, cosine: c, .. } = antenna;
 
-        let (mut sines, mut cosines): (Column, Column) = ([0.0; ROOM], [0.0; ROOM]);
-        pass!(sine in &mut sines, cosine in &mut cosines, latitude_deg in self.latitude_deg, => {
+        // Points whose latitude, longitude, and height and nearness, are what the first series answers for.
+        let mut ordinary = [0_u64; 3];
+        let [ordinary_latitudes, ordinary_longitudes, near_ones] = &mut ordinary;
+        let (mut sines, mut cosines, mut normals): (Column, Column, Column) =
+            ([0.0; ROOM], [0.0; ROOM], [0.0; ROOM]);
+        pass!(sine in &mut sines, cosine in &mut cosines, normal_2 in &mut normals, latitude_deg in self.latitude_deg, => {
             (*sine, *cosine) = sin_cos_of_quarter_deg::<FMA>(*latitude_deg);
+            *normal_2 = normal::<FMA>(*sine);
+            *ordinary_latitudes += u64::from(latitude_deg.abs() <= 90.0);
         });
         let (mut easts, mut outwards): (Column, Column) = ([0.0; ROOM], [0.0; ROOM]);
         pass!(east in &mut easts, outward in &mut outwards, longitude_deg in self.longitude_deg, => {
             (*east, *outward) = sin_cos_of_turn_deg::<FMA>(*longitude_deg - station.longitude_deg);
+            *ordinary_longitudes += u64::from(longitude_deg.abs() <= 360.0);
         });
 
         // Where an answer goes, or a column for what would be computed with it anyway.
         let wants_ground = self.radial_deg.is_some() || self.ground_distance_nm.is_some();
-        let (mut spare_dme, mut spare_level, mut spare_radial, mut spare_ground): (
-            Column,
-            Column,
-            Column,
-            Column,
-        );
+        let (mut spare_dme, mut spare_radial, mut spare_ground): (Column, Column, Column);
         let dme = match self.dme_nm {
             Some(column) => column,
             None => {
@@ -97,46 +165,44 @@ impl Kernel for Observe<'_> {
                 &mut spare_dme
             }
         };
-        let wants_level = self.elevation_angle_deg.is_some();
-        let level = match self.elevation_angle_deg {
-            Some(column) => column,
-            None => {
-                spare_level = [0.0; ROOM];
-                &mut spare_level
-            }
-        };
-
-        // Earth-centred differences along the station's north, east and up: on the surface, and at the heights. The columns
-        // are used again for what comes of them.
-        pass!(sine in &mut sines, cosine in &mut cosines, east in &mut easts, outward in &mut outwards,
-            latitude_deg in self.latitude_deg, longitude_deg in self.longitude_deg, altitude_ft in self.altitude_ft,
-            dme_nm in &mut *dme, level in &mut *level, => {
-            let normal_2 = normal::<FMA>(*sine);
-            let high = *altitude_ft * FOOT;
-            let (across, out) = (*cosine * *east, *cosine * *outward);
-            let surface_east = normal_2 * across;
-            let surface_out = sum::<FMA>(normal_2, out, -axis_1);
-            let surface_pole = sum::<FMA>(normal_2 * (1.0 - ECCENTRICITY_SQUARED), *sine, -pole_1);
-            let north = sum::<FMA>(surface_pole, c, -(surface_out * t));
-            let chord = sum::<FMA>(surface_east, surface_east,
-                sum::<FMA>(surface_out, surface_out, surface_pole * surface_pole));
-            let high_east = sum::<FMA>(high, across, surface_east);
-            let high_out = surface_out + sum::<FMA>(high, out, -height * c);
-            let high_pole = surface_pole + sum::<FMA>(high, *sine, -height * t);
-            let up = sum::<FMA>(high_pole, t, high_out * c);
-            let high_north = sum::<FMA>(high_pole, c, -(high_out * t));
-            let squared_level = sum::<FMA>(high_north, high_north, high_east * high_east);
-            let arc_cosine = sum::<FMA>(*sine, t, out * c);
-            let vouched = (chord >= LEAST) & (arc_cosine > LEAST_COSINE) & (latitude_deg.abs() <= 90.0) & (longitude_deg.abs() <= 360.0)
-                & (*altitude_ft >= -16_500.0) & (*altitude_ft <= 400_000.0);
-            let answer = |value: f64| if vouched { value } else { f64::NAN };
-            *dme_nm = answer((AXIS_M / MILE_M) * sum::<FMA>(up, up, squared_level).sqrt());
-            *level = answer(squared_level.sqrt());
-            (*sine, *cosine, *east, *outward) = (north, answer(chord), surface_east, up);
-        });
-        let (norths, chords, ups) = (sines, cosines, outwards);
-        if wants_level {
-            pass!(angle_deg in level, up in &ups, => {
+        let (mut norths, mut chords): (Column, Column) = ([0.0; ROOM], [0.0; ROOM]);
+        let mut elevation_angle_deg = self.elevation_angle_deg;
+        // The sine of the longitude and the radius of curvature give their places to what comes of them.
+        if let Some(level) = &mut elevation_angle_deg {
+            pass!(sine in &sines, cosine in &cosines, outward in &outwards, normal_or_up in &mut normals, east in &mut easts,
+                altitude_ft in self.altitude_ft, dme_nm in &mut *dme, level in &mut **level, north in &mut norths,
+                chord in &mut chords, => {
+                let sight = Sight::of::<FMA>(&antenna, [*sine, *cosine, *normal_or_up], [*east, *outward], *altitude_ft * FOOT);
+                *dme_nm = (AXIS_M / MILE_M) * sight.slant.sqrt();
+                (*level, *normal_or_up) = (sight.level.sqrt(), sight.up);
+                (*north, *east, *chord) = (sight.north, sight.east, sight.chord);
+                *near_ones += u64::from((*chord >= LEAST) & (*chord <= NEAR_MOST) & ALTITUDES_FT.contains(altitude_ft));
+            });
+        } else {
+            pass!(sine in &sines, cosine in &cosines, outward in &outwards, normal_2 in &normals, east in &mut easts,
+                altitude_ft in self.altitude_ft, dme_nm in &mut *dme, north in &mut norths, chord in &mut chords, => {
+                let sight = Sight::of::<FMA>(&antenna, [*sine, *cosine, *normal_2], [*east, *outward], *altitude_ft * FOOT);
+                *dme_nm = (AXIS_M / MILE_M) * sight.slant.sqrt();
+                (*north, *east, *chord) = (sight.north, sight.east, sight.chord);
+                *near_ones += u64::from((*chord >= LEAST) & (*chord <= NEAR_MOST) & ALTITUDES_FT.contains(altitude_ft));
+            });
+        }
+        let all_near = ordinary.into_iter().all(|points| points == count as u64);
+        if !all_near {
+            let mut no_level: Column = [0.0; ROOM];
+            let level = elevation_angle_deg.as_deref_mut().unwrap_or(&mut no_level);
+            pass!(sine in &sines, cosine in &cosines, outward in &outwards, latitude_deg in self.latitude_deg,
+                longitude_deg in self.longitude_deg, altitude_ft in self.altitude_ft, chord in &mut chords,
+                dme_nm in &mut *dme, level in &mut *level, => {
+                let arc_cosine = sum::<FMA>(*sine, t, *cosine * *outward * c);
+                let vouched = (*chord >= LEAST) & (arc_cosine > LEAST_COSINE) & (latitude_deg.abs() <= 90.0)
+                    & (longitude_deg.abs() <= 360.0) & ALTITUDES_FT.contains(altitude_ft);
+                let answer = |value: f64| if vouched { value } else { f64::NAN };
+                (*chord, *dme_nm, *level) = (answer(*chord), answer(*dme_nm), answer(*level));
+            });
+        }
+        if let Some(angle) = elevation_angle_deg {
+            pass!(angle_deg in angle, up in &normals, => {
                 *angle_deg = slope_deg::<FMA>(*up, *angle_deg);
             });
         }
@@ -167,7 +233,10 @@ impl Kernel for Observe<'_> {
             *turned = sum::<FMA>(c, near.north::<FMA>(*chord, z), *north);
         });
         // Counted, which is vectorised, where looking for one is not.
-        if chords.iter().take(count).map(|chord| u64::from(*chord > NEAR_MOST)).sum::<u64>() > 0 {
+        let beyond = |most: f64| {
+            !all_near && chords.iter().take(count).map(|chord| u64::from(*chord > most)).sum::<u64>() > 0
+        };
+        if beyond(NEAR_MOST) {
             let middle = Middle::at::<FMA>(t);
             pass!(ground_nm in &mut *ground, turned in &mut *radial, chord in &chords,
                 north in &norths, => {
@@ -180,11 +249,16 @@ impl Kernel for Observe<'_> {
             });
         }
         if wants_radial {
-            pass!(radial_deg in &mut *radial, east in &easts, => {
-                *radial_deg = counted(atan2_deg::<FMA>(*east, *radial_deg) - station.declination_deg);
+            pass!(radial_deg in &mut *radial, east in &mut easts, => {
+                let direction = Direction::of::<FMA>(*east, *radial_deg);
+                (*east, *radial_deg) = (direction.over, direction.eighths_deg);
+            });
+            pass!(radial_deg in &mut *radial, over in &easts, => {
+                let direction = Direction { eighths_deg: *radial_deg, over: *over };
+                *radial_deg = counted(direction.deg::<FMA>() - station.declination_deg);
             });
         }
-        if chords.iter().take(count).map(|chord| u64::from(*chord > MIDDLE_MOST)).sum::<u64>() > 0 {
+        if beyond(MIDDLE_MOST) {
             let (lat1_deg, lon1_deg) = ([station.latitude_deg; ROOM], [station.longitude_deg; ROOM]);
             let (mut others_nm, mut bearings_deg): (Column, Column) = ([0.0; ROOM], [0.0; ROOM]);
             Long {

@@ -8,17 +8,16 @@ mod polynomials;
 #[cfg(test)]
 mod tests;
 
-use super::arithmetic::{polynomial, sum};
-use polynomials::{ARCTANGENT, COSINE, EXPONENTIAL, LOGARITHM, SINE};
+use super::arithmetic::{polynomial, polynomial_by_pairs, sum};
+use polynomials::{ARCTANGENT, COSINE, COSINE_OF_HALF, EXPONENTIAL, LOGARITHM, SINE, SINE_OF_HALF};
 pub use polynomials::{EXPANSION, IMPACT, LOG_SECANT, LOG_SECANT_SHALLOW};
 
 /// Added and taken away again it leaves a number rounded; its last bits are then the whole number.
 const ROUNDER: f64 = 6_755_399_441_055_744.0;
 /// A degree in radians.
 pub const RADIAN: f64 = 0.017_453_292_519_943_295;
-/// A radian in degrees, and what its rounding leaves.
+/// A radian in degrees.
 pub const DEGREE: f64 = 57.295_779_513_082_32;
-const DEGREE_REST: f64 = -1.987_849_567_057_628_4e-15;
 
 /// Sine and cosine of an angle in radians, up to an eighth of a circle either way.
 #[inline(always)]
@@ -53,52 +52,82 @@ pub fn rounded(x: f64) -> f64 {
 /// Sine and cosine of an angle in degrees, to 90 either way: cheaper, within 4e-16 of the truth rather than to the last place.
 #[inline(always)]
 pub fn sin_cos_of_quarter_deg<const FMA: bool>(angle_deg: f64) -> (f64, f64) {
-    let (sine, cosine) = sin_cos_within::<FMA>(angle_deg * (0.5 * RADIAN));
-    doubled::<FMA>(sine, cosine)
+    let [first, rest @ ..] = SINE_OF_HALF;
+    let z = angle_deg * angle_deg;
+    let sine = sum::<FMA>(angle_deg * z, polynomial_by_pairs::<FMA, 6>(z, rest), angle_deg * first);
+    let cosine = sum::<FMA>(z, polynomial_by_pairs::<FMA, 7>(z, COSINE_OF_HALF), 1.0);
+    // Of half the angle; doubled, the cosine of a small one without loss.
+    let twice = sine + sine;
+    (twice * cosine, sum::<FMA>(-twice, sine, 1.0))
 }
 
 /// Sine and cosine of an angle in degrees, up to 1e9 either way: cheaper, within 1e-15 of the truth.
 #[inline(always)]
 pub fn sin_cos_of_turn_deg<const FMA: bool>(angle_deg: f64) -> (f64, f64) {
     let turns = sum::<FMA>(angle_deg, 1.0 / 360.0, ROUNDER) - ROUNDER;
-    let (sine, cosine) = sin_cos_of_quarter_deg::<FMA>(0.5 * sum::<FMA>(turns, -360.0, angle_deg));
-    doubled::<FMA>(sine, cosine)
+    let (sine, cosine) = sin_cos_of_quarter_deg::<FMA>(sum::<FMA>(turns, -180.0, 0.5 * angle_deg));
+    // Not as above: what a sine near one is off by would count four times.
+    ((sine + sine) * cosine, sum::<FMA>(cosine, cosine, -(sine * sine)))
 }
 
-/// Sine and cosine of twice an angle; the cosine of a small one without loss.
-#[inline(always)]
-fn doubled<const FMA: bool>(sine: f64, cosine: f64) -> (f64, f64) {
-    let twice = sine + sine;
-    (twice * cosine, sum::<FMA>(-twice, sine, 1.0))
+/// A direction on its way: the whole eighths of a circle next to it, in degrees, and the tangent of what it has over them.
+///
+/// In a loop of many points it is found in one pass and ended in another: what waits for the quotient would else keep the processor
+/// from beginning the next points.
+#[derive(Debug, Clone, Copy)]
+pub struct Direction {
+    pub eighths_deg: f64,
+    pub over: f64,
 }
 
-/// The direction of a point with neither coordinate negative, in degrees, 0 to 90; NaN at the origin.
-#[inline(always)]
-fn in_first_quadrant_deg<const FMA: bool>(second: f64, first: f64) -> f64 {
-    let (low, high) = if second < first { (second, first) } else { (first, second) };
-    // Ones and zeros multiply where a choice would cost more.
-    let steep = low > 0.414_213_562_373_095_03 * high;
-    let one_if_steep = if steep { 1.0 } else { 0.0 };
-    let u = sum::<FMA>(-one_if_steep, high, low) / sum::<FMA>(one_if_steep, low, high);
-    let z = u * u;
-    let rest = sum::<FMA>(u * z, polynomial::<FMA, 11>(z, ARCTANGENT), u * DEGREE_REST);
-    let within = sum::<FMA>(u, DEGREE, rest);
-    let octant = if steep { 45.0 } else { 0.0 } + within;
-    (if second < first { 0.0 } else { 90.0 } - octant).abs()
+impl Direction {
+    /// That of a point, -180 to 180, counted from the first axis to the second; no number at the origin.
+    #[inline(always)]
+    pub fn of<const FMA: bool>(along_second: f64, along_first: f64) -> Self {
+        Self::counted::<FMA, true>(along_second, along_first)
+    }
+
+    /// `BEHIND`: what is along the first axis may be negative.
+    #[inline(always)]
+    fn counted<const FMA: bool, const BEHIND: bool>(along_second: f64, along_first: f64) -> Self {
+        const SIGN: u64 = 1 << 63;
+        let (second, first) = (along_second.abs(), along_first.abs());
+        let (low, high) = if second < first { (second, first) } else { (first, second) };
+        // Ones and zeros multiply where a choice would cost more.
+        let steep = low > 0.414_213_562_373_095_03 * high;
+        let one_if_steep = if steep { 1.0 } else { 0.0 };
+        let below = sum::<FMA>(-one_if_steep, high, low);
+        let above = sum::<FMA>(one_if_steep, low, high);
+        let (axis, side): (f64, u64) = if second < first { (0.0, 0) } else { (90.0, SIGN) };
+        let eighths = (axis - if steep { 45.0 } else { 0.0 }).abs();
+        let behind: f64 = if BEHIND && along_first < 0.0 { 180.0 } else { 0.0 };
+        let eighths = if BEHIND { (behind - eighths).abs() } else { eighths };
+        let turned = if BEHIND { along_first.to_bits() } else { 0 };
+        let side = (side ^ turned ^ along_second.to_bits()) & SIGN;
+        Self {
+            eighths_deg: eighths.copysign(along_second),
+            over: f64::from_bits(below.to_bits() ^ side) / above,
+        }
+    }
+
+    #[inline(always)]
+    pub fn deg<const FMA: bool>(self) -> f64 {
+        let z = self.over * self.over;
+        let slope = sum::<FMA>(z, polynomial_by_pairs::<FMA, 11>(z, ARCTANGENT), DEGREE);
+        sum::<FMA>(self.over, slope, self.eighths_deg)
+    }
 }
 
 /// The direction of a point in degrees, counted from the first axis to the second, -180 to 180; NaN at the origin.
 #[inline(always)]
 pub fn atan2_deg<const FMA: bool>(along_second: f64, along_first: f64) -> f64 {
-    let quadrant = in_first_quadrant_deg::<FMA>(along_second.abs(), along_first.abs());
-    let half = (if along_first < 0.0 { 180.0 } else { 0.0 } - quadrant).abs();
-    half.copysign(along_second)
+    Direction::of::<FMA>(along_second, along_first).deg::<FMA>()
 }
 
 /// [`atan2_deg`] where what is along the first axis is not negative.
 #[inline(always)]
 pub fn slope_deg<const FMA: bool>(along_second: f64, along_first: f64) -> f64 {
-    in_first_quadrant_deg::<FMA>(along_second.abs(), along_first).copysign(along_second)
+    Direction::counted::<FMA, false>(along_second, along_first).deg::<FMA>()
 }
 
 /// Natural logarithm of a normal number above zero.

@@ -1,6 +1,6 @@
 //! The shape of WGS-84.
 
-use crate::many::arithmetic::polynomial;
+use crate::many::arithmetic::polynomial_by_pairs;
 
 /// Semi-major axis.
 pub const AXIS_M: f64 = 6_378_137.0;
@@ -10,7 +10,8 @@ pub const FLATTENING: f64 = 1.0 / 298.257_223_563;
 pub const ECCENTRICITY_SQUARED: f64 = 0.006_694_379_990_141_317;
 
 /// One over the root of `1 - e^2 s^2`, s the sine of a latitude: the radius of curvature across the meridian, of the
-/// semi-major axis. A polynomial in the square of s that meets it at six Chebyshev nodes; within 3e-16.
+/// semi-major axis. A polynomial in the square of s that meets it at six Chebyshev nodes, from `core/fit/ellipsoid.py`; within
+/// 3e-16.
 #[inline(always)]
 pub fn normal<const FMA: bool>(sine: f64) -> f64 {
     const COEFFICIENTS: [f64; 6] = [
@@ -21,7 +22,7 @@ pub fn normal<const FMA: bool>(sine: f64) -> f64 {
         5.49091190701655e-10,
         3.3702895573958157e-12,
     ];
-    polynomial::<FMA, 6>(sine * sine, COEFFICIENTS)
+    polynomial_by_pairs::<FMA, 6>(sine * sine, COEFFICIENTS)
 }
 
 #[cfg(test)]

@@ -117,11 +117,14 @@ impl Series for Middle {
 
     #[inline(always)]
     fn square<const FMA: bool>(&self, q: f64, z: f64) -> f64 {
-        sum::<FMA>(q, sum::<FMA>(q, sum::<FMA>(q, sum::<FMA>(q, sum::<FMA>(q, sum::<FMA>(q, sum::<FMA>(q, self.s70, sum::<FMA>(z, self.s61, self.s60)), sum::<FMA>(z, sum::<FMA>(z, self.s52, self.s51), self.s50)), sum::<FMA>(z, sum::<FMA>(z, sum::<FMA>(z, self.s43, self.s42), self.s41), self.s40)), sum::<FMA>(z, sum::<FMA>(z, sum::<FMA>(z, self.s33, self.s32), self.s31), self.s30)), sum::<FMA>(z, sum::<FMA>(z, sum::<FMA>(z, sum::<FMA>(z, self.s24, self.s23), self.s22), self.s21), self.s20)), z * (z * (sum::<FMA>(z, sum::<FMA>(z, sum::<FMA>(z, self.s15, self.s14), self.s13), self.s12)))), z * (z * (z * (z * (sum::<FMA>(z, sum::<FMA>(z, self.s06, self.s05), self.s04))))))
+        let z2 = z * z;
+        let z4 = z2 * z2;
+        sum::<FMA>(z4, sum::<FMA>(z, sum::<FMA>(z, self.s06, self.s05), self.s04), q * (sum::<FMA>(z2, sum::<FMA>(z, sum::<FMA>(z, sum::<FMA>(z, self.s15, self.s14), self.s13), self.s12), q * (sum::<FMA>(q, sum::<FMA>(q, sum::<FMA>(q, sum::<FMA>(q, sum::<FMA>(q, self.s70, sum::<FMA>(z, self.s61, self.s60)), sum::<FMA>(z, sum::<FMA>(z, self.s52, self.s51), self.s50)), sum::<FMA>(z, sum::<FMA>(z, sum::<FMA>(z, self.s43, self.s42), self.s41), self.s40)), sum::<FMA>(z, sum::<FMA>(z, sum::<FMA>(z, self.s33, self.s32), self.s31), self.s30)), sum::<FMA>(z, sum::<FMA>(z, sum::<FMA>(z, sum::<FMA>(z, self.s24, self.s23), self.s22), self.s21), self.s20))))))
     }
 
     #[inline(always)]
     fn north<const FMA: bool>(&self, q: f64, z: f64) -> f64 {
-        sum::<FMA>(q, sum::<FMA>(q, sum::<FMA>(q, sum::<FMA>(q, sum::<FMA>(q, sum::<FMA>(q, z * (self.v61), sum::<FMA>(z, self.v51, self.v50)), sum::<FMA>(z, sum::<FMA>(z, self.v42, self.v41), self.v40)), sum::<FMA>(z, sum::<FMA>(z, sum::<FMA>(z, self.v33, self.v32), self.v31), self.v30)), sum::<FMA>(z, sum::<FMA>(z, sum::<FMA>(z, self.v23, self.v22), self.v21), self.v20)), z * (sum::<FMA>(z, sum::<FMA>(z, sum::<FMA>(z, self.v14, self.v13), self.v12), self.v11))), z * (z * (z * (sum::<FMA>(z, sum::<FMA>(z, self.v05, self.v04), self.v03)))))
+        let z3 = z * (z * z);
+        sum::<FMA>(z3, sum::<FMA>(z, sum::<FMA>(z, self.v05, self.v04), self.v03), q * (sum::<FMA>(z, sum::<FMA>(z, sum::<FMA>(z, sum::<FMA>(z, self.v14, self.v13), self.v12), self.v11), q * (sum::<FMA>(q, sum::<FMA>(q, sum::<FMA>(q, sum::<FMA>(q, z * (self.v61), sum::<FMA>(z, self.v51, self.v50)), sum::<FMA>(z, sum::<FMA>(z, self.v42, self.v41), self.v40)), sum::<FMA>(z, sum::<FMA>(z, sum::<FMA>(z, self.v33, self.v32), self.v31), self.v30)), sum::<FMA>(z, sum::<FMA>(z, sum::<FMA>(z, self.v23, self.v22), self.v21), self.v20))))))
     }
 }
