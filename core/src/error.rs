@@ -232,17 +232,19 @@ pub enum Error {
         /// By how much.
         below_ft: f64,
     },
-    /// A value of one of the levels of winds aloft lies outside the range of its quantity.
+    /// A value of one of several legs, wind levels or stations lies outside the range of its quantity.
     #[error(
-        "wind level {level}: {parameter} is {value}; allowed: {allowed}",
+        "{item} {number}: {parameter} is {value}; allowed: {allowed}",
         value = with_unit(*value, *quantity), allowed = quantity.allowed()
     )]
-    WindLevel {
-        /// The level, counted from one.
-        level: usize,
+    OutOfRangeAt {
+        /// What there are several of: "leg", "wind level", "station".
+        item: &'static str,
+        /// Which of them, counted from one.
+        number: usize,
         /// The kind of quantity, with its unit and its range.
         quantity: Quantity,
-        /// The value's name in a level.
+        /// The value's name in it.
         parameter: &'static str,
         /// What was given, in the quantity's unit.
         value: f64,
@@ -321,7 +323,7 @@ impl Error {
     /// The error as a stable negative number: -1 to -99 for a quantity out of range, from -101 for the others.
     pub fn code(&self) -> i32 {
         match self {
-            Self::OutOfRange { quantity, .. } | Self::WindLevel { quantity, .. } => quantity.code(),
+            Self::OutOfRange { quantity, .. } | Self::OutOfRangeAt { quantity, .. } => quantity.code(),
             Self::CourseReversal { .. } => -101,
             Self::WindTooStrong { .. } => -102,
             Self::ArcTooTight { .. } => -103,
@@ -347,7 +349,17 @@ impl Error {
 
     /// Whether one value by itself was refused (rather than a relation between several).
     pub fn is_out_of_range(&self) -> bool {
-        matches!(self, Self::OutOfRange { .. } | Self::UnknownChoice { .. } | Self::WindLevel { .. })
+        matches!(self, Self::OutOfRange { .. } | Self::UnknownChoice { .. } | Self::OutOfRangeAt { .. })
+    }
+
+    /// The same error with the place of what it is of among several, counted from one, where it is of a value out of range.
+    pub(crate) fn at(self, item: &'static str, number: usize) -> Self {
+        match self {
+            Self::OutOfRange { quantity, parameter, value } => {
+                Self::OutOfRangeAt { item, number, quantity, parameter, value }
+            }
+            other => other,
+        }
     }
 
     /// The parameter that was refused, where one can be named.
@@ -355,7 +367,7 @@ impl Error {
         match self {
             Self::OutOfRange { parameter, .. }
             | Self::UnknownChoice { parameter, .. }
-            | Self::WindLevel { parameter, .. } => Some(parameter),
+            | Self::OutOfRangeAt { parameter, .. } => Some(parameter),
             _ => None,
         }
     }

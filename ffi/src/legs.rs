@@ -202,7 +202,7 @@ pub unsafe extern "C" fn lubber_leg_conditions_init(
 /// @param[out] segments room for `capacity` segments, the `struct_size` of the first set by the caller and taken for all; may be
 /// NULL if that is 0
 /// @param[out] segment_count how many segments there are, which may be more than fit: call again with more room
-/// @param[out] failed_leg the leg that could not be flown, counted from 1, 0 if none; may be NULL
+/// @param[out] failed_leg the leg that could not be flown or has a number out of range, counted from 1, 0 if none; may be NULL
 /// @return LUBBER_OK, or a negative status; segment_count is then 0
 ///
 /// # Safety
@@ -244,7 +244,8 @@ pub unsafe extern "C" fn lubber_legs_fly(
             }
             Err(Failure::Status(status)) => status,
             Err(Failure::Error(error)) => {
-                if let Error::LegNotFlown { leg, .. } = error
+                if let Error::LegNotFlown { leg, .. } | Error::OutOfRangeAt { item: "leg", number: leg, .. } =
+                    error
                     && !failed_leg.is_null()
                 {
                     failed_leg.write(leg);

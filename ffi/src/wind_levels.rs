@@ -53,7 +53,9 @@ pub unsafe extern "C" fn lubber_wind_levels_check(
             Ok(()) => LUBBER_OK,
             Err(Failure::Status(status)) => status,
             Err(Failure::Error(error)) => {
-                if let Error::WindLevel { level, .. } | Error::WindLevelNotAbove { level, .. } = error {
+                if let Error::OutOfRangeAt { number: level, .. } | Error::WindLevelNotAbove { level, .. } =
+                    error
+                {
                     failed = level;
                 }
                 error.code()

@@ -218,7 +218,7 @@ pub struct SegmentOutput {
 /// With an upper wind each leg is flown in the wind at the altitude where it begins ([`GroundPath::fly_aloft`]).
 ///
 /// # Errors
-/// A value outside its range or not a number where the leg needs it, or a leg that cannot be flown: the error says which and why.
+/// A value outside its range or not a number where a leg needs it, or a leg that cannot be flown: the error says which leg, and why.
 ///
 /// # Source
 /// As [`crate::procedure::legs`].
@@ -290,8 +290,9 @@ fn fly_through(
     GroundPath::fly_aloft(legs, &conditions, winds)
 }
 
-fn typed_legs(legs: &[LegInput]) -> Result<Vec<Leg>, Error> {
-    legs.iter().map(leg).collect()
+/// The typed legs; an error says which.
+pub(super) fn typed_legs(legs: &[LegInput]) -> Result<Vec<Leg>, Error> {
+    (1..).zip(legs).map(|(number, given)| leg(given).map_err(|error| error.at("leg", number))).collect()
 }
 
 /// The winds of the two levels, if an upper one is given.

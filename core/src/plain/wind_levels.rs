@@ -25,7 +25,7 @@ pub(super) fn winds_aloft(levels: &[WindLevelInput]) -> Result<WindsAloft<TrueNo
     Quantity::WindLevels.check("wind_level_count", levels.len() as f64)?;
     let mut typed: Vec<WindLevel<TrueNorth>> = Vec::with_capacity(levels.len());
     for (number, level) in (1..).zip(levels) {
-        let level = typed_level(level).map_err(|error| at_level(number, error))?;
+        let level = typed_level(level).map_err(|error| error.at("wind level", number))?;
         if let Some(before) = typed.last()
             && level.altitude <= before.altitude
         {
@@ -71,15 +71,6 @@ fn typed_level(level: &WindLevelInput) -> Result<WindLevel<TrueNorth>, Error> {
     })
 }
 
-fn at_level(level: usize, error: Error) -> Error {
-    match error {
-        Error::OutOfRange { quantity, parameter, value } => {
-            Error::WindLevel { level, quantity, parameter, value }
-        }
-        other => other,
-    }
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -99,7 +90,10 @@ mod tests {
         three[2].wind_from_deg = f64::NAN;
         let refused = check_wind_levels(&three).unwrap_err();
         assert!(
-            matches!(refused, Error::WindLevel { level: 3, quantity: Quantity::Bearing, .. }),
+            matches!(
+                refused,
+                Error::OutOfRangeAt { item: "wind level", number: 3, quantity: Quantity::Bearing, .. }
+            ),
             "{refused}"
         );
         assert_eq!(refused.code(), Quantity::Bearing.code());

@@ -9,11 +9,15 @@ mod brief;
 mod drawn;
 mod leg;
 mod path;
+mod path_check;
+mod path_surroundings;
 mod plan;
 mod turn;
 
 pub use brief::RouteBrief;
 pub use leg::RouteLeg;
 pub use path::{PathBrief, PathLeg, PathTurn};
+pub use path_check::{PathCheck, PathCheckKind};
+pub use path_surroundings::{PathStation, PathSurroundings, StationReading};
 pub use plan::{RouteError, RouteFix, RoutePlace, RoutePlan};
 pub use turn::{RouteTurn, RuleOfThumb};

@@ -3,9 +3,12 @@
 use crate::Error;
 use crate::procedure::legs::{Conditions, GroundPath, Leg, LegCode, Place, Segment, SegmentKind};
 use crate::turn::RolledTurn;
-use crate::value::units::{Angle, Length, Time, metres};
-use crate::value::{TrueBearing, TrueNorth};
-use crate::wind::{Crabbed, WindComponents, hold_course};
+use crate::value::units::{Angle, Length, Time, metres, ratio};
+use crate::value::{Position, TrueBearing, TrueNorth};
+use crate::wind::{Crabbed, Wind, WindComponents, hold_course};
+
+/// The most parts that a segment is drawn in.
+const MOST_PARTS: f64 = 10_000.0;
 
 /// What a sequence of legs comes to.
 #[derive(Debug, Clone, PartialEq)]
@@ -29,7 +32,9 @@ pub struct PathLeg {
     pub course: TrueBearing,
     /// What holds that course.
     pub crab: Crabbed<TrueNorth>,
-    /// The wind along that course and across it.
+    /// The wind it is flown in.
+    pub flown_in: Wind<TrueNorth>,
+    /// That wind along the course and across it.
     pub wind: WindComponents,
     /// Over the ground, with its turns.
     pub distance: Length,
@@ -127,6 +132,27 @@ impl PathBrief {
     pub fn time(&self) -> Time {
         self.path.duration()
     }
+
+    /// Points of a segment of the path, its ends among them, no farther apart than `straight` on a straight and `bent` else (in a turn on
+    /// the average, since it is cut by time).
+    ///
+    /// # Degenerate cases
+    /// None where there is no such segment. A spacing of zero or less, or one that is not a number, draws the ends only; no segment gets
+    /// more than ten thousand parts.
+    pub fn segment_points(&self, segment: usize, straight: Length, bent: Length) -> Vec<Position> {
+        let Some(segment) = self.path.segments.get(segment) else { return Vec::new() };
+        let spacing = if segment.kind == SegmentKind::Straight { straight } else { bent };
+        let parts = (segment.length / spacing).get::<ratio>().ceil();
+        let parts = if parts.is_finite() { parts.clamp(1.0, MOST_PARTS) } else { 1.0 };
+        let mut points = vec![segment.start.position];
+        let mut part = 1.0;
+        while part < parts {
+            points.push(segment.at(part / parts));
+            part += 1.0;
+        }
+        points.push(segment.end.position);
+        points
+    }
 }
 
 impl PathLeg {
@@ -153,6 +179,7 @@ impl PathLeg {
             end,
             course,
             crab: hold_course(course, conditions.true_airspeed, wind)?,
+            flown_in: wind,
             wind: wind.along(course),
             distance: flown.iter().map(|segment| segment.length).fold(metres(0.0), |sum, part| sum + part),
             time: end.time - start.time,
@@ -183,8 +210,7 @@ mod tests {
     use crate::lead::{ArcSense, CourseChange, TurnSide};
     use crate::procedure::legs::{Fix, Passage};
     use crate::value::units::{degree, degrees, feet, knots, meter, nautical_miles, second};
-    use crate::value::{Bank, GroundDistance, Position, TrueAirspeed, TrueAltitude, WindSpeed};
-    use crate::wind::Wind;
+    use crate::value::{Bank, GroundDistance, TrueAirspeed, TrueAltitude, WindSpeed};
 
     fn off(from: Position, toward_deg: f64, distance_nm: f64) -> Position {
         let distance = GroundDistance::new(nautical_miles(distance_nm)).unwrap();

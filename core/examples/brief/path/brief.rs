@@ -1,18 +1,14 @@
 //! What a plan of legs comes to, in plain numbers whose names end in their units.
 
-use lubberline::air::{Air, indicated_altitude, pressure_altitude_at};
-use lubberline::procedure::holding_speed;
-use lubberline::procedure::legs::{GroundPath, LegPath, Place};
-use lubberline::route::{PathBrief, PathLeg, PathTurn};
-use lubberline::station::{Flag, Receiver};
+use lubberline::procedure::legs::{GroundPath, Place};
+use lubberline::route::{PathBrief, PathCheck, PathLeg, PathStation, PathSurroundings, PathTurn};
 use lubberline::value::units::{
-    degree, degree_per_second, feet, foot, foot_per_minute, hectopascal, kelvin_interval, knot,
-    nautical_mile, ratio, second,
+    degree, degree_per_second, foot, foot_per_minute, hectopascal, kelvin_interval, knot, nautical_mile,
+    second,
 };
-use lubberline::value::{Elevation, Radial};
 use serde::Serialize;
 
-use super::plan::{Plan, Planned, meaning};
+use super::plan::{Plan, Planned};
 use crate::brief::CAUTION;
 use crate::plan::Site;
 
@@ -43,7 +39,7 @@ pub struct Brief {
 pub struct Leg {
     pub number: usize,
     pub code: &'static str,
-    pub meaning: String,
+    pub meaning: &'static str,
     pub fix: Option<String>,
     pub course_deg: f64,
     pub heading_deg: f64,
@@ -109,7 +105,11 @@ impl Brief {
             path.and_then(|path| PathBrief::of_path(&legs, path)).map_err(|error| error.to_string())?;
         let finite = |value: f64| value.is_finite().then_some(value);
         let briefed = plan.legs.iter().zip(&flown.legs).enumerate();
-        let briefed = briefed.map(|(index, (planned, leg))| Leg::of(plan, index + 1, planned, leg));
+        let briefed = briefed.map(|(index, (planned, leg))| Leg {
+            checks: checks(plan, &flown, index),
+            ..Leg::of(plan, index + 1, planned, leg)
+        });
+        let briefed = briefed.collect();
         Ok(Self {
             title: plan.title.clone(),
             caution: CAUTION,
@@ -125,7 +125,7 @@ impl Brief {
             roll_rate_deg_per_s: finite(conditions.limits.roll.value().get::<degree_per_second>()),
             total_distance_nm: flown.distance().get::<nautical_mile>(),
             total_time_s: flown.time().get::<second>(),
-            legs: briefed.collect(),
+            legs: briefed,
             flown,
         })
     }
@@ -136,7 +136,7 @@ impl Leg {
         Self {
             number,
             code: leg.code.word(),
-            meaning: meaning(leg.code),
+            meaning: leg.code.meaning(),
             fix: planned.fix.clone(),
             course_deg: leg.course.angle().get::<degree>(),
             heading_deg: leg.crab.heading.angle().get::<degree>(),
@@ -150,7 +150,7 @@ impl Leg {
             shortest_straight_nm: leg.shortest_straight.map(|length| length.get::<nautical_mile>()),
             arc_bank_deg: leg.arc_bank.map(|bank| bank.get::<degree>()),
             turns: leg.turns.iter().map(|turn| Turn::of(plan, turn)).collect(),
-            checks: checks(plan, leg),
+            checks: Vec::new(),
         }
     }
 }
@@ -182,68 +182,32 @@ impl TurnPoint {
 }
 
 fn reading(site: &Site, place: &Place) -> Reading {
-    let seen = site.station.observe(place.position, place.altitude);
-    let receiver = Receiver { cone: site.cone, ..Receiver::default() };
-    // With its own radial selected the needle is in the middle, and the flag is that of the place alone.
-    let radial: Option<Radial> = seen.radial;
-    let flag = radial.map_or(Flag::Cone, |radial| {
-        receiver.receive(&site.station, place.position, place.altitude, radial).flag
-    });
+    let seen = on_path(site).seen_from(place);
     Reading {
         ident: site.ident.clone(),
         dme_nm: seen.dme.value().get::<nautical_mile>(),
-        radial_deg: radial.map(|radial| radial.angle().get::<degree>()),
-        flag: flag.word(),
+        radial_deg: seen.radial.map(|radial| radial.angle().get::<degree>()),
+        flag: seen.flag.word(),
     }
+}
+
+fn on_path(site: &Site) -> PathStation {
+    PathStation { station: site.station, cone_half_angle: site.cone }
 }
 
 /// What a crew should know of a leg before flying it.
-fn checks(plan: &Plan, leg: &PathLeg) -> Vec<String> {
-    let mut found = Vec::new();
-    if !leg.keeps_its_arc(&plan.conditions)
-        && let Some(bank) = leg.arc_bank
-    {
-        found.push(format!(
-            "keeping to the arc takes {:.0} degrees of bank; the limit is {:.0}",
-            bank.get::<degree>(),
-            plan.conditions.limits.bank.value().get::<degree>()
-        ));
-    }
-    for (turn, word) in leg.turns.iter().zip(1..) {
-        for site in &plan.stations {
-            let seen = reading(site, &turn.begin);
-            if seen.flag == Flag::Cone.word() {
-                found.push(format!(
-                    "turn {word} begins in the cone of {}, where radials are of no use",
-                    seen.ident
-                ));
-            }
-        }
-    }
-    if leg.code.path() == LegPath::Hold {
-        found.extend(held_too_fast(plan, leg));
-    }
-    found
-}
-
-/// Whether a racetrack is flown faster than the rule allows at the altitude where it ends.
-fn held_too_fast(plan: &Plan, leg: &PathLeg) -> Option<String> {
-    let sea = Elevation::new(feet(0.0)).ok()?;
-    let altitude = pressure_altitude_at(leg.end.altitude, plan.setting, sea, plan.deviation).ok()?;
-    let air = Air::new(altitude, plan.deviation);
-    let rule = plan.holding_rule;
-    let limit = holding_speed(rule, indicated_altitude(altitude, plan.setting));
-    let calibrated = air.calibrated_from_true(plan.conditions.true_airspeed).ok()?;
-    let mach = air.mach_from_true(plan.conditions.true_airspeed).ok()?;
-    let limit = match (limit.indicated, limit.mach) {
-        (Some(limit), _) if calibrated > limit => format!("{:.0} kt", limit.value().get::<knot>()),
-        (None, Some(limit)) if mach > limit => format!("Mach {:.2}", limit.value().get::<ratio>()),
-        _ => return None,
+fn checks(plan: &Plan, flown: &PathBrief, leg: usize) -> Vec<String> {
+    let surroundings = PathSurroundings {
+        stations: plan.stations.iter().map(on_path).collect(),
+        setting: plan.setting,
+        deviation: plan.deviation,
+        holding_rule: plan.holding_rule,
     };
-    let at_ft = altitude.value().get::<foot>();
-    Some(format!(
-        "it is flown at {:.0} kt calibrated; the limit at {at_ft:.0} ft is {limit} ({})",
-        calibrated.value().get::<knot>(),
-        rule.word()
-    ))
+    let ident = |check: &PathCheck| match *check {
+        PathCheck::Cone { station, .. } => plan.stations.get(station).map_or("", |site| &site.ident),
+        _ => "",
+    };
+    // A racetrack that ends outside the atmosphere has no speed to be checked.
+    let found = flown.checks(leg, &surroundings).unwrap_or_default();
+    found.iter().map(|check| check.sentence(ident(check))).collect()
 }

@@ -1,8 +1,6 @@
 //! The brief of legs as GeoJSON (RFC 7946): stations, fixes, the path as flown, where its turns begin and end.
 
-use lubberline::procedure::legs::{Segment, SegmentKind};
-use lubberline::value::Position;
-use lubberline::value::units::{degree, foot, nautical_mile, second};
+use lubberline::value::units::{degree, foot, nautical_mile, nautical_miles, second};
 use serde_json::{Value, json};
 
 use super::brief::{Brief, TurnPoint};
@@ -27,7 +25,8 @@ pub fn write(plan: &Plan, brief: &Brief) -> Value {
     for fix in &plan.fixes {
         features.push(feature(point(fix.position), json!({ "kind": "fix", "ident": fix.ident })));
     }
-    for segment in &brief.flown.path.segments {
+    let (straight, bent) = (nautical_miles(STRAIGHT_SPACING_NM), nautical_miles(BENT_SPACING_NM));
+    for (index, segment) in brief.flown.path.segments.iter().enumerate() {
         let Some(leg) = brief.legs.get(segment.leg) else { continue };
         let properties = json!({
             "kind": segment.kind.word(), "leg": leg.number, "code": leg.code,
@@ -35,7 +34,7 @@ pub fn write(plan: &Plan, brief: &Brief) -> Value {
             "end_after_start_s": segment.end.time.get::<second>(),
             "end_altitude_ft": segment.end.altitude.value().get::<foot>(),
         });
-        features.push(feature(lines(&drawn(segment)), properties));
+        features.push(feature(lines(&brief.flown.segment_points(index, straight, bent)), properties));
     }
     for leg in &brief.legs {
         for turn in &leg.turns {
@@ -54,19 +53,4 @@ fn turn_point(kind: &str, (leg, code): (usize, &str), place: &TurnPoint) -> Valu
     });
     let geometry = json!({ "type": "Point", "coordinates": [place.longitude_deg, place.latitude_deg] });
     feature(geometry, properties)
-}
-
-/// The points of a segment, close enough to be drawn with straight strokes.
-fn drawn(segment: &Segment) -> Vec<Position> {
-    let spacing_nm =
-        if segment.kind == SegmentKind::Straight { STRAIGHT_SPACING_NM } else { BENT_SPACING_NM };
-    let parts = (segment.length.get::<nautical_mile>() / spacing_nm).ceil().clamp(1.0, 10_000.0);
-    let mut points = vec![segment.start.position];
-    let mut part = 1.0;
-    while part < parts {
-        points.push(segment.at(part / parts));
-        part += 1.0;
-    }
-    points.push(segment.end.position);
-    points
 }

@@ -2,7 +2,7 @@
 
 use lubberline::air::{Air, true_altitude};
 use lubberline::lead::ArcSense;
-use lubberline::procedure::legs::{Conditions, Fix, Hold, Leg, LegCode, LegEnd, LegPath, Passage};
+use lubberline::procedure::legs::{Conditions, Fix, Hold, Leg, LegCode, Passage};
 use lubberline::procedure::{HoldingSide, HoldingSpeedRule};
 use lubberline::station::Station;
 use lubberline::value::units::{degrees, feet, feet_per_minute, nautical_miles, seconds};
@@ -324,30 +324,4 @@ impl Keys<'_> {
             None => Ok(()),
         }
     }
-}
-
-/// How a leg's path is flown and what ends it, in words.
-pub fn meaning(code: LegCode) -> String {
-    let path = match code.path() {
-        LegPath::Initial => return "initial fix".into(),
-        LegPath::Track => "track",
-        LegPath::Course => "course",
-        LegPath::Direct => "direct",
-        LegPath::DmeArc => "DME arc",
-        LegPath::Radius => "arc",
-        LegPath::CourseFromFix => "course from a fix",
-        LegPath::Heading => "heading",
-        LegPath::Hold => "racetrack",
-        LegPath::ProcedureTurn => "procedure turn",
-    };
-    let end = match code.end() {
-        LegEnd::Fix => "to a fix",
-        LegEnd::Altitude => "to an altitude",
-        LegEnd::Distance => "for a distance",
-        LegEnd::Dme => "to a DME reading",
-        LegEnd::Manual => "until ended by hand",
-        LegEnd::Intercept => "to the next leg",
-        LegEnd::Radial => "to a radial",
-    };
-    format!("{path} {end}")
 }

@@ -163,3 +163,34 @@ impl LegCode {
         }
     }
 }
+
+impl LegCode {
+    /// How its path is flown and what ends it, in words for a crew.
+    pub const fn meaning(self) -> &'static str {
+        match self {
+            Self::InitialFix => "initial fix",
+            Self::TrackToFix => "track to a fix",
+            Self::CourseToFix => "course to a fix",
+            Self::DirectToFix => "direct to a fix",
+            Self::ArcToFix => "DME arc to a fix",
+            Self::RadiusToFix => "arc to a fix",
+            Self::FixToAltitude => "course from a fix to an altitude",
+            Self::FixToDistance => "course from a fix for a distance",
+            Self::FixToDme => "course from a fix to a DME reading",
+            Self::FixToManual => "course from a fix until ended by hand",
+            Self::CourseToAltitude => "course to an altitude",
+            Self::CourseToDme => "course to a DME reading",
+            Self::CourseToIntercept => "course to the next leg",
+            Self::CourseToRadial => "course to a radial",
+            Self::HeadingToAltitude => "heading to an altitude",
+            Self::HeadingToDme => "heading to a DME reading",
+            Self::HeadingToIntercept => "heading to the next leg",
+            Self::HeadingToManual => "heading until ended by hand",
+            Self::HeadingToRadial => "heading to a radial",
+            Self::HoldToAltitude => "racetrack to an altitude",
+            Self::HoldToFix => "racetrack to a fix",
+            Self::HoldToManual => "racetrack until ended by hand",
+            Self::ProcedureTurn => "procedure turn to the next leg",
+        }
+    }
+}
