@@ -153,7 +153,7 @@ pub struct PathTurnOutput {
     /// Radius through the air at that bank; infinite without a turn.
     pub radius_nm: f64,
     /// From wings level to wings level.
-    pub turn_time_s: f64,
+    pub time_s: f64,
 }
 
 /// What a station is seen as where a turn begins or rolls out: see [`StationReading`].
@@ -230,7 +230,7 @@ pub struct BriefedPath {
 /// let path = brief_path(&legs, &conditions, None, &stations, &PathSurroundingsInput::USUAL)?;
 /// let (leg, turn, reading) = (path.legs()[2], path.turns()[0], path.readings()[0]);
 /// assert_eq!(format!("{:.0} degrees, {:.1} NM in {:.0} s", leg.course_deg, leg.distance_nm, leg.time_s), "90 degrees, 31.0 NM in 446 s");
-/// assert_eq!(format!("begin at {:.1} DME, turn {:.0} s", reading.dme_nm, turn.turn_time_s), "begin at 2.6 DME, turn 49 s");
+/// assert_eq!(format!("begin at {:.1} DME, turn {:.0} s", reading.dme_nm, turn.time_s), "begin at 2.6 DME, turn 49 s");
 /// # Ok::<(), lubberline::Error>(())
 /// ```
 pub fn brief_path(
@@ -428,7 +428,7 @@ fn turn_output(leg: usize, turn: &PathTurn) -> PathTurnOutput {
         bank_deg: turn.turn.bank().get::<degree>(),
         governed_by: turn.turn.governor(),
         radius_nm: turn.turn.radius().get::<nautical_mile>(),
-        turn_time_s: turn.turn.duration().get::<second>(),
+        time_s: turn.turn.duration().get::<second>(),
     }
 }
 
