@@ -1022,6 +1022,26 @@
 #define LUBBER_PASSAGE_FLY_OVER 1
 
 /**
+ * Keeping to its arc takes more bank than the limit.
+ */
+#define LUBBER_PATH_CHECK_KIND_ARC_BANK 1
+
+/**
+ * A turn begins in the cone of a station, where radials are of no use.
+ */
+#define LUBBER_PATH_CHECK_KIND_CONE 2
+
+/**
+ * A racetrack is flown at a higher calibrated airspeed than the rule allows where it ends.
+ */
+#define LUBBER_PATH_CHECK_KIND_HOLDING_AIRSPEED 3
+
+/**
+ * A racetrack is flown at a higher Mach number than the rule allows where it ends.
+ */
+#define LUBBER_PATH_CHECK_KIND_HOLDING_MACH 4
+
+/**
  * Not at all: radials per mile times the radius. CNATRA P-871 chapter 4.
  */
 #define LUBBER_ARC_LEAD_RULE_PLAIN 0
@@ -13237,7 +13257,7 @@ int32_t lubber_leg_conditions_init(struct lubber_leg_conditions *conditions,
  * @param[out] segments room for `capacity` segments, the `struct_size` of the first set by the caller and taken for all; may be
  * NULL if that is 0
  * @param[out] segment_count how many segments there are, which may be more than fit: call again with more room
- * @param[out] failed_leg the leg that could not be flown, counted from 1, 0 if none; may be NULL
+ * @param[out] failed_leg the leg that could not be flown or has a number out of range, counted from 1, 0 if none; may be NULL
  * @return LUBBER_OK, or a negative status; segment_count is then 0
  */
 int32_t lubber_legs_fly(const struct lubber_leg *legs,

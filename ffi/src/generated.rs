@@ -403,6 +403,14 @@ pub const LUBBER_SEGMENT_KIND_ARC: i32 = 2;
 pub const LUBBER_PASSAGE_FLY_BY: i32 = 0;
 /// The turn begins over it.
 pub const LUBBER_PASSAGE_FLY_OVER: i32 = 1;
+/// Keeping to its arc takes more bank than the limit.
+pub const LUBBER_PATH_CHECK_KIND_ARC_BANK: i32 = 1;
+/// A turn begins in the cone of a station, where radials are of no use.
+pub const LUBBER_PATH_CHECK_KIND_CONE: i32 = 2;
+/// A racetrack is flown at a higher calibrated airspeed than the rule allows where it ends.
+pub const LUBBER_PATH_CHECK_KIND_HOLDING_AIRSPEED: i32 = 3;
+/// A racetrack is flown at a higher Mach number than the rule allows where it ends.
+pub const LUBBER_PATH_CHECK_KIND_HOLDING_MACH: i32 = 4;
 /// Not at all: radials per mile times the radius. CNATRA P-871 chapter 4.
 pub const LUBBER_ARC_LEAD_RULE_PLAIN: i32 = 0;
 /// The radius times (90 ± lead) / 90. CNATRA P-1204 p. 76 (4-01), printed formula.
