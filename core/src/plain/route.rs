@@ -271,7 +271,7 @@ pub struct BriefedRoute {
 /// };
 /// let route = brief_route(&fixes, &conditions)?;
 /// let turn = route.turns()[0];
-/// assert_eq!(format!("{:.1} DME on radial {:.0}", turn.begin_at_dme_nm, turn.begin_on_radial_deg), "8.8 DME on radial 298");
+/// assert_eq!(format!("{:.1} DME on radial {:.0}", turn.begin_at_dme_nm, turn.begin_on_radial_deg), "6.8 DME on radial 300");
 ///
 /// let error = brief_route(&[fixes[0], RouteFixInput::new(95.0, -11.5)], &conditions).unwrap_err();
 /// assert_eq!(error.to_string(), "route fix 2: latitude_deg is 95 deg; allowed: from -90.0 to 90.0 deg");
