@@ -1,7 +1,7 @@
 //! The course change, from keywords to a dictionary; the object is made in Python.
 
 use lubberline::Error;
-use lubberline::plain::{self, CourseChangeInput, TurnPointOutput};
+use lubberline::plain::{self, CourseChangeInput, FlyOverOutput, TurnPointOutput};
 use pyo3::prelude::*;
 use pyo3::types::PyDict;
 
@@ -60,18 +60,23 @@ pub fn course_change<'py>(
     }
     turn.set_item("governed_by", answer.governed_by.word())?;
     turn.set_item("enters_cone", answer.enters_cone > 0.0)?;
+    Ok((turn, fly_over_dict(python, &answer.fly_over)?))
+}
+
+/// The cost of flying over as a dictionary.
+pub fn fly_over_dict<'py>(python: Python<'py>, cost: &FlyOverOutput) -> PyResult<Bound<'py, PyDict>> {
     let over = PyDict::new(python);
     for (name, value) in [
-        ("intercept_angle_deg", answer.fly_over.intercept_angle_deg),
-        ("greatest_overshoot_nm", answer.fly_over.greatest_overshoot_nm),
-        ("established_past_fix_nm", answer.fly_over.established_past_fix_nm),
-        ("extra_distance_nm", answer.fly_over.extra_distance_nm),
-        ("extra_time_s", answer.fly_over.extra_time_s),
-        ("duration_s", answer.fly_over.duration_s),
+        ("intercept_angle_deg", cost.intercept_angle_deg),
+        ("greatest_overshoot_nm", cost.greatest_overshoot_nm),
+        ("established_past_fix_nm", cost.established_past_fix_nm),
+        ("extra_distance_nm", cost.extra_distance_nm),
+        ("extra_time_s", cost.extra_time_s),
+        ("duration_s", cost.duration_s),
     ] {
         over.set_item(name, value)?;
     }
-    Ok((turn, over))
+    Ok(over)
 }
 
 /// A place in the turn: bearing from the station, distance, heading, bank.

@@ -1,6 +1,7 @@
 //! The exception that Python sees for a value refused.
 
 use lubberline::Error;
+use lubberline::route::RouteError;
 use lubberline::value::Quantity;
 use pyo3::exceptions::PyValueError;
 use pyo3::prelude::*;
@@ -25,6 +26,11 @@ pub fn exception(python: Python<'_>) -> PyResult<Bound<'_, PyType>> {
 /// The exception for an error of the core.
 pub fn raised(python: Python<'_>, error: &Error) -> PyErr {
     told(python, error.to_string(), error.code(), error.parameter())
+}
+
+/// The exception for an error on a route, which says where it is.
+pub fn raised_on_route(python: Python<'_>, refused: &RouteError) -> PyErr {
+    told(python, refused.to_string(), refused.error.code(), refused.error.parameter())
 }
 
 /// The exception for a word that is none of a choice's.

@@ -1,7 +1,8 @@
 //! A flight that Python steps, and the sureness of a course change; names, units and objects are Python's own.
 
 use lubberline::plain::{
-    ErrorModelInput, FlightAndReceiver, FlightInput, course_change_overshoots, course_change_sureness,
+    ErrorModelInput, FlightAndReceiver, FlightInput, SurenessOutput, course_change_overshoots,
+    course_change_sureness,
 };
 use pyo3::prelude::*;
 use pyo3::types::{PyBytes, PyDict};
@@ -217,6 +218,14 @@ pub fn sureness<'py>(
     let sure = python
         .detach(|| course_change_sureness(&question, &model, limit_nm, confidence, trials, seed))
         .map_err(|error| raised(python, &error))?;
+    sureness_dicts(python, &sure)
+}
+
+/// A sureness as a dictionary, and what each source is worth, as another.
+pub fn sureness_dicts<'py>(
+    python: Python<'py>,
+    sure: &SurenessOutput,
+) -> PyResult<(Bound<'py, PyDict>, Bound<'py, PyDict>)> {
     let answer = PyDict::new(python);
     for (name, value) in [
         ("mean_nm", sure.mean_nm),
@@ -227,6 +236,7 @@ pub fn sureness<'py>(
         ("linear_deviation_nm", sure.linear_deviation_nm),
         ("linear_chance_beyond", sure.linear_chance_beyond),
         ("linear_margin_nm", sure.linear_margin_nm),
+        ("begin_with_margin_at_dme_nm", sure.begin_with_margin_at_dme_nm),
     ] {
         answer.set_item(name, value)?;
     }
@@ -264,7 +274,7 @@ pub fn overshoots<'py>(
     Ok(PyBytes::new(python, &bytes))
 }
 
-fn model(errors: [f64; 9]) -> ErrorModelInput {
+pub fn model(errors: [f64; 9]) -> ErrorModelInput {
     let [
         station_bearing_deg,
         dme_nm,

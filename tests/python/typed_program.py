@@ -19,6 +19,17 @@ entries: NDArray[np.float64] = lubberline.arc_entry(
 ).radial_at_roll_out_deg
 change: lubberline.CourseChange = lubberline.course_change(1.0, 60.0, true_airspeed_kt=200.0)
 lead: float = change.lead_nm + change.fly_over.extra_distance_nm
+route: list[lubberline.RouteFix | lubberline.Station] = [
+    lubberline.Station(1.0, 2.0),
+    lubberline.RouteFix(lubberline.Station(1.5, 2.0), turn="left", wind_levels=[(9000.0, 0.0, 20.0)]),
+    lubberline.Station(2.0, 3.0),
+]
+brief: lubberline.RouteBrief = lubberline.brief_route(
+    route, true_airspeed_kt=200.0, pressure_altitude_ft=9000.0, errors=lubberline.usual_errors(), trials=10
+)
+begin: float = brief.turns[0].begin_at_dme_nm + brief.legs[0].straight_nm
+sure: lubberline.Sureness | None = brief.turns[0].sureness
+drawn: tuple[tuple[float, float], ...] = brief.turns[0].points
 flight = {"heading_deg": 0.0, "true_airspeed_kt": 90.0, "station_latitude_deg": 1.5, "station_longitude_deg": 2.0}
 dme: float = lubberline.Station(1.0, 2.0).observe(1.5, 2.0, 9000.0).dme_nm
 dmes: NDArray[np.float64] = lubberline.Station(1.0, 2.0).observe([1.5], 2.0, 9000.0).dme_nm
@@ -43,3 +54,6 @@ def refused() -> None:
     lubberline.Station(1.0, 2.0, 300.0)  # type: ignore[call-arg]
     lubberline.plot.course_change(change, axes)  # type: ignore[call-arg, arg-type]
     change.lead_nm = 3.0  # type: ignore[misc]
+    lubberline.brief_route([(1.0, 2.0)], true_airspeed_kt=200.0, pressure_altitude_ft=0.0)  # type: ignore[list-item]
+    lubberline.RouteFix(lubberline.Station(1.0, 2.0), "left")  # type: ignore[call-arg]
+    brief.turns[0].bank_deg = 3.0  # type: ignore[misc]

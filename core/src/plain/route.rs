@@ -5,6 +5,7 @@ use super::course_change::{FlyOverOutput, fly_over_output};
 use super::flight::{ErrorModelInput, SurenessOutput, sureness_output};
 use super::lead::wind;
 use super::turn::turn_limits;
+use super::wind_levels::{WindLevelInput, winds_aloft};
 use crate::Error;
 use crate::lead::TurnSide;
 use crate::route::{RouteBrief, RouteError, RouteFix, RouteLeg, RoutePlace, RoutePlan, RouteTurn};
@@ -22,7 +23,7 @@ pub const ROUTE_TURN_PARTS: u32 = 40;
 
 /// A station of a route, which way to turn there, and the wind there and on the leg to it.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct RouteFixInput {
+pub struct RouteFixInput<'a> {
     /// The station: latitude.
     pub latitude_deg: f64,
     /// The station: longitude.
@@ -37,11 +38,13 @@ pub struct RouteFixInput {
     pub wind_from_deg: f64,
     /// Speed of the wind, 0 to 1000; NaN, with the direction, for that of the route.
     pub wind_speed_kt: f64,
+    /// Winds by level in place of that wind, of which the one at the altitude flown counts; empty for none.
+    pub wind_levels: &'a [WindLevelInput],
     /// Which way to turn: -1 left, 0 the short way, 1 right. Nothing is turned at the first station and the last.
     pub turn: i32,
 }
 
-impl RouteFixInput {
+impl RouteFixInput<'_> {
     /// A station at sea level without declination, with a cone of 50 degrees, the wind of the route, and the short way to turn.
     pub const fn new(latitude_deg: f64, longitude_deg: f64) -> Self {
         Self {
@@ -52,6 +55,7 @@ impl RouteFixInput {
             cone_half_angle_deg: 50.0,
             wind_from_deg: f64::NAN,
             wind_speed_kt: f64::NAN,
+            wind_levels: &[],
             turn: 0,
         }
     }
@@ -59,7 +63,7 @@ impl RouteFixInput {
 
 /// What a route is flown with, and the air it lies in.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct RouteConditionsInput {
+pub struct RouteConditionsInput<'a> {
     /// True airspeed, above 0 to 5000.
     pub true_airspeed_kt: f64,
     /// Pressure altitude, held all the way.
@@ -72,6 +76,8 @@ pub struct RouteConditionsInput {
     pub wind_from_deg: f64,
     /// Speed of that wind, 0 to 1000.
     pub wind_speed_kt: f64,
+    /// Winds by level in place of that wind, of which the one at the altitude flown counts; empty for none.
+    pub wind_levels: &'a [WindLevelInput],
     /// Greatest bank, above 0 below 90.
     pub bank_limit_deg: f64,
     /// Greatest rate of turn, above 0.
@@ -82,7 +88,7 @@ pub struct RouteConditionsInput {
     pub intercept_angle_deg: f64,
 }
 
-impl RouteConditionsInput {
+impl RouteConditionsInput<'_> {
     /// Standard air, calm, 25 degrees of bank, 3 degrees per second, a roll of 5, an intercept of 30 degrees.
     pub const fn new(true_airspeed_kt: f64, pressure_altitude_ft: f64) -> Self {
         Self {
@@ -92,6 +98,7 @@ impl RouteConditionsInput {
             isa_deviation_k: 0.0,
             wind_from_deg: 0.0,
             wind_speed_kt: 0.0,
+            wind_levels: &[],
             bank_limit_deg: 25.0,
             turn_rate_limit_deg_per_s: 3.0,
             roll_rate_deg_per_s: 5.0,
@@ -278,14 +285,17 @@ pub struct BriefedRoute {
 /// # Ok::<(), lubberline::route::RouteError>(())
 /// ```
 pub fn brief_route(
-    fixes: &[RouteFixInput],
-    conditions: &RouteConditionsInput,
+    fixes: &[RouteFixInput<'_>],
+    conditions: &RouteConditionsInput<'_>,
 ) -> Result<BriefedRoute, RouteError> {
     let mut plan = without_fixes(conditions).map_err(in_plan)?;
-    // Not the wind of the plan's own structure, which each station has; it is checked even if all have their own.
-    let everywhere = wind(conditions.wind_from_deg, conditions.wind_speed_kt).map_err(in_plan)?;
+    let altitude = plan.pressure_altitude;
+    // Checked even if every station has a wind of its own.
+    let everywhere =
+        wind_at(altitude, conditions.wind_levels, conditions.wind_from_deg, conditions.wind_speed_kt);
+    let everywhere = everywhere.map_err(in_plan)?;
     for (index, fix) in fixes.iter().enumerate() {
-        let typed = typed_fix(fix, everywhere);
+        let typed = typed_fix(fix, altitude, everywhere);
         plan.fixes.push(typed.map_err(|error| RouteError { place: RoutePlace::Fix(index), error })?);
     }
     let brief = RouteBrief::of(&plan)?;
@@ -355,7 +365,7 @@ fn in_plan(error: Error) -> RouteError {
     RouteError { place: RoutePlace::Plan, error }
 }
 
-fn without_fixes(input: &RouteConditionsInput) -> Result<RoutePlan, Error> {
+fn without_fixes(input: &RouteConditionsInput<'_>) -> Result<RoutePlan, Error> {
     Ok(RoutePlan {
         true_airspeed: TrueAirspeed::named("true_airspeed_kt", input.true_airspeed_kt)?,
         pressure_altitude: PressureAltitude::named("pressure_altitude_ft", input.pressure_altitude_ft)?,
@@ -371,9 +381,28 @@ fn without_fixes(input: &RouteConditionsInput) -> Result<RoutePlan, Error> {
     })
 }
 
+/// The wind of the levels at an altitude, or the one wind where there are none.
+fn wind_at(
+    altitude: PressureAltitude,
+    levels: &[WindLevelInput],
+    wind_from_deg: f64,
+    wind_speed_kt: f64,
+) -> Result<Wind<TrueNorth>, Error> {
+    if levels.is_empty() {
+        return wind(wind_from_deg, wind_speed_kt);
+    }
+    Ok(winds_aloft(levels)?.at(altitude))
+}
+
 /// A station with its wind, or that of the route where it has none.
-fn typed_fix(input: &RouteFixInput, everywhere: Wind<TrueNorth>) -> Result<RouteFix, Error> {
-    let has_none = input.wind_from_deg.is_nan() && input.wind_speed_kt.is_nan();
+fn typed_fix(
+    input: &RouteFixInput<'_>,
+    altitude: PressureAltitude,
+    everywhere: Wind<TrueNorth>,
+) -> Result<RouteFix, Error> {
+    let has_none =
+        input.wind_levels.is_empty() && input.wind_from_deg.is_nan() && input.wind_speed_kt.is_nan();
+    let own = || wind_at(altitude, input.wind_levels, input.wind_from_deg, input.wind_speed_kt);
     Ok(RouteFix {
         station: Station {
             position: Position::new(
@@ -386,7 +415,7 @@ fn typed_fix(input: &RouteFixInput, everywhere: Wind<TrueNorth>) -> Result<Route
         },
         cone_half_angle: ConeHalfAngle::named("cone_half_angle_deg", input.cone_half_angle_deg)?,
         turn: TurnSide::from_code("turn", f64::from(input.turn))?,
-        wind: if has_none { everywhere } else { wind(input.wind_from_deg, input.wind_speed_kt)? },
+        wind: if has_none { everywhere } else { own()? },
     })
 }
 
@@ -488,7 +517,7 @@ mod tests {
     };
     use crate::station::HorizonRule;
 
-    fn fixes() -> [RouteFixInput; 4] {
+    fn fixes() -> [RouteFixInput<'static>; 4] {
         [
             RouteFixInput { elevation_ft: 310.0, declination_deg: -8.0, ..RouteFixInput::new(61.82, -14.4) },
             RouteFixInput { elevation_ft: 420.0, declination_deg: -6.0, ..RouteFixInput::new(61.25, -11.5) },
@@ -497,7 +526,7 @@ mod tests {
         ]
     }
 
-    fn conditions() -> RouteConditionsInput {
+    fn conditions() -> RouteConditionsInput<'static> {
         RouteConditionsInput {
             wind_from_deg: 255.0,
             wind_speed_kt: 85.0,
@@ -611,8 +640,9 @@ mod tests {
 
     #[test]
     fn errors_say_where_and_what() {
-        let told =
-            |fixes: &[RouteFixInput], conditions| brief_route(fixes, &conditions).unwrap_err().to_string();
+        let told = |fixes: &[RouteFixInput<'_>], conditions| {
+            brief_route(fixes, &conditions).unwrap_err().to_string()
+        };
         let with = |change: fn(&mut RouteFixInput)| {
             let mut fixes = fixes();
             change(&mut fixes[1]);
@@ -639,6 +669,29 @@ mod tests {
         assert!(told(&same, conditions()).starts_with("route leg 2: the two stations are at the same place"));
         let windy = RouteConditionsInput { wind_speed_kt: f64::NAN, ..conditions() };
         assert!(told(&fixes(), windy).starts_with("wind_speed_kt is NaN kt"));
+    }
+
+    /// Half-way between two levels, where only the speed differs; the one wind is not looked at then.
+    #[test]
+    fn winds_by_level_are_those_at_the_altitude_flown() {
+        let level = |pressure_altitude_ft, wind_speed_kt| WindLevelInput {
+            pressure_altitude_ft,
+            wind_from_deg: 255.0,
+            wind_speed_kt,
+        };
+        let (levels, own) = ([level(30_000.0, 70.0), level(40_000.0, 100.0)], [level(30_000.0, 40.0)]);
+        let conditions =
+            RouteConditionsInput { wind_levels: &levels, wind_speed_kt: f64::NAN, ..conditions() };
+        let mut fixes = fixes();
+        fixes[2].wind_levels = &own;
+        let route = brief_route(&fixes, &conditions).unwrap();
+        for (leg, speed_kt) in route.legs().iter().zip([85.0, 40.0, 85.0]) {
+            assert!((leg.wind_speed_kt - speed_kt).abs() < 1e-9 && (leg.wind_from_deg - 255.0).abs() < 1e-9);
+        }
+        let wrong = [level(30_000.0, 40.0), level(40_000.0, -1.0)];
+        fixes[2].wind_levels = &wrong;
+        let told = brief_route(&fixes, &conditions).unwrap_err().to_string();
+        assert_eq!(told, "route fix 3: wind level 2: wind_speed_kt is -1 kt; allowed: from 0.0 to 1000.0 kt");
     }
 
     #[test]

@@ -51,6 +51,7 @@ from ._flight import Flight, FlightState, Sureness, course_change_overshoots, co
 from ._functions import *  # noqa: F403
 from ._legs import GroundPath, Leg, PathSegment, fly_legs
 from ._native import NavigationError, __version__
+from ._route import RouteBrief, RouteConditions, RouteFix, RouteLeg, RouteTurn, RuleOfThumb, brief_route
 from ._station import Station
 from ._wind_levels import WindLevel
 
@@ -63,11 +64,18 @@ __all__ = [
     "Leg",
     "NavigationError",
     "PathSegment",
+    "RouteBrief",
+    "RouteConditions",
+    "RouteFix",
+    "RouteLeg",
+    "RouteTurn",
+    "RuleOfThumb",
     "Station",
     "Sureness",
     "TurnPoint",
     "WindLevel",
     "__version__",
+    "brief_route",
     "course_change",
     "course_change_overshoots",
     "course_change_sureness",

@@ -317,6 +317,8 @@ class Sureness:
     """The margin by it."""
     by_source_nm: dict[str, float]
     """What one standard deviation of each source is worth."""
+    begin_with_margin_at_dme_nm: float
+    """The DME reading at which the turn begins with the margin added to its lead; NaN if that lies past the station."""
 
     @property
     def foremost(self) -> str | None:

@@ -7,6 +7,7 @@ __all__ = [
     "NavigationError",
     "UNKNOWN_CHOICE",
     "__version__",
+    "brief_route",
     "check_station",
     "course_change",
     "course_change_at",
@@ -39,6 +40,12 @@ def check_station(latitude_deg: float, longitude_deg: float, elevation_ft: float
 def fly_legs(
     legs: list[tuple[str, dict[str, Any]]], conditions: tuple[Any, ...], spacing_nm: float
 ) -> tuple[list[Any], list[tuple[float, float]]]: ...
+def brief_route(
+    fixes: list[tuple[list[float], int, list[list[float]]]],
+    conditions: tuple[list[float], list[list[float]]],
+    asked: tuple[Any, ...] | None,
+    spacing_nm: float,
+) -> tuple[list[dict[str, Any]], list[dict[str, Any]], tuple[float, float]]: ...
 def usual_errors() -> dict[str, float]: ...
 def sureness(
     settings: tuple[Any, ...], errors: tuple[float, ...], limit_nm: float, confidence: float, trials: int, seed: int
