@@ -21,7 +21,8 @@ fn miles(value_nm: f64) -> Result<ArcRadius, Error> {
 
 /// The lead radials off an arc, for a turn of 2.5 NM.
 pub fn lead_radials() -> Result<String, Error> {
-    let head = words(&["arc", "radial", "exact", "plain", "proportion", "third", "sixty", "geometry"]);
+    let head =
+        words(&["arc", "radial", "exact", "plain", "proportion", "third", "added", "sixty", "geometry"]);
     let mut rows = Vec::new();
     for arc_nm in [7.0, 10.0, 15.0, 20.0] {
         for flown in [RadialFlown::Inbound, RadialFlown::Outbound] {

@@ -526,7 +526,8 @@ pub fn cold_temperature_correction_ft(
 /// Cold-temperature correction as the published table has it: rounded up to the next 10 ft.
 ///
 /// The formula of [`cold_temperature_correction_ft`] for a source at sea level, rounded up; between the table's
-/// own heights (200 to 5000 ft) and temperatures (10 to -50 degC) likewise.
+/// own heights (200 to 5000 ft) and temperatures (10 to -50 degC) likewise. To read off between cells instead, take
+/// `cold_temperature_correction_by_method_ft`.
 ///
 /// # Arguments
 /// - `height_ft`: charted height above the altimeter setting source, 0 to 20 000
@@ -542,8 +543,8 @@ pub fn cold_temperature_correction_ft(
 /// A value outside its range.
 ///
 /// # Source
-/// FAA Aeronautical Information Manual, TBL 7-3-1, ICAO Cold Temperature Error Table, from ICAO Doc 8168 volume
-/// I, Table III-1-4-1 b).
+/// FAA Aeronautical Information Manual (20 April 2023), TBL 7-3-1, ICAO Cold Temperature Error Table, from ICAO Doc 8168 Vol I (5th ed. 2006),
+/// Table III-1-4-1 b).
 ///
 /// # Example
 /// ```

@@ -284,7 +284,8 @@ pub fn rule_radials_per_mile(arc_radius_nm: f64) -> Result<f64, Error> {
 /// A value outside its range.
 ///
 /// # Source
-/// CNATRA P-871 chapter 4; CNATRA P-1204 p. 76; CNATRA P-1265 p. 2-10.
+/// CNATRA P-871 chapter 4; CNATRA P-1204 p. 76 (4-01), whose text multiplies by the radials per mile where its worked example adds the miles;
+/// CNATRA P-1265 p. 2-10 (5-99).
 ///
 /// # Example
 /// ```

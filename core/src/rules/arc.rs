@@ -13,6 +13,9 @@ choice! {
         Proportion = 1: "proportion",
         /// A third more inbound, a third less outbound, inside 10 NM. CNATRA P-1265 p. 2-10 (5-99).
         Third = 2: "third",
+        /// The miles of the proportion, added to the lead inbound and taken from it outbound as if they were radials: (60 / D) r ± r (90 ± lead) / 90. The
+        /// worked example of CNATRA P-1204 p. 76 (4-01), which contradicts the text beside it.
+        AddedMiles = 3: "added_miles",
     }
 }
 
@@ -52,8 +55,8 @@ pub fn radials_per_mile(arc: ArcRadius) -> Ratio {
 /// Where the exact turn toward the station no longer fits (an arc below twice the radius), the rules still give a number.
 ///
 /// # Source
-/// Named at [`ArcLeadRule`]. The table of P-1204 follows the proportion (18 and 13 radials at 10 NM, 27 and 16 at 7 NM for 2.5 NM);
-/// the worked example beside it adds the corrected miles to the lead and comes to 17.9 for 17.5.
+/// Named at [`ArcLeadRule`]. The page of P-1204 contradicts itself: its table follows the proportion (for 2.5 NM 18 and 13 radials at 10 NM, 27
+/// and 16 at 7 NM, 40 and 20 at 5 NM; the first from 17.5 and 12.5), its worked example adds and comes to 17.9 and 12.9.
 ///
 /// # Example
 /// ```
@@ -70,9 +73,11 @@ pub fn lead_radials(arc: ArcRadius, turn_radius: ArcRadius, flown: RadialFlown, 
         RadialFlown::Inbound => 1.0,
         RadialFlown::Outbound => -1.0,
     };
+    let share = (90.0 + sign * plain_deg) / 90.0;
     degrees(match rule {
         ArcLeadRule::Plain => plain_deg,
-        ArcLeadRule::Proportion => plain_deg * (90.0 + sign * plain_deg) / 90.0,
+        ArcLeadRule::AddedMiles => plain_deg + sign * turn_radius.value().get::<nautical_mile>() * share,
+        ArcLeadRule::Proportion => plain_deg * share,
         ArcLeadRule::Third if arc.value().get::<nautical_mile>() <= 10.0 => plain_deg * (1.0 + sign / 3.0),
         ArcLeadRule::Third => plain_deg,
     })
