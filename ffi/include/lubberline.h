@@ -522,6 +522,66 @@
 #define LUBBER_ERROR_POLE_ON_RHUMB_LINE (-120)
 
 /**
+ * The formula with the elevation of the source, ICAO Doc 8168 Vol I (5th ed. 2006), Part III Section 1 Chapter 4, from memory.
+ */
+#define LUBBER_COLD_TEMPERATURE_METHOD_FORMULA 0
+
+/**
+ * The formula at sea level, rounded up to 10 ft as the cells of the table are: Doc 8168 Vol I, Table III-1-4-1 b), reproduced as FAA Aeronautical Information Manual (AIM) of 2023, TBL 7-3-1.
+ */
+#define LUBBER_COLD_TEMPERATURE_METHOD_TABLE 1
+
+/**
+ * Read off evenly between the cells; the 5 000 ft column above it. AIM of 20 April 2023, 7-3-6 ("interpolation"), and the paragraph on acceptable use of the table.
+ */
+#define LUBBER_COLD_TEMPERATURE_METHOD_INTERPOLATED 2
+
+/**
+ * That, rounded to the nearest 100 ft, which the same paragraph allows except for a minimum. It can come out too small.
+ */
+#define LUBBER_COLD_TEMPERATURE_METHOD_INTERPOLATED_NEAREST_HUNDRED 3
+
+/**
+ * That, rounded up to 100 ft, which the same paragraph allows for a minimum too.
+ */
+#define LUBBER_COLD_TEMPERATURE_METHOD_INTERPOLATED_UP_TO_HUNDRED 4
+
+/**
+ * 4 percent of the height for each 10 °C below standard, Doc 8168 Vol I, Part III Section 1 Chapter 4, 4.3.1, read in a quotation.
+ */
+#define LUBBER_COLD_TEMPERATURE_METHOD_FOUR_PERCENT 5
+
+/**
+ * Hydrostatic balance in a column as much colder than standard as the air at the source. Derived.
+ */
+#define LUBBER_COLD_TEMPERATURE_METHOD_EXACT 6
+
+/**
+ * ICAO Doc 7488/3, Manual of the ICAO Standard Atmosphere, 3rd edition 1993: R = 287.05287 J/(kg K). What the rest of the library takes.
+ */
+#define LUBBER_ATMOSPHERE_EDITION_ICAO1993 0
+
+/**
+ * U.S. Standard Atmosphere, 1976, NOAA-S/T 76-1562, Table 2 (from memory): R = 8314.32 / 28.9644 = 287.05307 J/(kg K).
+ */
+#define LUBBER_ATMOSPHERE_EDITION_UNITED_STATES1976 1
+
+/**
+ * The formula.
+ */
+#define LUBBER_TAS_FACTOR_METHOD_FORMULA 0
+
+/**
+ * Read off evenly between the entries of the table in metres, every 500 m, and rounded to four decimals: its example in SI units does so.
+ */
+#define LUBBER_TAS_FACTOR_METHOD_TABLE_METRES 1
+
+/**
+ * Read off evenly between the entries of the table in feet, every 1 000 ft (the step from memory), and rounded to four decimals.
+ */
+#define LUBBER_TAS_FACTOR_METHOD_TABLE_FEET 2
+
+/**
  * From its point onward.
  */
 #define LUBBER_COURSE_REACH_ONWARD 0
@@ -1057,6 +1117,11 @@
 #define LUBBER_ARC_LEAD_RULE_THIRD 2
 
 /**
+ * The miles of the proportion, added to the lead inbound and taken from it outbound as if they were radials: (60 / D) r ± r (90 ± lead) / 90. The worked example of CNATRA P-1204 p. 76 (4-01), which contradicts the text beside it.
+ */
+#define LUBBER_ARC_LEAD_RULE_ADDED_MILES 3
+
+/**
  * The radius of the turn. CNATRA P-871 chapter 4.
  */
 #define LUBBER_ARC_ENTRY_RULE_RADIUS 0
@@ -1435,6 +1500,36 @@
  * Nothing: there is no turn.
  */
 #define LUBBER_GOVERNOR_NO_TURN 3
+
+/**
+ * From g = 9.80665 m/s² (ICAO Doc 7488/3, 3rd edition 1993) and the exact units.
+ */
+#define LUBBER_TURN_CONSTANTS_EXACT 0
+
+/**
+ * R = 3 431 tan b / (π V) degrees per second, V in knots, and r = V / (20 π R) miles. ICAO Doc 8168 Vol II (5th ed. 2006), Part I Section 2 Chapter 3, 3.1.2.2 b) and c).
+ */
+#define LUBBER_TURN_CONSTANTS_PANS_OPS 1
+
+/**
+ * R = 6 355 tan b / (π V), V in km/h, and r = V / (20 π R) kilometres. The same.
+ */
+#define LUBBER_TURN_CONSTANTS_PANS_OPS_METRIC 2
+
+/**
+ * R = V² / (68 625 tan b) miles, from the gravity that the same document prints, 3.1.2.2 e).
+ */
+#define LUBBER_TURN_CONSTANTS_PANS_OPS_GRAVITY 3
+
+/**
+ * R = V² / (68 625.4 tan b) miles. FAA Order 8260.58, Chapters 1 and 2, from memory.
+ */
+#define LUBBER_TURN_CONSTANTS_FAA_ORDER 4
+
+/**
+ * R = 1 091 tan b / V degrees per second, r = V² / (11.26 tan b) feet, V in knots. FAA-H-8083-25, chapter 5, from memory: 0.3 percent wide.
+ */
+#define LUBBER_TURN_CONSTANTS_HANDBOOK 5
 
 /**
  * Major version of the header.
@@ -4313,7 +4408,8 @@ size_t lubber_cold_temperature_correction_ft_n(size_t count,
  * Cold-temperature correction as the published table has it: rounded up to the next 10 ft.
  *
  * The formula of `lubber_cold_temperature_correction_ft` for a source at sea level, rounded up; between the table's
- * own heights (200 to 5000 ft) and temperatures (10 to -50 degC) likewise.
+ * own heights (200 to 5000 ft) and temperatures (10 to -50 degC) likewise. To read off between cells instead, take
+ * `cold_temperature_correction_by_method_ft`.
  *
  * @param height_ft charted height above the altimeter setting source, 0 to 20 000
  * @param temperature_degc temperature at the altimeter setting source, -200 to 200
@@ -4323,8 +4419,8 @@ size_t lubber_cold_temperature_correction_ft_n(size_t count,
  * Accuracy: All 98 cells of the table.
  * Degenerate cases: Warmer than 15 degC there is no correction, and none without height.
  * Errors: A value outside its range.
- * Source: FAA Aeronautical Information Manual, TBL 7-3-1, ICAO Cold Temperature Error Table, from ICAO Doc 8168 volume
- * I, Table III-1-4-1 b).
+ * Source: FAA Aeronautical Information Manual (20 April 2023), TBL 7-3-1, ICAO Cold Temperature Error Table, from ICAO Doc 8168 Vol I (5th ed. 2006),
+ * Table III-1-4-1 b).
  *
  * Example: lubber_cold_temperature_correction_tabulated_ft(1500.0, -20.0, &value) gives 210
  */
@@ -8368,6 +8464,196 @@ size_t lubber_offset_arc_crossing_n(size_t count,
                                     int32_t *status);
 
 /**
+ * Cold-temperature correction by a named method, to add to an altitude on the procedure.
+ *
+ * The formula; the table, whose cells are the formula at sea level rounded up to 10 ft; the table read off evenly between its cells, as it is or
+ * rounded to the nearest 100 ft or up to 100 ft; 4 percent of the height for each 10 degC; or the exact one. For 8 794 ft at -12 degC the
+ * FAA's example says 500 ft: 534 between the cells of the 5 000 ft column, to the nearest 100.
+ *
+ * @param height_ft charted height above the altimeter setting source, 0 to 20 000
+ * @param temperature_degc temperature at the altimeter setting source, -200 to 200
+ * @param elevation_ft elevation of the altimeter setting source, -16 500 to 60 000; the methods by the table leave it out
+ * @param method which method: LUBBER_COLD_TEMPERATURE_METHOD_FORMULA, LUBBER_COLD_TEMPERATURE_METHOD_TABLE, LUBBER_COLD_TEMPERATURE_METHOD_INTERPOLATED, LUBBER_COLD_TEMPERATURE_METHOD_INTERPOLATED_NEAREST_HUNDRED, LUBBER_COLD_TEMPERATURE_METHOD_INTERPOLATED_UP_TO_HUNDRED, LUBBER_COLD_TEMPERATURE_METHOD_FOUR_PERCENT, LUBBER_COLD_TEMPERATURE_METHOD_EXACT
+ * @param[out] cold_temperature_correction_by_method_ft the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: As published. The nearest 100 ft can be 50 ft too little.
+ * Degenerate cases: The methods that read off between cells have no answer below -50 degC: it is NaN. They take the 5 000 ft column for greater heights, and go
+ * evenly to nothing below 200 ft and between 10 and 15 degC. The others are as their own functions say.
+ * Errors: A value outside its range.
+ * Source: Formula, table and 4 percent: ICAO Doc 8168 Vol I (5th ed. 2006), Part III Section 1 Chapter 4 (the formula from memory) and its Table
+ * III-1-4-1 b). Reading off and rounding: FAA Aeronautical Information Manual (20 April 2023), 7-3-5 and 7-3-6, TBL 7-3-1. Exact: derived.
+ *
+ * Example: lubber_cold_temperature_correction_by_method_ft(8794.0, -12.0, 3206.0, LUBBER_COLD_TEMPERATURE_METHOD_INTERPOLATED, &value) gives 534
+ */
+int32_t lubber_cold_temperature_correction_by_method_ft(double height_ft,
+                                                        double temperature_degc,
+                                                        double elevation_ft,
+                                                        int32_t method,
+                                                        double *cold_temperature_correction_by_method_ft);
+
+/**
+ * `lubber_cold_temperature_correction_by_method_ft` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * `method` is one code for all points: which method: LUBBER_COLD_TEMPERATURE_METHOD_FORMULA, LUBBER_COLD_TEMPERATURE_METHOD_TABLE, LUBBER_COLD_TEMPERATURE_METHOD_INTERPOLATED, LUBBER_COLD_TEMPERATURE_METHOD_INTERPOLATED_NEAREST_HUNDRED, LUBBER_COLD_TEMPERATURE_METHOD_INTERPOLATED_UP_TO_HUNDRED, LUBBER_COLD_TEMPERATURE_METHOD_FOUR_PERCENT, LUBBER_COLD_TEMPERATURE_METHOD_EXACT
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_cold_temperature_correction_by_method_ft_n(size_t count,
+                                                         const double *height_ft,
+                                                         ptrdiff_t height_ft_stride,
+                                                         const double *temperature_degc,
+                                                         ptrdiff_t temperature_degc_stride,
+                                                         const double *elevation_ft,
+                                                         ptrdiff_t elevation_ft_stride,
+                                                         int32_t method,
+                                                         double *cold_temperature_correction_by_method_ft,
+                                                         ptrdiff_t cold_temperature_correction_by_method_ft_stride,
+                                                         int32_t *status);
+
+/**
+ * The speed factor of procedure design by a named method: its formula, or read off its table.
+ *
+ * The formula is that of `procedure_tas_factor`; the table has it to four decimals every 500 m or every 1 000 ft, and between two entries the
+ * factor is taken evenly and rounded to four decimals.
+ *
+ * @param altitude_ft altitude, -2000 to 50 000
+ * @param isa_deviation_k warmer than standard by this, -150 to 150
+ * @param method which method: LUBBER_TAS_FACTOR_METHOD_FORMULA, LUBBER_TAS_FACTOR_METHOD_TABLE_METRES, LUBBER_TAS_FACTOR_METHOD_TABLE_FEET
+ * @param[out] procedure_tas_factor_by_method the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: As published. Reading off adds up to 3e-3 to the factor, most of it above 40 000 ft, and 1e-4 at 6 000 ft.
+ * Degenerate cases: On an entry of the table the methods agree to four decimals.
+ * Errors: A value outside its range.
+ * Source: ICAO Doc 8168 Vol II (5th ed. 2006), Part I Section 4 Chapter 3 Appendix C, Table I-4-3-App C-1: its example in SI units (1.1244 for 1850 m) reads
+ * off the entries for 1500 and 2000 m (1.1046, 1.1329); the step in feet is from memory.
+ *
+ * Example: lubber_procedure_tas_factor_by_method(6069.553806, 15.0, LUBBER_TAS_FACTOR_METHOD_TABLE_METRES, &value) gives 1.1244
+ */
+int32_t lubber_procedure_tas_factor_by_method(double altitude_ft,
+                                              double isa_deviation_k,
+                                              int32_t method,
+                                              double *procedure_tas_factor_by_method);
+
+/**
+ * `lubber_procedure_tas_factor_by_method` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * `method` is one code for all points: which method: LUBBER_TAS_FACTOR_METHOD_FORMULA, LUBBER_TAS_FACTOR_METHOD_TABLE_METRES, LUBBER_TAS_FACTOR_METHOD_TABLE_FEET
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_procedure_tas_factor_by_method_n(size_t count,
+                                               const double *altitude_ft,
+                                               ptrdiff_t altitude_ft_stride,
+                                               const double *isa_deviation_k,
+                                               ptrdiff_t isa_deviation_k_stride,
+                                               int32_t method,
+                                               double *procedure_tas_factor_by_method,
+                                               ptrdiff_t procedure_tas_factor_by_method_stride,
+                                               int32_t *status);
+
+/**
+ * The standard atmosphere at a pressure altitude by a named edition, with an ISA deviation of the temperature.
+ *
+ * To 80 km both editions have the same layers; the U.S. one of 1976 has the gas constant 8314.32/28.9644 = 287.05307 J/(kg K) for ICAO's 287.05287. Its
+ * pressure is `p0 (p/p0)^(287.05287/287.05307)`.
+ *
+ * @param pressure_altitude_ft altitude, -16 420 to 262 467.2
+ * @param isa_deviation_k warmer than standard by this, -150 to 150
+ * @param edition whose atmosphere: LUBBER_ATMOSPHERE_EDITION_ICAO1993, LUBBER_ATMOSPHERE_EDITION_UNITED_STATES1976
+ * @param[out] temperature_degc Static temperature; may be NULL
+ * @param[out] pressure_hpa Static pressure; may be NULL
+ * @param[out] density_kg_per_m3 Density; may be NULL
+ * @param[out] speed_of_sound_kt Speed of sound; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding. The editions differ by up to 8e-6 of the pressure and the density, 0.0002 kt of the speed of sound.
+ * Degenerate cases: With ICAO's edition it is `standard_atmosphere`.
+ * Errors: A value outside its range.
+ * Source: ICAO Doc 7488/3, Manual of the ICAO Standard Atmosphere, 3rd edition 1993; U.S. Standard Atmosphere, 1976, NOAA-S/T 76-1562, Table 2 (the
+ * constants from memory, the layers' pressures read in a transcription).
+ *
+ * Example: lubber_standard_atmosphere_by_edition(104986.87664, 0.0, LUBBER_ATMOSPHERE_EDITION_ICAO1993, NULL, &value, NULL, NULL) gives 8.68016
+ */
+int32_t lubber_standard_atmosphere_by_edition(double pressure_altitude_ft,
+                                              double isa_deviation_k,
+                                              int32_t edition,
+                                              double *temperature_degc,
+                                              double *pressure_hpa,
+                                              double *density_kg_per_m3,
+                                              double *speed_of_sound_kt);
+
+/**
+ * `lubber_standard_atmosphere_by_edition` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * `edition` is one code for all points: whose atmosphere: LUBBER_ATMOSPHERE_EDITION_ICAO1993, LUBBER_ATMOSPHERE_EDITION_UNITED_STATES1976
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_standard_atmosphere_by_edition_n(size_t count,
+                                               const double *pressure_altitude_ft,
+                                               ptrdiff_t pressure_altitude_ft_stride,
+                                               const double *isa_deviation_k,
+                                               ptrdiff_t isa_deviation_k_stride,
+                                               int32_t edition,
+                                               double *temperature_degc,
+                                               ptrdiff_t temperature_degc_stride,
+                                               double *pressure_hpa,
+                                               ptrdiff_t pressure_hpa_stride,
+                                               double *density_kg_per_m3,
+                                               ptrdiff_t density_kg_per_m3_stride,
+                                               double *speed_of_sound_kt,
+                                               ptrdiff_t speed_of_sound_kt_stride,
+                                               int32_t *status);
+
+/**
+ * Rate and radius of a level turn in still air with the constants that a named source prints.
+ *
+ * Sources round gravity and the units, each in its own way: 3 431 / pi for the rate in knots, 6 355 / pi in km/h, 68 625 or 68 625.4 for the radius, 1 091
+ * and 11.26 in the handbook. Exact are 1 092.206 and 68 625.37.
+ *
+ * @param true_airspeed_kt true airspeed, above 0 to 5000
+ * @param bank_deg bank angle, above 0 to below 90
+ * @param constants whose constants: LUBBER_TURN_CONSTANTS_EXACT, LUBBER_TURN_CONSTANTS_PANS_OPS, LUBBER_TURN_CONSTANTS_PANS_OPS_METRIC, LUBBER_TURN_CONSTANTS_PANS_OPS_GRAVITY, LUBBER_TURN_CONSTANTS_FAA_ORDER, LUBBER_TURN_CONSTANTS_HANDBOOK
+ * @param[out] turn_rate_deg_per_s Rate of turn; may be NULL
+ * @param[out] radius_nm Radius in still air; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: As published: the handbook's radius is 0.3 percent wide, its rate 0.11 percent slow, the others within 0.01 percent of exact.
+ * Degenerate cases: No limit of the rate is applied; see `limited_turn`.
+ * Errors: A value outside its range.
+ * Source: ICAO Doc 8168 Vol II (5th ed. 2006), Part I Section 2 Chapter 3, 3.1.2.2; FAA Order 8260.58, Chapters 1 and 2 (from memory); FAA-H-8083-25,
+ * chapter 5 (from memory); exact: ICAO Doc 7488/3 (3rd edition 1993) for gravity.
+ *
+ * Example: lubber_published_turn(100.0, 25.0, LUBBER_TURN_CONSTANTS_PANS_OPS, &value, NULL) gives 5.0926
+ */
+int32_t lubber_published_turn(double true_airspeed_kt,
+                              double bank_deg,
+                              int32_t constants,
+                              double *turn_rate_deg_per_s,
+                              double *radius_nm);
+
+/**
+ * `lubber_published_turn` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * `constants` is one code for all points: whose constants: LUBBER_TURN_CONSTANTS_EXACT, LUBBER_TURN_CONSTANTS_PANS_OPS, LUBBER_TURN_CONSTANTS_PANS_OPS_METRIC, LUBBER_TURN_CONSTANTS_PANS_OPS_GRAVITY, LUBBER_TURN_CONSTANTS_FAA_ORDER, LUBBER_TURN_CONSTANTS_HANDBOOK
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_published_turn_n(size_t count,
+                               const double *true_airspeed_kt,
+                               ptrdiff_t true_airspeed_kt_stride,
+                               const double *bank_deg,
+                               ptrdiff_t bank_deg_stride,
+                               int32_t constants,
+                               double *turn_rate_deg_per_s,
+                               ptrdiff_t turn_rate_deg_per_s_stride,
+                               double *radius_nm,
+                               ptrdiff_t radius_nm_stride,
+                               int32_t *status);
+
+/**
  * The greatest ground distance at which a station is received over a smooth earth.
  *
  * `Re (acos(Re / (Re + h1)) + acos(Re / (Re + h2)))` with `Re` 4/3 of the earth's radius, or a factor times `sqrt(h1) + sqrt(h2)`.
@@ -10249,7 +10535,7 @@ size_t lubber_rule_off_course_error_n(size_t count,
  * @param arc_radius_nm distance of the arc from the station, above 0 to 5000
  * @param turn_radius_nm radius of the turn, above 0 to 5000
  * @param flown whether the radial is flown inbound or outbound: LUBBER_RADIAL_FLOWN_INBOUND, LUBBER_RADIAL_FLOWN_OUTBOUND
- * @param rule which correction: LUBBER_ARC_LEAD_RULE_PLAIN, LUBBER_ARC_LEAD_RULE_PROPORTION, LUBBER_ARC_LEAD_RULE_THIRD
+ * @param rule which correction: LUBBER_ARC_LEAD_RULE_PLAIN, LUBBER_ARC_LEAD_RULE_PROPORTION, LUBBER_ARC_LEAD_RULE_THIRD, LUBBER_ARC_LEAD_RULE_ADDED_MILES
  * @param[out] rule_deg The rule's answer; may be NULL
  * @param[out] exact_deg The exact answer; may be NULL
  * @param[out] error_deg The error: the sum of the terms; may be NULL
@@ -10281,7 +10567,7 @@ int32_t lubber_rule_lead_radials_error(double arc_radius_nm,
  *
  * `flown` is one code for all points: whether the radial is flown inbound or outbound: LUBBER_RADIAL_FLOWN_INBOUND, LUBBER_RADIAL_FLOWN_OUTBOUND
  *
- * `rule` is one code for all points: which correction: LUBBER_ARC_LEAD_RULE_PLAIN, LUBBER_ARC_LEAD_RULE_PROPORTION, LUBBER_ARC_LEAD_RULE_THIRD
+ * `rule` is one code for all points: which correction: LUBBER_ARC_LEAD_RULE_PLAIN, LUBBER_ARC_LEAD_RULE_PROPORTION, LUBBER_ARC_LEAD_RULE_THIRD, LUBBER_ARC_LEAD_RULE_ADDED_MILES
  *
  * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
  */
@@ -11386,14 +11672,15 @@ size_t lubber_rule_radials_per_mile_n(size_t count,
  * @param arc_radius_nm distance of the arc from the station, above 0 to 5000
  * @param turn_radius_nm radius of the turn, above 0 to 5000
  * @param flown whether the radial is flown inbound or outbound: LUBBER_RADIAL_FLOWN_INBOUND, LUBBER_RADIAL_FLOWN_OUTBOUND
- * @param rule which correction: LUBBER_ARC_LEAD_RULE_PLAIN, LUBBER_ARC_LEAD_RULE_PROPORTION, LUBBER_ARC_LEAD_RULE_THIRD
+ * @param rule which correction: LUBBER_ARC_LEAD_RULE_PLAIN, LUBBER_ARC_LEAD_RULE_PROPORTION, LUBBER_ARC_LEAD_RULE_THIRD, LUBBER_ARC_LEAD_RULE_ADDED_MILES
  * @param[out] rule_lead_radials_deg the result; may be NULL
  * @return LUBBER_OK, or a negative status with every output NaN
  *
  * Accuracy: A rule. See `arc_exit` for the exact lead in wind and with roll.
  * Degenerate cases: Where the exact turn toward the station no longer fits, the rules still give a number.
  * Errors: A value outside its range.
- * Source: CNATRA P-871 chapter 4; CNATRA P-1204 p. 76; CNATRA P-1265 p. 2-10.
+ * Source: CNATRA P-871 chapter 4; CNATRA P-1204 p. 76 (4-01), whose text multiplies by the radials per mile where its worked example adds the miles;
+ * CNATRA P-1265 p. 2-10 (5-99).
  *
  * Example: lubber_rule_lead_radials_deg(10.0, 2.5, LUBBER_RADIAL_FLOWN_INBOUND, LUBBER_ARC_LEAD_RULE_PROPORTION, &value) gives 17.5
  */
@@ -11408,7 +11695,7 @@ int32_t lubber_rule_lead_radials_deg(double arc_radius_nm,
  *
  * `flown` is one code for all points: whether the radial is flown inbound or outbound: LUBBER_RADIAL_FLOWN_INBOUND, LUBBER_RADIAL_FLOWN_OUTBOUND
  *
- * `rule` is one code for all points: which correction: LUBBER_ARC_LEAD_RULE_PLAIN, LUBBER_ARC_LEAD_RULE_PROPORTION, LUBBER_ARC_LEAD_RULE_THIRD
+ * `rule` is one code for all points: which correction: LUBBER_ARC_LEAD_RULE_PLAIN, LUBBER_ARC_LEAD_RULE_PROPORTION, LUBBER_ARC_LEAD_RULE_THIRD, LUBBER_ARC_LEAD_RULE_ADDED_MILES
  *
  * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
  */

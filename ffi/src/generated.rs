@@ -203,6 +203,30 @@ pub const LUBBER_ERROR_NO_SUCH_DATE: i32 = -118;
 pub const LUBBER_ERROR_BELOW_STATION: i32 = -119;
 /// The rhumb line meets a pole before its end.
 pub const LUBBER_ERROR_POLE_ON_RHUMB_LINE: i32 = -120;
+/// The formula with the elevation of the source, ICAO Doc 8168 Vol I (5th ed. 2006), Part III Section 1 Chapter 4, from memory.
+pub const LUBBER_COLD_TEMPERATURE_METHOD_FORMULA: i32 = 0;
+/// The formula at sea level, rounded up to 10 ft as the cells of the table are: Doc 8168 Vol I, Table III-1-4-1 b), reproduced as FAA Aeronautical Information Manual (AIM) of 2023, TBL 7-3-1.
+pub const LUBBER_COLD_TEMPERATURE_METHOD_TABLE: i32 = 1;
+/// Read off evenly between the cells; the 5 000 ft column above it. AIM of 20 April 2023, 7-3-6 ("interpolation"), and the paragraph on acceptable use of the table.
+pub const LUBBER_COLD_TEMPERATURE_METHOD_INTERPOLATED: i32 = 2;
+/// That, rounded to the nearest 100 ft, which the same paragraph allows except for a minimum. It can come out too small.
+pub const LUBBER_COLD_TEMPERATURE_METHOD_INTERPOLATED_NEAREST_HUNDRED: i32 = 3;
+/// That, rounded up to 100 ft, which the same paragraph allows for a minimum too.
+pub const LUBBER_COLD_TEMPERATURE_METHOD_INTERPOLATED_UP_TO_HUNDRED: i32 = 4;
+/// 4 percent of the height for each 10 °C below standard, Doc 8168 Vol I, Part III Section 1 Chapter 4, 4.3.1, read in a quotation.
+pub const LUBBER_COLD_TEMPERATURE_METHOD_FOUR_PERCENT: i32 = 5;
+/// Hydrostatic balance in a column as much colder than standard as the air at the source. Derived.
+pub const LUBBER_COLD_TEMPERATURE_METHOD_EXACT: i32 = 6;
+/// ICAO Doc 7488/3, Manual of the ICAO Standard Atmosphere, 3rd edition 1993: R = 287.05287 J/(kg K). What the rest of the library takes.
+pub const LUBBER_ATMOSPHERE_EDITION_ICAO1993: i32 = 0;
+/// U.S. Standard Atmosphere, 1976, NOAA-S/T 76-1562, Table 2 (from memory): R = 8314.32 / 28.9644 = 287.05307 J/(kg K).
+pub const LUBBER_ATMOSPHERE_EDITION_UNITED_STATES1976: i32 = 1;
+/// The formula.
+pub const LUBBER_TAS_FACTOR_METHOD_FORMULA: i32 = 0;
+/// Read off evenly between the entries of the table in metres, every 500 m, and rounded to four decimals: its example in SI units does so.
+pub const LUBBER_TAS_FACTOR_METHOD_TABLE_METRES: i32 = 1;
+/// Read off evenly between the entries of the table in feet, every 1 000 ft (the step from memory), and rounded to four decimals.
+pub const LUBBER_TAS_FACTOR_METHOD_TABLE_FEET: i32 = 2;
 /// From its point onward.
 pub const LUBBER_COURSE_REACH_ONWARD: i32 = 0;
 /// Both ways.
@@ -417,6 +441,8 @@ pub const LUBBER_ARC_LEAD_RULE_PLAIN: i32 = 0;
 pub const LUBBER_ARC_LEAD_RULE_PROPORTION: i32 = 1;
 /// A third more inbound, a third less outbound, inside 10 NM. CNATRA P-1265 p. 2-10 (5-99).
 pub const LUBBER_ARC_LEAD_RULE_THIRD: i32 = 2;
+/// The miles of the proportion, added to the lead inbound and taken from it outbound as if they were radials: (60 / D) r ± r (90 ± lead) / 90. The worked example of CNATRA P-1204 p. 76 (4-01), which contradicts the text beside it.
+pub const LUBBER_ARC_LEAD_RULE_ADDED_MILES: i32 = 3;
 /// The radius of the turn. CNATRA P-871 chapter 4.
 pub const LUBBER_ARC_ENTRY_RULE_RADIUS: i32 = 0;
 /// The radius, and on an arc inside 12 NM half a mile more outbound, half a mile less inbound. CNATRA P-1265 p. 2-11 (5-99).
@@ -569,6 +595,18 @@ pub const LUBBER_GOVERNOR_TURN_RATE_LIMIT: i32 = 1;
 pub const LUBBER_GOVERNOR_ROLL_RATE: i32 = 2;
 /// Nothing: there is no turn.
 pub const LUBBER_GOVERNOR_NO_TURN: i32 = 3;
+/// From g = 9.80665 m/s² (ICAO Doc 7488/3, 3rd edition 1993) and the exact units.
+pub const LUBBER_TURN_CONSTANTS_EXACT: i32 = 0;
+/// R = 3 431 tan b / (π V) degrees per second, V in knots, and r = V / (20 π R) miles. ICAO Doc 8168 Vol II (5th ed. 2006), Part I Section 2 Chapter 3, 3.1.2.2 b) and c).
+pub const LUBBER_TURN_CONSTANTS_PANS_OPS: i32 = 1;
+/// R = 6 355 tan b / (π V), V in km/h, and r = V / (20 π R) kilometres. The same.
+pub const LUBBER_TURN_CONSTANTS_PANS_OPS_METRIC: i32 = 2;
+/// R = V² / (68 625 tan b) miles, from the gravity that the same document prints, 3.1.2.2 e).
+pub const LUBBER_TURN_CONSTANTS_PANS_OPS_GRAVITY: i32 = 3;
+/// R = V² / (68 625.4 tan b) miles. FAA Order 8260.58, Chapters 1 and 2, from memory.
+pub const LUBBER_TURN_CONSTANTS_FAA_ORDER: i32 = 4;
+/// R = 1 091 tan b / V degrees per second, r = V² / (11.26 tan b) feet, V in knots. FAA-H-8083-25, chapter 5, from memory: 0.3 percent wide.
+pub const LUBBER_TURN_CONSTANTS_HANDBOOK: i32 = 5;
 
 /// What a status means: a text that lives forever; for a number that is no status, a text that says so. Never null.
 #[unsafe(no_mangle)]
@@ -3786,7 +3824,8 @@ pub unsafe extern "C" fn lubber_cold_temperature_correction_ft_n(
 /// Cold-temperature correction as the published table has it: rounded up to the next 10 ft.
 ///
 /// The formula of `lubber_cold_temperature_correction_ft` for a source at sea level, rounded up; between the table's
-/// own heights (200 to 5000 ft) and temperatures (10 to -50 degC) likewise.
+/// own heights (200 to 5000 ft) and temperatures (10 to -50 degC) likewise. To read off between cells instead, take
+/// `cold_temperature_correction_by_method_ft`.
 ///
 /// @param height_ft charted height above the altimeter setting source, 0 to 20 000
 /// @param temperature_degc temperature at the altimeter setting source, -200 to 200
@@ -3796,8 +3835,8 @@ pub unsafe extern "C" fn lubber_cold_temperature_correction_ft_n(
 /// Accuracy: All 98 cells of the table.
 /// Degenerate cases: Warmer than 15 degC there is no correction, and none without height.
 /// Errors: A value outside its range.
-/// Source: FAA Aeronautical Information Manual, TBL 7-3-1, ICAO Cold Temperature Error Table, from ICAO Doc 8168 volume
-/// I, Table III-1-4-1 b).
+/// Source: FAA Aeronautical Information Manual (20 April 2023), TBL 7-3-1, ICAO Cold Temperature Error Table, from ICAO Doc 8168 Vol I (5th ed. 2006),
+/// Table III-1-4-1 b).
 ///
 /// Example: lubber_cold_temperature_correction_tabulated_ft(1500.0, -20.0, &value) gives 210
 ///
@@ -9148,6 +9187,276 @@ pub unsafe extern "C" fn lubber_offset_arc_crossing_n(
     unsafe { many(const { Function::named("offset_arc_crossing") }, count, &inputs, &outputs, status) }
 }
 
+/// Cold-temperature correction by a named method, to add to an altitude on the procedure.
+///
+/// The formula; the table, whose cells are the formula at sea level rounded up to 10 ft; the table read off evenly between its cells, as it is or
+/// rounded to the nearest 100 ft or up to 100 ft; 4 percent of the height for each 10 degC; or the exact one. For 8 794 ft at -12 degC the
+/// FAA's example says 500 ft: 534 between the cells of the 5 000 ft column, to the nearest 100.
+///
+/// @param height_ft charted height above the altimeter setting source, 0 to 20 000
+/// @param temperature_degc temperature at the altimeter setting source, -200 to 200
+/// @param elevation_ft elevation of the altimeter setting source, -16 500 to 60 000; the methods by the table leave it out
+/// @param method which method: LUBBER_COLD_TEMPERATURE_METHOD_FORMULA, LUBBER_COLD_TEMPERATURE_METHOD_TABLE, LUBBER_COLD_TEMPERATURE_METHOD_INTERPOLATED, LUBBER_COLD_TEMPERATURE_METHOD_INTERPOLATED_NEAREST_HUNDRED, LUBBER_COLD_TEMPERATURE_METHOD_INTERPOLATED_UP_TO_HUNDRED, LUBBER_COLD_TEMPERATURE_METHOD_FOUR_PERCENT, LUBBER_COLD_TEMPERATURE_METHOD_EXACT
+/// @param[out] cold_temperature_correction_by_method_ft the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: As published. The nearest 100 ft can be 50 ft too little.
+/// Degenerate cases: The methods that read off between cells have no answer below -50 degC: it is NaN. They take the 5 000 ft column for greater heights, and go
+/// evenly to nothing below 200 ft and between 10 and 15 degC. The others are as their own functions say.
+/// Errors: A value outside its range.
+/// Source: Formula, table and 4 percent: ICAO Doc 8168 Vol I (5th ed. 2006), Part III Section 1 Chapter 4 (the formula from memory) and its Table
+/// III-1-4-1 b). Reading off and rounding: FAA Aeronautical Information Manual (20 April 2023), 7-3-5 and 7-3-6, TBL 7-3-1. Exact: derived.
+///
+/// Example: lubber_cold_temperature_correction_by_method_ft(8794.0, -12.0, 3206.0, LUBBER_COLD_TEMPERATURE_METHOD_INTERPOLATED, &value) gives 534
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_cold_temperature_correction_by_method_ft(
+    height_ft: f64,
+    temperature_degc: f64,
+    elevation_ft: f64,
+    method: i32,
+    cold_temperature_correction_by_method_ft: *mut f64,
+) -> i32 {
+    let answer = || {
+        if [height_ft, temperature_degc, elevation_ft].iter().any(|number: &f64| number.is_nan()) { return Ok([f64::NAN; 1]) }
+        plain::cold_temperature_correction_by_method_ft(height_ft, temperature_degc, elevation_ft, lubberline::air::ColdTemperatureMethod::from_code("method", f64::from(method))?).map(|answer| [answer])
+    };
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [cold_temperature_correction_by_method_ft]) }
+}
+
+/// `lubber_cold_temperature_correction_by_method_ft` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// `method` is one code for all points: which method: LUBBER_COLD_TEMPERATURE_METHOD_FORMULA, LUBBER_COLD_TEMPERATURE_METHOD_TABLE, LUBBER_COLD_TEMPERATURE_METHOD_INTERPOLATED, LUBBER_COLD_TEMPERATURE_METHOD_INTERPOLATED_NEAREST_HUNDRED, LUBBER_COLD_TEMPERATURE_METHOD_INTERPOLATED_UP_TO_HUNDRED, LUBBER_COLD_TEMPERATURE_METHOD_FOUR_PERCENT, LUBBER_COLD_TEMPERATURE_METHOD_EXACT
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_cold_temperature_correction_by_method_ft_n(
+    count: usize,
+    height_ft: *const f64,
+    height_ft_stride: isize,
+    temperature_degc: *const f64,
+    temperature_degc_stride: isize,
+    elevation_ft: *const f64,
+    elevation_ft_stride: isize,
+    method: i32,
+    cold_temperature_correction_by_method_ft: *mut f64,
+    cold_temperature_correction_by_method_ft_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let method = f64::from(method);
+    let (inputs, outputs) = ([Array::input(height_ft, height_ft_stride), Array::input(temperature_degc, temperature_degc_stride), Array::input(elevation_ft, elevation_ft_stride), Array::input(&raw const method, 0)], [Array::output(cold_temperature_correction_by_method_ft, cold_temperature_correction_by_method_ft_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("cold_temperature_correction_by_method_ft") }, count, &inputs, &outputs, status) }
+}
+
+/// The speed factor of procedure design by a named method: its formula, or read off its table.
+///
+/// The formula is that of `procedure_tas_factor`; the table has it to four decimals every 500 m or every 1 000 ft, and between two entries the
+/// factor is taken evenly and rounded to four decimals.
+///
+/// @param altitude_ft altitude, -2000 to 50 000
+/// @param isa_deviation_k warmer than standard by this, -150 to 150
+/// @param method which method: LUBBER_TAS_FACTOR_METHOD_FORMULA, LUBBER_TAS_FACTOR_METHOD_TABLE_METRES, LUBBER_TAS_FACTOR_METHOD_TABLE_FEET
+/// @param[out] procedure_tas_factor_by_method the result; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: As published. Reading off adds up to 3e-3 to the factor, most of it above 40 000 ft, and 1e-4 at 6 000 ft.
+/// Degenerate cases: On an entry of the table the methods agree to four decimals.
+/// Errors: A value outside its range.
+/// Source: ICAO Doc 8168 Vol II (5th ed. 2006), Part I Section 4 Chapter 3 Appendix C, Table I-4-3-App C-1: its example in SI units (1.1244 for 1850 m) reads
+/// off the entries for 1500 and 2000 m (1.1046, 1.1329); the step in feet is from memory.
+///
+/// Example: lubber_procedure_tas_factor_by_method(6069.553806, 15.0, LUBBER_TAS_FACTOR_METHOD_TABLE_METRES, &value) gives 1.1244
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_procedure_tas_factor_by_method(
+    altitude_ft: f64,
+    isa_deviation_k: f64,
+    method: i32,
+    procedure_tas_factor_by_method: *mut f64,
+) -> i32 {
+    let answer = || {
+        if [altitude_ft, isa_deviation_k].iter().any(|number: &f64| number.is_nan()) { return Ok([f64::NAN; 1]) }
+        plain::procedure_tas_factor_by_method(altitude_ft, isa_deviation_k, lubberline::air::TasFactorMethod::from_code("method", f64::from(method))?).map(|answer| [answer])
+    };
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [procedure_tas_factor_by_method]) }
+}
+
+/// `lubber_procedure_tas_factor_by_method` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// `method` is one code for all points: which method: LUBBER_TAS_FACTOR_METHOD_FORMULA, LUBBER_TAS_FACTOR_METHOD_TABLE_METRES, LUBBER_TAS_FACTOR_METHOD_TABLE_FEET
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_procedure_tas_factor_by_method_n(
+    count: usize,
+    altitude_ft: *const f64,
+    altitude_ft_stride: isize,
+    isa_deviation_k: *const f64,
+    isa_deviation_k_stride: isize,
+    method: i32,
+    procedure_tas_factor_by_method: *mut f64,
+    procedure_tas_factor_by_method_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let method = f64::from(method);
+    let (inputs, outputs) = ([Array::input(altitude_ft, altitude_ft_stride), Array::input(isa_deviation_k, isa_deviation_k_stride), Array::input(&raw const method, 0)], [Array::output(procedure_tas_factor_by_method, procedure_tas_factor_by_method_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("procedure_tas_factor_by_method") }, count, &inputs, &outputs, status) }
+}
+
+/// The standard atmosphere at a pressure altitude by a named edition, with an ISA deviation of the temperature.
+///
+/// To 80 km both editions have the same layers; the U.S. one of 1976 has the gas constant 8314.32/28.9644 = 287.05307 J/(kg K) for ICAO's 287.05287. Its
+/// pressure is `p0 (p/p0)^(287.05287/287.05307)`.
+///
+/// @param pressure_altitude_ft altitude, -16 420 to 262 467.2
+/// @param isa_deviation_k warmer than standard by this, -150 to 150
+/// @param edition whose atmosphere: LUBBER_ATMOSPHERE_EDITION_ICAO1993, LUBBER_ATMOSPHERE_EDITION_UNITED_STATES1976
+/// @param[out] temperature_degc Static temperature; may be NULL
+/// @param[out] pressure_hpa Static pressure; may be NULL
+/// @param[out] density_kg_per_m3 Density; may be NULL
+/// @param[out] speed_of_sound_kt Speed of sound; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding. The editions differ by up to 8e-6 of the pressure and the density, 0.0002 kt of the speed of sound.
+/// Degenerate cases: With ICAO's edition it is `standard_atmosphere`.
+/// Errors: A value outside its range.
+/// Source: ICAO Doc 7488/3, Manual of the ICAO Standard Atmosphere, 3rd edition 1993; U.S. Standard Atmosphere, 1976, NOAA-S/T 76-1562, Table 2 (the
+/// constants from memory, the layers' pressures read in a transcription).
+///
+/// Example: lubber_standard_atmosphere_by_edition(104986.87664, 0.0, LUBBER_ATMOSPHERE_EDITION_ICAO1993, NULL, &value, NULL, NULL) gives 8.68016
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_standard_atmosphere_by_edition(
+    pressure_altitude_ft: f64,
+    isa_deviation_k: f64,
+    edition: i32,
+    temperature_degc: *mut f64,
+    pressure_hpa: *mut f64,
+    density_kg_per_m3: *mut f64,
+    speed_of_sound_kt: *mut f64,
+) -> i32 {
+    let answer = || {
+        if [pressure_altitude_ft, isa_deviation_k].iter().any(|number: &f64| number.is_nan()) { return Ok([f64::NAN; 4]) }
+        plain::standard_atmosphere_by_edition(pressure_altitude_ft, isa_deviation_k, lubberline::air::AtmosphereEdition::from_code("edition", f64::from(edition))?).map(|answer| [answer.temperature_degc, answer.pressure_hpa, answer.density_kg_per_m3, answer.speed_of_sound_kt])
+    };
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [temperature_degc, pressure_hpa, density_kg_per_m3, speed_of_sound_kt]) }
+}
+
+/// `lubber_standard_atmosphere_by_edition` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// `edition` is one code for all points: whose atmosphere: LUBBER_ATMOSPHERE_EDITION_ICAO1993, LUBBER_ATMOSPHERE_EDITION_UNITED_STATES1976
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_standard_atmosphere_by_edition_n(
+    count: usize,
+    pressure_altitude_ft: *const f64,
+    pressure_altitude_ft_stride: isize,
+    isa_deviation_k: *const f64,
+    isa_deviation_k_stride: isize,
+    edition: i32,
+    temperature_degc: *mut f64,
+    temperature_degc_stride: isize,
+    pressure_hpa: *mut f64,
+    pressure_hpa_stride: isize,
+    density_kg_per_m3: *mut f64,
+    density_kg_per_m3_stride: isize,
+    speed_of_sound_kt: *mut f64,
+    speed_of_sound_kt_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let edition = f64::from(edition);
+    let (inputs, outputs) = ([Array::input(pressure_altitude_ft, pressure_altitude_ft_stride), Array::input(isa_deviation_k, isa_deviation_k_stride), Array::input(&raw const edition, 0)], [Array::output(temperature_degc, temperature_degc_stride), Array::output(pressure_hpa, pressure_hpa_stride), Array::output(density_kg_per_m3, density_kg_per_m3_stride), Array::output(speed_of_sound_kt, speed_of_sound_kt_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("standard_atmosphere_by_edition") }, count, &inputs, &outputs, status) }
+}
+
+/// Rate and radius of a level turn in still air with the constants that a named source prints.
+///
+/// Sources round gravity and the units, each in its own way: 3 431 / pi for the rate in knots, 6 355 / pi in km/h, 68 625 or 68 625.4 for the radius, 1 091
+/// and 11.26 in the handbook. Exact are 1 092.206 and 68 625.37.
+///
+/// @param true_airspeed_kt true airspeed, above 0 to 5000
+/// @param bank_deg bank angle, above 0 to below 90
+/// @param constants whose constants: LUBBER_TURN_CONSTANTS_EXACT, LUBBER_TURN_CONSTANTS_PANS_OPS, LUBBER_TURN_CONSTANTS_PANS_OPS_METRIC, LUBBER_TURN_CONSTANTS_PANS_OPS_GRAVITY, LUBBER_TURN_CONSTANTS_FAA_ORDER, LUBBER_TURN_CONSTANTS_HANDBOOK
+/// @param[out] turn_rate_deg_per_s Rate of turn; may be NULL
+/// @param[out] radius_nm Radius in still air; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: As published: the handbook's radius is 0.3 percent wide, its rate 0.11 percent slow, the others within 0.01 percent of exact.
+/// Degenerate cases: No limit of the rate is applied; see `limited_turn`.
+/// Errors: A value outside its range.
+/// Source: ICAO Doc 8168 Vol II (5th ed. 2006), Part I Section 2 Chapter 3, 3.1.2.2; FAA Order 8260.58, Chapters 1 and 2 (from memory); FAA-H-8083-25,
+/// chapter 5 (from memory); exact: ICAO Doc 7488/3 (3rd edition 1993) for gravity.
+///
+/// Example: lubber_published_turn(100.0, 25.0, LUBBER_TURN_CONSTANTS_PANS_OPS, &value, NULL) gives 5.0926
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_published_turn(
+    true_airspeed_kt: f64,
+    bank_deg: f64,
+    constants: i32,
+    turn_rate_deg_per_s: *mut f64,
+    radius_nm: *mut f64,
+) -> i32 {
+    let answer = || {
+        if [true_airspeed_kt, bank_deg].iter().any(|number: &f64| number.is_nan()) { return Ok([f64::NAN; 2]) }
+        plain::published_turn(true_airspeed_kt, bank_deg, lubberline::turn::TurnConstants::from_code("constants", f64::from(constants))?).map(|answer| [answer.turn_rate_deg_per_s, answer.radius_nm])
+    };
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [turn_rate_deg_per_s, radius_nm]) }
+}
+
+/// `lubber_published_turn` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// `constants` is one code for all points: whose constants: LUBBER_TURN_CONSTANTS_EXACT, LUBBER_TURN_CONSTANTS_PANS_OPS, LUBBER_TURN_CONSTANTS_PANS_OPS_METRIC, LUBBER_TURN_CONSTANTS_PANS_OPS_GRAVITY, LUBBER_TURN_CONSTANTS_FAA_ORDER, LUBBER_TURN_CONSTANTS_HANDBOOK
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_published_turn_n(
+    count: usize,
+    true_airspeed_kt: *const f64,
+    true_airspeed_kt_stride: isize,
+    bank_deg: *const f64,
+    bank_deg_stride: isize,
+    constants: i32,
+    turn_rate_deg_per_s: *mut f64,
+    turn_rate_deg_per_s_stride: isize,
+    radius_nm: *mut f64,
+    radius_nm_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let constants = f64::from(constants);
+    let (inputs, outputs) = ([Array::input(true_airspeed_kt, true_airspeed_kt_stride), Array::input(bank_deg, bank_deg_stride), Array::input(&raw const constants, 0)], [Array::output(turn_rate_deg_per_s, turn_rate_deg_per_s_stride), Array::output(radius_nm, radius_nm_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("published_turn") }, count, &inputs, &outputs, status) }
+}
+
 /// The greatest ground distance at which a station is received over a smooth earth.
 ///
 /// `Re (acos(Re / (Re + h1)) + acos(Re / (Re + h2)))` with `Re` 4/3 of the earth's radius, or a factor times `sqrt(h1) + sqrt(h2)`.
@@ -11669,7 +11978,7 @@ pub unsafe extern "C" fn lubber_rule_off_course_error_n(
 /// @param arc_radius_nm distance of the arc from the station, above 0 to 5000
 /// @param turn_radius_nm radius of the turn, above 0 to 5000
 /// @param flown whether the radial is flown inbound or outbound: LUBBER_RADIAL_FLOWN_INBOUND, LUBBER_RADIAL_FLOWN_OUTBOUND
-/// @param rule which correction: LUBBER_ARC_LEAD_RULE_PLAIN, LUBBER_ARC_LEAD_RULE_PROPORTION, LUBBER_ARC_LEAD_RULE_THIRD
+/// @param rule which correction: LUBBER_ARC_LEAD_RULE_PLAIN, LUBBER_ARC_LEAD_RULE_PROPORTION, LUBBER_ARC_LEAD_RULE_THIRD, LUBBER_ARC_LEAD_RULE_ADDED_MILES
 /// @param[out] rule_deg The rule's answer; may be NULL
 /// @param[out] exact_deg The exact answer; may be NULL
 /// @param[out] error_deg The error: the sum of the terms; may be NULL
@@ -11712,7 +12021,7 @@ pub unsafe extern "C" fn lubber_rule_lead_radials_error(
 ///
 /// `flown` is one code for all points: whether the radial is flown inbound or outbound: LUBBER_RADIAL_FLOWN_INBOUND, LUBBER_RADIAL_FLOWN_OUTBOUND
 ///
-/// `rule` is one code for all points: which correction: LUBBER_ARC_LEAD_RULE_PLAIN, LUBBER_ARC_LEAD_RULE_PROPORTION, LUBBER_ARC_LEAD_RULE_THIRD
+/// `rule` is one code for all points: which correction: LUBBER_ARC_LEAD_RULE_PLAIN, LUBBER_ARC_LEAD_RULE_PROPORTION, LUBBER_ARC_LEAD_RULE_THIRD, LUBBER_ARC_LEAD_RULE_ADDED_MILES
 ///
 /// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
 ///
@@ -13182,14 +13491,15 @@ pub unsafe extern "C" fn lubber_rule_radials_per_mile_n(
 /// @param arc_radius_nm distance of the arc from the station, above 0 to 5000
 /// @param turn_radius_nm radius of the turn, above 0 to 5000
 /// @param flown whether the radial is flown inbound or outbound: LUBBER_RADIAL_FLOWN_INBOUND, LUBBER_RADIAL_FLOWN_OUTBOUND
-/// @param rule which correction: LUBBER_ARC_LEAD_RULE_PLAIN, LUBBER_ARC_LEAD_RULE_PROPORTION, LUBBER_ARC_LEAD_RULE_THIRD
+/// @param rule which correction: LUBBER_ARC_LEAD_RULE_PLAIN, LUBBER_ARC_LEAD_RULE_PROPORTION, LUBBER_ARC_LEAD_RULE_THIRD, LUBBER_ARC_LEAD_RULE_ADDED_MILES
 /// @param[out] rule_lead_radials_deg the result; may be NULL
 /// @return LUBBER_OK, or a negative status with every output NaN
 ///
 /// Accuracy: A rule. See `arc_exit` for the exact lead in wind and with roll.
 /// Degenerate cases: Where the exact turn toward the station no longer fits, the rules still give a number.
 /// Errors: A value outside its range.
-/// Source: CNATRA P-871 chapter 4; CNATRA P-1204 p. 76; CNATRA P-1265 p. 2-10.
+/// Source: CNATRA P-871 chapter 4; CNATRA P-1204 p. 76 (4-01), whose text multiplies by the radials per mile where its worked example adds the miles;
+/// CNATRA P-1265 p. 2-10 (5-99).
 ///
 /// Example: lubber_rule_lead_radials_deg(10.0, 2.5, LUBBER_RADIAL_FLOWN_INBOUND, LUBBER_ARC_LEAD_RULE_PROPORTION, &value) gives 17.5
 ///
@@ -13215,7 +13525,7 @@ pub unsafe extern "C" fn lubber_rule_lead_radials_deg(
 ///
 /// `flown` is one code for all points: whether the radial is flown inbound or outbound: LUBBER_RADIAL_FLOWN_INBOUND, LUBBER_RADIAL_FLOWN_OUTBOUND
 ///
-/// `rule` is one code for all points: which correction: LUBBER_ARC_LEAD_RULE_PLAIN, LUBBER_ARC_LEAD_RULE_PROPORTION, LUBBER_ARC_LEAD_RULE_THIRD
+/// `rule` is one code for all points: which correction: LUBBER_ARC_LEAD_RULE_PLAIN, LUBBER_ARC_LEAD_RULE_PROPORTION, LUBBER_ARC_LEAD_RULE_THIRD, LUBBER_ARC_LEAD_RULE_ADDED_MILES
 ///
 /// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
 ///

@@ -1575,6 +1575,54 @@ static size_t many_offset_arc_crossing(size_t count, const double *const *in, co
     return lubber_offset_arc_crossing_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], in[6], in_stride[6], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], out[4], out_stride[4], out[5], out_stride[5], status);
 }
 
+static int32_t call_cold_temperature_correction_by_method_ft(const double *in, double *out)
+{
+    return lubber_cold_temperature_correction_by_method_ft(in[0], in[1], in[2], (int32_t)in[3], &out[0]);
+}
+
+static size_t many_cold_temperature_correction_by_method_ft(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    (void)in_stride; /* a function of choices alone has no use for it */
+    return lubber_cold_temperature_correction_by_method_ft_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], (int32_t)in[3][0], out[0], out_stride[0], status);
+}
+
+static int32_t call_procedure_tas_factor_by_method(const double *in, double *out)
+{
+    return lubber_procedure_tas_factor_by_method(in[0], in[1], (int32_t)in[2], &out[0]);
+}
+
+static size_t many_procedure_tas_factor_by_method(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    (void)in_stride; /* a function of choices alone has no use for it */
+    return lubber_procedure_tas_factor_by_method_n(count, in[0], in_stride[0], in[1], in_stride[1], (int32_t)in[2][0], out[0], out_stride[0], status);
+}
+
+static int32_t call_standard_atmosphere_by_edition(const double *in, double *out)
+{
+    return lubber_standard_atmosphere_by_edition(in[0], in[1], (int32_t)in[2], &out[0], &out[1], &out[2], &out[3]);
+}
+
+static size_t many_standard_atmosphere_by_edition(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    (void)in_stride; /* a function of choices alone has no use for it */
+    return lubber_standard_atmosphere_by_edition_n(count, in[0], in_stride[0], in[1], in_stride[1], (int32_t)in[2][0], out[0], out_stride[0], out[1], out_stride[1], out[2], out_stride[2], out[3], out_stride[3], status);
+}
+
+static int32_t call_published_turn(const double *in, double *out)
+{
+    return lubber_published_turn(in[0], in[1], (int32_t)in[2], &out[0], &out[1]);
+}
+
+static size_t many_published_turn(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    (void)in_stride; /* a function of choices alone has no use for it */
+    return lubber_published_turn_n(count, in[0], in_stride[0], in[1], in_stride[1], (int32_t)in[2][0], out[0], out_stride[0], out[1], out_stride[1], status);
+}
+
 static int32_t call_radio_horizon_nm(const double *in, double *out)
 {
     return lubber_radio_horizon_nm(in[0], in[1], (int32_t)in[2], &out[0]);
@@ -2761,6 +2809,10 @@ static const struct dispatch DISPATCH[] = {
     {"offset_course_crossing", 7, 3, "nnnnnnn", {"latitude_deg", "longitude_deg", "along_first_nm"}, 0, {0.0, 0.0, 90.0, -60.0, 0.0, 3.0, 0.0}, call_offset_course_crossing, many_offset_course_crossing},
     {"offset_offset_crossing", 8, 4, "nnnnnnnn", {"latitude_deg", "longitude_deg", "along_first_nm", "along_second_nm"}, 0, {0.0, 0.0, 90.0, -60.0, 0.0, 3.0, 0.0, 6.0}, call_offset_offset_crossing, many_offset_offset_crossing},
     {"offset_arc_crossing", 7, 6, "nnnnnnn", {"latitude1_deg", "longitude1_deg", "along1_nm", "latitude2_deg", "longitude2_deg", "along2_nm"}, 0, {60.0, -10.0, 90.0, 4.0, 60.0, -9.0, 12.0}, call_offset_arc_crossing, many_offset_arc_crossing},
+    {"cold_temperature_correction_by_method_ft", 4, 1, "nnnc", {"cold_temperature_correction_by_method_ft"}, 0, {8794.0, -12.0, 3206.0, LUBBER_COLD_TEMPERATURE_METHOD_INTERPOLATED}, call_cold_temperature_correction_by_method_ft, many_cold_temperature_correction_by_method_ft},
+    {"procedure_tas_factor_by_method", 3, 1, "nnc", {"procedure_tas_factor_by_method"}, 0, {6069.553806, 15.0, LUBBER_TAS_FACTOR_METHOD_TABLE_METRES}, call_procedure_tas_factor_by_method, many_procedure_tas_factor_by_method},
+    {"standard_atmosphere_by_edition", 3, 4, "nnc", {"temperature_degc", "pressure_hpa", "density_kg_per_m3", "speed_of_sound_kt"}, 0, {104986.87664, 0.0, LUBBER_ATMOSPHERE_EDITION_ICAO1993}, call_standard_atmosphere_by_edition, many_standard_atmosphere_by_edition},
+    {"published_turn", 3, 2, "nnc", {"turn_rate_deg_per_s", "radius_nm"}, 0, {100.0, 25.0, LUBBER_TURN_CONSTANTS_PANS_OPS}, call_published_turn, many_published_turn},
     {"radio_horizon_nm", 3, 1, "nnc", {"radio_horizon_nm"}, 0, {31000.0, 40.0, LUBBER_HORIZON_RULE_FOUR_THIRDS}, call_radio_horizon_nm, many_radio_horizon_nm},
     {"least_reception_height_ft", 3, 1, "nnc", {"least_reception_height_ft"}, 0, {130.0, 0.0, LUBBER_HORIZON_RULE_FOUR_THIRDS}, call_least_reception_height_ft, many_least_reception_height_ft},
     {"service_reach_nm", 3, 1, "cnn", {"service_reach_nm"}, 0, {LUBBER_SERVICE_CLASS_HIGH, 18000.0, 0.0}, call_service_reach_nm, many_service_reach_nm},

@@ -912,6 +912,34 @@ pub const FUNCTIONS: &[Function] = &[
         block: |inputs, outputs, statuses| each(inputs, outputs, statuses, offset_arc_crossing),
     },
     Function {
+        name: "cold_temperature_correction_by_method_ft",
+        inputs: &["height_ft", "temperature_degc", "elevation_ft", "method"],
+        outputs: &["cold_temperature_correction_by_method_ft"],
+        run: |inputs, outputs| one(inputs, outputs, cold_temperature_correction_by_method_ft),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, cold_temperature_correction_by_method_ft),
+    },
+    Function {
+        name: "procedure_tas_factor_by_method",
+        inputs: &["altitude_ft", "isa_deviation_k", "method"],
+        outputs: &["procedure_tas_factor_by_method"],
+        run: |inputs, outputs| one(inputs, outputs, procedure_tas_factor_by_method),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, procedure_tas_factor_by_method),
+    },
+    Function {
+        name: "standard_atmosphere_by_edition",
+        inputs: &["pressure_altitude_ft", "isa_deviation_k", "edition"],
+        outputs: &["temperature_degc", "pressure_hpa", "density_kg_per_m3", "speed_of_sound_kt"],
+        run: |inputs, outputs| one(inputs, outputs, standard_atmosphere_by_edition),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, standard_atmosphere_by_edition),
+    },
+    Function {
+        name: "published_turn",
+        inputs: &["true_airspeed_kt", "bank_deg", "constants"],
+        outputs: &["turn_rate_deg_per_s", "radius_nm"],
+        run: |inputs, outputs| one(inputs, outputs, published_turn),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, published_turn),
+    },
+    Function {
         name: "radio_horizon_nm",
         inputs: &["aircraft_height_ft", "antenna_height_ft", "rule"],
         outputs: &["radio_horizon_nm"],
@@ -2121,6 +2149,34 @@ fn offset_offset_crossing([lat1_deg, lon1_deg, course1_deg, offset1_nm, lat2_deg
 
 fn offset_arc_crossing([lat_deg, lon_deg, course_deg, offset_nm, center_lat_deg, center_lon_deg, radius_nm]: [f64; 7]) -> Result<[f64; 6], Error> {
     super::offset_arc_crossing(lat_deg, lon_deg, course_deg, offset_nm, center_lat_deg, center_lon_deg, radius_nm).map(|answer| [answer.latitude1_deg, answer.longitude1_deg, answer.along1_nm, answer.latitude2_deg, answer.longitude2_deg, answer.along2_nm])
+}
+
+fn cold_temperature_correction_by_method_ft([height_ft, temperature_degc, elevation_ft, method]: [f64; 4]) -> Result<[f64; 1], Error> {
+    if [height_ft, temperature_degc, elevation_ft, method].iter().any(|input: &f64| input.is_nan()) {
+        return Ok([f64::NAN; 1]);
+    }
+    super::cold_temperature_correction_by_method_ft(height_ft, temperature_degc, elevation_ft, crate::air::ColdTemperatureMethod::from_code("method", method)?).map(|answer| [answer])
+}
+
+fn procedure_tas_factor_by_method([altitude_ft, isa_deviation_k, method]: [f64; 3]) -> Result<[f64; 1], Error> {
+    if [altitude_ft, isa_deviation_k, method].iter().any(|input: &f64| input.is_nan()) {
+        return Ok([f64::NAN; 1]);
+    }
+    super::procedure_tas_factor_by_method(altitude_ft, isa_deviation_k, crate::air::TasFactorMethod::from_code("method", method)?).map(|answer| [answer])
+}
+
+fn standard_atmosphere_by_edition([pressure_altitude_ft, isa_deviation_k, edition]: [f64; 3]) -> Result<[f64; 4], Error> {
+    if [pressure_altitude_ft, isa_deviation_k, edition].iter().any(|input: &f64| input.is_nan()) {
+        return Ok([f64::NAN; 4]);
+    }
+    super::standard_atmosphere_by_edition(pressure_altitude_ft, isa_deviation_k, crate::air::AtmosphereEdition::from_code("edition", edition)?).map(|answer| [answer.temperature_degc, answer.pressure_hpa, answer.density_kg_per_m3, answer.speed_of_sound_kt])
+}
+
+fn published_turn([true_airspeed_kt, bank_deg, constants]: [f64; 3]) -> Result<[f64; 2], Error> {
+    if [true_airspeed_kt, bank_deg, constants].iter().any(|input: &f64| input.is_nan()) {
+        return Ok([f64::NAN; 2]);
+    }
+    super::published_turn(true_airspeed_kt, bank_deg, crate::turn::TurnConstants::from_code("constants", constants)?).map(|answer| [answer.turn_rate_deg_per_s, answer.radius_nm])
 }
 
 fn radio_horizon_nm([aircraft_height_ft, antenna_height_ft, rule]: [f64; 3]) -> Result<[f64; 1], Error> {

@@ -24,6 +24,7 @@ __all__ = [
     "CrossTrack",
     "DmeDmeTolerances",
     "DoubleAngle",
+    "EditionAtmosphere",
     "EntrySector",
     "FixError",
     "GeodesicDirect",
@@ -49,6 +50,7 @@ __all__ = [
     "OffsetOffsetCrossing",
     "OffsetPoint",
     "ProcedureTurn",
+    "PublishedTurn",
     "RadialError",
     "RadialIntercept",
     "ReverseTurn",
@@ -121,6 +123,7 @@ __all__ = [
     "cas_from_impact_pressure_kt",
     "cas_from_mach_kt",
     "cas_from_tas_kt",
+    "cold_temperature_correction_by_method_ft",
     "cold_temperature_correction_exact_ft",
     "cold_temperature_correction_ft",
     "cold_temperature_correction_rule_ft",
@@ -209,8 +212,10 @@ __all__ = [
     "pressure_altitude_rule_ft",
     "pressure_ratio",
     "procedure_tas_factor",
+    "procedure_tas_factor_by_method",
     "procedure_turn_45_180",
     "procedure_turn_80_260",
+    "published_turn",
     "radial_error",
     "radial_error_across_nm",
     "radial_from_true_deg",
@@ -272,6 +277,7 @@ __all__ = [
     "splay_distance_nm",
     "stabilization_distance_nm",
     "standard_atmosphere",
+    "standard_atmosphere_by_edition",
     "static_temperature_degc",
     "station_by_bearing_change",
     "station_misalignment_deg",
@@ -311,6 +317,12 @@ __all__ = [
     "wind_triangle",
 ]
 
+_COLD_TEMPERATURE_METHOD = {"formula": 0, "table": 1, "interpolated": 2, "interpolated_nearest_hundred": 3, "interpolated_up_to_hundred": 4, "four_percent": 5, "exact": 6}
+
+_ATMOSPHERE_EDITION = {"icao_1993": 0, "united_states_1976": 1}
+
+_TAS_FACTOR_METHOD = {"formula": 0, "table_metres": 1, "table_feet": 2}
+
 _COURSE_REACH = {"onward": 0, "both_ways": 1}
 
 _ARC_SENSE = {"clockwise": 1, "counterclockwise": -1}
@@ -335,7 +347,7 @@ _LEG_CODE = {"IF": 1, "TF": 2, "CF": 3, "DF": 4, "AF": 5, "RF": 6, "FA": 7, "FC"
 
 _PASSAGE = {"fly_by": 0, "fly_over": 1}
 
-_ARC_LEAD_RULE = {"plain": 0, "proportion": 1, "third": 2}
+_ARC_LEAD_RULE = {"plain": 0, "proportion": 1, "third": 2, "added_miles": 3}
 
 _ARC_ENTRY_RULE = {"radius": 0, "radius_and_half": 1, "half_mile": 2}
 
@@ -364,6 +376,8 @@ _CONTAINMENT = {"percent_95": 0, "percent_96": 1, "percent_97": 2, "percent_98":
 _HORIZON_RULE = {"four_thirds": 0, "feet_miles": 1, "metres_kilometres": 2, "five_quarters": 3}
 
 _SERVICE_CLASS = {"terminal": 0, "low": 1, "high": 2, "vor_low": 3, "vor_high": 4, "dme_low": 5, "dme_high": 6, "terminal_above_ground": 7, "low_above_ground": 8, "high_above_ground": 9, "compass_locator": 10, "ndb_mh": 11, "ndb_h": 12, "ndb_hh": 13}
+
+_TURN_CONSTANTS = {"exact": 0, "pans_ops": 1, "pans_ops_metric": 2, "pans_ops_gravity": 3, "faa_order": 4, "handbook": 5}
 
 
 def radial_tolerance_deg(accuracy, **kwargs):
@@ -3459,7 +3473,8 @@ def cold_temperature_correction_tabulated_ft(height_ft, temperature_degc, **kwar
     r"""Cold-temperature correction as the published table has it: rounded up to the next 10 ft.
 
     The formula of `cold_temperature_correction_ft` for a source at sea level, rounded up; between
-    the table's own heights (200 to 5000 ft) and temperatures (10 to -50 degC) likewise.
+    the table's own heights (200 to 5000 ft) and temperatures (10 to -50 degC) likewise. To read off
+    between cells instead, take `cold_temperature_correction_by_method_ft`.
 
     Parameters
     ----------
@@ -3487,8 +3502,8 @@ def cold_temperature_correction_tabulated_ft(height_ft, temperature_degc, **kwar
 
     Degenerate cases: Warmer than 15 degC there is no correction, and none without height.
 
-    Source: FAA Aeronautical Information Manual, TBL 7-3-1, ICAO Cold Temperature Error Table, from
-    ICAO Doc 8168 volume I, Table III-1-4-1 b).
+    Source: FAA Aeronautical Information Manual (20 April 2023), TBL 7-3-1, ICAO Cold Temperature
+    Error Table, from ICAO Doc 8168 Vol I (5th ed. 2006), Table III-1-4-1 b).
 
     Examples
     --------
@@ -8650,6 +8665,284 @@ def offset_arc_crossing(lat_deg, lon_deg, course_deg, offset_nm, center_lat_deg,
 _scalar_offset_arc_crossing = scalars["offset_arc_crossing"]
 
 
+def cold_temperature_correction_by_method_ft(height_ft, temperature_degc, elevation_ft, method, **kwargs):
+    r"""Cold-temperature correction by a named method, to add to an altitude on the procedure.
+
+    The formula; the table, whose cells are the formula at sea level rounded up to 10 ft; the table
+    read off evenly between its cells, as it is or rounded to the nearest 100 ft or up to 100 ft; 4
+    percent of the height for each 10 degC; or the exact one. For 8 794 ft at -12 degC the FAA's
+    example says 500 ft: 534 between the cells of the 5 000 ft column, to the nearest 100.
+
+    Parameters
+    ----------
+    height_ft : array_like, in feet
+        Charted height above the altimeter setting source, 0 to 20 000.
+    temperature_degc : array_like, in degrees Celsius
+        Temperature at the altimeter setting source, -200 to 200.
+    elevation_ft : array_like, in feet
+        Elevation of the altimeter setting source, -16 500 to 60 000; the methods by the table leave
+        it out.
+    method : {"formula", "table", "interpolated", "interpolated_nearest_hundred", "interpolated_up_to_hundred", "four_percent", "exact"}
+        Which method.
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray, in feet
+        A float if every argument is a plain number.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: As published. The nearest 100 ft can be 50 ft too little.
+
+    Degenerate cases: The methods that read off between cells have no answer below -50 degC: it is
+    NaN. They take the 5 000 ft column for greater heights, and go evenly to nothing below 200 ft
+    and between 10 and 15 degC. The others are as their own functions say.
+
+    Source: Formula, table and 4 percent: ICAO Doc 8168 Vol I (5th ed. 2006), Part III Section 1
+    Chapter 4 (the formula from memory) and its Table III-1-4-1 b). Reading off and rounding: FAA
+    Aeronautical Information Manual (20 April 2023), 7-3-5 and 7-3-6, TBL 7-3-1. Exact: derived.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.cold_temperature_correction_by_method_ft(8794.0, -12.0, 3206.0, 'interpolated'):.0f}"
+    '534'
+    >>> f"{lubberline.cold_temperature_correction_by_method_ft(8794.0, -12.0, 3206.0, 'interpolated_nearest_hundred'):.0f}"
+    '500'
+    >>> [f"{value:.0f}" for value in lubberline.cold_temperature_correction_by_method_ft([8794.0, 8794.0], -12.0, 3206.0, 'interpolated')]
+    ['534', '534']
+    """
+    method = chosen(_COLD_TEMPERATURE_METHOD, "method", method)
+    if not kwargs:
+        answer = _scalar_cold_temperature_correction_by_method_ft(height_ft, temperature_degc, elevation_ft, method)
+        if answer is not None:
+            return answer
+    return ufunc.cold_temperature_correction_by_method_ft(height_ft, temperature_degc, elevation_ft, method, **kwargs)
+
+
+_scalar_cold_temperature_correction_by_method_ft = scalars["cold_temperature_correction_by_method_ft"]
+
+
+def procedure_tas_factor_by_method(altitude_ft, isa_deviation_k, method, **kwargs):
+    r"""The speed factor of procedure design by a named method: its formula, or read off its table.
+
+    The formula is that of `procedure_tas_factor`; the table has it to four decimals every 500 m or
+    every 1 000 ft, and between two entries the factor is taken evenly and rounded to four decimals.
+
+    Parameters
+    ----------
+    altitude_ft : array_like, in feet
+        Altitude, -2000 to 50 000.
+    isa_deviation_k : array_like, in kelvins
+        Warmer than standard by this, -150 to 150.
+    method : {"formula", "table_metres", "table_feet"}
+        Which method.
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    float or numpy.ndarray
+        A float if every argument is a plain number.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: As published. Reading off adds up to 3e-3 to the factor, most of it above 40 000 ft,
+    and 1e-4 at 6 000 ft.
+
+    Degenerate cases: On an entry of the table the methods agree to four decimals.
+
+    Source: ICAO Doc 8168 Vol II (5th ed. 2006), Part I Section 4 Chapter 3 Appendix C, Table
+    I-4-3-App C-1: its example in SI units (1.1244 for 1850 m) reads off the entries for 1500 and
+    2000 m (1.1046, 1.1329); the step in feet is from memory.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.procedure_tas_factor_by_method(6069.553806, 15.0, 'table_metres'):.4f}"
+    '1.1244'
+    >>> f"{lubberline.procedure_tas_factor_by_method(6069.553806, 15.0, 'formula'):.4f}"
+    '1.1243'
+    >>> [f"{value:.4f}" for value in lubberline.procedure_tas_factor_by_method([6069.553806, 6069.553806], 15.0, 'table_metres')]
+    ['1.1244', '1.1244']
+    """
+    method = chosen(_TAS_FACTOR_METHOD, "method", method)
+    if not kwargs:
+        answer = _scalar_procedure_tas_factor_by_method(altitude_ft, isa_deviation_k, method)
+        if answer is not None:
+            return answer
+    return ufunc.procedure_tas_factor_by_method(altitude_ft, isa_deviation_k, method, **kwargs)
+
+
+_scalar_procedure_tas_factor_by_method = scalars["procedure_tas_factor_by_method"]
+
+
+class EditionAtmosphere(NamedTuple):
+    """The air at a pressure altitude by a named edition: what `standard_atmosphere_by_edition` gives."""
+
+    temperature_degc: object
+    """Static temperature."""
+    pressure_hpa: object
+    """Static pressure."""
+    density_kg_per_m3: object
+    """Density."""
+    speed_of_sound_kt: object
+    """Speed of sound."""
+
+
+def standard_atmosphere_by_edition(pressure_altitude_ft, isa_deviation_k, edition, **kwargs):
+    r"""The standard atmosphere at a pressure altitude by a named edition, with an ISA deviation of the temperature.
+
+    To 80 km both editions have the same layers; the U.S. one of 1976 has the gas constant
+    8314.32/28.9644 = 287.05307 J/(kg K) for ICAO's 287.05287. Its pressure is `p0
+    (p/p0)^(287.05287/287.05307)`.
+
+    Parameters
+    ----------
+    pressure_altitude_ft : array_like, in feet
+        Altitude, -16 420 to 262 467.2.
+    isa_deviation_k : array_like, in kelvins
+        Warmer than standard by this, -150 to 150.
+    edition : {"icao_1993", "united_states_1976"}
+        Whose atmosphere.
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    EditionAtmosphere
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `temperature_degc`: Static temperature, in degrees Celsius.
+        `pressure_hpa`: Static pressure, in hectopascals.
+        `density_kg_per_m3`: Density, in kilograms per cubic metre.
+        `speed_of_sound_kt`: Speed of sound, in knots.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: Rounding. The editions differ by up to 8e-6 of the pressure and the density, 0.0002 kt
+    of the speed of sound.
+
+    Degenerate cases: With ICAO's edition it is `standard_atmosphere`.
+
+    Source: ICAO Doc 7488/3, Manual of the ICAO Standard Atmosphere, 3rd edition 1993; U.S. Standard
+    Atmosphere, 1976, NOAA-S/T 76-1562, Table 2 (the constants from memory, the layers' pressures
+    read in a transcription).
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.standard_atmosphere_by_edition(104986.87664, 0.0, 'icao_1993').pressure_hpa:.5f}"
+    '8.68016'
+    >>> f"{lubberline.standard_atmosphere_by_edition(104986.87664, 0.0, 'united_states_1976').pressure_hpa:.5f}"
+    '8.68019'
+    >>> [f"{value:.5f}" for value in lubberline.standard_atmosphere_by_edition([104986.87664, 104986.87664], 0.0, 'icao_1993').pressure_hpa]
+    ['8.68016', '8.68016']
+    """
+    edition = chosen(_ATMOSPHERE_EDITION, "edition", edition)
+    if not kwargs:
+        answer = _scalar_standard_atmosphere_by_edition(pressure_altitude_ft, isa_deviation_k, edition)
+        if answer is not None:
+            return named(EditionAtmosphere, answer)
+    return EditionAtmosphere._make(many("standard_atmosphere_by_edition", EditionAtmosphere._fields, (pressure_altitude_ft, isa_deviation_k, edition), kwargs))
+
+
+_scalar_standard_atmosphere_by_edition = scalars["standard_atmosphere_by_edition"]
+
+
+class PublishedTurn(NamedTuple):
+    """A steady turn with the constants of a named source: what `published_turn` gives."""
+
+    turn_rate_deg_per_s: object
+    """Rate of turn."""
+    radius_nm: object
+    """Radius in still air."""
+
+
+def published_turn(true_airspeed_kt, bank_deg, constants, **kwargs):
+    r"""Rate and radius of a level turn in still air with the constants that a named source prints.
+
+    Sources round gravity and the units, each in its own way: 3 431 / pi for the rate in knots, 6
+    355 / pi in km/h, 68 625 or 68 625.4 for the radius, 1 091 and 11.26 in the handbook. Exact are
+    1 092.206 and 68 625.37.
+
+    Parameters
+    ----------
+    true_airspeed_kt : array_like, in knots
+        True airspeed, above 0 to 5000.
+    bank_deg : array_like, in degrees
+        Bank angle, above 0 to below 90.
+    constants : {"exact", "pans_ops", "pans_ops_metric", "pans_ops_gravity", "faa_order", "handbook"}
+        Whose constants.
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    PublishedTurn
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `turn_rate_deg_per_s`: Rate of turn, in degrees per second.
+        `radius_nm`: Radius in still air, in nautical miles.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range. In arrays such a point is NaN and NumPy's `invalid`
+        warning.
+
+    Notes
+    -----
+    Accuracy: As published: the handbook's radius is 0.3 percent wide, its rate 0.11 percent slow,
+    the others within 0.01 percent of exact.
+
+    Degenerate cases: No limit of the rate is applied; see `limited_turn`.
+
+    Source: ICAO Doc 8168 Vol II (5th ed. 2006), Part I Section 2 Chapter 3, 3.1.2.2; FAA Order
+    8260.58, Chapters 1 and 2 (from memory); FAA-H-8083-25, chapter 5 (from memory); exact: ICAO Doc
+    7488/3 (3rd edition 1993) for gravity.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.published_turn(100.0, 25.0, 'pans_ops').turn_rate_deg_per_s:.4f}"
+    '5.0926'
+    >>> f"{lubberline.published_turn(100.0, 25.0, 'exact').turn_rate_deg_per_s:.4f}"
+    '5.0930'
+    >>> [f"{value:.4f}" for value in lubberline.published_turn([100.0, 100.0], 25.0, 'pans_ops').turn_rate_deg_per_s]
+    ['5.0926', '5.0926']
+    """
+    constants = chosen(_TURN_CONSTANTS, "constants", constants)
+    if not kwargs:
+        answer = _scalar_published_turn(true_airspeed_kt, bank_deg, constants)
+        if answer is not None:
+            return named(PublishedTurn, answer)
+    return PublishedTurn._make(many("published_turn", PublishedTurn._fields, (true_airspeed_kt, bank_deg, constants), kwargs))
+
+
+_scalar_published_turn = scalars["published_turn"]
+
+
 def radio_horizon_nm(aircraft_height_ft, antenna_height_ft=0.0, rule="four_thirds", **kwargs):
     r"""The greatest ground distance at which a station is received over a smooth earth.
 
@@ -11247,7 +11540,7 @@ def rule_lead_radials_error(arc_radius_nm, turn_radius_nm, flown, rule, **kwargs
         Radius of the turn, above 0 to 5000.
     flown : {"inbound", "outbound"}
         Whether the radial is flown inbound or outbound.
-    rule : {"plain", "proportion", "third"}
+    rule : {"plain", "proportion", "third", "added_miles"}
         Which correction.
     **kwargs
         `out`, `where` and the other options of a NumPy function.
@@ -12679,7 +12972,7 @@ def rule_lead_radials_deg(arc_radius_nm, turn_radius_nm, flown, rule, **kwargs):
         Radius of the turn, above 0 to 5000.
     flown : {"inbound", "outbound"}
         Whether the radial is flown inbound or outbound.
-    rule : {"plain", "proportion", "third"}
+    rule : {"plain", "proportion", "third", "added_miles"}
         Which correction.
     **kwargs
         `out`, `where` and the other options of a NumPy function.
@@ -12702,7 +12995,8 @@ def rule_lead_radials_deg(arc_radius_nm, turn_radius_nm, flown, rule, **kwargs):
     Degenerate cases: Where the exact turn toward the station no longer fits, the rules still give a
     number.
 
-    Source: CNATRA P-871 chapter 4; CNATRA P-1204 p. 76; CNATRA P-1265 p. 2-10.
+    Source: CNATRA P-871 chapter 4; CNATRA P-1204 p. 76 (4-01), whose text multiplies by the radials
+    per mile where its worked example adds the miles; CNATRA P-1265 p. 2-10 (5-99).
 
     Examples
     --------

@@ -31,6 +31,7 @@ __all__ = [
     "CrossTrack",
     "DmeDmeTolerances",
     "DoubleAngle",
+    "EditionAtmosphere",
     "EntrySector",
     "FixError",
     "GeodesicDirect",
@@ -56,6 +57,7 @@ __all__ = [
     "OffsetOffsetCrossing",
     "OffsetPoint",
     "ProcedureTurn",
+    "PublishedTurn",
     "RadialError",
     "RadialIntercept",
     "ReverseTurn",
@@ -128,6 +130,7 @@ __all__ = [
     "cas_from_impact_pressure_kt",
     "cas_from_mach_kt",
     "cas_from_tas_kt",
+    "cold_temperature_correction_by_method_ft",
     "cold_temperature_correction_exact_ft",
     "cold_temperature_correction_ft",
     "cold_temperature_correction_rule_ft",
@@ -216,8 +219,10 @@ __all__ = [
     "pressure_altitude_rule_ft",
     "pressure_ratio",
     "procedure_tas_factor",
+    "procedure_tas_factor_by_method",
     "procedure_turn_45_180",
     "procedure_turn_80_260",
+    "published_turn",
     "radial_error",
     "radial_error_across_nm",
     "radial_from_true_deg",
@@ -279,6 +284,7 @@ __all__ = [
     "splay_distance_nm",
     "stabilization_distance_nm",
     "standard_atmosphere",
+    "standard_atmosphere_by_edition",
     "static_temperature_degc",
     "station_by_bearing_change",
     "station_misalignment_deg",
@@ -1243,6 +1249,36 @@ def offset_arc_crossing(lat_deg: Number, lon_deg: Number, course_deg: Number, of
 def offset_arc_crossing(lat_deg: ArrayLike, lon_deg: ArrayLike, course_deg: ArrayLike, offset_nm: ArrayLike, center_lat_deg: ArrayLike, center_lon_deg: ArrayLike, radius_nm: ArrayLike, **kwargs: Any) -> OffsetArcCrossing[NDArray[np.float64]]: ...
 
 @overload
+def cold_temperature_correction_by_method_ft(height_ft: Number, temperature_degc: Number, elevation_ft: Number, method: Literal["formula", "table", "interpolated", "interpolated_nearest_hundred", "interpolated_up_to_hundred", "four_percent", "exact"] | int) -> float: ...
+@overload
+def cold_temperature_correction_by_method_ft(height_ft: ArrayLike, temperature_degc: ArrayLike, elevation_ft: ArrayLike, method: Literal["formula", "table", "interpolated", "interpolated_nearest_hundred", "interpolated_up_to_hundred", "four_percent", "exact"] | int | _Codes, **kwargs: Any) -> NDArray[np.float64]: ...
+
+@overload
+def procedure_tas_factor_by_method(altitude_ft: Number, isa_deviation_k: Number, method: Literal["formula", "table_metres", "table_feet"] | int) -> float: ...
+@overload
+def procedure_tas_factor_by_method(altitude_ft: ArrayLike, isa_deviation_k: ArrayLike, method: Literal["formula", "table_metres", "table_feet"] | int | _Codes, **kwargs: Any) -> NDArray[np.float64]: ...
+
+class EditionAtmosphere(NamedTuple, Generic[_T]):
+    temperature_degc: _T
+    pressure_hpa: _T
+    density_kg_per_m3: _T
+    speed_of_sound_kt: _T
+
+@overload
+def standard_atmosphere_by_edition(pressure_altitude_ft: Number, isa_deviation_k: Number, edition: Literal["icao_1993", "united_states_1976"] | int) -> EditionAtmosphere[float]: ...
+@overload
+def standard_atmosphere_by_edition(pressure_altitude_ft: ArrayLike, isa_deviation_k: ArrayLike, edition: Literal["icao_1993", "united_states_1976"] | int | _Codes, **kwargs: Any) -> EditionAtmosphere[NDArray[np.float64]]: ...
+
+class PublishedTurn(NamedTuple, Generic[_T]):
+    turn_rate_deg_per_s: _T
+    radius_nm: _T
+
+@overload
+def published_turn(true_airspeed_kt: Number, bank_deg: Number, constants: Literal["exact", "pans_ops", "pans_ops_metric", "pans_ops_gravity", "faa_order", "handbook"] | int) -> PublishedTurn[float]: ...
+@overload
+def published_turn(true_airspeed_kt: ArrayLike, bank_deg: ArrayLike, constants: Literal["exact", "pans_ops", "pans_ops_metric", "pans_ops_gravity", "faa_order", "handbook"] | int | _Codes, **kwargs: Any) -> PublishedTurn[NDArray[np.float64]]: ...
+
+@overload
 def radio_horizon_nm(aircraft_height_ft: Number, antenna_height_ft: Number = ..., rule: Literal["four_thirds", "feet_miles", "metres_kilometres", "five_quarters"] | int = ...) -> float: ...
 @overload
 def radio_horizon_nm(aircraft_height_ft: ArrayLike, antenna_height_ft: ArrayLike = ..., rule: Literal["four_thirds", "feet_miles", "metres_kilometres", "five_quarters"] | int | _Codes = ..., **kwargs: Any) -> NDArray[np.float64]: ...
@@ -1582,9 +1618,9 @@ class RuleLeadRadialsError(NamedTuple, Generic[_T]):
     geometry_deg: _T
 
 @overload
-def rule_lead_radials_error(arc_radius_nm: Number, turn_radius_nm: Number, flown: Literal["inbound", "outbound"] | int, rule: Literal["plain", "proportion", "third"] | int) -> RuleLeadRadialsError[float]: ...
+def rule_lead_radials_error(arc_radius_nm: Number, turn_radius_nm: Number, flown: Literal["inbound", "outbound"] | int, rule: Literal["plain", "proportion", "third", "added_miles"] | int) -> RuleLeadRadialsError[float]: ...
 @overload
-def rule_lead_radials_error(arc_radius_nm: ArrayLike, turn_radius_nm: ArrayLike, flown: Literal["inbound", "outbound"] | int | _Codes, rule: Literal["plain", "proportion", "third"] | int | _Codes, **kwargs: Any) -> RuleLeadRadialsError[NDArray[np.float64]]: ...
+def rule_lead_radials_error(arc_radius_nm: ArrayLike, turn_radius_nm: ArrayLike, flown: Literal["inbound", "outbound"] | int | _Codes, rule: Literal["plain", "proportion", "third", "added_miles"] | int | _Codes, **kwargs: Any) -> RuleLeadRadialsError[NDArray[np.float64]]: ...
 
 class RuleTimeToStationError(NamedTuple, Generic[_T]):
     rule_s: _T
@@ -1756,9 +1792,9 @@ def rule_radials_per_mile(arc_radius_nm: Number) -> float: ...
 def rule_radials_per_mile(arc_radius_nm: ArrayLike, **kwargs: Any) -> NDArray[np.float64]: ...
 
 @overload
-def rule_lead_radials_deg(arc_radius_nm: Number, turn_radius_nm: Number, flown: Literal["inbound", "outbound"] | int, rule: Literal["plain", "proportion", "third"] | int) -> float: ...
+def rule_lead_radials_deg(arc_radius_nm: Number, turn_radius_nm: Number, flown: Literal["inbound", "outbound"] | int, rule: Literal["plain", "proportion", "third", "added_miles"] | int) -> float: ...
 @overload
-def rule_lead_radials_deg(arc_radius_nm: ArrayLike, turn_radius_nm: ArrayLike, flown: Literal["inbound", "outbound"] | int | _Codes, rule: Literal["plain", "proportion", "third"] | int | _Codes, **kwargs: Any) -> NDArray[np.float64]: ...
+def rule_lead_radials_deg(arc_radius_nm: ArrayLike, turn_radius_nm: ArrayLike, flown: Literal["inbound", "outbound"] | int | _Codes, rule: Literal["plain", "proportion", "third", "added_miles"] | int | _Codes, **kwargs: Any) -> NDArray[np.float64]: ...
 
 @overload
 def rule_off_course_nm(deflection_dots: Number, distance_nm: Number) -> float: ...

@@ -96,6 +96,7 @@ __all__ = [
     "cas_from_impact_pressure_kt",
     "cas_from_mach_kt",
     "cas_from_tas_kt",
+    "cold_temperature_correction_by_method_ft",
     "cold_temperature_correction_exact_ft",
     "cold_temperature_correction_ft",
     "cold_temperature_correction_rule_ft",
@@ -323,6 +324,7 @@ __all__ = [
     "pressure_altitude_rule_ft",
     "pressure_ratio",
     "procedure_tas_factor",
+    "procedure_tas_factor_by_method",
     "procedure_turn_45_180_back_heading_deg",
     "procedure_turn_45_180_duration_s",
     "procedure_turn_45_180_established_nm",
@@ -339,6 +341,8 @@ __all__ = [
     "procedure_turn_80_260_farthest_nm",
     "procedure_turn_80_260_off_heading_deg",
     "procedure_turn_80_260_widest_nm",
+    "published_turn_radius_nm",
+    "published_turn_turn_rate_deg_per_s",
     "radial_error_across_nm",
     "radial_error_aggregate_deg",
     "radial_error_system_use_deg",
@@ -516,6 +520,10 @@ __all__ = [
     "speed_of_sound_kt",
     "splay_distance_nm",
     "stabilization_distance_nm",
+    "standard_atmosphere_by_edition_density_kg_per_m3",
+    "standard_atmosphere_by_edition_pressure_hpa",
+    "standard_atmosphere_by_edition_speed_of_sound_kt",
+    "standard_atmosphere_by_edition_temperature_degc",
     "standard_atmosphere_density_kg_per_m3",
     "standard_atmosphere_pressure_hpa",
     "standard_atmosphere_speed_of_sound_kt",
@@ -919,6 +927,14 @@ offset_arc_crossing_along1_nm: np.ufunc
 offset_arc_crossing_latitude2_deg: np.ufunc
 offset_arc_crossing_longitude2_deg: np.ufunc
 offset_arc_crossing_along2_nm: np.ufunc
+cold_temperature_correction_by_method_ft: np.ufunc
+procedure_tas_factor_by_method: np.ufunc
+standard_atmosphere_by_edition_temperature_degc: np.ufunc
+standard_atmosphere_by_edition_pressure_hpa: np.ufunc
+standard_atmosphere_by_edition_density_kg_per_m3: np.ufunc
+standard_atmosphere_by_edition_speed_of_sound_kt: np.ufunc
+published_turn_turn_rate_deg_per_s: np.ufunc
+published_turn_radius_nm: np.ufunc
 radio_horizon_nm: np.ufunc
 least_reception_height_ft: np.ufunc
 service_reach_nm: np.ufunc
