@@ -70,7 +70,7 @@ class Labels:
         overlaps = sum(bool((box[0] < other[1] + _APART).all() and (box[1] > other[0] - _APART).all()) for other in self._boxes)
         bounds = self._on_paper_axes()
         outside = float(np.maximum(bounds[0] - box[0], 0.0).sum() + np.maximum(box[1] - bounds[1], 0.0).sum())
-        return float(covered) + 60.0 * overlaps + 3.0 * outside + 2.5 * (1.0 - float(np.cos(np.radians(turned_deg))))
+        return 3.0 * covered + 60.0 * overlaps + 3.0 * outside + 2.5 * (1.0 - float(np.cos(np.radians(turned_deg))))
 
     def _on_paper(self, data: Array) -> Array:
         """Points of the paper, 72 to the inch; infinite coordinates go."""
