@@ -1,6 +1,7 @@
 """Draws every picture of the documentation: `python docs/draw.py [FOLDER]`, into docs/pictures if no folder is given.
 
-It needs the package with its pictures: `pip install './python[plot]'`. Each function draws the picture of its name. Stations and routes are invented.
+It needs the package with its pictures: `pip install './python[plot]'`. Each function draws the picture of its name, here with `lubberline.plot`, in
+docs/plates what has no function there. Stations and routes are invented.
 """
 
 import contextlib
@@ -8,7 +9,7 @@ import io
 import os
 import re
 import sys
-from collections.abc import Callable, Iterator
+from collections.abc import Iterator
 from pathlib import Path
 from typing import Any
 
@@ -24,7 +25,9 @@ from PIL import Image  # noqa: E402
 import lubberline  # noqa: E402
 from lubberline import plot  # noqa: E402
 
-PICTURES: list[Callable[[], Figure]] = []
+sys.path.insert(0, str(Path(__file__).parent))
+from plates import PICTURES, air, earth, figure, picture, turn, wind  # noqa: E402, F401
+
 FOLDER = Path(__file__).parent / "pictures"
 DOTS_PER_INCH = 110
 
@@ -46,11 +49,6 @@ ERRORS = {
 }
 
 
-def picture(draw: Callable[[], Figure]) -> Callable[[], Figure]:
-    PICTURES.append(draw)
-    return draw
-
-
 @contextlib.contextmanager
 def inside(folder: Path) -> Iterator[None]:
     before = Path.cwd()
@@ -59,10 +57,6 @@ def inside(folder: Path) -> Iterator[None]:
         yield
     finally:
         os.chdir(before)
-
-
-def figure(width: float, height: float, rows: int = 1, columns: int = 1, **more: object) -> tuple[Figure, object]:
-    return pyplot.subplots(rows, columns, figsize=(width, height), layout="constrained", **more)  # type: ignore[arg-type]
 
 
 @picture
