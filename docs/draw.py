@@ -26,7 +26,7 @@ import lubberline  # noqa: E402
 from lubberline import plot  # noqa: E402
 
 sys.path.insert(0, str(Path(__file__).parent))
-from plates import PICTURES, air, earth, figure, picture, turn, wind  # noqa: E402, F401
+from plates import PICTURES, air, earth, figure, lead, north, picture, procedure as procedures, turn, wind  # noqa: E402, F401
 
 FOLDER = Path(__file__).parent / "pictures"
 DOTS_PER_INCH = 110
