@@ -96,11 +96,13 @@ pub struct lubber_sureness {
     pub by_source_nm: [f64; 8],
     /// The source that is worth most, by its place among the eight from 0; -1 if none is worth anything.
     pub foremost: f64,
+    /// The DME reading at which the turn begins with the margin added to its lead; NaN if that lies past the station.
+    pub begin_with_margin_at_dme_nm: f64,
 }
 
 // SAFETY: as the trait asks; the sources are one field, which no boundary divides.
 unsafe impl Grows for lubber_sureness {
-    const LEAST: usize = size_of::<Self>();
+    const LEAST: usize = offset_of!(Self, begin_with_margin_at_dme_nm);
 }
 
 /// How sure a course change is that is begun by its DME reading: by trials, and by linear propagation beside them.
@@ -132,7 +134,7 @@ pub unsafe extern "C" fn lubber_course_change_sureness(
             let question = read(input).ok_or(LUBBER_ERROR_STRUCT)?;
             let model = model(errors).ok_or(LUBBER_ERROR_STRUCT)?;
             course_change_sureness(&question, &model, limit_nm, confidence, trials, seed)
-                .map(|sure| to_c(&sure))
+                .map(|sure| sureness_to_c(&sure))
                 .map_err(|error| error.code())
         })
     }
@@ -180,7 +182,7 @@ pub unsafe extern "C" fn lubber_course_change_overshoots(
 ///
 /// # Safety
 /// As [`lubber_course_change_sureness`].
-unsafe fn model(errors: *const lubber_error_model) -> Option<ErrorModelInput> {
+pub(crate) unsafe fn model(errors: *const lubber_error_model) -> Option<ErrorModelInput> {
     // SAFETY: the caller vouches for as many bytes as the size says.
     let model = unsafe { sized::read(errors, NO_ERRORS)? };
     Some(ErrorModelInput {
@@ -209,7 +211,7 @@ const NO_ERRORS: lubber_error_model = lubber_error_model {
     mean_delay_s: 0.0,
 };
 
-fn to_c(sure: &SurenessOutput) -> lubber_sureness {
+pub(crate) fn sureness_to_c(sure: &SurenessOutput) -> lubber_sureness {
     lubber_sureness {
         struct_size: size_of::<lubber_sureness>(),
         mean_nm: sure.mean_nm,
@@ -231,5 +233,6 @@ fn to_c(sure: &SurenessOutput) -> lubber_sureness {
             sure.by_height_nm,
         ],
         foremost: sure.foremost,
+        begin_with_margin_at_dme_nm: sure.begin_with_margin_at_dme_nm,
     }
 }

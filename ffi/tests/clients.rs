@@ -7,6 +7,8 @@
     reason = "a test fails by panicking"
 )]
 
+#[path = "clients/route.rs"]
+mod route;
 #[path = "clients/tutorials.rs"]
 mod tutorials;
 
@@ -202,7 +204,7 @@ fn what_takes_structures_and_arrays_harms_no_memory() {
         println!("not tried: the compiler has no sanitizers");
         return;
     }
-    for name in ["bad_use", "structures", "course_change", "flight", "legs", "arrays", "relations"] {
+    for name in ["bad_use", "structures", "course_change", "flight", "legs", "route", "arrays", "relations"] {
         let (mut compile, program) = build(&format!("tests/c/{name}.c"));
         run(&mut compile);
         println!("{name}: {}", run(&mut Command::new(program)));

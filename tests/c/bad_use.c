@@ -37,6 +37,8 @@ static struct lubber_course_change_input input;
 static struct lubber_flight_start start;
 static struct lubber_leg legs[3];
 static struct lubber_leg_conditions conditions;
+static struct lubber_route_fix fixes[3];
+static struct lubber_route_conditions on_route;
 static struct lubber_error_model errors = {.struct_size = sizeof errors, .dme_nm = 0.1};
 
 static void make_good_ones(void)
@@ -58,6 +60,9 @@ static void make_good_ones(void)
         legs[index].fix_longitude_deg = index == 2 ? -9.0 : -10.0;
     }
     EXPECT(lubber_leg_conditions_init(&conditions, sizeof conditions, 250.0, 9000.0) == LUBBER_OK);
+    for (int index = 0; index < 3; index++)
+        EXPECT(lubber_route_fix_init(&fixes[index], sizeof fixes[index], 60.0 + 0.5 * index, index == 2 ? -9.0 : -10.0) == LUBBER_OK);
+    EXPECT(lubber_route_conditions_init(&on_route, sizeof on_route, 250.0, 9000.0) == LUBBER_OK);
 }
 
 static void null_pointers(void)
@@ -115,6 +120,35 @@ static void null_pointers(void)
     EXPECT(lubber_legs_points(legs, 3, &conditions, 1.0, numbers, NULL, 9, &count) == LUBBER_ERROR_STRUCT && count == 0);
     EXPECT(lubber_legs_points(legs, 3, &conditions, 1.0, numbers, numbers, 9, NULL) == LUBBER_ERROR_STRUCT);
 
+    struct lubber_route_leg route_legs[2] = {{.struct_size = sizeof route_legs[0]}};
+    struct lubber_route_turn turns[1] = {{.struct_size = sizeof turns[0]}};
+    struct lubber_route_summary summary = {.struct_size = sizeof summary};
+    EXPECT(lubber_route_fix_init(NULL, sizeof fixes[0], 60.0, -10.0) == LUBBER_ERROR_STRUCT);
+    EXPECT(lubber_route_conditions_init(NULL, sizeof on_route, 250.0, 9000.0) == LUBBER_ERROR_STRUCT);
+    EXPECT(lubber_route_brief(NULL, 3, &on_route, route_legs, 2, turns, 1, &summary) == LUBBER_ERROR_STRUCT && isnan(summary.total_time_s));
+    EXPECT(lubber_route_brief(fixes, 3, NULL, route_legs, 2, turns, 1, &summary) == LUBBER_ERROR_STRUCT && summary.leg_count == 0);
+    EXPECT(lubber_route_brief(fixes, 3, &on_route, NULL, 2, turns, 1, &summary) == LUBBER_ERROR_STRUCT && summary.leg_count == 0);
+    EXPECT(lubber_route_brief(fixes, 3, &on_route, route_legs, 2, NULL, 1, &summary) == LUBBER_ERROR_STRUCT && summary.turn_count == 0);
+    EXPECT(lubber_route_brief(fixes, 3, &on_route, route_legs, 2, turns, 1, NULL) == LUBBER_ERROR_STRUCT);
+    EXPECT(lubber_route_brief(fixes, 3, &on_route, route_legs, 2, turns, 1, &summary) == LUBBER_OK && summary.leg_count == 2);
+    count = 7;
+    EXPECT(lubber_route_sureness(fixes, 3, &on_route, NULL, 0.5, 0.9, 10, 1, &sure, 1, &count) == LUBBER_ERROR_STRUCT && count == 0);
+    EXPECT(lubber_route_sureness(fixes, 3, &on_route, &errors, 0.5, 0.9, 10, 1, NULL, 1, &count) == LUBBER_ERROR_STRUCT && count == 0);
+    EXPECT(lubber_route_sureness(fixes, 3, &on_route, &errors, 0.5, 0.9, 10, 1, &sure, 1, NULL) == LUBBER_ERROR_STRUCT);
+    EXPECT(lubber_route_sureness(NULL, 3, &on_route, &errors, 0.5, 0.9, 10, 1, &sure, 1, &count) == LUBBER_ERROR_STRUCT && count == 0);
+    EXPECT(lubber_route_leg_points(NULL, 3, &on_route, 0, 1.0, numbers, numbers, 9, &count) == LUBBER_ERROR_STRUCT && count == 0);
+    EXPECT(lubber_route_leg_points(fixes, 3, &on_route, 0, 1.0, NULL, numbers, 9, &count) == LUBBER_ERROR_STRUCT && count == 0);
+    EXPECT(lubber_route_turn_points(fixes, 3, NULL, 0, numbers, numbers, 9, &count) == LUBBER_ERROR_STRUCT && count == 0);
+    EXPECT(lubber_route_turn_points(fixes, 3, &on_route, 0, numbers, NULL, 9, &count) == LUBBER_ERROR_STRUCT && count == 0);
+    EXPECT(lubber_route_turn_points(fixes, 3, &on_route, 0, numbers, numbers, 9, NULL) == LUBBER_ERROR_STRUCT);
+
+    /* Winds by level that are said to be and are not. */
+    struct lubber_route_fix windy[2] = {fixes[0], fixes[1]};
+    windy[1].wind_level_count = 2;
+    EXPECT(lubber_route_brief(windy, 2, &on_route, NULL, 0, NULL, 0, &summary) == LUBBER_ERROR_STRUCT);
+    windy[1].wind_level_count = (size_t)-1;
+    EXPECT(lubber_route_brief(windy, 2, &on_route, NULL, 0, NULL, 0, &summary) == LUBBER_ERROR_WIND_LEVELS && summary.failed_fix == 2);
+
     /* An array that is null where values are needed fails every point; none is needed where there is nothing to do. */
     int32_t status[3] = {7, 7, 7};
     numbers[0] = numbers[1] = numbers[2] = 7.0;
@@ -135,6 +169,19 @@ static void nothing_to_do(void)
     EXPECT(lubber_legs_fly(legs, 3, &conditions, NULL, 0, &count, &failed) == LUBBER_OK && count == 3);
     EXPECT(lubber_legs_fly(legs, 3, &conditions, segments, 0, &count, &failed) == LUBBER_OK && count == 3);
     EXPECT(lubber_legs_fly(legs, 3, &conditions, segments, 1, &count, &failed) == LUBBER_ERROR_STRUCT && count == 0);
+    struct lubber_route_leg route_legs[1] = {{.struct_size = 0}};
+    struct lubber_route_summary summary = {.struct_size = sizeof summary};
+    for (size_t stations = 0; stations < 3; stations++) {
+        EXPECT(lubber_route_brief(stations == 0 ? NULL : fixes, stations, &on_route, NULL, 0, NULL, 0, &summary) == LUBBER_OK);
+        EXPECT(summary.leg_count == stations / 2 && summary.turn_count == 0 && (summary.total_time_s > 0.0) == (stations == 2));
+    }
+    EXPECT(lubber_route_brief(fixes, 3, &on_route, route_legs, 0, NULL, 0, &summary) == LUBBER_OK && summary.leg_count == 2);
+    EXPECT(lubber_route_brief(fixes, 3, &on_route, route_legs, 1, NULL, 0, &summary) == LUBBER_ERROR_STRUCT && summary.leg_count == 0);
+    EXPECT(lubber_route_leg_points(fixes, 3, &on_route, 2, 1.0, NULL, NULL, 0, &count) == LUBBER_OK && count == 0);
+    EXPECT(lubber_route_leg_points(fixes, 3, &on_route, (size_t)-1, 1.0, NULL, NULL, 0, &count) == LUBBER_OK && count == 0);
+    EXPECT(lubber_route_turn_points(fixes, 3, &on_route, (size_t)-1, NULL, NULL, 0, &count) == LUBBER_OK && count == 0);
+    EXPECT(lubber_route_sureness(fixes, 2, &on_route, &errors, 0.5, 0.9, 10, 1, NULL, 0, &count) == LUBBER_OK && count == 0);
+    EXPECT(lubber_route_sureness(fixes, 3, &on_route, &errors, 0.5, 0.9, 0, 1, NULL, 0, &count) < 0 && count == 0);
     struct lubber_sureness sure = {.struct_size = sizeof sure};
     EXPECT(lubber_course_change_sureness(&input, &errors, 0.5, 0.9, 0, 1, &sure) < 0 && isnan(sure.mean_nm));
     EXPECT(lubber_course_change_sureness(&input, &errors, 0.5, 0.9, UINT64_MAX, 1, &sure) < 0 && isnan(sure.mean_nm));
@@ -183,6 +230,47 @@ static void no_step_beyond(void)
     double *latitudes = last(4 * sizeof(double)), *longitudes = latitudes + 2;
     EXPECT(lubber_legs_points(legs, 3, &conditions, 1.0, latitudes, longitudes, 2, &count) == LUBBER_OK && count > 2);
     EXPECT(fabs(latitudes[0] - 60.0) < 1e-9 && fabs(longitudes[0] + 10.0) < 1e-9);
+
+    /* Stations, legs, turns and answers on a route, up to the edge. */
+    struct lubber_route_summary summary = {.struct_size = sizeof summary};
+    for (size_t size = offsetof(struct lubber_route_fix, elevation_ft); size <= sizeof fixes[0]; size += 8) {
+        unsigned char *places = last(3 * size);
+        for (size_t index = 0; index < 3; index++) {
+            memcpy(places + index * size, &fixes[index], size);
+            memcpy(places + index * size, &size, sizeof size);
+        }
+        const struct lubber_route_fix *stations = (struct lubber_route_fix *)(void *)places;
+        EXPECT(lubber_route_brief(stations, 3, &on_route, NULL, 0, NULL, 0, &summary) == LUBBER_OK && summary.turn_count == 1);
+    }
+    for (size_t size = offsetof(struct lubber_route_conditions, altimeter_setting_hpa); size <= sizeof on_route; size += 8) {
+        struct lubber_route_conditions *short_ones = memcpy(last(size), &on_route, size);
+        memcpy(short_ones, &size, sizeof size);
+        EXPECT(lubber_route_brief(fixes, 3, short_ones, NULL, 0, NULL, 0, &summary) == LUBBER_OK);
+    }
+    for (size_t room = 1; room <= 2; room++)
+        for (size_t size = 16; size <= sizeof(struct lubber_route_leg); size += 8) {
+            struct lubber_route_leg *short_legs = memcpy(last(room * size), &size, sizeof size);
+            EXPECT(lubber_route_brief(fixes, 3, &on_route, short_legs, room, NULL, 0, &summary) == LUBBER_OK && summary.leg_count == 2);
+        }
+    for (size_t size = 16; size <= sizeof(struct lubber_route_turn); size += 8)
+        EXPECT(lubber_route_brief(fixes, 3, &on_route, NULL, 0, memcpy(last(size), &size, sizeof size), 1, &summary) == LUBBER_OK);
+    for (size_t size = offsetof(struct lubber_route_summary, leg_count); size <= sizeof summary; size += 8) {
+        struct lubber_route_summary *short_summary = memcpy(last(size), &size, sizeof size);
+        EXPECT(lubber_route_brief(fixes, 3, &on_route, NULL, 0, NULL, 0, short_summary) == LUBBER_OK);
+        EXPECT(lubber_route_brief(NULL, 3, &on_route, NULL, 0, NULL, 0, short_summary) == LUBBER_ERROR_STRUCT);
+    }
+    size_t sure_size = sizeof(struct lubber_sureness);
+    struct lubber_sureness *one_sure = memcpy(last(sure_size), &sure_size, sizeof sure_size);
+    EXPECT(lubber_route_sureness(fixes, 3, &on_route, &errors, 0.5, 0.9, 10, 1, one_sure, 1, &count) == LUBBER_OK && count == 1);
+    latitudes = last(4 * sizeof(double)), longitudes = latitudes + 2;
+    EXPECT(lubber_route_leg_points(fixes, 3, &on_route, 0, 1.0, latitudes, longitudes, 2, &count) == LUBBER_OK && count > 2);
+    EXPECT(lubber_route_turn_points(fixes, 3, &on_route, 0, latitudes, longitudes, 2, &count) == LUBBER_OK && count == 41);
+    size_t level_size = sizeof(struct lubber_wind_level);
+    struct lubber_wind_level levels[2] = {{level_size, 3000.0, 270.0, 20.0}, {level_size, 12000.0, 290.0, 40.0}};
+    struct lubber_route_fix windy[3] = {fixes[0], fixes[1], fixes[2]};
+    windy[1].wind_levels = memcpy(last(sizeof levels), levels, sizeof levels);
+    windy[1].wind_level_count = 2;
+    EXPECT(lubber_route_brief(windy, 3, &on_route, NULL, 0, NULL, 0, &summary) == LUBBER_OK);
 
     /* Arrays up to one edge and, backwards, down to the other; one value for all; statuses at the edge. */
     const size_t counts[] = {1, 7, 8, 9, 127, 128, 129, 300};
@@ -435,6 +523,26 @@ static void odd_numbers(void)
             EXPECT(status <= 0 && status != LUBBER_ERROR_INTERNAL && status != LUBBER_ERROR_STRUCT);
             *field = usual;
         }
+        struct lubber_route_leg route_legs[2] = {{.struct_size = sizeof route_legs[0]}};
+        struct lubber_route_turn turns[1] = {{.struct_size = sizeof turns[0]}};
+        struct lubber_route_summary summary = {.struct_size = sizeof summary};
+        for (double *field = &fixes[1].latitude_deg; field <= &fixes[1].wind_speed_kt; field++) {
+            double good = *field;
+            *field = value;
+            int32_t status = lubber_route_brief(fixes, 3, &on_route, route_legs, 2, turns, 1, &summary);
+            EXPECT(status <= 0 && status != LUBBER_ERROR_INTERNAL && status != LUBBER_ERROR_STRUCT);
+            EXPECT(isnan(summary.total_time_s) == (status != LUBBER_OK) && summary.leg_count == (status == LUBBER_OK ? 2 : 0));
+            *field = good;
+        }
+        for (double *field = &on_route.true_airspeed_kt; field <= &on_route.intercept_angle_deg; field++) {
+            double good = *field;
+            *field = value;
+            int32_t status = lubber_route_brief(fixes, 3, &on_route, route_legs, 2, turns, 1, &summary);
+            EXPECT(status <= 0 && status != LUBBER_ERROR_INTERNAL && status != LUBBER_ERROR_STRUCT);
+            EXPECT(status == LUBBER_OK || (isnan(summary.total_time_s) && summary.turn_count == 0));
+            *field = good;
+        }
+        EXPECT(lubber_route_leg_points(fixes, 3, &on_route, 0, value, points[0], points[1], 9, &count) <= 0);
         EXPECT(lubber_legs_points(legs, 3, &conditions, value, points[0], points[1], 9, &count) <= 0);
         for (size_t field = 0; field < (sizeof errors - sizeof errors.struct_size) / sizeof(double); field++) {
             struct lubber_error_model odd = errors;

@@ -21,6 +21,11 @@ static union {
     struct lubber_leg legs[2];
     struct lubber_leg_conditions conditions;
     struct lubber_path_segment segment;
+    struct lubber_route_fix fixes[2];
+    struct lubber_route_conditions on_route;
+    struct lubber_route_leg route_leg;
+    struct lubber_route_turn route_turn;
+    struct lubber_route_summary summary;
     struct lubber_wind_level level;
 } it;
 
@@ -29,6 +34,8 @@ static struct lubber_course_change_input good_input;
 static struct lubber_error_model good_errors = {.struct_size = sizeof good_errors};
 static struct lubber_leg good_legs[2];
 static struct lubber_leg_conditions good_conditions;
+static struct lubber_route_fix good_fixes[3];
+static struct lubber_route_conditions good_on_route;
 
 static int32_t input_init(size_t size)
 {
@@ -68,6 +75,16 @@ static int32_t leg_init(size_t size)
 static int32_t conditions_init(size_t size)
 {
     return lubber_leg_conditions_init(&it.conditions, size, 250.0, 9000.0);
+}
+
+static int32_t fix_init(size_t size)
+{
+    return lubber_route_fix_init(&it.fixes[0], size, 60.0, -10.0);
+}
+
+static int32_t on_route_init(size_t size)
+{
+    return lubber_route_conditions_init(&it.on_route, size, 250.0, 9000.0);
 }
 
 /* What has no usual values is set by the program itself. */
@@ -170,6 +187,46 @@ static int32_t use_segment(void)
     return lubber_legs_fly(good_legs, 2, &good_conditions, &it.segment, 1, &count, NULL);
 }
 
+/* Two stations as far apart as the size says, the second to the north; it must have that size too. */
+static int32_t use_fix(void)
+{
+    size_t size = it.struct_size;
+    struct lubber_route_summary summary = {.struct_size = sizeof summary};
+    const double latitude_deg = 61.0;
+    if (size > sizeof it.bytes / 2)
+        return lubber_route_brief(it.fixes, 1, &good_on_route, NULL, 0, NULL, 0, &summary);
+    memcpy(it.bytes + size, it.bytes, size);
+    memcpy(it.bytes + size + offsetof(struct lubber_route_fix, latitude_deg), &latitude_deg, sizeof latitude_deg);
+    int32_t status = lubber_route_brief(it.fixes, 2, &good_on_route, NULL, 0, NULL, 0, &summary);
+    EXPECT(summary.leg_count == (status == LUBBER_OK) && isnan(summary.total_time_s) == (status != LUBBER_OK));
+    it.bytes[size] ^= 8;
+    EXPECT(lubber_route_brief(it.fixes, 2, &good_on_route, NULL, 0, NULL, 0, &summary) == LUBBER_ERROR_STRUCT);
+    return status;
+}
+
+static int32_t use_on_route(void)
+{
+    struct lubber_route_summary summary = {.struct_size = sizeof summary};
+    return lubber_route_brief(good_fixes, 3, &it.on_route, NULL, 0, NULL, 0, &summary);
+}
+
+static int32_t use_route_leg(void)
+{
+    struct lubber_route_summary summary = {.struct_size = sizeof summary};
+    return lubber_route_brief(good_fixes, 3, &good_on_route, &it.route_leg, 1, NULL, 0, &summary);
+}
+
+static int32_t use_route_turn(void)
+{
+    struct lubber_route_summary summary = {.struct_size = sizeof summary};
+    return lubber_route_brief(good_fixes, 3, &good_on_route, NULL, 0, &it.route_turn, 1, &summary);
+}
+
+static int32_t use_summary(void)
+{
+    return lubber_route_brief(good_fixes, 3, &good_on_route, NULL, 0, NULL, 0, &it.summary);
+}
+
 static const struct kind {
     const char *name;
     size_t whole, least;
@@ -182,11 +239,16 @@ static const struct kind {
     {"start", sizeof it.start, offsetof(struct lubber_flight_start, station_elevation_ft), 0, start_init, use_start},
     {"state", sizeof it.state, offsetof(struct lubber_flight_state, latitude_deg), 1, by_hand, use_state},
     {"errors", sizeof it.errors, offsetof(struct lubber_error_model, dme_nm), 0, errors_init, use_errors},
-    {"sureness", sizeof it.sureness, sizeof it.sureness, 1, by_hand, use_sureness},
+    {"sureness", sizeof it.sureness, offsetof(struct lubber_sureness, begin_with_margin_at_dme_nm), 1, by_hand, use_sureness},
     {"leg", sizeof it.legs[0], offsetof(struct lubber_leg, course_deg), 0, leg_init, use_leg},
     {"conditions", sizeof it.conditions, offsetof(struct lubber_leg_conditions, climb_fpm), 0, conditions_init, use_conditions},
     {"level", sizeof it.level, sizeof it.level, 0, level_init, use_level},
     {"segment", sizeof it.segment, offsetof(struct lubber_path_segment, start_longitude_deg), 1, by_hand, use_segment},
+    {"route fix", sizeof it.fixes[0], offsetof(struct lubber_route_fix, elevation_ft), 0, fix_init, use_fix},
+    {"route conditions", sizeof it.on_route, offsetof(struct lubber_route_conditions, altimeter_setting_hpa), 0, on_route_init, use_on_route},
+    {"route leg", sizeof it.route_leg, offsetof(struct lubber_route_leg, initial_course_deg), 1, by_hand, use_route_leg},
+    {"route turn", sizeof it.route_turn, offsetof(struct lubber_route_turn, begin_on_radial_deg), 1, by_hand, use_route_turn},
+    {"route summary", sizeof it.summary, offsetof(struct lubber_route_summary, leg_count), 1, by_hand, use_summary},
 };
 
 /* Whether some header may have had this size: a boundary of fields, each of eight bytes or half of such a pair. */
@@ -235,7 +297,7 @@ static void without_padding(const struct kind *kind, unsigned char *bytes)
 /* A structure that is filled: as far as its size, and no farther. */
 static void filled(const struct kind *kind, size_t size)
 {
-    static unsigned char whole[sizeof it.result + sizeof it.segment];
+    static unsigned char whole[sizeof it.result + sizeof it.segment + sizeof it.route_turn];
     by_hand(kind->whole);
     EXPECT(kind->use() == LUBBER_OK);
     memcpy(whole, it.bytes, kind->whole);
@@ -272,6 +334,13 @@ static void failed(void)
     it.sureness.struct_size = sizeof it.sureness;
     EXPECT(lubber_course_change_sureness(&good_input, NULL, 0.5, 0.9, 10, 1, &it.sureness) == LUBBER_ERROR_STRUCT);
     EXPECT(isnan(it.sureness.mean_nm) && isnan(it.sureness.by_source_nm[7]) && isnan(it.sureness.foremost));
+    EXPECT(isnan(it.sureness.begin_with_margin_at_dme_nm));
+
+    it.summary.struct_size = sizeof it.summary + 8;
+    EXPECT(lubber_route_brief(NULL, 3, &good_on_route, NULL, 0, NULL, 0, &it.summary) == LUBBER_ERROR_STRUCT);
+    EXPECT(isnan(it.summary.total_time_s) && it.summary.leg_count == 0 && it.summary.turn_count == 0 && it.summary.failed_fix == 0);
+    memcpy(&number, it.bytes + sizeof it.summary, sizeof number);
+    EXPECT(isnan(number));
 }
 
 int main(void)
@@ -285,6 +354,10 @@ int main(void)
         good_legs[index].fix_longitude_deg = -10.0;
     }
     EXPECT(lubber_leg_conditions_init(&good_conditions, sizeof good_conditions, 250.0, 9000.0) == LUBBER_OK);
+
+    for (int index = 0; index < 3; index++)
+        EXPECT(lubber_route_fix_init(&good_fixes[index], sizeof good_fixes[index], 60.0 + 0.5 * index, index == 2 ? -9.0 : -10.0) == LUBBER_OK);
+    EXPECT(lubber_route_conditions_init(&good_on_route, sizeof good_on_route, 250.0, 9000.0) == LUBBER_OK);
 
     for (size_t index = 0; index < sizeof KINDS / sizeof *KINDS; index++) {
         const struct kind *kind = &KINDS[index];

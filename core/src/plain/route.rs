@@ -610,6 +610,7 @@ mod tests {
             }
         }
         assert!(route.leg_points(3, 20.0).is_empty() && route.turn_points(2).is_empty());
+        assert!(route.leg_points(usize::MAX, 20.0).is_empty() && route.turn_points(usize::MAX).is_empty());
         assert!(route.leg_points(0, 1e-9).len() == 10_001, "no leg gets more");
     }
 

@@ -48,7 +48,7 @@ impl RouteBrief {
     /// draws the ends only; no leg gets more than ten thousand parts.
     pub fn leg_points(&self, plan: &RoutePlan, leg: usize, spacing: Length) -> Vec<Position> {
         let (Some(briefed), Some(first), Some(second)) =
-            (self.legs.get(leg), plan.fixes.get(leg), plan.fixes.get(leg + 1))
+            (self.legs.get(leg), plan.fixes.get(leg), plan.fixes.get(leg.saturating_add(1)))
         else {
             return Vec::new();
         };
@@ -63,7 +63,7 @@ impl RouteBrief {
 
     /// Points of a turn as it is flown: see [`RouteTurn::points`]. None where there is no such turn.
     pub fn turn_points(&self, plan: &RoutePlan, turn: usize, parts: u32) -> Vec<Position> {
-        match (self.turns.get(turn), plan.fixes.get(turn + 1)) {
+        match (self.turns.get(turn), plan.fixes.get(turn.saturating_add(1))) {
             (Some(briefed), Some(fix)) => briefed.points(fix, parts),
             _ => Vec::new(),
         }
