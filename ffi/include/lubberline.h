@@ -30,8 +30,8 @@
  * - A size that ends inside a field, or above 4096, is that of no header; it is refused and nothing is written.
  * What is refused gives LUBBER_ERROR_STRUCT.
  *
- * Threads. Every function is re-entrant: there is no global state. What flies a sequence of legs or tries a course change's
- * sureness allocates, and frees everything before it returns; lubber_flight_new allocates what lubber_flight_free frees.
+ * Threads. Every function is re-entrant: there is no global state. What flies a sequence of legs, briefs a route or tries a course
+ * change's sureness allocates, and frees everything before it returns; lubber_flight_new allocates what lubber_flight_free frees.
  * Nothing else does.
  */
 
@@ -2131,6 +2131,447 @@ typedef struct lubber_path_segment {
 } lubber_path_segment;
 
 /**
+ * A station of a route, which way to turn there, and the wind there and on the leg to it. Set it with lubber_route_fix_init, then change what
+ * differs.
+ */
+typedef struct lubber_route_fix {
+  /**
+   * sizeof(lubber_route_fix).
+   */
+  size_t struct_size;
+  /**
+   * The station: latitude.
+   */
+  double latitude_deg;
+  /**
+   * The station: longitude.
+   */
+  double longitude_deg;
+  /**
+   * Elevation of its antenna above mean sea level; 0 at first.
+   */
+  double elevation_ft;
+  /**
+   * From true north to its own, positive east; 0 at first.
+   */
+  double declination_deg;
+  /**
+   * Half-angle of its cone of confusion from the vertical, above 0 below 90; 50 at first.
+   */
+  double cone_half_angle_deg;
+  /**
+   * Where the wind blows from, true; NaN with the speed, as at first, for that of the conditions.
+   */
+  double wind_from_deg;
+  /**
+   * Speed of the wind, 0 to 1000; NaN with the direction, as at first, for that of the conditions.
+   */
+  double wind_speed_kt;
+  /**
+   * Winds by level in place of that wind, of which the one at the altitude flown counts; NULL, as at first, for none.
+   */
+  const struct lubber_wind_level *wind_levels;
+  /**
+   * How many levels, up to 1000; 0, as at first, for none.
+   */
+  size_t wind_level_count;
+  /**
+   * Which way to turn: LUBBER_TURN_SIDE_SHORTEST (0, at first), LUBBER_TURN_SIDE_LEFT (-1) or LUBBER_TURN_SIDE_RIGHT (1). Nothing is turned at
+   * the first station and the last.
+   */
+  int32_t turn;
+} lubber_route_fix;
+
+/**
+ * What a route is flown with, and the air it lies in. Set it with lubber_route_conditions_init, then change what differs.
+ */
+typedef struct lubber_route_conditions {
+  /**
+   * sizeof(lubber_route_conditions).
+   */
+  size_t struct_size;
+  /**
+   * True airspeed, above 0 to 5000.
+   */
+  double true_airspeed_kt;
+  /**
+   * Pressure altitude, held all the way.
+   */
+  double pressure_altitude_ft;
+  /**
+   * Altimeter setting of the region; 1013.25 at first.
+   */
+  double altimeter_setting_hpa;
+  /**
+   * How much warmer than the standard atmosphere it is; 0 at first.
+   */
+  double isa_deviation_k;
+  /**
+   * Where the wind blows from, true, at stations without a wind of their own; 0 at first.
+   */
+  double wind_from_deg;
+  /**
+   * Speed of that wind, 0 to 1000; 0 at first.
+   */
+  double wind_speed_kt;
+  /**
+   * Greatest bank, above 0 below 90; 25 at first.
+   */
+  double bank_limit_deg;
+  /**
+   * Greatest rate of turn, above 0, INFINITY for none; 3 at first.
+   */
+  double turn_rate_limit_deg_per_s;
+  /**
+   * Rate of roll, above 0, INFINITY for an instant roll; 5 at first.
+   */
+  double roll_rate_deg_per_s;
+  /**
+   * The angle at which an outbound course would be intercepted after flying over a station, above 0 to 90; 30 at first.
+   */
+  double intercept_angle_deg;
+  /**
+   * Winds by level in place of that wind, of which the one at the altitude flown counts; NULL, as at first, for none.
+   */
+  const struct lubber_wind_level *wind_levels;
+  /**
+   * How many levels, up to 1000; 0, as at first, for none.
+   */
+  size_t wind_level_count;
+} lubber_route_conditions;
+
+/**
+ * A leg of a route. Radials are in the stations' own north, all else is true.
+ */
+typedef struct lubber_route_leg {
+  /**
+   * sizeof(lubber_route_leg), set by the caller in the first one of an array.
+   */
+  size_t struct_size;
+  /**
+   * From station to station.
+   */
+  double length_nm;
+  /**
+   * Course where it begins.
+   */
+  double initial_course_deg;
+  /**
+   * Course where it ends.
+   */
+  double final_course_deg;
+  /**
+   * The radial of the first station it is flown on, away from it.
+   */
+  double radial_from_deg;
+  /**
+   * The radial of the second station it is flown on, toward it.
+   */
+  double radial_to_deg;
+  /**
+   * Where the wind on it blows from.
+   */
+  double wind_from_deg;
+  /**
+   * Speed of that wind.
+   */
+  double wind_speed_kt;
+  /**
+   * What holds the course half-way.
+   */
+  double heading_deg;
+  /**
+   * Heading less course half-way, right positive.
+   */
+  double wind_correction_deg;
+  /**
+   * Groundspeed half-way.
+   */
+  double groundspeed_kt;
+  /**
+   * What is left between the turns at its ends; negative if they overlap.
+   */
+  double straight_nm;
+  /**
+   * The time for that.
+   */
+  double straight_time_s;
+  /**
+   * The least length that would be enough for the turns at its ends.
+   */
+  double least_length_nm;
+  /**
+   * Radio horizon of the first station at this altitude, over a smooth earth.
+   */
+  double horizon_from_nm;
+  /**
+   * Radio horizon of the second station.
+   */
+  double horizon_to_nm;
+  /**
+   * How much of it lies beyond both horizons; 0 if none.
+   */
+  double unreceived_nm;
+  /**
+   * 1 if it is long enough for the turns at its ends, else 0.
+   */
+  int32_t long_enough;
+  /**
+   * 1 if no part of it lies beyond both horizons, else 0.
+   */
+  int32_t received;
+} lubber_route_leg;
+
+/**
+ * A turn at a station of a route. Radials are in the station's own north, all else is true.
+ */
+typedef struct lubber_route_turn {
+  /**
+   * sizeof(lubber_route_turn), set by the caller in the first one of an array.
+   */
+  size_t struct_size;
+  /**
+   * The DME reading at which the turn begins.
+   */
+  double begin_at_dme_nm;
+  /**
+   * The radial on which it begins.
+   */
+  double begin_on_radial_deg;
+  /**
+   * The lead: the distance before the station at which it begins; negative past it.
+   */
+  double begin_before_fix_nm;
+  /**
+   * Where it begins: latitude.
+   */
+  double begin_latitude_deg;
+  /**
+   * Where it begins: longitude.
+   */
+  double begin_longitude_deg;
+  /**
+   * What a tenth of a mile on the DME is along the ground there: much, close to overhead; infinite overhead.
+   */
+  double ground_per_dme_tenth_nm;
+  /**
+   * When it begins, after the last roll-out or the start.
+   */
+  double begin_after_last_roll_out_s;
+  /**
+   * When it begins, after the start of the route.
+   */
+  double begin_after_start_s;
+  /**
+   * From its beginning to wings level.
+   */
+  double turn_time_s;
+  /**
+   * Its length over the ground.
+   */
+  double turn_length_nm;
+  /**
+   * When the wings are level again, after the start of the route.
+   */
+  double roll_out_after_start_s;
+  /**
+   * The DME reading there.
+   */
+  double roll_out_dme_nm;
+  /**
+   * The radial there.
+   */
+  double roll_out_radial_deg;
+  /**
+   * How far past the station that is, along the outbound course; negative before it.
+   */
+  double roll_out_past_fix_nm;
+  /**
+   * Where the wings are level again: latitude.
+   */
+  double roll_out_latitude_deg;
+  /**
+   * Where the wings are level again: longitude.
+   */
+  double roll_out_longitude_deg;
+  /**
+   * Height above the station.
+   */
+  double height_above_station_ft;
+  /**
+   * Where the wind blows from.
+   */
+  double wind_from_deg;
+  /**
+   * Speed of the wind.
+   */
+  double wind_speed_kt;
+  /**
+   * Course to the station.
+   */
+  double inbound_course_deg;
+  /**
+   * Course from it.
+   */
+  double outbound_course_deg;
+  /**
+   * The change between them, right positive, the short way.
+   */
+  double course_change_deg;
+  /**
+   * The radial it is reached on.
+   */
+  double inbound_radial_deg;
+  /**
+   * The radial it is left on.
+   */
+  double outbound_radial_deg;
+  /**
+   * Heading that holds the inbound course.
+   */
+  double heading_before_deg;
+  /**
+   * Heading that holds the outbound course.
+   */
+  double heading_after_deg;
+  /**
+   * Heading to turn through, right positive, the way that is turned.
+   */
+  double heading_change_deg;
+  /**
+   * Groundspeed on the inbound course.
+   */
+  double groundspeed_before_kt;
+  /**
+   * Groundspeed on the outbound course.
+   */
+  double groundspeed_after_kt;
+  /**
+   * The greatest bank.
+   */
+  double bank_deg;
+  /**
+   * Radius through the air at that bank; infinite if there is no turn.
+   */
+  double radius_nm;
+  /**
+   * Least distance from the station over the ground.
+   */
+  double closest_approach_nm;
+  /**
+   * Radius of its cone of confusion at the height.
+   */
+  double cone_radius_nm;
+  /**
+   * The DME reading at the edge of the cone.
+   */
+  double cone_edge_dme_nm;
+  /**
+   * Flying over first: the intercept angle flown, the chosen one or the largest for which there is room.
+   */
+  double fly_over_intercept_angle_deg;
+  /**
+   * Flying over first: greatest distance from the outbound course on its outer side.
+   */
+  double fly_over_greatest_overshoot_nm;
+  /**
+   * Flying over first: distance past the station at which the outbound course is held.
+   */
+  double fly_over_established_past_fix_nm;
+  /**
+   * Flying over first: distance flown in addition.
+   */
+  double fly_over_extra_distance_nm;
+  /**
+   * Flying over first: time flown in addition.
+   */
+  double fly_over_extra_time_s;
+  /**
+   * Flying over first: time from over the station until the outbound course is held.
+   */
+  double fly_over_duration_s;
+  /**
+   * By rule, the lead: a third of a mile for each 60 kt, for 90 degrees.
+   */
+  double rule_lead_nm;
+  /**
+   * By how much that is too long.
+   */
+  double rule_lead_error_nm;
+  /**
+   * By rule, with half a mile for each 10 000 ft above 5 000 ft.
+   */
+  double rule_lead_with_height_nm;
+  /**
+   * By how much that is too long.
+   */
+  double rule_lead_with_height_error_nm;
+  /**
+   * By rule, the reading: the lead added to the height in miles.
+   */
+  double rule_dme_nm;
+  /**
+   * By how much that is too much.
+   */
+  double rule_dme_error_nm;
+  /**
+   * What governs the bank: LUBBER_GOVERNOR_BANK_LIMIT (0), LUBBER_GOVERNOR_TURN_RATE_LIMIT (1), LUBBER_GOVERNOR_ROLL_RATE
+   * (2) or LUBBER_GOVERNOR_NO_TURN (3).
+   */
+  int32_t governed_by;
+  /**
+   * Which way is turned: -1 left, 1 right, 0 if there is no turn.
+   */
+  int32_t side;
+  /**
+   * 1 if the turn begins inside the cone of confusion, else 0.
+   */
+  int32_t begins_in_cone;
+  /**
+   * 1 if the aircraft enters the cone at all, else 0.
+   */
+  int32_t enters_cone;
+} lubber_route_turn;
+
+/**
+ * What a route comes to, or where it failed.
+ */
+typedef struct lubber_route_summary {
+  /**
+   * sizeof(lubber_route_summary), set by the caller.
+   */
+  size_t struct_size;
+  /**
+   * Distance over the ground, with the turns; NaN on a failure.
+   */
+  double total_distance_nm;
+  /**
+   * Time from the first station to the last, with the turns; NaN on a failure.
+   */
+  double total_time_s;
+  /**
+   * How many legs there are, which may be more than fit; 0 on a failure.
+   */
+  size_t leg_count;
+  /**
+   * How many turns there are, which may be more than fit; 0 on a failure.
+   */
+  size_t turn_count;
+  /**
+   * The station at which it failed, counted from 1; 0 if at none.
+   */
+  size_t failed_fix;
+  /**
+   * The leg on which it failed, counted from 1; 0 if on none.
+   */
+  size_t failed_leg;
+  /**
+   * The level of winds that is wrong, counted from 1, in that station's or else in the conditions'; 0 if none.
+   */
+  size_t failed_wind_level;
+} lubber_route_summary;
+
+/**
  * The standard deviations of what a turn begun by DME depends on, none negative; 0 is none.
  */
 typedef struct lubber_error_model {
@@ -2224,6 +2665,10 @@ typedef struct lubber_sureness {
    * The source that is worth most, by its place among the eight from 0; -1 if none is worth anything.
    */
   double foremost;
+  /**
+   * The DME reading at which the turn begins with the margin added to its lead; NaN if that lies past the station.
+   */
+  double begin_with_margin_at_dme_nm;
 } lubber_sureness;
 
 #ifdef __cplusplus
@@ -13575,6 +14020,134 @@ int32_t lubber_legs_points(const struct lubber_leg *legs,
                            double *longitudes_deg,
                            size_t capacity,
                            size_t *point_count);
+
+/**
+ * Sets a station: at sea level without declination, with a cone of 50 degrees, the wind of the conditions, and the short way to turn.
+ *
+ * @param[out] fix the structure
+ * @param struct_size sizeof(lubber_route_fix)
+ * @param latitude_deg latitude of the station
+ * @param longitude_deg longitude of the station
+ * @return LUBBER_OK, or LUBBER_ERROR_STRUCT
+ */
+int32_t lubber_route_fix_init(struct lubber_route_fix *fix,
+                              size_t struct_size,
+                              double latitude_deg,
+                              double longitude_deg);
+
+/**
+ * Sets the usual conditions for a speed and an altitude: standard air, calm, 25 degrees of bank, 3 degrees per second, a roll of 5, an
+ * intercept of 30 degrees.
+ *
+ * @param[out] conditions the structure
+ * @param struct_size sizeof(lubber_route_conditions)
+ * @param true_airspeed_kt true airspeed
+ * @param pressure_altitude_ft pressure altitude, held all the way
+ * @return LUBBER_OK, or LUBBER_ERROR_STRUCT
+ */
+int32_t lubber_route_conditions_init(struct lubber_route_conditions *conditions,
+                                     size_t struct_size,
+                                     double true_airspeed_kt,
+                                     double pressure_altitude_ft);
+
+/**
+ * Briefs a route from station to station: its legs, and the turns at the stations between, with the reading at which each begins.
+ *
+ * @param fixes the stations in the order flown, `fix_count` of them, all of one size
+ * @param fix_count how many; fewer than two make no leg, fewer than three no turn
+ * @param conditions what the route is flown with
+ * @param[out] legs room for `leg_capacity` legs, one fewer than the stations, the `struct_size` of the first set by the caller and taken for
+ * all; may be NULL if that is 0
+ * @param leg_capacity for how many legs there is room
+ * @param[out] turns room for `turn_capacity` turns, two fewer than the stations, likewise
+ * @param turn_capacity for how many turns there is room
+ * @param[out] summary the whole, its `struct_size` set by the caller: how many legs and turns there are, which may be more than fit, and on a
+ * failure where it lies
+ * @return LUBBER_OK, or a negative status; no leg and no turn is then written
+ */
+int32_t lubber_route_brief(const struct lubber_route_fix *fixes,
+                           size_t fix_count,
+                           const struct lubber_route_conditions *conditions,
+                           struct lubber_route_leg *legs,
+                           size_t leg_capacity,
+                           struct lubber_route_turn *turns,
+                           size_t turn_capacity,
+                           struct lubber_route_summary *summary);
+
+/**
+ * How sure each turn of a route is: what lubber_course_change_sureness says of it.
+ *
+ * @param fixes the stations, as of lubber_route_brief
+ * @param fix_count how many
+ * @param conditions what the route is flown with
+ * @param errors the errors
+ * @param limit_nm the overshoot that matters
+ * @param confidence the chance with which it is to be kept, between 0 and 1
+ * @param trials how many of each turn are flown, 1 to 10 000 000
+ * @param seed the same seed gives the same trials
+ * @param[out] sureness room for `capacity` turns, the `struct_size` of the first set by the caller and taken for all; may be NULL if that is 0
+ * @param capacity for how many turns there is room
+ * @param[out] turn_count how many turns there are, which may be more than fit
+ * @return LUBBER_OK, or a negative status; turn_count is then 0
+ */
+int32_t lubber_route_sureness(const struct lubber_route_fix *fixes,
+                              size_t fix_count,
+                              const struct lubber_route_conditions *conditions,
+                              const struct lubber_error_model *errors,
+                              double limit_nm,
+                              double confidence,
+                              uint64_t trials,
+                              uint64_t seed,
+                              struct lubber_sureness *sureness,
+                              size_t capacity,
+                              size_t *turn_count);
+
+/**
+ * Points along what is flown straight on a leg of a route, no farther apart than a spacing, its ends among them.
+ *
+ * @param fixes the stations, as of lubber_route_brief
+ * @param fix_count how many
+ * @param conditions what the route is flown with
+ * @param leg which leg, counted from 0
+ * @param spacing_nm the spacing, above 0; zero, less or NaN gives the ends only. No leg gets more than 10 001 points
+ * @param[out] latitudes_deg room for `capacity` latitudes; may be NULL if that is 0
+ * @param[out] longitudes_deg room for as many longitudes
+ * @param capacity for how many points there is room
+ * @param[out] point_count how many points there are, which may be more than fit: call again with more room; 0 for a leg that is too short for
+ * its turns, and for one that is none
+ * @return LUBBER_OK, or a negative status; point_count is then 0
+ */
+int32_t lubber_route_leg_points(const struct lubber_route_fix *fixes,
+                                size_t fix_count,
+                                const struct lubber_route_conditions *conditions,
+                                size_t leg,
+                                double spacing_nm,
+                                double *latitudes_deg,
+                                double *longitudes_deg,
+                                size_t capacity,
+                                size_t *point_count);
+
+/**
+ * Points of a turn of a route as it is flown, at even times: 41 of them.
+ *
+ * @param fixes the stations, as of lubber_route_brief
+ * @param fix_count how many
+ * @param conditions what the route is flown with
+ * @param turn which turn, counted from 0
+ * @param[out] latitudes_deg room for `capacity` latitudes; may be NULL if that is 0
+ * @param[out] longitudes_deg room for as many longitudes
+ * @param capacity for how many points there is room
+ * @param[out] point_count how many points there are, which may be more than fit; 0 for a turn that is none
+ * @return LUBBER_OK, or a negative status; point_count is then 0
+ */
+int32_t lubber_route_turn_points(const struct lubber_route_fix *fixes,
+                                 size_t fix_count,
+                                 const struct lubber_route_conditions *conditions,
+                                 size_t turn,
+                                 double *latitudes_deg,
+                                 double *longitudes_deg,
+                                 size_t capacity,
+                                 size_t *point_count);
 
 /**
  * Sets the errors that are usual where nothing better is known: half a VOR's tolerance en route with flying by the needle, half the total system error of a DME by
