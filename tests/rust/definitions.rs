@@ -78,3 +78,33 @@ fn the_cold_temperature_rule_is_safe_where_it_is_said_to_be() {
     let formula_ft = plain::cold_temperature_correction_ft(5_000.0, -50.0, 0.0).unwrap();
     assert!(rule_ft < formula_ft, "far below: {rule_ft}, {formula_ft}");
 }
+
+/// `docs/sources.md`: every row it names stands in the data, and every name it offers in the list of functions.
+#[test]
+fn the_page_of_contradictions_names_what_exists() {
+    let root = std::path::Path::new(env!("CARGO_MANIFEST_DIR"));
+    let read = |path: &str| std::fs::read_to_string(root.join(path)).unwrap();
+    let (page, functions) = (read("../docs/sources.md"), read("../docs/functions.md"));
+    let mut ids = std::collections::HashSet::new();
+    for file in std::fs::read_dir(root.join("data/published")).unwrap() {
+        let rows = std::fs::read_to_string(file.unwrap().path()).unwrap();
+        ids.extend(rows.lines().filter_map(|line| line.split(',').next()).map(str::to_string));
+    }
+    let mut named = 0;
+    for line in page.lines().filter(|line| line.starts_with('|') && !line.starts_with("|--")) {
+        let cells: Vec<&str> = line.trim_matches('|').split(" | ").map(str::trim).collect();
+        let is_id = |word: &&str| word.len() > 4 && word.starts_with(|first: char| first.is_ascii_uppercase());
+        let rows = match cells.as_slice() {
+            [_, _, rows, _] | [rows, _, _] if rows.contains('-') => *rows,
+            _ => continue,
+        };
+        for id in rows.split(", ").filter(is_id) {
+            assert!(ids.contains(id), "no row is called {id}");
+            named += 1;
+        }
+        for name in cells.last().unwrap().split('`').skip(1).step_by(2) {
+            assert!(functions.contains(name), "the list of functions has no {name}");
+        }
+    }
+    assert!(named > 80, "{named} rows");
+}
