@@ -93,7 +93,8 @@ fn the_page_of_contradictions_names_what_exists() {
     let mut named = 0;
     for line in page.lines().filter(|line| line.starts_with('|') && !line.starts_with("|--")) {
         let cells: Vec<&str> = line.trim_matches('|').split(" | ").map(str::trim).collect();
-        let is_id = |word: &&str| word.len() > 4 && word.starts_with(|first: char| first.is_ascii_uppercase());
+        let is_id =
+            |word: &&str| word.len() > 4 && word.starts_with(|first: char| first.is_ascii_uppercase());
         let rows = match cells.as_slice() {
             [_, _, rows, _] | [rows, _, _] if rows.contains('-') => *rows,
             _ => continue,
