@@ -13,25 +13,30 @@ impl Plane {
     pub const ZERO: Self = Self { north: 0.0, east: 0.0 };
 
     /// The unit vector that points along a direction.
+    #[inline]
     pub fn along(direction_rad: f64) -> Self {
         let (sine, cosine) = direction_rad.sin_cos();
         Self { north: cosine, east: sine }
     }
 
+    #[inline]
     pub fn dot(self, other: Self) -> f64 {
         self.north * other.north + self.east * other.east
     }
 
     /// Positive when `other` points to the right of `self`.
+    #[inline]
     pub fn cross(self, other: Self) -> f64 {
         self.north * other.east - self.east * other.north
     }
 
+    #[inline]
     pub fn length(self) -> f64 {
         self.north.hypot(self.east)
     }
 
     /// Turned clockwise by the direction of a unit vector.
+    #[inline]
     pub fn turned(self, unit: Self) -> Self {
         Self {
             north: self.north * unit.north - self.east * unit.east,
@@ -40,6 +45,7 @@ impl Plane {
     }
 
     /// The mirror image across the first axis.
+    #[inline]
     pub fn mirrored(self) -> Self {
         Self { north: self.north, east: -self.east }
     }
@@ -47,6 +53,7 @@ impl Plane {
 
 impl Add for Plane {
     type Output = Self;
+    #[inline]
     fn add(self, other: Self) -> Self {
         Self { north: self.north + other.north, east: self.east + other.east }
     }
@@ -54,6 +61,7 @@ impl Add for Plane {
 
 impl Sub for Plane {
     type Output = Self;
+    #[inline]
     fn sub(self, other: Self) -> Self {
         Self { north: self.north - other.north, east: self.east - other.east }
     }
@@ -61,6 +69,7 @@ impl Sub for Plane {
 
 impl Mul<f64> for Plane {
     type Output = Self;
+    #[inline]
     fn mul(self, factor: f64) -> Self {
         Self { north: self.north * factor, east: self.east * factor }
     }

@@ -182,6 +182,8 @@ struct Join<'a, N: North> {
     true_airspeed: TrueAirspeed,
     wind: Wind<N>,
     limits: &'a TurnLimits,
+    /// A turn of the same aircraft, at that airspeed within those limits.
+    like: RolledTurn,
     /// The course along the radial, how it is held, and the unit vector of the radial.
     along: (Bearing<N>, Crabbed<N>),
     toward: Plane,
@@ -209,6 +211,7 @@ impl<'a, N: North> Join<'a, N> {
             true_airspeed,
             wind,
             limits,
+            like: RolledTurn::new(true_airspeed, limits, degrees(90.0)),
             along: (course, hold_course(course, true_airspeed, wind)?),
             toward: Plane::along(radial.radians()),
             wind_m_s: wind.velocity_m_s(),
@@ -240,7 +243,7 @@ impl<'a, N: North> Join<'a, N> {
     fn turn(&self, from: (Bearing<N>, Crabbed<N>), to: (Bearing<N>, Crabbed<N>)) -> (RolledTurn, Plane) {
         let ((from, before), (to, after)) = (from, to);
         let change = from.change_to(to).angle() + after.wind_correction - before.wind_correction;
-        let turn = RolledTurn::new(self.true_airspeed, self.limits, change);
+        let turn = self.like.another(change);
         let displacement_m = turn.over_ground_m(before.heading.radians(), self.wind_m_s);
         (turn, displacement_m)
     }

@@ -131,6 +131,11 @@ pub struct CourseChange<N: North> {
     pub(super) turn: RolledTurn,
     pub(super) lead_m: f64,
     pub(super) past_fix_m: f64,
+    /// The unit vectors of both courses and of the first heading, and the wind's velocity.
+    pub(super) along: Plane,
+    pub(super) onward: Plane,
+    pub(super) heading: Plane,
+    pub(super) wind_m_s: Plane,
 }
 
 impl<N: North> CourseChange<N> {
@@ -160,11 +165,12 @@ impl<N: North> CourseChange<N> {
         // No change of course leaves no change of heading either, to the last bit.
         let heading_change = degrees(change_deg) + after.wind_correction - before.wind_correction;
         let turn = RolledTurn::new(true_airspeed, limits, heading_change);
+        let (along, onward) = (Plane::along(inbound.radians()), Plane::along(outbound.radians()));
+        let (heading, wind_m_s) = (Plane::along(before.heading.radians()), wind.velocity_m_s());
         let (lead_m, past_fix_m) = if change_deg == 0.0 {
             (0.0, 0.0)
         } else {
-            let displacement_m = turn.over_ground_m(before.heading.radians(), wind.velocity_m_s());
-            let (along, onward) = (Plane::along(inbound.radians()), Plane::along(outbound.radians()));
+            let displacement_m = turn.displaced_m(heading) + wind_m_s * turn.duration_s();
             let sine = degrees(change_deg).sin().value;
             (displacement_m.cross(onward) / sine, along.cross(displacement_m) / sine)
         };
@@ -183,6 +189,10 @@ impl<N: North> CourseChange<N> {
                 turn,
                 lead_m,
                 past_fix_m,
+                along,
+                onward,
+                heading,
+                wind_m_s,
             })
         } else {
             Err(Error::LeadTooLong { needed_nm, allowed_nm: LONGEST_LEAD_NM })
@@ -196,10 +206,9 @@ impl<N: North> CourseChange<N> {
 
     /// The lead that would put the turn through the air on the outbound course, if the wind did not carry it along.
     pub(crate) fn lead_without_drift(&self) -> Length {
-        let displacement_m = self.turn.displacement_m(self.before.heading.radians());
+        let displacement_m = self.turn.displaced_m(self.heading);
         let sine = degrees(self.change_deg).sin().value;
-        let onward = Plane::along(self.outbound.radians());
-        metres(if self.change_deg == 0.0 { 0.0 } else { displacement_m.cross(onward) / sine })
+        metres(if self.change_deg == 0.0 { 0.0 } else { displacement_m.cross(self.onward) / sine })
     }
 
     /// Distance past the fix, along the outbound course, at which the wings are level again; negative before it.
@@ -307,8 +316,8 @@ impl<N: North> CourseChange<N> {
         if !slower || self.change_deg.abs() >= 180.0 {
             return None;
         }
-        let (wind_m_s, heading) = (self.wind.velocity_m_s(), Plane::along(self.before.heading.radians()));
-        let begin_m = Plane::along(self.inbound.radians()) * -self.lead_m;
+        let (wind_m_s, heading) = (self.wind_m_s, self.heading);
+        let begin_m = self.along * -self.lead_m;
         let mut time_s = 0.5 * self.turn.duration_s();
         for _ in 0..NEWTON_STEPS {
             if !(0.0..=self.turn.duration_s()).contains(&time_s) {
@@ -320,8 +329,9 @@ impl<N: North> CourseChange<N> {
             let slope = velocity_m_s.dot(velocity_m_s) + place_m.dot(bend_m_s2.turned(heading));
             let step_s = -place_m.dot(velocity_m_s) / slope;
             // What is left out after the last step is its square over twice the radius.
-            if step_s.abs() * velocity_m_s.length() <= NEWTON_SHARE * place_m.length() {
-                return Some((place_m + velocity_m_s * step_s).length());
+            let moved_m = velocity_m_s * step_s;
+            if moved_m.dot(moved_m) <= NEWTON_SHARE * NEWTON_SHARE * place_m.dot(place_m) {
+                return Some((place_m + moved_m).length());
             }
             time_s += step_s;
         }
@@ -339,20 +349,15 @@ impl<N: North> CourseChange<N> {
     /// Place relative to the fix.
     fn place_m(&self, time_s: f64) -> Plane {
         let (within_s, _) = self.turn.within_s(time_s);
-        let before_m = Plane::along(self.inbound.radians())
-            * (self.groundspeed_before_m_s() * time_s.min(0.0) - self.lead_m);
-        let turning_m =
-            self.turn.over_ground_after_m(within_s, self.before.heading.radians(), self.wind.velocity_m_s());
+        let before_m = self.along * (self.groundspeed_before_m_s() * time_s.min(0.0) - self.lead_m);
+        let turning_m = self.turn.displaced_after_m(within_s, self.heading) + self.wind_m_s * within_s;
         let after_s = (time_s - self.turn.duration_s()).max(0.0);
-        before_m
-            + turning_m
-            + Plane::along(self.outbound.radians()) * (self.groundspeed_after_m_s() * after_s)
+        before_m + turning_m + self.onward * (self.groundspeed_after_m_s() * after_s)
     }
 
     fn velocity_m_s(&self, time_s: f64) -> Plane {
         let heading_rad = self.before.heading.radians() + self.turn.turned_after_rad(time_s);
-        Plane::along(heading_rad) * self.true_airspeed.value().get::<meter_per_second>()
-            + self.wind.velocity_m_s()
+        Plane::along(heading_rad) * self.true_airspeed.value().get::<meter_per_second>() + self.wind_m_s
     }
 
     pub(super) fn groundspeed_before_m_s(&self) -> f64 {
@@ -365,7 +370,7 @@ impl<N: North> CourseChange<N> {
 
     /// Length over the ground of the turn itself.
     pub fn turn_length(&self) -> Length {
-        metres(self.turn.ground_length_m(self.before.heading.radians(), self.wind.velocity_m_s()))
+        metres(self.turn.ground_length_m(self.heading, self.wind_m_s))
     }
 }
 

@@ -3,8 +3,8 @@
 use super::CourseChange;
 use super::recapture::{Recapture, Recaptured};
 use crate::plane::Plane;
-use crate::turn::RolledTurn;
-use crate::value::units::{Angle, Length, Time, degree, degrees, meter, metres, radian, seconds};
+use crate::turn::{RollHeadings, RolledTurn};
+use crate::value::units::{Angle, Length, Time, degree, degrees, metres, radian, seconds};
 use crate::value::{InterceptAngle, North};
 
 /// The cost of turning only over the fix, and coming back to the outbound course at an intercept angle.
@@ -55,11 +55,17 @@ impl<N: North> CourseChange<N> {
     /// Derived; the sequence of turns is that of the fly-over waypoint of ICAO Doc 8168 Vol II (5th ed. 2006), Part III
     /// Section 2 Chapter 1 (from memory), here with wind and roll.
     pub fn fly_over(&self, intercept: InterceptAngle) -> FlyOver {
-        self.fly_over_beside(intercept, self.turn_length())
+        self.turn_length_and_fly_over(intercept).1
     }
 
-    /// [`CourseChange::fly_over`] by a caller who has the length of the turn at hand.
-    pub(crate) fn fly_over_beside(&self, intercept: InterceptAngle, turn_length: Length) -> FlyOver {
+    /// [`CourseChange::turn_length`] and [`CourseChange::fly_over`], whose turns mostly share their rolls.
+    pub(crate) fn turn_length_and_fly_over(&self, intercept: InterceptAngle) -> (Length, FlyOver) {
+        let rolls = self.turn.roll_headings();
+        let turn_length_m = self.turn.ground_length_like_m(&rolls, self.heading, self.wind_m_s);
+        (metres(turn_length_m), self.cost(intercept, turn_length_m, &rolls))
+    }
+
+    fn cost(&self, intercept: InterceptAngle, turn_length_m: f64, rolls: &RollHeadings) -> FlyOver {
         if self.change_deg == 0.0 {
             return FlyOver {
                 intercept_angle: intercept.value(),
@@ -70,11 +76,11 @@ impl<N: North> CourseChange<N> {
                 duration: seconds(0.0),
             };
         }
-        let Some(flown) = self.way_over(intercept) else { return FlyOver::unknown() };
+        let Some(flown) = self.way_over(intercept, rolls) else { return FlyOver::unknown() };
 
         let beyond_m = flown.established_m - self.past_fix_m;
         let fly_by_s = self.turn.duration_s() + beyond_m / self.groundspeed_after_m_s();
-        let fly_by_m = turn_length.get::<meter>() + beyond_m;
+        let fly_by_m = turn_length_m + beyond_m;
         FlyOver {
             intercept_angle: degrees(flown.angle_deg),
             greatest_overshoot: metres(self.greatest_overshoot_m(&flown.first)),
@@ -86,17 +92,21 @@ impl<N: North> CourseChange<N> {
     }
 
     /// The way from the fix back onto the outbound course; none if no course near it can be held in the wind.
-    pub(super) fn way_over(&self, intercept: InterceptAngle) -> Option<Recaptured<N>> {
+    pub(super) fn way_over(&self, intercept: InterceptAngle, rolls: &RollHeadings) -> Option<Recaptured<N>> {
         let way = Recapture {
             from_crab: self.before,
+            from_heading: self.heading,
             onto: self.outbound,
             onto_crab: self.after,
+            onto_along: self.onward,
             change_deg: self.change_deg,
             side: self.change_deg.signum(),
             place_m: Plane::ZERO,
             true_airspeed: self.true_airspeed,
             wind: self.wind,
-            limits: &self.limits,
+            wind_m_s: self.wind_m_s,
+            like: &self.turn,
+            rolls,
         };
         if self.change_deg == 0.0 {
             Some(way.straight_on())
@@ -108,9 +118,8 @@ impl<N: North> CourseChange<N> {
     /// The aircraft is farthest out where its track is parallel to the outbound course: on the heading that holds it.
     fn greatest_overshoot_m(&self, over: &RolledTurn) -> f64 {
         let time_s = over.time_at_s(self.turn.heading_change().get::<radian>().abs());
-        let place_m =
-            over.over_ground_after_m(time_s, self.before.heading.radians(), self.wind.velocity_m_s());
-        let right_m = Plane::along(self.outbound.radians()).cross(place_m);
+        let place_m = over.displaced_after_m(time_s, self.heading) + self.wind_m_s * time_s;
+        let right_m = self.onward.cross(place_m);
         if self.change_deg < 0.0 { right_m } else { -right_m }
     }
 }

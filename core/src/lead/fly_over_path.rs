@@ -39,7 +39,7 @@ impl<N: North> CourseChange<N> {
     /// # Ok::<(), lubberline::Error>(())
     /// ```
     pub fn fly_over_path(&self, intercept: InterceptAngle) -> Option<FlyOverPath<N>> {
-        Some(FlyOverPath { change: *self, way: self.way_over(intercept)? })
+        Some(FlyOverPath { change: *self, way: self.way_over(intercept, &self.turn.roll_headings())? })
     }
 }
 
@@ -58,14 +58,12 @@ impl<N: North> FlyOverPath<N> {
         let first_rad = change.before.heading.radians();
         let second_rad = first_rad + way.first.heading_change().get::<radian>();
         let turning_s = time_s.min(first_s).max(0.0) + (time_s.min(way.duration_s) - back_s).max(0.0);
-        let place_m = Plane::along(change.inbound.radians())
-            * (change.groundspeed_before_m_s() * time_s.min(0.0))
-            + way.first.displacement_after_m(time_s, first_rad)
+        let place_m = change.along * (change.groundspeed_before_m_s() * time_s.min(0.0))
+            + way.first.displaced_after_m(time_s, change.heading)
             + way.second.displacement_after_m(time_s - back_s, second_rad)
-            + change.wind.velocity_m_s() * turning_s
+            + change.wind_m_s * turning_s
             + Plane::along(way.between.radians()) * (way.straight_m * share)
-            + Plane::along(change.outbound.radians())
-                * (change.groundspeed_after_m_s() * (time_s - way.duration_s).max(0.0));
+            + change.onward * (change.groundspeed_after_m_s() * (time_s - way.duration_s).max(0.0));
         let turned_rad = way.first.turned_after_rad(time_s) + way.second.turned_after_rad(time_s - back_s);
         let bank_rad = way.first.bank_after_rad(time_s) + way.second.bank_after_rad(time_s - back_s);
         TurnPoint::of(time, place_m, first_rad + turned_rad, bank_rad)

@@ -2,7 +2,7 @@
 
 use crate::numeric::root_to;
 use crate::plane::Plane;
-use crate::turn::{RolledTurn, TurnLimits};
+use crate::turn::{RollHeadings, RolledTurn};
 use crate::value::units::{degrees, meter_per_second};
 use crate::value::{Bearing, North, TrueAirspeed};
 use crate::wind::{Crabbed, Wind, hold_course};
@@ -18,9 +18,13 @@ const STEP_DEG: f64 = 1e-11;
 pub(crate) struct Recapture<'a, N: North> {
     /// How the aircraft flies now.
     pub from_crab: Crabbed<N>,
+    /// The unit vector of its heading.
+    pub from_heading: Plane,
     /// The course to come onto, and how it is held.
     pub onto: Bearing<N>,
     pub onto_crab: Crabbed<N>,
+    /// The unit vector of that course.
+    pub onto_along: Plane,
     /// Signed change of course to the direction of the line, in degrees, the way the first turn goes.
     pub change_deg: f64,
     /// On which side of the line's direction the intercept course lies: 1 right, -1 left.
@@ -29,7 +33,12 @@ pub(crate) struct Recapture<'a, N: North> {
     pub place_m: Plane,
     pub true_airspeed: TrueAirspeed,
     pub wind: Wind<N>,
-    pub limits: &'a TurnLimits,
+    /// The wind's velocity.
+    pub wind_m_s: Plane,
+    /// A turn of the same aircraft, at that airspeed within its limits.
+    pub like: &'a RolledTurn,
+    /// The headings while rolling in that turn.
+    pub rolls: &'a RollHeadings,
 }
 
 /// One way onto the line.
@@ -63,7 +72,7 @@ impl<N: North> Recapture<'_, N> {
 
     /// The way for an aircraft that is on its course: none at all.
     pub fn straight_on(&self) -> Recaptured<N> {
-        let no_turn = RolledTurn::new(self.true_airspeed, self.limits, degrees(0.0));
+        let no_turn = self.like.another(degrees(0.0));
         Recaptured {
             angle_deg: 0.0,
             between: self.onto,
@@ -83,28 +92,26 @@ impl<N: North> Recapture<'_, N> {
         let crab = hold_course(between, self.true_airspeed, self.wind).ok()?;
         let change =
             degrees(self.change_deg + signed_deg) + crab.wind_correction - self.from_crab.wind_correction;
-        Some((between, crab, RolledTurn::new(self.true_airspeed, self.limits, change)))
+        Some((between, crab, self.like.another(change)))
     }
 
     fn turns(&self, angle_deg: f64) -> Option<Turns<N>> {
         let (between, between_crab, first) = self.first_turn(angle_deg)?;
         let back =
             degrees(-angle_deg * self.side) + self.onto_crab.wind_correction - between_crab.wind_correction;
-        let second = RolledTurn::new(self.true_airspeed, self.limits, back);
+        let second = self.like.another(back);
 
-        let wind_m_s = self.wind.velocity_m_s();
+        let between_heading = Plane::along(between_crab.heading.radians());
         let turned_m = self.place_m
-            + first.over_ground_m(self.from_crab.heading.radians(), wind_m_s)
-            + second.over_ground_m(between_crab.heading.radians(), wind_m_s);
-        let along = Plane::along(self.onto.radians());
-        let outside_m = along.cross(turned_m) * self.side;
-        Some(Turns { angle_deg, between, between_crab, first, second, turned_m, outside_m })
+            + (first.displaced_m(self.from_heading) + self.wind_m_s * first.duration_s())
+            + (second.displaced_m(between_heading) + self.wind_m_s * second.duration_s());
+        let outside_m = self.onto_along.cross(turned_m) * self.side;
+        Some(Turns { angle_deg, between, between_crab, between_heading, first, second, turned_m, outside_m })
     }
 
     fn flown(&self, turns: &Turns<N>) -> Recaptured<N> {
-        let Turns { angle_deg, between, between_crab, first, second, turned_m, .. } = *turns;
-        let wind_m_s = self.wind.velocity_m_s();
-        let (toward, along) = (Plane::along(between.radians()), Plane::along(self.onto.radians()));
+        let Turns { angle_deg, between, between_crab, between_heading, first, second, turned_m, .. } = *turns;
+        let (toward, along) = (Plane::along(between.radians()), self.onto_along);
         // The straight part takes away what the two turns leave across the line.
         let straight_m = -along.cross(turned_m) / along.cross(toward);
         let groundspeed_m_s = between_crab.groundspeed.value().get::<meter_per_second>();
@@ -115,9 +122,9 @@ impl<N: North> Recapture<'_, N> {
             straight_m,
             second,
             duration_s: first.duration_s() + second.duration_s() + straight_m / groundspeed_m_s,
-            length_m: first.ground_length_m(self.from_crab.heading.radians(), wind_m_s)
+            length_m: first.ground_length_like_m(self.rolls, self.from_heading, self.wind_m_s)
                 + straight_m
-                + second.ground_length_m(between_crab.heading.radians(), wind_m_s),
+                + second.ground_length_like_m(self.rolls, between_heading, self.wind_m_s),
             established_m: (turned_m + toward * straight_m).dot(along),
         }
     }
@@ -128,6 +135,7 @@ struct Turns<N: North> {
     angle_deg: f64,
     between: Bearing<N>,
     between_crab: Crabbed<N>,
+    between_heading: Plane,
     first: RolledTurn,
     second: RolledTurn,
     /// Where they end with nothing between them, relative to the point of the line.

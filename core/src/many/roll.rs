@@ -23,7 +23,7 @@ pub const NODES: [(f64, f64); 6] = [
 /// As [`NODES`], of order 8: enough for banks to [`SHALLOW`] and headings to [`LITTLE`].
 ///
 /// Source: as there.
-const FEW_NODES: [(f64, f64); 4] = [
+pub const FEW_NODES: [(f64, f64); 4] = [
     (0.183_434_642_495_649_8, 0.362_683_783_378_361_96),
     (0.525_532_409_916_329, 0.313_706_645_877_887_27),
     (0.796_666_477_413_626_7, 0.222_381_034_453_374_48),
@@ -40,22 +40,46 @@ pub fn turned<const FMA: bool>(per_log: f64, squared_bank: f64) -> f64 {
     per_log * squared_bank * polynomial::<FMA, 14>(squared_bank, LOG_SECANT)
 }
 
-/// Cosine and sine of the heading turned at nodes, and their weights, for a mean over one roll: few nodes for a shallow one.
-///
-/// To 1e-12 for banks to [`STEEPEST`] and headings to [`MOST_ROLLED`].
-pub fn at_nodes(per_log: f64, bank: f64, mut add: impl FnMut(f64, f64, f64)) {
-    let square = bank * bank;
-    if bank <= SHALLOW && per_log * square * 0.53 <= LITTLE {
-        for (node, weight) in FEW_NODES {
-            let here = square * (node * node);
-            let turned = per_log * here * polynomial::<false, 9>(here, LOG_SECANT_SHALLOW);
-            let (sine, cosine) = sin_cos_within::<false>(turned);
-            add(cosine, sine, weight);
-        }
-    } else {
-        for (node, weight) in NODES {
-            let (sine, cosine) = sin_cos_within::<false>(turned::<false>(per_log, square * (node * node)));
-            add(cosine, sine, weight);
+/// The headings at the nodes of a mean over one roll, and their weights.
+#[derive(Debug, Clone, Copy)]
+pub struct Headings {
+    /// Cosine, sine and weight of as many as are needed.
+    nodes: [(f64, f64, f64); 6],
+    count: usize,
+}
+
+impl Headings {
+    /// The headings turned while rolling in from level to a bank, with what is turned for a unit of `-ln cos(bank)`: at few nodes in a
+    /// shallow roll.
+    ///
+    /// To 1e-12 for banks to [`STEEPEST`] and headings to [`MOST_ROLLED`].
+    pub fn of(per_log: f64, bank: f64) -> Self {
+        let square = bank * bank;
+        let mut nodes = [(0.0, 0.0, 0.0); 6];
+        let count = if bank <= SHALLOW && per_log * square * 0.53 <= LITTLE {
+            for (place, (node, weight)) in nodes.iter_mut().zip(FEW_NODES) {
+                let here = square * (node * node);
+                let turned = per_log * here * polynomial::<false, 9>(here, LOG_SECANT_SHALLOW);
+                let (sine, cosine) = sin_cos_within::<false>(turned);
+                *place = (cosine, sine, weight);
+            }
+            FEW_NODES.len()
+        } else {
+            for (place, (node, weight)) in nodes.iter_mut().zip(NODES) {
+                let (sine, cosine) =
+                    sin_cos_within::<false>(turned::<false>(per_log, square * (node * node)));
+                *place = (cosine, sine, weight);
+            }
+            NODES.len()
+        };
+        Self { nodes, count }
+    }
+
+    /// Calls `add(cosine, sine, weight)` for each of them.
+    #[inline]
+    pub fn each(&self, mut add: impl FnMut(f64, f64, f64)) {
+        for (cosine, sine, weight) in self.nodes.iter().take(self.count) {
+            add(*cosine, *sine, *weight);
         }
     }
 }

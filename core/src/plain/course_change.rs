@@ -173,7 +173,7 @@ pub fn course_change(input: &CourseChangeInput) -> Result<CourseChangeOutput, Er
     let intercept = InterceptAngle::named("intercept_angle_deg", input.intercept_angle_deg)?;
 
     let (before, after, turn) = (change.before(), change.after(), change.turn());
-    let turn_length = change.turn_length();
+    let (turn_length, fly_over) = change.turn_length_and_fly_over(intercept);
     let closest_approach_nm = change.closest_approach().value().get::<nautical_mile>();
     let cone_radius_nm = cone_radius(height, half_angle).value().get::<nautical_mile>();
     Ok(CourseChangeOutput {
@@ -198,7 +198,7 @@ pub fn course_change(input: &CourseChangeInput) -> Result<CourseChangeOutput, Er
         closest_approach_nm,
         cone_radius_nm,
         enters_cone: f64::from(closest_approach_nm < cone_radius_nm),
-        fly_over: fly_over_output(&change.fly_over_beside(intercept, turn_length)),
+        fly_over: fly_over_output(&fly_over),
     })
 }
 

@@ -2,15 +2,14 @@
 
 use std::f64::consts::{FRAC_PI_2, FRAC_PI_4};
 
+use super::manner::{Manner, panels};
 use super::{Governor, STANDARD_GRAVITY_M_S2, TurnLimits};
 use crate::many::functions::sin_cos_within;
-use crate::many::roll::{self, MOST_ROLLED, STEEPEST};
+use crate::many::roll;
 use crate::numeric::quadrature;
 use crate::plane::Plane;
 use crate::value::TrueAirspeed;
-use crate::value::units::{
-    Angle, Length, Time, degrees, meter_per_second, metres, radian, radian_per_second, seconds,
-};
+use crate::value::units::{Angle, Length, Time, degrees, metres, radian, seconds};
 
 /// A coordinated level turn at constant true airspeed, in which bank grows linearly at the roll rate to a target, holds,
 /// and returns to zero at the same rate, ending exactly on the new heading.
@@ -30,12 +29,12 @@ use crate::value::units::{
 /// Equilibrium in a coordinated level turn; the integral is derived.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct RolledTurn {
-    airspeed_m_s: f64,
+    manner: Manner,
     /// Heading turned in all, right positive.
     change_rad: f64,
     bank_rad: f64,
+    tangent_of_bank: f64,
     governor: Governor,
-    roll_rad_s: f64,
     /// Heading turned in one roll, without its side, and how long it takes.
     roll_turn_rad: f64,
     roll_s: f64,
@@ -46,58 +45,79 @@ pub struct RolledTurn {
     roll_in_m: Plane,
     /// Displacement through the air in all, in the same frame.
     total_m: Plane,
+    /// Unit vectors in it: of the heading half way round, and of the one on which the full bank is reached.
+    middle: Plane,
+    level: Plane,
 }
 
-/// A roll slower than this takes an age for any bank, and would lose its digits.
-const SLOWEST_ROLL_RAD_S: f64 = 1e-12;
+/// Wind over airspeed below which a few nodes give the length of a quarter circle to 2e-13.
+const WEAK_WIND: f64 = 0.15;
+
+/// By how much a turn must exceed its rolls to be seen to be a long one without finding the bank of its rolls alone.
+const CLEARLY: f64 = 1.0 + 1e-6;
 
 impl RolledTurn {
     /// The turn through a signed change of heading, right positive, of up to any angle.
     ///
     /// A change beyond half a circle is the long way round, which is why it is an angle and not a change of direction.
     pub fn new(true_airspeed: TrueAirspeed, limits: &TurnLimits, change: Angle) -> Self {
-        let airspeed_m_s = true_airspeed.value().get::<meter_per_second>();
+        Self::flown(Manner::new(true_airspeed, limits), None, change)
+    }
+
+    /// Another turn of the same aircraft at the same airspeed within the same limits: what both share is not computed again.
+    pub(crate) fn another(&self, change: Angle) -> Self {
+        let roll_in_m = (self.bank_rad == self.manner.bank_rad).then_some(self.roll_in_m);
+        Self::flown(self.manner, roll_in_m, change)
+    }
+
+    /// The turn flown in a manner, with the displacement while rolling in to the manner's bank if it is known.
+    fn flown(manner: Manner, long_roll_in_m: Option<Plane>, change: Angle) -> Self {
         let change_rad = change.get::<radian>();
         let amount_rad = change_rad.abs();
-        let roll_rad_s = limits.roll.value().get::<radian_per_second>().max(SLOWEST_ROLL_RAD_S);
-        // Heading turned per unit of -ln cos(bank) while rolling; zero for an instant roll.
-        let turn_per_roll = STANDARD_GRAVITY_M_S2 / (airspeed_m_s * roll_rad_s);
-
-        let (mut bank_rad, mut governor) = limits.governing_bank_rad(true_airspeed);
-        let peak_rad = (amount_rad / turn_per_roll).exp_m1().sqrt().atan();
-        // `peak_rad` is NaN only for no change at an instant roll.
-        let rolls_only = peak_rad.is_nan() || peak_rad <= bank_rad;
-        if amount_rad == 0.0 {
-            (bank_rad, governor) = (0.0, Governor::NoTurn);
-        } else if rolls_only && peak_rad < bank_rad {
-            (bank_rad, governor) = (peak_rad, Governor::RollRate);
+        let Manner { mut bank_rad, mut governor, tangent: mut tangent_of_bank, .. } = manner;
+        let clearly_long = amount_rad / 2.0 > CLEARLY * manner.roll_turn_rad;
+        let mut rolls_only = false;
+        if !clearly_long {
+            let peak_rad = manner.peak_rad(amount_rad);
+            // `peak_rad` is NaN only for no change at an instant roll.
+            rolls_only = peak_rad.is_nan() || peak_rad <= bank_rad;
+            if amount_rad == 0.0 {
+                (bank_rad, tangent_of_bank, governor) = (0.0, 0.0, Governor::NoTurn);
+            } else if rolls_only && peak_rad < bank_rad {
+                (bank_rad, tangent_of_bank, governor) = (peak_rad, peak_rad.tan(), Governor::RollRate);
+            }
         }
 
-        let roll_turn_rad = if rolls_only { amount_rad / 2.0 } else { turn_per_roll * log_secant(bank_rad) };
-        let roll_s = bank_rad / roll_rad_s;
+        let roll_turn_rad = if rolls_only { amount_rad / 2.0 } else { manner.roll_turn_rad };
+        let roll_s = bank_rad / manner.roll_rad_s;
         let left_rad = amount_rad - 2.0 * roll_turn_rad;
         let steady_turn_rad = if left_rad < 0.0 { 0.0 } else { left_rad };
-        let rate_rad_s = STANDARD_GRAVITY_M_S2 * bank_rad.tan() / airspeed_m_s;
+        let rate_rad_s = STANDARD_GRAVITY_M_S2 * tangent_of_bank / manner.airspeed_m_s;
         let steady_s = if steady_turn_rad == 0.0 { 0.0 } else { steady_turn_rad / rate_rad_s };
 
-        let mut turn = Self {
-            airspeed_m_s,
+        let gently = Manner::rolls_gently(bank_rad, roll_turn_rad);
+        let known_m = if rolls_only { None } else { long_roll_in_m };
+        let roll_in_m = known_m.unwrap_or_else(|| manner.rolling_m(gently, bank_rad));
+        // A turn is the same seen from its end: it leads along the heading half way round.
+        let middle = Plane::along(amount_rad / 2.0);
+        let half = Plane::along(steady_turn_rad / 2.0);
+        let radius_m = manner.radius_m(tangent_of_bank);
+        let chord_m = if steady_turn_rad == 0.0 { 0.0 } else { 2.0 * radius_m * half.east };
+        Self {
+            manner,
             change_rad,
             bank_rad,
+            tangent_of_bank,
             governor,
-            roll_rad_s,
             roll_turn_rad,
             roll_s,
             steady_turn_rad,
             steady_s,
-            roll_in_m: Plane::ZERO,
-            total_m: Plane::ZERO,
-        };
-        turn.roll_in_m = turn.rolling_m(bank_rad);
-        turn.total_m = turn.roll_in_m
-            + turn.steady_m(steady_turn_rad)
-            + turn.roll_in_m.mirrored().turned(Plane::along(amount_rad));
-        turn
+            roll_in_m,
+            total_m: middle * (2.0 * roll_in_m.dot(middle) + chord_m),
+            middle,
+            level: middle.turned(half.mirrored()),
+        }
     }
 
     /// The greatest bank it reaches.
@@ -112,7 +132,7 @@ impl RolledTurn {
 
     /// The radius in the air at that bank; infinite if there is no turn.
     pub fn radius(&self) -> Length {
-        metres(self.airspeed_m_s * self.airspeed_m_s / (STANDARD_GRAVITY_M_S2 * self.bank_rad.tan()))
+        metres(self.radius_m())
     }
 
     /// The change of heading, right positive.
@@ -142,7 +162,12 @@ impl RolledTurn {
 
     /// Displacement through the air in all, for a turn begun on a heading.
     pub(crate) fn displacement_m(&self, heading_before_rad: f64) -> Plane {
-        self.on_its_side(self.total_m).turned(Plane::along(heading_before_rad))
+        self.displaced_m(Plane::along(heading_before_rad))
+    }
+
+    /// [`Self::displacement_m`] by the unit vector of the heading.
+    pub(crate) fn displaced_m(&self, before: Plane) -> Plane {
+        self.on_its_side(self.total_m).turned(before)
     }
 
     /// Displacement over the ground in all, in a wind, for a turn begun on a heading.
@@ -157,34 +182,55 @@ impl RolledTurn {
 
     /// Displacement through the air after a time, for a turn begun on a heading. Before and after the turn it is that of its ends.
     pub(crate) fn displacement_after_m(&self, time_s: f64, heading_before_rad: f64) -> Plane {
+        self.displaced_after_m(time_s, Plane::along(heading_before_rad))
+    }
+
+    /// [`Self::displacement_after_m`] by the unit vector of the heading.
+    pub(crate) fn displaced_after_m(&self, time_s: f64, before: Plane) -> Plane {
         let (time_s, left_s) = self.within_s(time_s);
         let own_frame_m = if time_s < self.roll_s {
-            self.rolling_m(self.roll_rad_s * time_s)
+            self.rolling_m(self.manner.roll_rad_s * time_s)
         } else if left_s < self.roll_s {
             // Rolling out is rolling in, seen backwards from the end.
-            let left_m = self.rolling_m(self.roll_rad_s * left_s);
-            self.total_m - left_m.mirrored().turned(Plane::along(self.change_rad.abs()))
+            let left_m = self.rolling_m(self.manner.roll_rad_s * left_s);
+            self.total_m - left_m.mirrored().turned(self.end())
         } else {
-            self.roll_in_m + self.steady_m(self.steady_share(time_s) * self.steady_turn_rad)
+            self.roll_in_m + self.steady(time_s).0
         };
-        self.on_its_side(own_frame_m).turned(Plane::along(heading_before_rad))
+        self.on_its_side(own_frame_m).turned(before)
     }
 
     /// Displacement, velocity and acceleration through the air after a time within the turn: along the first heading, and across it.
     pub(crate) fn motion_after(&self, time_s: f64) -> (Plane, Plane, Plane) {
-        let toward = Plane::along(self.turned_after_rad(time_s));
+        let (time_s, left_s) = self.within_s(time_s);
+        let (place_m, toward, tangent) = if time_s < self.roll_s {
+            let bank_rad = self.manner.roll_rad_s * time_s;
+            (self.rolling_m(bank_rad), Plane::along(self.manner.turned_rad(time_s)), bank_rad.tan())
+        } else if left_s < self.roll_s {
+            let bank_rad = self.manner.roll_rad_s * left_s;
+            let place_m = self.total_m - self.rolling_m(bank_rad).mirrored().turned(self.end());
+            let left = Plane::along(self.manner.turned_rad(left_s));
+            (place_m, self.end().turned(left.mirrored()), bank_rad.tan())
+        } else {
+            let (place_m, toward) = self.steady(time_s);
+            (self.roll_in_m + place_m, toward, self.tangent_of_bank)
+        };
         let aside = Plane { north: -toward.east, east: toward.north };
-        let bend_m_s2 = STANDARD_GRAVITY_M_S2 * self.bank_after_rad(time_s).tan();
-        (self.displacement_after_m(time_s, 0.0), toward * self.airspeed_m_s, aside * bend_m_s2)
+        let bend_m_s2 = aside * (STANDARD_GRAVITY_M_S2 * tangent);
+        (
+            self.on_its_side(place_m),
+            self.on_its_side(toward * self.manner.airspeed_m_s),
+            self.on_its_side(bend_m_s2),
+        )
     }
 
     /// Heading turned after a time, right positive.
     pub(crate) fn turned_after_rad(&self, time_s: f64) -> f64 {
         let (time_s, left_s) = self.within_s(time_s);
         let amount_rad = if time_s < self.roll_s {
-            self.rolling_turn_rad(time_s)
+            self.manner.turned_rad(time_s)
         } else if left_s < self.roll_s {
-            self.change_rad.abs() - self.rolling_turn_rad(left_s)
+            self.change_rad.abs() - self.manner.turned_rad(left_s)
         } else {
             self.roll_turn_rad + self.steady_share(time_s) * self.steady_turn_rad
         };
@@ -198,7 +244,8 @@ impl RolledTurn {
         }
         let (time_s, left_s) = self.within_s(time_s);
         let from_end_s = time_s.min(left_s);
-        let bank_rad = if from_end_s >= self.roll_s { self.bank_rad } else { self.roll_rad_s * from_end_s };
+        let bank_rad =
+            if from_end_s >= self.roll_s { self.bank_rad } else { self.manner.roll_rad_s * from_end_s };
         bank_rad.copysign(self.change_rad)
     }
 
@@ -206,9 +253,9 @@ impl RolledTurn {
     pub(crate) fn time_at_s(&self, amount_rad: f64) -> f64 {
         let left_rad = self.change_rad.abs() - amount_rad;
         if amount_rad < self.roll_turn_rad {
-            self.rolling_time_s(amount_rad)
+            self.manner.time_s(amount_rad)
         } else if left_rad < self.roll_turn_rad {
-            self.duration_s() - self.rolling_time_s(left_rad)
+            self.duration_s() - self.manner.time_s(left_rad)
         } else if self.steady_turn_rad > 0.0 {
             self.roll_s + self.steady_s * (amount_rad - self.roll_turn_rad) / self.steady_turn_rad
         } else {
@@ -216,54 +263,75 @@ impl RolledTurn {
         }
     }
 
-    /// Length of the path over the ground in a wind, for a turn begun on a heading.
-    pub(crate) fn ground_length_m(&self, heading_before_rad: f64, wind_m_s: Plane) -> f64 {
+    /// Length of the path over the ground in a wind, for a turn begun on a heading whose unit vector is given.
+    pub(crate) fn ground_length_m(&self, before: Plane, wind_m_s: Plane) -> f64 {
+        self.ground_length_like_m(&self.roll_headings(), before, wind_m_s)
+    }
+
+    /// [`Self::ground_length_m`] with the headings while rolling of a turn that may have the same roll.
+    pub(crate) fn ground_length_like_m(&self, like: &RollHeadings, before: Plane, wind_m_s: Plane) -> f64 {
         let wind2 = wind_m_s.dot(wind_m_s);
         if wind2 == 0.0 {
-            return self.airspeed_m_s * self.duration_s();
+            return self.manner.airspeed_m_s * self.duration_s();
         }
-        // The speed on a heading whose unit vector is given, the wind being seen from the first one and to the turn's side.
-        let seen_m_s = self.on_its_side(wind_m_s.turned(Plane::along(heading_before_rad).mirrored()));
-        let squares = self.airspeed_m_s * self.airspeed_m_s + wind2;
-        let twice_m_s = seen_m_s * (2.0 * self.airspeed_m_s);
-        let speed_m_s = |unit: Plane| (squares + twice_m_s.dot(unit)).max(0.0).sqrt();
-        self.rolling_length_m(speed_m_s) + self.steady_length_m(speed_m_s, wind2.sqrt() / self.airspeed_m_s)
+        let airspeed_m_s = self.manner.airspeed_m_s;
+        let speeds = Speeds {
+            squares_m2_s2: airspeed_m_s * airspeed_m_s + wind2,
+            // The wind is seen from the first heading and to the turn's side.
+            twice_m2_s2: self.on_its_side(wind_m_s.turned(before.mirrored())) * (2.0 * airspeed_m_s),
+        };
+        self.rolling_length_m(like, speeds) + self.steady_length_m(speeds, wind2.sqrt() / airspeed_m_s)
     }
 
     /// Length of both rolls, the second being the first seen backwards from the end.
-    fn rolling_length_m(&self, speed_m_s: impl Fn(Plane) -> f64) -> f64 {
-        let end = Plane::along(self.change_rad.abs());
-        let both_m_s = |unit: Plane| speed_m_s(unit) + speed_m_s(unit.mirrored().turned(end));
+    fn rolling_length_m(&self, like: &RollHeadings, first: Speeds) -> f64 {
+        // In an instant roll no way is made.
+        if self.roll_s == 0.0 {
+            return 0.0;
+        }
+        let second = first.seen_from(self.end()).mirrored();
         let mut mean_m_s = 0.0;
+        let mut add = |heading: Plane, weight: f64| {
+            mean_m_s += weight * (first.on_m_s(heading) + second.on_m_s(heading));
+        };
         if self.rolls_gently() {
-            roll::at_nodes(self.turn_per_roll(), self.bank_rad, |cosine, sine, weight| {
-                mean_m_s += weight * both_m_s(Plane { north: cosine, east: sine });
-            });
+            let own = if like.bank_rad == self.bank_rad { like } else { &self.roll_headings() };
+            own.headings.each(|cosine, sine, weight| add(Plane { north: cosine, east: sine }, weight));
         } else {
             quadrature(0.0, 1.0, panels(self.roll_turn_rad), |share, weight| {
-                mean_m_s += weight * both_m_s(Plane::along(self.rolling_turn_rad(share * self.roll_s)));
+                add(Plane::along(self.manner.turned_rad(share * self.roll_s)), weight);
             });
         }
-        // In an instant roll the heading is no number, and no way is made.
-        if self.roll_s > 0.0 { mean_m_s * self.roll_s } else { 0.0 }
+        mean_m_s * self.roll_s
+    }
+
+    /// The headings while rolling in, as lengths over the ground are summed from them.
+    pub(crate) fn roll_headings(&self) -> RollHeadings {
+        let bank_rad = self.bank_rad;
+        RollHeadings { bank_rad, headings: roll::Headings::of(self.manner.turn_per_roll, bank_rad) }
     }
 
     /// Length at the full bank: in parts of a quarter circle at most, shorter ones in a strong wind, each looked at from its middle.
-    fn steady_length_m(&self, speed_m_s: impl Fn(Plane) -> f64, wind_over_airspeed: f64) -> f64 {
+    fn steady_length_m(&self, speeds: Speeds, wind_over_airspeed: f64) -> f64 {
         if self.steady_s == 0.0 {
             return 0.0;
         }
         let finer = if wind_over_airspeed < 0.3 { 1.0 } else { 3.0 };
+        let nodes: &[(f64, f64)] =
+            if wind_over_airspeed < WEAK_WIND { &roll::FEW_NODES } else { &roll::NODES };
         let count = (self.steady_turn_rad * finer / FRAC_PI_2).clamp(1.0, 100.0).ceil();
         let half_rad = self.steady_turn_rad / (2.0 * count);
-        let nodes = roll::NODES.map(|(node, weight)| (sin_cos_part(node * half_rad), weight));
         let mut mean_m_s = 0.0;
         for part in 0..count as u32 {
-            let middle = Plane::along(self.roll_turn_rad + half_rad * (2.0 * f64::from(part) + 1.0));
-            for ((sine, cosine), weight) in nodes {
+            let from_level_rad = half_rad * (2.0 * f64::from(part) + 1.0);
+            let middle =
+                if count == 1.0 { self.middle } else { self.level.turned(Plane::along(from_level_rad)) };
+            let right = speeds.seen_from(middle);
+            let left = right.mirrored();
+            for (node, weight) in nodes {
+                let (sine, cosine) = sin_cos_part(node * half_rad);
                 let aside = Plane { north: cosine, east: sine };
-                mean_m_s +=
-                    weight * (speed_m_s(aside.turned(middle)) + speed_m_s(aside.mirrored().turned(middle)));
+                mean_m_s += weight * (right.on_m_s(aside) + left.on_m_s(aside));
             }
         }
         mean_m_s / (2.0 * count) * self.steady_s
@@ -281,56 +349,32 @@ impl RolledTurn {
 
     /// Whether the roll is of those whose way is a sum of a few terms.
     fn rolls_gently(&self) -> bool {
-        self.bank_rad <= STEEPEST.atan() && self.roll_turn_rad <= MOST_ROLLED
-    }
-
-    fn turn_per_roll(&self) -> f64 {
-        STANDARD_GRAVITY_M_S2 / (self.airspeed_m_s * self.roll_rad_s)
-    }
-
-    /// Heading turned while rolling in for a time.
-    fn rolling_turn_rad(&self, time_s: f64) -> f64 {
-        self.turn_per_roll() * log_secant(self.roll_rad_s * time_s)
-    }
-
-    /// The time into the roll at which a heading is turned.
-    fn rolling_time_s(&self, amount_rad: f64) -> f64 {
-        (2.0 * amount_rad.max(0.0) / self.turn_per_roll()).exp_m1().sqrt().atan() / self.roll_rad_s
+        Manner::rolls_gently(self.bank_rad, self.roll_turn_rad)
     }
 
     /// Displacement while rolling in from level to a bank, in the turn's own frame.
     fn rolling_m(&self, bank_rad: f64) -> Plane {
-        let mut sum_m = Plane::ZERO;
-        let metres_per_rad = self.airspeed_m_s / self.roll_rad_s;
-        if metres_per_rad == 0.0 || bank_rad == 0.0 {
-            return sum_m;
-        }
-        let turn_per_roll = self.turn_per_roll();
-        if self.rolls_gently() {
-            roll::at_nodes(turn_per_roll, bank_rad, |cosine, sine, weight| {
-                sum_m = sum_m + Plane { north: cosine, east: sine } * weight;
-            });
-            return sum_m * (metres_per_rad * bank_rad);
-        }
-        let end = bank_rad.tan().asinh();
-        let count = panels(2.0 * end).max(panels(turn_per_roll * log_secant(bank_rad)));
-        quadrature(0.0, end, count, |u, weight| {
-            let half = (u / 2.0).sinh();
-            let secant_less_one = 2.0 * half * half;
-            let heading_rad = turn_per_roll * secant_less_one.ln_1p();
-            sum_m = sum_m + Plane::along(heading_rad) * (weight * metres_per_rad / (1.0 + secant_less_one));
-        });
-        sum_m
+        self.manner.rolling_m(self.rolls_gently(), bank_rad)
     }
 
-    /// Displacement while turning steadily through an angle after rolling in, in the turn's own frame.
-    fn steady_m(&self, amount_rad: f64) -> Plane {
-        if amount_rad == 0.0 {
-            return Plane::ZERO;
+    fn radius_m(&self) -> f64 {
+        self.manner.radius_m(self.tangent_of_bank)
+    }
+
+    /// Displacement since the full bank was reached, and the unit vector of the heading, in the turn's own frame.
+    fn steady(&self, time_s: f64) -> (Plane, Plane) {
+        let turned_rad = self.steady_share(time_s) * self.steady_turn_rad;
+        if turned_rad == 0.0 {
+            return (Plane::ZERO, self.level);
         }
-        let radius_m = self.airspeed_m_s * self.airspeed_m_s / (STANDARD_GRAVITY_M_S2 * self.bank_rad.tan());
-        let chord_m = 2.0 * radius_m * (amount_rad / 2.0).sin();
-        Plane::along(self.roll_turn_rad + amount_rad / 2.0) * chord_m
+        let half = Plane::along(turned_rad / 2.0);
+        let along = self.level.turned(half);
+        (along * (2.0 * self.radius_m() * half.east), along.turned(half))
+    }
+
+    /// The unit vector of the last heading, in the turn's own frame.
+    fn end(&self) -> Plane {
+        self.middle.turned(self.middle)
     }
 
     fn on_its_side(&self, own_frame_m: Plane) -> Plane {
@@ -338,21 +382,43 @@ impl RolledTurn {
     }
 }
 
-/// `-ln cos(bank)`, with all its digits for a small bank.
-fn log_secant(bank_rad: f64) -> f64 {
-    let tangent = bank_rad.tan();
-    (tangent * tangent).ln_1p() / 2.0
+/// The headings while rolling in to a bank, which are the same in every gentle roll of an aircraft to that bank.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct RollHeadings {
+    bank_rad: f64,
+    headings: roll::Headings,
+}
+
+/// The speed over the ground by heading: the root of two squares and of what wind and heading have in common.
+#[derive(Clone, Copy)]
+struct Speeds {
+    squares_m2_s2: f64,
+    twice_m2_s2: Plane,
+}
+
+impl Speeds {
+    /// The speed on a heading whose unit vector is given.
+    #[inline]
+    fn on_m_s(self, heading: Plane) -> f64 {
+        let square_m2_s2 = self.squares_m2_s2 + self.twice_m2_s2.dot(heading);
+        // In a wind of the airspeed rounding may leave less than nothing.
+        if square_m2_s2 > 0.0 { square_m2_s2.sqrt() } else { 0.0 }
+    }
+
+    /// The same by headings counted from one whose unit vector is given.
+    fn seen_from(self, heading: Plane) -> Self {
+        Self { twice_m2_s2: self.twice_m2_s2.turned(heading.mirrored()), ..self }
+    }
+
+    /// The same by headings counted the other way round.
+    fn mirrored(self) -> Self {
+        Self { twice_m2_s2: self.twice_m2_s2.mirrored(), ..self }
+    }
 }
 
 /// Sine and cosine, quicker within an eighth of a circle.
 fn sin_cos_part(angle_rad: f64) -> (f64, f64) {
     if angle_rad <= FRAC_PI_4 { sin_cos_within::<false>(angle_rad) } else { angle_rad.sin_cos() }
-}
-
-/// Panels of quadrature for a part of a path that turns through an angle: at most one radian each, at most a hundred.
-fn panels(turned_rad: f64) -> u32 {
-    // The conversion saturates, and the angle is bounded: a turn of a hundred radians is no turn.
-    turned_rad.clamp(1.0, 100.0).ceil() as u32
 }
 
 #[cfg(test)]
@@ -377,9 +443,10 @@ mod tests {
         let (mut place_m, mut heading_rad) = (Plane::ZERO, 0.0);
         for step in 0..steps {
             let middle_s = (f64::from(step) + 0.5) * step_s;
-            let rate_rad_s = STANDARD_GRAVITY_M_S2 * turn.bank_after_rad(middle_s).tan() / turn.airspeed_m_s;
+            let rate_rad_s =
+                STANDARD_GRAVITY_M_S2 * turn.bank_after_rad(middle_s).tan() / turn.manner.airspeed_m_s;
             place_m = place_m
-                + Plane::along(heading_rad + rate_rad_s * step_s / 2.0) * (turn.airspeed_m_s * step_s);
+                + Plane::along(heading_rad + rate_rad_s * step_s / 2.0) * (turn.manner.airspeed_m_s * step_s);
             heading_rad += rate_rad_s * step_s;
         }
         (place_m, heading_rad)
@@ -419,12 +486,12 @@ mod tests {
             for to_s in [turn.roll_s, turn.roll_s + turn.steady_s, turn.duration_s()] {
                 quadrature(from_s, to_s, 2000, |time_s, weight_s| {
                     let flown = Plane::along(turn.turned_after_rad(time_s));
-                    place_m = place_m + flown * (turn.airspeed_m_s * weight_s);
+                    place_m = place_m + flown * (turn.manner.airspeed_m_s * weight_s);
                 });
                 from_s = to_s;
             }
-            let miss =
-                (place_m - turn.displacement_m(0.0)).length() / (turn.airspeed_m_s * turn.duration_s());
+            let miss = (place_m - turn.displacement_m(0.0)).length()
+                / (turn.manner.airspeed_m_s * turn.duration_s());
             assert!(miss < 1e-10, "{tas_kt} kt {bank_deg} deg {roll} deg/s {change} deg: {miss}");
         }
     }
@@ -435,6 +502,7 @@ mod tests {
         for (tas_kt, bank_deg, roll, change, wind_kt, most) in [
             (450.0, 25.0, 5.0, 90.0, 120.0, 1e-12),
             (450.0, 25.0, 5.0, -3.0, 100.0, 1e-12),
+            (450.0, 25.0, 5.0, 100.0, 67.0, 1e-12),
             (60.0, 60.0, 0.5, 140.0, 15.0, 1e-12),
             (120.0, 30.0, 5.0, 300.0, 60.0, 1e-10),
             (250.0, 40.0, f64::INFINITY, -170.0, 170.0, 1e-8),
@@ -445,12 +513,13 @@ mod tests {
             let (mut length_m, mut from_s) = (0.0, 0.0);
             for to_s in [turn.roll_s, turn.roll_s + turn.steady_s, turn.duration_s()] {
                 quadrature(from_s, to_s, 2000, |time_s, weight_s| {
-                    let flown_m_s = Plane::along(0.4 + turn.turned_after_rad(time_s)) * turn.airspeed_m_s;
+                    let flown_m_s =
+                        Plane::along(0.4 + turn.turned_after_rad(time_s)) * turn.manner.airspeed_m_s;
                     length_m += weight_s * (flown_m_s + wind_m_s).length();
                 });
                 from_s = to_s;
             }
-            let off = (turn.ground_length_m(0.4, wind_m_s) / length_m - 1.0).abs();
+            let off = (turn.ground_length_m(Plane::along(0.4), wind_m_s) / length_m - 1.0).abs();
             assert!(off < most, "{tas_kt} kt {bank_deg} deg {roll} deg/s {change} deg {wind_kt} kt: {off:e}");
         }
     }
@@ -467,10 +536,36 @@ mod tests {
                 assert!((again_s - time_s).abs() < 1e-6, "{again_s} {time_s}");
             }
             assert!(
-                (turn.ground_length_m(0.3, Plane::ZERO) / (turn.airspeed_m_s * turn.duration_s()) - 1.0)
+                (turn.ground_length_m(Plane::along(0.3), Plane::ZERO)
+                    / (turn.manner.airspeed_m_s * turn.duration_s())
+                    - 1.0)
                     .abs()
                     < 1e-12
             );
+        }
+    }
+
+    /// What turns share is shared to the last bit, and a turn just longer than its rolls is found to be one.
+    #[test]
+    fn another_turn_of_the_same_aircraft_is_the_turn_by_itself() {
+        for (tas_kt, bank_deg, roll) in [(450.0, 25.0, 5.0), (250.0, 60.0, 0.5), (120.0, 30.0, f64::INFINITY)]
+        {
+            let first = turn(tas_kt, bank_deg, roll, 70.0);
+            let rolls_deg = 2.0 * first.manner.roll_turn_rad.to_degrees();
+            let near = [1.0 - 1e-5, 1.0 - 1e-9, 1.0, 1.0 + 1e-9, 1.0 + 1e-5].map(|share| share * rolls_deg);
+            for change_deg in near.into_iter().chain([-1.0, 0.0, 30.0, -150.0, 300.0]) {
+                let alone = turn(tas_kt, bank_deg, roll, change_deg);
+                assert_eq!(first.another(degrees(change_deg)), alone, "{tas_kt} kt {change_deg} deg");
+                let turned_rad =
+                    2.0 * alone.roll_turn_rad + alone.steady_turn_rad - change_deg.abs().to_radians();
+                assert!(turned_rad.abs() < 1e-14, "{tas_kt} kt {change_deg} deg: {turned_rad}");
+                let wind_m_s = Plane { north: 10.0, east: -7.0 };
+                let (own_m, like_m) = (
+                    alone.ground_length_m(Plane::along(0.3), wind_m_s),
+                    alone.ground_length_like_m(&first.roll_headings(), Plane::along(0.3), wind_m_s),
+                );
+                assert_eq!(own_m, like_m, "{tas_kt} kt {change_deg} deg");
+            }
         }
     }
 

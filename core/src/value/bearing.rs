@@ -72,17 +72,23 @@ impl<N: North> Bearing<N> {
         Self::named("bearing", angle.get::<degree>())
     }
 
+    #[inline]
     pub(crate) fn named(parameter: &'static str, degrees: f64) -> Result<Self, Error> {
         Ok(Self::from_degrees(Quantity::Bearing.check(parameter, degrees)?))
     }
 
     /// A direction known to be finite.
+    #[inline]
     pub(crate) fn from_degrees(degrees: f64) -> Self {
+        if (0.0..360.0).contains(&degrees) {
+            return Self { degrees, north: PhantomData };
+        }
         let reduced = degrees.rem_euclid(360.0);
         // A tiny negative angle rounds up to the full circle; what is not a number stays so.
         Self { degrees: if reduced >= 360.0 { 0.0 } else { reduced }, north: PhantomData }
     }
 
+    #[inline]
     pub(crate) fn from_radians(radians: f64) -> Self {
         Self::from_degrees(radians.to_degrees())
     }
@@ -92,10 +98,12 @@ impl<N: North> Bearing<N> {
         degrees(self.degrees)
     }
 
+    #[inline]
     pub(crate) fn degrees(self) -> f64 {
         self.degrees
     }
 
+    #[inline]
     pub(crate) fn radians(self) -> f64 {
         self.degrees.to_radians()
     }

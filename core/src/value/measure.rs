@@ -16,6 +16,7 @@ macro_rules! measures {
             ///
             /// # Errors
             /// [`Error::OutOfRange`] for a value outside that range, and for one that is not a number.
+            #[inline]
             pub fn new(value: $inner) -> Result<Self, Error> {
                 Quantity::$name.check(Quantity::$name.name(), value.get::<$unit>())?;
                 Ok(Self(value))
@@ -23,17 +24,20 @@ macro_rules! measures {
 
             /// A plain number in the quantity's unit, under the name its caller gave it.
             #[allow(dead_code, reason = "one macro serves every measure; not each is an input of the plain layer")]
+            #[inline]
             pub(crate) fn named(parameter: &'static str, value: f64) -> Result<Self, Error> {
                 Ok(Self($inner::new::<$unit>(Quantity::$name.check(parameter, value)?)))
             }
 
             /// A value known by its derivation to be sound.
             #[allow(dead_code, reason = "one macro serves every measure; not each is a result")]
+            #[inline]
             pub(crate) fn derived(value: $inner) -> Self {
                 Self(value)
             }
 
             /// The value with its unit.
+            #[inline]
             pub fn value(self) -> $inner {
                 self.0
             }

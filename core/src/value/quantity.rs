@@ -67,6 +67,8 @@ macro_rules! quantities {
                 match self { $(Self::$variant => -$code,)+ }
             }
 
+            // Where the quantity is a constant, as nearly everywhere, its range is two comparisons.
+            #[inline(always)]
             fn holds(self, value: f64) -> bool {
                 match self { $(Self::$variant => range!(holds: value, $($range)+),)+ }
             }
@@ -230,6 +232,7 @@ impl Quantity {
     ///
     /// # Errors
     /// [`Error::OutOfRange`] outside the range, and for a value that is not a number.
+    #[inline(always)]
     pub fn check(self, parameter: &'static str, value: f64) -> Result<f64, Error> {
         if self.holds(value) {
             Ok(value)

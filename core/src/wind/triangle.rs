@@ -82,9 +82,10 @@ pub fn hold_course<N: North>(
     let wind_m_s = wind.speed.value().get::<meter_per_second>();
     let (sine, cosine) = (wind.from.radians() - course.radians()).sin_cos();
     // Adding zero leaves no negative zero in calm air.
-    let correction_rad = (wind_m_s * sine / airspeed_m_s).asin() + 0.0;
-    let groundspeed_m_s = airspeed_m_s * correction_rad.cos() - wind_m_s * cosine;
-    // The arcsine of more than one is NaN, which fails this comparison too.
+    let across = wind_m_s * sine / airspeed_m_s + 0.0;
+    let correction_rad = across.asin();
+    let groundspeed_m_s = airspeed_m_s * ((1.0 - across) * (1.0 + across)).sqrt() - wind_m_s * cosine;
+    // The root of less than nothing is NaN, which fails this comparison too.
     if groundspeed_m_s > 0.0 {
         let correction_deg = correction_rad.to_degrees();
         Ok(Crabbed {

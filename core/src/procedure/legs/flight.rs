@@ -394,7 +394,7 @@ impl Flight<'_> {
         let (position, turned_deg) = displaced(self.now.position, by_m);
         let after = TrueBearing::from_degrees(before.degrees() + turn.heading_change().get::<degree>());
         let onward = TrueBearing::from_degrees(self.track_of(after).degrees() + frame_deg + turned_deg);
-        let length = metres(turn.ground_length_m(heading.radians(), wind_m_s));
+        let length = metres(turn.ground_length_m(Plane::along(heading.radians()), wind_m_s));
         let shape = Shape::Turn { turn, heading, wind_m_s };
         self.add(SegmentKind::Turn, leg, shape, length, turn.duration(), position, onward);
         Ok(())
@@ -441,6 +441,7 @@ impl Flight<'_> {
 }
 
 /// A turn begun before the end of a leg.
+#[expect(clippy::large_enum_variant, reason = "there is one at a time, for as long as it takes to fly it")]
 enum LedTurn {
     Course(CourseChange<TrueNorth>),
     OntoArc(OntoArc),

@@ -57,8 +57,9 @@ impl Flight<'_> {
         let conditions = self.conditions;
         let direct_change = degrees(change_deg) + onto_crab.wind_correction - from_crab.wind_correction;
         let parallel = RolledTurn::new(conditions.true_airspeed, &conditions.limits, direct_change);
-        let end_m =
-            place_m + parallel.over_ground_m(from_crab.heading.radians(), conditions.wind.velocity_m_s());
+        let (from_heading, wind_m_s) =
+            (Plane::along(from_crab.heading.radians()), conditions.wind.velocity_m_s());
+        let end_m = place_m + (parallel.displaced_m(from_heading) + wind_m_s * parallel.duration_s());
         if end_m.dot(right).abs() <= ON_THE_LINE_M {
             let leg = self.leg;
             self.turn(parallel, from, leg)?;
@@ -67,14 +68,18 @@ impl Flight<'_> {
         }
         let recapture = Recapture {
             from_crab,
-            onto_crab,
+            from_heading,
             onto: abeam.bearing,
+            onto_crab,
+            onto_along: Plane::along(abeam.bearing.radians()),
             change_deg,
             side: -end_m.dot(right).signum(),
             place_m,
             true_airspeed: conditions.true_airspeed,
             wind: conditions.wind,
-            limits: &conditions.limits,
+            wind_m_s,
+            like: &parallel,
+            rolls: &parallel.roll_headings(),
         };
         let flown = recapture.solve(conditions.intercept.value().get::<degree>());
         let flown = flown.ok_or_else(|| self.refuse("no course toward it can be held in the wind"))?;
