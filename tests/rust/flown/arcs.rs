@@ -99,8 +99,11 @@ fn onto_the_arc_round_it_and_off_it_again() {
             let bearing = seen(flight).initial_bearing.unwrap();
             side * bearing.change_to(lead.bearing_at_roll_in).angle().get::<degree>()
         };
+        let mut ticks = 0;
         while settled(&flight) > 0.0 {
             flight.step(seconds(0.2));
+            ticks += 1;
+            assert!(ticks < 100_000, "round: {what}");
             let off_m = (seen(&flight).distance.value() - arc.value()).get::<meter>().abs();
             worst_round_m = worst_round_m.max(off_m - on_m);
             assert!(off_m < on_m + 25.0, "round: {off_m} m, {what}");
@@ -122,8 +125,11 @@ fn onto_the_arc_round_it_and_off_it_again() {
         let change_deg = lead.heading_change.get::<degree>();
         let after = bearing(along.heading.angle().get::<degree>() + change_deg);
         flight.steer(planned(Begin::Now, change_deg, after, &limits, tas));
+        let mut ticks = 0;
         while !flight.is_done() {
             flight.step(seconds(0.25));
+            ticks += 1;
+            assert!(ticks < 10_000, "off: {what}");
         }
         let course = Course { through: station.position, bearing: bearing(end_deg) };
         let off_m = course.abeam(flight.position()).cross_track.get::<meter>().abs();
