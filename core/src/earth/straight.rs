@@ -35,7 +35,8 @@ pub(super) fn sin_cos_deg(degrees: f64) -> (f64, f64) {
 /// A micrometre. The geoid is taken for the ellipsoid: its height enters both ends alike.
 ///
 /// # Degenerate cases
-/// Coincident points are at distance zero and elevation angle zero.
+/// Coincident points are at distance zero and elevation angle zero. On one vertical the distance is the difference of the heights, and the
+/// angle 90 degrees exactly, up or down.
 ///
 /// # Source
 /// Earth-centred coordinates of WGS-84: NGA.STND.0036_1.0.0_WGS84 (from memory).
@@ -77,7 +78,10 @@ pub fn straight_line(
 
     let north_m = poleward_m * cosine_1 - outward_m * sine_1;
     let up_m = poleward_m * sine_1 + outward_m * cosine_1;
-    let level_m = north_m.hypot(east_m);
+    // On one vertical nothing but the heights counts, and rounding leaves nothing to the side.
+    let on_one_vertical = antenna.latitude_deg() == aircraft.latitude_deg() && half_l == 0.0;
+    let (level_m, up_m) =
+        if on_one_vertical { (0.0, height_2_m - height_1_m) } else { (north_m.hypot(east_m), up_m) };
     (SlantRange::derived(metres(level_m.hypot(up_m))), degrees(up_m.atan2(level_m).to_degrees()))
 }
 
@@ -99,8 +103,15 @@ mod tests {
 
     #[test]
     fn overhead_is_straight_up() {
-        let (range_m, angle_deg) = line((48.3, 171.0, 1000.0), (48.3, 171.0, 31_000.0));
-        assert!((range_m - 30_000.0 * 0.3048).abs() < 1e-6 && (angle_deg - 90.0).abs() < 1e-6);
+        for (latitude, longitude) in [(48.3, 171.0), (61.0, -12.0), (-0.1, -180.0), (90.0, 5.0), (-77.7, 0.3)]
+        {
+            let (range_m, angle_deg) = line((latitude, longitude, 1000.0), (latitude, longitude, 31_000.0));
+            assert!((range_m - 30_000.0 * 0.3048).abs() < 1e-9, "{range_m}");
+            assert_eq!(angle_deg, 90.0, "{latitude}");
+            assert_eq!(line((latitude, longitude, 1000.0), (latitude, longitude, -200.0)).1, -90.0);
+            assert_eq!(line((latitude, longitude, 1000.0), (latitude, longitude, 1000.0)), (0.0, 0.0));
+        }
+        assert_eq!(line((90.0, 5.0, 0.0), (90.0, 100.0, 9000.0)).1, 90.0);
     }
 
     /// The axes of WGS-84: half the distance from pole to pole is the semi-minor axis, 6 356 752.314 245 m.
