@@ -108,9 +108,9 @@ pub struct lubber_course_change_result {
     /// Flying over first: time flown in addition.
     pub fly_over_extra_time_s: f64,
     /// What governs the bank: LUBBER_GOVERNOR_BANK_LIMIT (0), LUBBER_GOVERNOR_TURN_RATE_LIMIT (1), LUBBER_GOVERNOR_ROLL_RATE
-    /// (2) or LUBBER_GOVERNOR_NO_TURN (3).
+    /// (2) or LUBBER_GOVERNOR_NO_TURN (3); -1 if a number given is NaN.
     pub governed_by: i32,
-    /// 1 if the aircraft enters the cone of confusion, else 0.
+    /// 1 if the aircraft enters the cone of confusion, 0 if not; -1 if a number given is NaN.
     pub enters_cone: i32,
     /// Flying over first: time from over the station until the outbound course is held; lubber_fly_over_at gives the way.
     pub fly_over_duration_s: f64,
@@ -286,8 +286,10 @@ fn usual() -> lubber_course_change_input {
     }
 }
 
+/// The code of what is not known, as in an answer that there is not.
+const UNKNOWN: i32 = -1;
+
 fn to_c(output: &CourseChangeOutput) -> lubber_course_change_result {
-    let governor: Governor = output.governed_by;
     lubber_course_change_result {
         struct_size: size_of::<lubber_course_change_result>(),
         lead_nm: output.lead_nm,
@@ -314,8 +316,8 @@ fn to_c(output: &CourseChangeOutput) -> lubber_course_change_result {
         fly_over_established_past_fix_nm: output.fly_over.established_past_fix_nm,
         fly_over_extra_distance_nm: output.fly_over.extra_distance_nm,
         fly_over_extra_time_s: output.fly_over.extra_time_s,
-        governed_by: governor.code(),
-        enters_cone: i32::from(output.enters_cone > 0.0),
+        governed_by: output.governed_by.map_or(UNKNOWN, Governor::code),
+        enters_cone: if output.enters_cone.is_nan() { UNKNOWN } else { i32::from(output.enters_cone > 0.0) },
         fly_over_duration_s: output.fly_over.duration_s,
     }
 }

@@ -2,6 +2,7 @@
 
 use lubberline::Error;
 use lubberline::plain::{self, CourseChangeInput, FlyOverOutput, TurnPointOutput};
+use lubberline::turn::Governor;
 use pyo3::prelude::*;
 use pyo3::types::PyDict;
 
@@ -58,8 +59,8 @@ pub fn course_change<'py>(
     ] {
         turn.set_item(name, value)?;
     }
-    turn.set_item("governed_by", answer.governed_by.word())?;
-    turn.set_item("enters_cone", answer.enters_cone > 0.0)?;
+    turn.set_item("governed_by", answer.governed_by.map(Governor::word))?;
+    turn.set_item("enters_cone", (!answer.enters_cone.is_nan()).then_some(answer.enters_cone > 0.0))?;
     Ok((turn, fly_over_dict(python, &answer.fly_over)?))
 }
 

@@ -78,7 +78,7 @@ int main(void)
     EXPECT(lubber_course_change(&input, &result) == LUBBER_ERROR_COURSE_REVERSAL);
     input.outbound_course_deg = NAN;
     EXPECT(lubber_course_change(&input, &result) == LUBBER_OK);
-    EXPECT(isnan(result.lead_nm));
+    EXPECT(isnan(result.lead_nm) && result.governed_by == -1 && result.enters_cone == -1);
     EXPECT(lubber_course_change(NULL, &result) == LUBBER_ERROR_STRUCT);
     EXPECT(lubber_course_change(&input, NULL) == LUBBER_ERROR_STRUCT);
 

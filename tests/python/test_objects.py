@@ -19,6 +19,14 @@ def test_a_course_change_in_still_air_with_an_instant_roll():
     assert change.heading_change_deg == pytest.approx(60.0)
 
 
+def test_a_number_that_is_none_leaves_nothing_known():
+    for unknown in ({"true_airspeed_kt": math.nan}, {"true_airspeed_kt": 300.0, "cone_half_angle_deg": math.nan}):
+        change = lubberline.course_change(10.0, 80.0, height_above_station_ft=20_000, **unknown)
+        assert math.isnan(change.lead_nm) and math.isnan(change.fly_over.extra_time_s)
+        assert change.governed_by is None and change.enters_cone is None
+        assert "governed_by=None" in repr(change) and "None" in change._repr_html_()
+
+
 def test_it_agrees_with_the_plain_function():
     change = lubberline.course_change(
         10, 80, true_airspeed_kt=300, wind_from_deg=330, wind_speed_kt=70, height_above_station_ft=20_000, bank_limit_deg=20

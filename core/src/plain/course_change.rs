@@ -85,8 +85,8 @@ pub struct CourseChangeOutput {
     pub bank_deg: f64,
     /// Radius through the air at that bank; infinite if there is no turn.
     pub radius_nm: f64,
-    /// What governs the bank.
-    pub governed_by: Governor,
+    /// What governs the bank; none for a question that holds a NaN.
+    pub governed_by: Option<Governor>,
     /// Heading that holds the inbound course.
     pub heading_before_deg: f64,
     /// Heading that holds the outbound course.
@@ -105,7 +105,7 @@ pub struct CourseChangeOutput {
     pub closest_approach_nm: f64,
     /// Radius of the cone of confusion at the height, zero at or below the station.
     pub cone_radius_nm: f64,
-    /// Whether the aircraft comes closer than that: 1 if so, 0 if not.
+    /// Whether the aircraft comes closer than that: 1 if so, 0 if not, NaN for a question that holds a NaN.
     pub enters_cone: f64,
     /// What flying over the station before turning would cost.
     pub fly_over: FlyOverOutput,
@@ -145,7 +145,7 @@ pub struct TurnPointOutput {
 ///
 /// # Errors
 /// A value outside its range, a reversal, or a wind that the airspeed cannot hold. A NaN in any input makes every number of the
-/// answer NaN, without an error.
+/// answer NaN and leaves no word of what governs, without an error.
 ///
 /// # Source
 /// As [`crate::lead::CourseChange`].
@@ -187,7 +187,7 @@ pub fn course_change(input: &CourseChangeInput) -> Result<CourseChangeOutput, Er
         turn_length_nm: turn_length.get::<nautical_mile>(),
         bank_deg: turn.bank().get::<degree>(),
         radius_nm: turn.radius().get::<nautical_mile>(),
-        governed_by: turn.governor(),
+        governed_by: Some(turn.governor()),
         heading_before_deg: before.heading.angle().get::<degree>(),
         heading_after_deg: after.heading.angle().get::<degree>(),
         heading_change_deg: turn.heading_change().get::<degree>(),
@@ -301,7 +301,7 @@ impl CourseChangeOutput {
         turn_length_nm: f64::NAN,
         bank_deg: f64::NAN,
         radius_nm: f64::NAN,
-        governed_by: Governor::NoTurn,
+        governed_by: None,
         heading_before_deg: f64::NAN,
         heading_after_deg: f64::NAN,
         heading_change_deg: f64::NAN,

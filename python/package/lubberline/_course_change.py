@@ -74,8 +74,8 @@ class CourseChange:
     """The greatest bank."""
     radius_nm: float
     """Radius through the air at that bank; infinite if there is no turn."""
-    governed_by: str
-    """What governs the bank: "bank_limit", "turn_rate_limit", "roll_rate" or "no_turn"."""
+    governed_by: str | None
+    """What governs the bank: "bank_limit", "turn_rate_limit", "roll_rate" or "no_turn"; None if a number given is NaN."""
     heading_before_deg: float
     """Heading that holds the inbound course."""
     heading_after_deg: float
@@ -94,8 +94,8 @@ class CourseChange:
     """Least distance from the station over the ground."""
     cone_radius_nm: float
     """Radius of the cone of confusion at the height."""
-    enters_cone: bool
-    """Whether the aircraft comes closer than that."""
+    enters_cone: bool | None
+    """Whether the aircraft comes closer than that; None if a number given is NaN."""
     fly_over: FlyOver
     """What flying over the station before turning would cost."""
     settings: tuple[Any, ...]
@@ -190,7 +190,7 @@ def course_change(
     Returns
     -------
     CourseChange
-        All NaN if any number given is NaN.
+        All NaN if any number given is NaN, and None for `governed_by` and `enters_cone`.
 
     Raises
     ------
