@@ -1717,11 +1717,11 @@ typedef struct lubber_course_change_result {
   double fly_over_extra_time_s;
   /**
    * What governs the bank: LUBBER_GOVERNOR_BANK_LIMIT (0), LUBBER_GOVERNOR_TURN_RATE_LIMIT (1), LUBBER_GOVERNOR_ROLL_RATE
-   * (2) or LUBBER_GOVERNOR_NO_TURN (3).
+   * (2) or LUBBER_GOVERNOR_NO_TURN (3); -1 if a number given is NaN.
    */
   int32_t governed_by;
   /**
-   * 1 if the aircraft enters the cone of confusion, else 0.
+   * 1 if the aircraft enters the cone of confusion, 0 if not; -1 if a number given is NaN.
    */
   int32_t enters_cone;
   /**
