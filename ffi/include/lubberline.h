@@ -712,7 +712,7 @@
 #define LUBBER_HOLDING_BANK_RULE_ICAO 0
 
 /**
- * 3 degrees per second or 30 degrees. FAA Aeronautical Information Manual 5-3-8 j.
+ * 3 degrees per second or 30 degrees. FAA Aeronautical Information Manual (3 April 2014), 5-3-8 j 6 (b), and (20 April 2023), 5-3-8 j.
  */
 #define LUBBER_HOLDING_BANK_RULE_FAA 1
 
@@ -837,7 +837,7 @@
 #define LUBBER_TIMING_AUTHORITY_ICAO 0
 
 /**
- * FAA Aeronautical Information Manual 5-3-8: the inbound leg.
+ * FAA Aeronautical Information Manual 5-3-8, edition not shown in the copy read: the inbound leg.
  */
 #define LUBBER_TIMING_AUTHORITY_FAA 1
 
@@ -1142,7 +1142,7 @@
 #define LUBBER_DRIFT_RULE_DOUBLE 2
 
 /**
- * Three times. FAA Aeronautical Information Manual 5-3-8 j; CNATRA P-871 chapter 4; the upper end of P-1244.
+ * Three times. FAA Aeronautical Information Manual (3 April 2014), 5-3-8 j 6 (c), and (20 April 2023), 5-3-8 j; CNATRA P-871 chapter 4; the upper end of P-1244.
  */
 #define LUBBER_DRIFT_RULE_TRIPLE 3
 
@@ -1262,7 +1262,7 @@
 #define LUBBER_RADIAL_ACCURACY_NDB_INTERSECTING 3
 
 /**
- * VOR course alignment, "generally within 1°". FAA AIM 1-1-3.
+ * VOR course alignment, "generally within 1°". FAA AIM 1-1-3, edition not shown.
  */
 #define LUBBER_RADIAL_ACCURACY_VOR_ALIGNMENT 4
 
@@ -1277,7 +1277,7 @@
 #define LUBBER_DME_ACCURACY_ANNEX10 1
 
 /**
- * Half a mile or 3 percent of the distance, whichever is greater. FAA AIM 1-1-7.
+ * Half a mile or 3 percent of the distance, whichever is greater. FAA AIM 1-1-7, edition not shown.
  */
 #define LUBBER_DME_ACCURACY_AIM 2
 
@@ -2694,7 +2694,7 @@ const char *lubber_status_text(int32_t status);
  * Degenerate cases: None. A tolerance is two standard deviations.
  * Errors: A choice that is none of its alternatives.
  * Source: ICAO Doc 8168 Vol II (5th ed. 2006), Part II Section 3 Chapter 1, 1.4.3.2 and Appendix B 2.2, and Part I Section 2 Chapter 2, Table I-2-2-1 (from memory);
- * FAA Aeronautical Information Manual 1-1-3.
+ * FAA Aeronautical Information Manual 1-1-3, edition not shown in the copy read.
  *
  * Example: lubber_radial_tolerance_deg(LUBBER_RADIAL_ACCURACY_VOR_INTERSECTING, &value) gives 4.53
  */
@@ -2774,7 +2774,7 @@ size_t lubber_radial_error_n(size_t count,
  * Accuracy: As published.
  * Degenerate cases: None. A tolerance is two standard deviations.
  * Errors: A value outside its range.
- * Source: ICAO Doc 8168 Vol I (5th ed. 2006), Part I Section 2 Chapter 2, 2.4.2; ICAO Annex 10 Vol I, 3.5.3.1.3.3; FAA Aeronautical Information Manual 1-1-7; ICAO
+ * Source: ICAO Doc 8168 Vol I (5th ed. 2006), Part I Section 2 Chapter 2, 2.4.2; ICAO Annex 10 Vol I, 3.5.3.1.3.3; FAA Aeronautical Information Manual 1-1-7, edition not shown in the copy read; ICAO
  * Doc 8168 Vol II, Part III Section 1 Chapter 3, Appendix 3, 2.1.
  *
  * Example: lubber_dme_tolerance_nm(40.0, LUBBER_DME_ACCURACY_PANS_OPS, &value) gives 0.75
@@ -5176,7 +5176,7 @@ size_t lubber_arc_exit_n(size_t count,
  * Accuracy: A micrometre across; along, soft where the course only just cuts the circle.
  * Degenerate cases: A course that touches the circle gives its point twice; a miss below a millimetre counts as touching.
  * Errors: A value outside its range, or a course that misses the circle.
- * Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
+ * Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A (2007),
  * Appendix 2 Attachment C.
  *
  * Example: lubber_course_arc_crossing(60.0, -10.0, 90.0, 60.0, -9.0, 12.0, NULL, NULL, &value, NULL, NULL, NULL) gives 18.131
@@ -5246,7 +5246,7 @@ size_t lubber_course_arc_crossing_n(size_t count,
  * Accuracy: A micrometre across the circles; along, soft where they only just meet.
  * Degenerate cases: Circles that touch give their point twice; a miss below a millimetre counts as touching.
  * Errors: A value outside its range, circles that do not meet, or circles about one centre.
- * Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
+ * Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A (2007),
  * Appendix 2 Attachment C.
  *
  * Example: lubber_arc_arc_crossing(0.0, 0.0, 150.0, 0.0, -4.991, 150.0, NULL, &value, NULL, NULL) gives -2.4955
@@ -5311,7 +5311,7 @@ size_t lubber_arc_arc_crossing_n(size_t count,
  * Accuracy: A micrometre off the circle; the contact is soft along it.
  * Degenerate cases: A point on the circle is its own contact, twice.
  * Errors: A value outside its range, a point inside the circle, or one whose antipode is inside.
- * Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
+ * Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A (2007),
  * Appendix 2 Attachment C.
  *
  * Example: lubber_arc_tangents(40.0766111111, -67.2096388889, 40.1734722222, -70.2126666667, 100.0, &value, NULL, NULL, NULL, NULL, NULL) gives 38.9808
@@ -5374,7 +5374,7 @@ size_t lubber_arc_tangents_n(size_t count,
  * Accuracy: A micrometre.
  * Degenerate cases: A sweep of zero has no length.
  * Errors: A value outside its range.
- * Source: C. F. F. Karney, Algorithms for geodesics, Journal of Geodesy 87 (2013), section 3; derived. Checked against FAA Order 8260.54A.
+ * Source: C. F. F. Karney, Algorithms for geodesics, Journal of Geodesy 87 (2013), section 3; derived. Checked against FAA Order 8260.54A (2007).
  *
  * Example: lubber_arc_length_nm(38.2236388889, -77.9065, 5.0, 91.0, 135.0, &value) gives 11.780968
  */
@@ -5425,7 +5425,7 @@ size_t lubber_arc_length_nm_n(size_t count,
  * Accuracy: 15 nanometres off the circle.
  * Degenerate cases: Equal bearings are the whole circle.
  * Errors: A value outside its range.
- * Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
+ * Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A (2007),
  * Appendix 2 Attachment C.
  *
  * Example: lubber_on_arc(0.0, 0.0, 60.0, 0.0, 180.0, LUBBER_ARC_SENSE_CLOCKWISE, 0.0, 0.998204, 0.001, &value) gives 1
@@ -5494,7 +5494,7 @@ size_t lubber_on_arc_n(size_t count,
  * Accuracy: A micrometre off the circle; soft along it.
  * Degenerate cases: The course may miss, touch or cut the circle.
  * Errors: A value outside its range.
- * Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
+ * Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A (2007),
  * Appendix 2 Attachment C.
  *
  * Example: lubber_arc_extent(40.0766111111, -65.2113055556, 350.0, 40.1734722222, -70.2126666667, 50.0, &value, NULL, NULL, NULL, NULL, NULL, NULL, NULL) gives 40.9847
@@ -5570,7 +5570,7 @@ size_t lubber_arc_extent_n(size_t count,
  * Accuracy: A tenth of a micrometre within 5 000 NM.
  * Degenerate cases: A point on the course is at a cross-track of zero. A point a quarter of the earth away on both sides has no abeam point that means anything.
  * Errors: A value outside its range.
- * Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
+ * Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A (2007),
  * Appendix 2 Attachment C.
  *
  * Example: lubber_cross_track(0.0, 0.0, 90.0, 0.5, 1.0, &value, NULL, NULL, NULL, NULL) gives -29.85
@@ -5637,7 +5637,7 @@ size_t lubber_cross_track_n(size_t count,
  * Accuracy: A micrometre across the courses; along them that divided by the sine of their angle.
  * Degenerate cases: Courses along one line meet everywhere. At a pole the courses there are against the meridian of the longitude given.
  * Errors: A value outside its range, or courses along one line.
- * Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
+ * Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A (2007),
  * Appendix 2 Attachment C.
  *
  * Example: lubber_course_crossing(40.1734722222, -70.2126666667, 90.0, 42.0766111111, -68.2113055556, 187.0, NULL, NULL, &value, NULL, NULL, NULL) gives 77.961
@@ -5705,7 +5705,7 @@ size_t lubber_course_crossing_n(size_t count,
  * Accuracy: As `cross_track`.
  * Degenerate cases: The course's own point lies on it.
  * Errors: A value outside its range.
- * Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
+ * Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A (2007),
  * Appendix 2 Attachment C.
  *
  * Example: lubber_on_course(0.0, 0.0, 90.0, LUBBER_COURSE_REACH_ONWARD, 0.0, 5.0, 0.0001, &value) gives 1
@@ -5762,7 +5762,7 @@ size_t lubber_on_course_n(size_t count,
  * Accuracy: As `cross_track`.
  * Degenerate cases: Between coincident points only the point itself lies.
  * Errors: A value outside its range.
- * Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
+ * Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A (2007),
  * Appendix 2 Attachment C.
  *
  * Example: lubber_on_leg(0.0, 0.0, 0.0, 6.0, 0.0, 7.0, 0.0001, &value) gives 0
@@ -6643,8 +6643,8 @@ size_t lubber_straight_line_n(size_t count,
  * Accuracy: Rounding error.
  * Degenerate cases: On a boundary both entries are given: at 0 offset is named first, at 70 offset, at -110 parallel.
  * Errors: A value outside its range.
- * Source: FAA Aeronautical Information Manual 5-3-8; CNATRA P-821 figure 3-8; the zone: ICAO Doc 8168 Vol I (5th ed. 2006),
- * Part I Section 6 Chapter 1, from memory, and CNATRA P-821.
+ * Source: CNATRA P-821 figure 3-8, P-801 figures 17A and 17B; the zone: FAA Aeronautical Information Manual (3 April 2014), 5-3-8 j 6 (d), CNATRA P-821
+ * and ICAO Doc 8168 Vol I (5th ed. 2006), Part I Section 6 Chapter 1, from memory.
  *
  * Example: lubber_holding_entry(15.0, 270.0, LUBBER_HOLDING_SIDE_RIGHT, &value, NULL, NULL, NULL, NULL) gives 3
  */
@@ -6698,7 +6698,8 @@ size_t lubber_holding_entry_n(size_t count,
  * Degenerate cases: 14 000 ft belong to the lower band. Outbound the clock starts over or abeam the fix, whichever is later; where
  * abeam cannot be told, with wings level.
  * Errors: A value outside its range.
- * Source: ICAO Doc 8168 Vol I (5th ed. 2006), Part I Section 6 Chapter 1; FAA Aeronautical Information Manual 5-3-8.
+ * Source: ICAO Doc 8168 Vol I (5th ed. 2006), Part I Section 6 Chapter 1, as quoted; FAA Aeronautical Information Manual 5-3-8, edition not shown in the copy
+ * read, and CNATRA T-6B FTI chapter 7.
  *
  * Example: lubber_holding_timing(14001.0, LUBBER_TIMING_AUTHORITY_ICAO, NULL, &value) gives 90
  */
@@ -6787,7 +6788,8 @@ size_t lubber_holding_speed_n(size_t count,
  * Accuracy: Rounding error.
  * Degenerate cases: None in the range.
  * Errors: A value outside its range.
- * Source: ICAO Doc 8168 Vol I (5th ed. 2006), Part I Section 6 Chapter 1; FAA Aeronautical Information Manual 5-3-8 j.
+ * Source: ICAO Doc 8168 Vol I (5th ed. 2006), Part I Section 6 Chapter 1, as quoted; FAA Aeronautical Information Manual (3 April 2014), 5-3-8 j 6 (b), and
+ * (20 April 2023), 5-3-8 j.
  *
  * Example: lubber_holding_turn(220.0, LUBBER_HOLDING_BANK_RULE_ICAO, NULL, &value, NULL, NULL) gives 2.32
  */
@@ -7150,7 +7152,7 @@ size_t lubber_limiting_dme_n(size_t count,
  * Accuracy: The rules contradict each other; see the drift factor of `holding_pattern` for the exact one.
  * Degenerate cases: No correction inbound leaves the reciprocal.
  * Errors: A value outside its range.
- * Source: Three times: FAA Aeronautical Information Manual 5-3-8 j; CNATRA P-871 chapter 4. Two to three times: CNATRA
+ * Source: Three times: FAA Aeronautical Information Manual (3 April 2014), 5-3-8 j 6 (c), and (20 April 2023), 5-3-8 j; CNATRA P-871 chapter 4. Two to three times: CNATRA
  * P-1244 p. 5-17.
  *
  * Example: lubber_rule_outbound_heading_deg(270.0, 5.0, LUBBER_DRIFT_RULE_TRIPLE, &value) gives 75
@@ -7915,7 +7917,8 @@ size_t lubber_lead_radial_outbound_deg_n(size_t count,
  * Accuracy: Exact.
  * Degenerate cases: None.
  * Errors: A code that is none.
- * Source: ARINC 424 path-and-terminator concept, as listed in AIXM 5.1, CodeSegmentPathBaseType; FAA Aeronautical Information Manual 1-2-1.
+ * Source: ARINC 424 path-and-terminator concept, as listed in AIXM 5.1, CodeSegmentPathBaseType; FAA Aeronautical Information Manual 1-2-1, edition
+ * not shown in the copy read.
  *
  * Example: lubber_leg_meaning(LUBBER_LEG_CODE_COURSE_TO_DME, &value, NULL) gives 2
  */
@@ -9305,7 +9308,7 @@ size_t lubber_vor_needle_n(size_t count,
  * Accuracy: Radial and slant range as `observe`; the bounds of reception are models.
  * Degenerate cases: Exactly over or under the antenna there is no radial: the flag is that of the cone, unless the station is not received at all.
  * Errors: A value outside its range.
- * Source: As `observe`, `vor_needle`, `radio_horizon_nm` and `cone_radius_nm`. 199 NM: FAA Aeronautical Information Manual 1-1-7; `service_reach_nm` has the reach of
+ * Source: As `observe`, `vor_needle`, `radio_horizon_nm` and `cone_radius_nm`. 199 NM: FAA Aeronautical Information Manual 1-1-7, edition not shown in the copy read; `service_reach_nm` has the reach of
  * a class. Tenths of a mile: common practice.
  *
  * Example: lubber_vor_receiver(61.25, -11.5, 420.0, -6.0, 61.5, -11.0, 31000.0, 225.0, 10.0, 1.0, 199.0, 50.0, 0.0, 0.1, NULL, NULL, NULL, &value, NULL, NULL) gives 0.46
@@ -9820,7 +9823,7 @@ size_t lubber_base_turn_on_track_n(size_t count,
  * Degenerate cases: A leg that is too short makes the straight part before the last turn negative: the course is crossed. A time
  * shorter than the first turn leaves nothing straight off the course.
  * Errors: A value outside its range, a track that the airspeed cannot hold.
- * Source: The manoeuvre and its times: ICAO Doc 8168, as quoted; its geometry is derived.
+ * Source: The manoeuvre: ICAO Doc 8168 Vol II (5th ed. 2006), Part I Section 4 Chapter 3, 3.5.4.1, its times as quoted; its geometry is derived.
  *
  * Example: lubber_procedure_turn_45_180(250.0, LUBBER_HOLDING_SIDE_RIGHT, 60.0, 140.0, 200.0, 25.0, 25.0, 3.0, 5.0, NULL, &value, NULL, NULL, NULL, NULL, NULL, NULL, NULL) gives 284.8
  */
@@ -9916,7 +9919,7 @@ size_t lubber_procedure_turn_45_180_n(size_t count,
  * Accuracy: 1e-9 of its size in the plane.
  * Degenerate cases: In calm air with an instant roll the exact angle is 90 degrees.
  * Errors: A value outside its range, a course that the airspeed cannot hold.
- * Source: The manoeuvre: ICAO Doc 8168, as quoted; its geometry is derived.
+ * Source: The manoeuvre: ICAO Doc 8168 Vol II (5th ed. 2006), Part I Section 4 Chapter 3, 3.5.4.2 (number from memory), as quoted; its geometry is derived.
  *
  * Example: lubber_procedure_turn_80_260(250.0, LUBBER_HOLDING_SIDE_RIGHT, 80.0, 140.0, 200.0, 25.0, 25.0, 3.0, 5.0, NULL, &value, NULL, NULL, NULL, NULL, NULL) gives 0.30
  */
@@ -12168,7 +12171,7 @@ size_t lubber_rule_lead_radials_deg_n(size_t count,
  * Accuracy: 6 percent short near the centre: two degrees are 212 ft at a nautical mile. See `cross_track_of_deflection_nm`.
  * Degenerate cases: The proportion goes on past the end of the scale.
  * Errors: A value outside its range.
- * Source: FAA instrument written-exam rule, as printed on training pages; common practice.
+ * Source: Common practice, as printed on training pages for the FAA's written test.
  *
  * Example: lubber_rule_off_course_nm(-2.0, 30.0, &value) gives 1.97
  */
@@ -12494,7 +12497,7 @@ size_t lubber_stabilization_distance_nm_n(size_t count,
  * Degenerate cases: The nearer of the two meetings of the courses says which way is short; it matters where the radius is large and the courses
  * are all but reciprocal.
  * Errors: A value outside its range, courses along one line, or courses that no such turn touches.
- * Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
+ * Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A (2007),
  * Appendix 2 Attachment C.
  *
  * Example: lubber_tangent_turn(40.1734722222, -70.2126666667, 90.0, 42.0766111111, -68.2096388889, 7.0, 75.0, &value, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL) gives 41.4240

@@ -30,7 +30,7 @@ use crate::value::{
 ///
 /// # Source
 /// ICAO Doc 8168 Vol II (5th ed. 2006), Part II Section 3 Chapter 1, 1.4.3.2 and Appendix B 2.2, and Part I Section 2 Chapter 2, Table I-2-2-1 (from memory);
-/// FAA Aeronautical Information Manual 1-1-3.
+/// FAA Aeronautical Information Manual 1-1-3, edition not shown in the copy read.
 ///
 /// # Example
 /// ```
@@ -120,7 +120,7 @@ pub fn radial_error(
 /// A value outside its range.
 ///
 /// # Source
-/// ICAO Doc 8168 Vol I (5th ed. 2006), Part I Section 2 Chapter 2, 2.4.2; ICAO Annex 10 Vol I, 3.5.3.1.3.3; FAA Aeronautical Information Manual 1-1-7; ICAO
+/// ICAO Doc 8168 Vol I (5th ed. 2006), Part I Section 2 Chapter 2, 2.4.2; ICAO Annex 10 Vol I, 3.5.3.1.3.3; FAA Aeronautical Information Manual 1-1-7, edition not shown in the copy read; ICAO
 /// Doc 8168 Vol II, Part III Section 1 Chapter 3, Appendix 3, 2.1.
 ///
 /// # Example

@@ -57,7 +57,7 @@ outputs! {
 /// A value outside its range, or a course that misses the circle.
 ///
 /// # Source
-/// Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
+/// Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A (2007),
 /// Appendix 2 Attachment C.
 ///
 /// # Example
@@ -127,7 +127,7 @@ outputs! {
 /// A value outside its range, circles that do not meet, or circles about one centre.
 ///
 /// # Source
-/// Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
+/// Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A (2007),
 /// Appendix 2 Attachment C.
 ///
 /// # Example
@@ -204,7 +204,7 @@ outputs! {
 /// A value outside its range, a point inside the circle, or one whose antipode is inside.
 ///
 /// # Source
-/// Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
+/// Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A (2007),
 /// Appendix 2 Attachment C.
 ///
 /// # Example
@@ -259,7 +259,7 @@ pub fn arc_tangents(
 /// A value outside its range.
 ///
 /// # Source
-/// C. F. F. Karney, Algorithms for geodesics, Journal of Geodesy 87 (2013), section 3; derived. Checked against FAA Order 8260.54A.
+/// C. F. F. Karney, Algorithms for geodesics, Journal of Geodesy 87 (2013), section 3; derived. Checked against FAA Order 8260.54A (2007).
 ///
 /// # Example
 /// ```
@@ -308,7 +308,7 @@ pub fn arc_length_nm(
 /// A value outside its range.
 ///
 /// # Source
-/// Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
+/// Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A (2007),
 /// Appendix 2 Attachment C.
 ///
 /// # Example
@@ -394,7 +394,7 @@ outputs! {
 /// A value outside its range.
 ///
 /// # Source
-/// Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
+/// Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A (2007),
 /// Appendix 2 Attachment C.
 ///
 /// # Example

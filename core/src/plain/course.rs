@@ -62,7 +62,7 @@ outputs! {
 /// A value outside its range.
 ///
 /// # Source
-/// Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
+/// Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A (2007),
 /// Appendix 2 Attachment C.
 ///
 /// # Example
@@ -133,7 +133,7 @@ outputs! {
 /// A value outside its range, or courses along one line.
 ///
 /// # Source
-/// Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
+/// Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A (2007),
 /// Appendix 2 Attachment C.
 ///
 /// # Example
@@ -190,7 +190,7 @@ pub fn course_crossing(
 /// A value outside its range.
 ///
 /// # Source
-/// Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
+/// Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A (2007),
 /// Appendix 2 Attachment C.
 ///
 /// # Example
@@ -241,7 +241,7 @@ pub fn on_course(
 /// A value outside its range.
 ///
 /// # Source
-/// Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
+/// Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A (2007),
 /// Appendix 2 Attachment C.
 ///
 /// # Example

@@ -55,8 +55,8 @@ outputs! {
 /// A value outside its range.
 ///
 /// # Source
-/// FAA Aeronautical Information Manual 5-3-8; CNATRA P-821 figure 3-8; the zone: ICAO Doc 8168 Vol I (5th ed. 2006),
-/// Part I Section 6 Chapter 1, from memory, and CNATRA P-821.
+/// CNATRA P-821 figure 3-8, P-801 figures 17A and 17B; the zone: FAA Aeronautical Information Manual (3 April 2014), 5-3-8 j 6 (d), CNATRA P-821
+/// and ICAO Doc 8168 Vol I (5th ed. 2006), Part I Section 6 Chapter 1, from memory.
 ///
 /// # Example
 /// ```
@@ -118,7 +118,8 @@ outputs! {
 /// A value outside its range.
 ///
 /// # Source
-/// ICAO Doc 8168 Vol I (5th ed. 2006), Part I Section 6 Chapter 1; FAA Aeronautical Information Manual 5-3-8.
+/// ICAO Doc 8168 Vol I (5th ed. 2006), Part I Section 6 Chapter 1, as quoted; FAA Aeronautical Information Manual 5-3-8, edition not shown in the copy
+/// read, and CNATRA T-6B FTI chapter 7.
 ///
 /// # Example
 /// ```
@@ -228,7 +229,8 @@ outputs! {
 /// A value outside its range.
 ///
 /// # Source
-/// ICAO Doc 8168 Vol I (5th ed. 2006), Part I Section 6 Chapter 1; FAA Aeronautical Information Manual 5-3-8 j.
+/// ICAO Doc 8168 Vol I (5th ed. 2006), Part I Section 6 Chapter 1, as quoted; FAA Aeronautical Information Manual (3 April 2014), 5-3-8 j 6 (b), and
+/// (20 April 2023), 5-3-8 j.
 ///
 /// # Example
 /// ```
@@ -627,7 +629,7 @@ pub fn limiting_dme(
 /// A value outside its range.
 ///
 /// # Source
-/// Three times: FAA Aeronautical Information Manual 5-3-8 j; CNATRA P-871 chapter 4. Two to three times: CNATRA
+/// Three times: FAA Aeronautical Information Manual (3 April 2014), 5-3-8 j 6 (c), and (20 April 2023), 5-3-8 j; CNATRA P-871 chapter 4. Two to three times: CNATRA
 /// P-1244 p. 5-17.
 ///
 /// # Example

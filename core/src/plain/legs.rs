@@ -46,7 +46,8 @@ outputs! {
 /// A code that is none.
 ///
 /// # Source
-/// ARINC 424 path-and-terminator concept, as listed in AIXM 5.1, CodeSegmentPathBaseType; FAA Aeronautical Information Manual 1-2-1.
+/// ARINC 424 path-and-terminator concept, as listed in AIXM 5.1, CodeSegmentPathBaseType; FAA Aeronautical Information Manual 1-2-1, edition
+/// not shown in the copy read.
 ///
 /// # Example
 /// ```

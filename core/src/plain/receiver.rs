@@ -261,7 +261,7 @@ outputs! {
 /// A value outside its range.
 ///
 /// # Source
-/// As `observe`, `vor_needle`, `radio_horizon_nm` and `cone_radius_nm`. 199 NM: FAA Aeronautical Information Manual 1-1-7; `service_reach_nm` has the reach of
+/// As `observe`, `vor_needle`, `radio_horizon_nm` and `cone_radius_nm`. 199 NM: FAA Aeronautical Information Manual 1-1-7, edition not shown in the copy read; `service_reach_nm` has the reach of
 /// a class. Tenths of a mile: common practice.
 ///
 /// # Example

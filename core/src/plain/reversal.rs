@@ -318,7 +318,7 @@ outputs! {
 /// A value outside its range, a track that the airspeed cannot hold.
 ///
 /// # Source
-/// The manoeuvre and its times: ICAO Doc 8168, as quoted; its geometry is derived.
+/// The manoeuvre: ICAO Doc 8168 Vol II (5th ed. 2006), Part I Section 4 Chapter 3, 3.5.4.1, its times as quoted; its geometry is derived.
 ///
 /// # Example
 /// ```
@@ -423,7 +423,7 @@ outputs! {
 /// A value outside its range, a course that the airspeed cannot hold.
 ///
 /// # Source
-/// The manoeuvre: ICAO Doc 8168, as quoted; its geometry is derived.
+/// The manoeuvre: ICAO Doc 8168 Vol II (5th ed. 2006), Part I Section 4 Chapter 3, 3.5.4.2 (number from memory), as quoted; its geometry is derived.
 ///
 /// # Example
 /// ```

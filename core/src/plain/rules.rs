@@ -326,7 +326,7 @@ pub fn rule_lead_radials_deg(
 /// A value outside its range.
 ///
 /// # Source
-/// FAA instrument written-exam rule, as printed on training pages; common practice.
+/// Common practice, as printed on training pages for the FAA's written test.
 ///
 /// # Example
 /// ```

@@ -77,7 +77,7 @@ impl TangentTurn {
 /// A value outside its range, courses along one line, or courses that no such turn touches.
 ///
 /// # Source
-/// Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A,
+/// Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on the ellipsoid. Checked against FAA Order 8260.54A (2007),
 /// Appendix 2 Attachment C.
 ///
 /// # Example

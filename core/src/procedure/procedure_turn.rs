@@ -154,7 +154,7 @@ impl<N: North> ProcedureTurn<N> {
 /// 1e-9 of its size in the plane.
 ///
 /// # Source
-/// The manoeuvre: ICAO Doc 8168, as quoted. Its geometry is derived.
+/// The manoeuvre: ICAO Doc 8168 Vol II (5th ed. 2006), Part I Section 4 Chapter 3, 3.5.4.1 and 3.5.4.2, as quoted. Its geometry is derived.
 ///
 /// # Example
 /// ```

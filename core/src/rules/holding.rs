@@ -9,7 +9,7 @@ choice! {
     DriftRule {
         /// Twice. The lower end of CNATRA P-1244 p. 5-17, which says two to three times.
         Double = 2: "double",
-        /// Three times. FAA Aeronautical Information Manual 5-3-8 j; CNATRA P-871 chapter 4; the upper end of P-1244.
+        /// Three times. FAA Aeronautical Information Manual (3 April 2014), 5-3-8 j 6 (c), and (20 April 2023), 5-3-8 j; CNATRA P-871 chapter 4; the upper end of P-1244.
         Triple = 3: "triple",
     }
 }

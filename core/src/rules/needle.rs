@@ -11,7 +11,7 @@ use crate::value::{Dots, StationDistance};
 /// The proportion goes on past the end of the scale.
 ///
 /// # Source
-/// FAA instrument written-exam rule, as printed on training pages; common practice.
+/// Common practice, as printed on training pages for the FAA's written test.
 ///
 /// # Example
 /// ```

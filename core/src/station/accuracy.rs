@@ -68,7 +68,7 @@ choice! {
         VorIntersecting = 2: "vor_intersecting",
         /// NDB that intersects: 3° ground, 5.4° receiver; 6.2° in all. Doc 8168 Vol II, Part II Section 3 Chapter 1, 1.4.3.2.
         NdbIntersecting = 3: "ndb_intersecting",
-        /// VOR course alignment, "generally within 1°". FAA AIM 1-1-3.
+        /// VOR course alignment, "generally within 1°". FAA AIM 1-1-3, edition not shown.
         VorAlignment = 4: "vor_alignment",
     }
 }
@@ -98,7 +98,7 @@ choice! {
         PansOps = 0: "pans_ops",
         /// 0.2 NM, the total system error. Annex 10 Vol I, 3.5.3.1.3.3.
         Annex10 = 1: "annex_10",
-        /// Half a mile or 3 percent of the distance, whichever is greater. FAA AIM 1-1-7.
+        /// Half a mile or 3 percent of the distance, whichever is greater. FAA AIM 1-1-7, edition not shown.
         Aim = 2: "aim",
         /// The root of 0.1 NM on the ground and 0.17 NM in the air, for DME since 1989. Doc 8168 Vol II, Part III Section 1 Chapter 3, App. 3, 2.1.
         Since1989 = 3: "since_1989",

@@ -412,7 +412,7 @@ def radial_tolerance_deg(accuracy, **kwargs):
 
     Source: ICAO Doc 8168 Vol II (5th ed. 2006), Part II Section 3 Chapter 1, 1.4.3.2 and Appendix B
     2.2, and Part I Section 2 Chapter 2, Table I-2-2-1 (from memory); FAA Aeronautical Information
-    Manual 1-1-3.
+    Manual 1-1-3, edition not shown in the copy read.
 
     Examples
     --------
@@ -533,8 +533,8 @@ def dme_tolerance_nm(dme_nm, accuracy, **kwargs):
     Degenerate cases: None. A tolerance is two standard deviations.
 
     Source: ICAO Doc 8168 Vol I (5th ed. 2006), Part I Section 2 Chapter 2, 2.4.2; ICAO Annex 10 Vol
-    I, 3.5.3.1.3.3; FAA Aeronautical Information Manual 1-1-7; ICAO Doc 8168 Vol II, Part III
-    Section 1 Chapter 3, Appendix 3, 2.1.
+    I, 3.5.3.1.3.3; FAA Aeronautical Information Manual 1-1-7, edition not shown in the copy read;
+    ICAO Doc 8168 Vol II, Part III Section 1 Chapter 3, Appendix 3, 2.1.
 
     Examples
     --------
@@ -3882,7 +3882,7 @@ def course_arc_crossing(lat_deg, lon_deg, course_deg, center_lat_deg, center_lon
     millimetre counts as touching.
 
     Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on
-    the ellipsoid. Checked against FAA Order 8260.54A, Appendix 2 Attachment C.
+    the ellipsoid. Checked against FAA Order 8260.54A (2007), Appendix 2 Attachment C.
 
     Examples
     --------
@@ -3963,7 +3963,7 @@ def arc_arc_crossing(center1_lat_deg, center1_lon_deg, radius1_nm, center2_lat_d
     touching.
 
     Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on
-    the ellipsoid. Checked against FAA Order 8260.54A, Appendix 2 Attachment C.
+    the ellipsoid. Checked against FAA Order 8260.54A (2007), Appendix 2 Attachment C.
 
     Examples
     --------
@@ -4045,7 +4045,7 @@ def arc_tangents(point_lat_deg, point_lon_deg, center_lat_deg, center_lon_deg, r
     Degenerate cases: A point on the circle is its own contact, twice.
 
     Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on
-    the ellipsoid. Checked against FAA Order 8260.54A, Appendix 2 Attachment C.
+    the ellipsoid. Checked against FAA Order 8260.54A (2007), Appendix 2 Attachment C.
 
     Examples
     --------
@@ -4104,7 +4104,7 @@ def arc_length_nm(center_lat_deg, center_lon_deg, radius_nm, start_bearing_deg, 
     Degenerate cases: A sweep of zero has no length.
 
     Source: C. F. F. Karney, Algorithms for geodesics, Journal of Geodesy 87 (2013), section 3;
-    derived. Checked against FAA Order 8260.54A.
+    derived. Checked against FAA Order 8260.54A (2007).
 
     Examples
     --------
@@ -4171,7 +4171,7 @@ def on_arc(center_lat_deg, center_lon_deg, radius_nm, start_bearing_deg, end_bea
     Degenerate cases: Equal bearings are the whole circle.
 
     Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on
-    the ellipsoid. Checked against FAA Order 8260.54A, Appendix 2 Attachment C.
+    the ellipsoid. Checked against FAA Order 8260.54A (2007), Appendix 2 Attachment C.
 
     Examples
     --------
@@ -4264,7 +4264,7 @@ def arc_extent(lat_deg, lon_deg, course_deg, center_lat_deg, center_lon_deg, rad
     Degenerate cases: The course may miss, touch or cut the circle.
 
     Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on
-    the ellipsoid. Checked against FAA Order 8260.54A, Appendix 2 Attachment C.
+    the ellipsoid. Checked against FAA Order 8260.54A (2007), Appendix 2 Attachment C.
 
     Examples
     --------
@@ -4346,7 +4346,7 @@ def cross_track(lat_deg, lon_deg, course_deg, point_lat_deg, point_lon_deg, **kw
     earth away on both sides has no abeam point that means anything.
 
     Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on
-    the ellipsoid. Checked against FAA Order 8260.54A, Appendix 2 Attachment C.
+    the ellipsoid. Checked against FAA Order 8260.54A (2007), Appendix 2 Attachment C.
 
     Examples
     --------
@@ -4434,7 +4434,7 @@ def course_crossing(lat1_deg, lon1_deg, course1_deg, lat2_deg, lon2_deg, course2
     against the meridian of the longitude given.
 
     Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on
-    the ellipsoid. Checked against FAA Order 8260.54A, Appendix 2 Attachment C.
+    the ellipsoid. Checked against FAA Order 8260.54A (2007), Appendix 2 Attachment C.
 
     Examples
     --------
@@ -4496,7 +4496,7 @@ def on_course(lat_deg, lon_deg, course_deg, reach, point_lat_deg, point_lon_deg,
     Degenerate cases: The course's own point lies on it.
 
     Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on
-    the ellipsoid. Checked against FAA Order 8260.54A, Appendix 2 Attachment C.
+    the ellipsoid. Checked against FAA Order 8260.54A (2007), Appendix 2 Attachment C.
 
     Examples
     --------
@@ -4559,7 +4559,7 @@ def on_leg(lat1_deg, lon1_deg, lat2_deg, lon2_deg, point_lat_deg, point_lon_deg,
     Degenerate cases: Between coincident points only the point itself lies.
 
     Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on
-    the ellipsoid. Checked against FAA Order 8260.54A, Appendix 2 Attachment C.
+    the ellipsoid. Checked against FAA Order 8260.54A (2007), Appendix 2 Attachment C.
 
     Examples
     --------
@@ -5723,8 +5723,9 @@ def holding_entry(heading_deg, inbound_course_deg, side, **kwargs):
     Degenerate cases: On a boundary both entries are given: at 0 offset is named first, at 70
     offset, at -110 parallel.
 
-    Source: FAA Aeronautical Information Manual 5-3-8; CNATRA P-821 figure 3-8; the zone: ICAO Doc
-    8168 Vol I (5th ed. 2006), Part I Section 6 Chapter 1, from memory, and CNATRA P-821.
+    Source: CNATRA P-821 figure 3-8, P-801 figures 17A and 17B; the zone: FAA Aeronautical
+    Information Manual (3 April 2014), 5-3-8 j 6 (d), CNATRA P-821 and ICAO Doc 8168 Vol I (5th ed.
+    2006), Part I Section 6 Chapter 1, from memory.
 
     Examples
     --------
@@ -5792,8 +5793,9 @@ def holding_timing(altitude_ft, authority, **kwargs):
     Degenerate cases: 14 000 ft belong to the lower band. Outbound the clock starts over or abeam
     the fix, whichever is later; where abeam cannot be told, with wings level.
 
-    Source: ICAO Doc 8168 Vol I (5th ed. 2006), Part I Section 6 Chapter 1; FAA Aeronautical
-    Information Manual 5-3-8.
+    Source: ICAO Doc 8168 Vol I (5th ed. 2006), Part I Section 6 Chapter 1, as quoted; FAA
+    Aeronautical Information Manual 5-3-8, edition not shown in the copy read, and CNATRA T-6B FTI
+    chapter 7.
 
     Examples
     --------
@@ -5944,8 +5946,8 @@ def holding_turn(true_airspeed_kt, rule, **kwargs):
 
     Degenerate cases: None in the range.
 
-    Source: ICAO Doc 8168 Vol I (5th ed. 2006), Part I Section 6 Chapter 1; FAA Aeronautical
-    Information Manual 5-3-8 j.
+    Source: ICAO Doc 8168 Vol I (5th ed. 2006), Part I Section 6 Chapter 1, as quoted; FAA
+    Aeronautical Information Manual (3 April 2014), 5-3-8 j 6 (b), and (20 April 2023), 5-3-8 j.
 
     Examples
     --------
@@ -6362,8 +6364,8 @@ def rule_outbound_heading_deg(inbound_course_deg, inbound_correction_deg, rule, 
 
     Degenerate cases: No correction inbound leaves the reciprocal.
 
-    Source: Three times: FAA Aeronautical Information Manual 5-3-8 j; CNATRA P-871 chapter 4. Two to
-    three times: CNATRA P-1244 p. 5-17.
+    Source: Three times: FAA Aeronautical Information Manual (3 April 2014), 5-3-8 j 6 (c), and (20
+    April 2023), 5-3-8 j; CNATRA P-871 chapter 4. Two to three times: CNATRA P-1244 p. 5-17.
 
     Examples
     --------
@@ -7348,7 +7350,7 @@ def leg_meaning(leg, **kwargs):
     Degenerate cases: None.
 
     Source: ARINC 424 path-and-terminator concept, as listed in AIXM 5.1, CodeSegmentPathBaseType;
-    FAA Aeronautical Information Manual 1-2-1.
+    FAA Aeronautical Information Manual 1-2-1, edition not shown in the copy read.
 
     Examples
     --------
@@ -9294,8 +9296,8 @@ def vor_receiver(station_latitude_deg, station_longitude_deg, station_elevation_
     cone, unless the station is not received at all.
 
     Source: As `observe`, `vor_needle`, `radio_horizon_nm` and `cone_radius_nm`. 199 NM: FAA
-    Aeronautical Information Manual 1-1-7; `service_reach_nm` has the reach of a class. Tenths of a
-    mile: common practice.
+    Aeronautical Information Manual 1-1-7, edition not shown in the copy read; `service_reach_nm`
+    has the reach of a class. Tenths of a mile: common practice.
 
     Examples
     --------
@@ -9937,7 +9939,8 @@ def procedure_turn_45_180(outbound_course_deg, side, off_time_s, true_airspeed_k
     the course is crossed. A time shorter than the first turn leaves nothing straight off the
     course.
 
-    Source: The manoeuvre and its times: ICAO Doc 8168, as quoted; its geometry is derived.
+    Source: The manoeuvre: ICAO Doc 8168 Vol II (5th ed. 2006), Part I Section 4 Chapter 3, 3.5.4.1,
+    its times as quoted; its geometry is derived.
 
     Examples
     --------
@@ -10038,7 +10041,8 @@ def procedure_turn_80_260(outbound_course_deg, side, first_turn_deg, true_airspe
 
     Degenerate cases: In calm air with an instant roll the exact angle is 90 degrees.
 
-    Source: The manoeuvre: ICAO Doc 8168, as quoted; its geometry is derived.
+    Source: The manoeuvre: ICAO Doc 8168 Vol II (5th ed. 2006), Part I Section 4 Chapter 3, 3.5.4.2
+    (number from memory), as quoted; its geometry is derived.
 
     Examples
     --------
@@ -13050,7 +13054,7 @@ def rule_off_course_nm(deflection_dots, distance_nm, **kwargs):
 
     Degenerate cases: The proportion goes on past the end of the scale.
 
-    Source: FAA instrument written-exam rule, as printed on training pages; common practice.
+    Source: Common practice, as printed on training pages for the FAA's written test.
 
     Examples
     --------
@@ -13480,7 +13484,7 @@ def tangent_turn(lat1_deg, lon1_deg, course1_deg, lat2_deg, lon2_deg, course2_de
     matters where the radius is large and the courses are all but reciprocal.
 
     Source: Geodesics by C. F. F. Karney, Journal of Geodesy 87 (2013) 43-55; the root is found on
-    the ellipsoid. Checked against FAA Order 8260.54A, Appendix 2 Attachment C.
+    the ellipsoid. Checked against FAA Order 8260.54A (2007), Appendix 2 Attachment C.
 
     Examples
     --------

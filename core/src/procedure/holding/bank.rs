@@ -9,7 +9,7 @@ choice! {
     HoldingBankRule {
         /// 3 degrees per second or 25 degrees. ICAO Doc 8168 Vol I (5th ed. 2006), Part I Section 6 Chapter 1.
         Icao = 0: "icao",
-        /// 3 degrees per second or 30 degrees. FAA Aeronautical Information Manual 5-3-8 j.
+        /// 3 degrees per second or 30 degrees. FAA Aeronautical Information Manual (3 April 2014), 5-3-8 j 6 (b), and (20 April 2023), 5-3-8 j.
         Faa = 1: "faa",
         /// 3 degrees per second or, with a flight director, 25 degrees. The same.
         FaaFlightDirector = 2: "faa_flight_director",

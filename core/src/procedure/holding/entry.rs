@@ -27,7 +27,7 @@ choice! {
 
 /// The angle at which an offset entry leaves the outbound course into the holding side, in degrees.
 ///
-/// Source: FAA Aeronautical Information Manual 5-3-8; CNATRA P-801; ICAO Doc 8168 Vol II (5th ed. 2006), Part I Section 4
+/// Source: CNATRA P-801; P-1215 figure 30; ICAO Doc 8168 Vol II (5th ed. 2006), Part I Section 4
 /// Chapter 3 Appendix C, 3.3.4.1.2.5.
 pub const OFFSET_ENTRY_DEG: f64 = 30.0;
 
@@ -72,8 +72,8 @@ pub struct EntrySector<N: North> {
 /// parallel. Where a station's radials or arcs are all that may be followed to the fix, there are no sectors.
 ///
 /// # Source
-/// FAA Aeronautical Information Manual 5-3-8; CNATRA P-821 figure 3-8; P-801 figures 17A and 17B. The zone of
-/// 5 degrees: ICAO Doc 8168 Vol I (5th ed. 2006), Part I Section 6 Chapter 1 (from memory).
+/// CNATRA P-821 figure 3-8; P-801 figures 17A and 17B. The zone of 5 degrees: FAA Aeronautical Information Manual (3 April 2014), 5-3-8 j 6 (d);
+/// ICAO Doc 8168 Vol I (5th ed. 2006), Part I Section 6 Chapter 1 (from memory).
 ///
 /// # Example
 /// ```

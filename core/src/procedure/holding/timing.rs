@@ -8,7 +8,7 @@ choice! {
     TimingAuthority {
         /// ICAO Doc 8168 Vol I (5th ed. 2006), Part I Section 6 Chapter 1: the outbound leg, in still air.
         Icao = 0: "icao",
-        /// FAA Aeronautical Information Manual 5-3-8: the inbound leg.
+        /// FAA Aeronautical Information Manual 5-3-8, edition not shown in the copy read: the inbound leg.
         Faa = 1: "faa",
     }
 }
@@ -44,7 +44,8 @@ const ONE_MINUTE_TO_FT: f64 = 14_000.0;
 /// outbound is complete ([`TimedLeg::OutboundFromLevel`]).
 ///
 /// # Source
-/// Named at [`TimingAuthority`]; the start of the outbound clock: FAA Aeronautical Information Manual 5-3-8.
+/// Named at [`TimingAuthority`]; the start of the outbound clock: FAA Aeronautical Information Manual 5-3-8, edition not shown in
+/// the copy read.
 ///
 /// # Example
 /// ```
