@@ -15,6 +15,7 @@ pub mod geodesic;
 mod instructions;
 pub mod lanes;
 pub mod lead;
+mod loops;
 pub mod observe;
 pub mod roll;
 pub mod slant_range;
@@ -23,18 +24,8 @@ pub mod wind_triangle;
 
 #[cfg(all(target_arch = "x86_64", not(feature = "baseline")))]
 use instructions::Instructions;
-
-/// The most points a kernel works on at a time: its columns stay in the nearest cache.
-pub const ROOM: usize = 128;
-
-/// A column of a kernel's own.
-pub type Column = [f64; ROOM];
-
-/// A loop over columns.
-pub trait Kernel {
-    /// Runs it; with fused multiplications if the processor has them. To be inlined always.
-    fn run<const FMA: bool>(self);
-}
+pub(crate) use loops::pass;
+pub use loops::{Column, Kernel, ROOM};
 
 /// Runs a kernel by the best instructions there are, or by those asked for.
 // The one place of the library that needs the word: the calls of functions compiled for another processor.
@@ -60,17 +51,6 @@ pub fn run<K: Kernel>(kernel: K) {
     }
     kernel.run::<{ cfg!(target_arch = "aarch64") }>();
 }
-/// `pass!(x in column, ... => { body })`: the body for each point of columns of one length.
-macro_rules! pass {
-    (@ [$pattern:pat] [$columns:expr] => $body:block) => { for $pattern in $columns $body };
-    (@ [$pattern:pat] [$columns:expr] $name:ident in $column:expr, $($rest:tt)*) => {
-        pass!(@ [($pattern, $name)] [$columns.zip($column)] $($rest)*)
-    };
-    ($name:ident in $column:expr, $($rest:tt)*) => {
-        pass!(@ [$name] [IntoIterator::into_iter($column)] $($rest)*)
-    };
-}
-pub(crate) use pass;
 
 #[cfg(test)]
 mod tests {

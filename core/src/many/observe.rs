@@ -291,19 +291,20 @@ fn counted(angle_deg: f64) -> f64 {
     positive - if positive >= 360.0 { 360.0 } else { 0.0 }
 }
 
-/// How many values of columns are other than the column's first.
+/// Bits in which values of columns differ from the column's first.
 pub struct Others<'a, const N: usize> {
     pub columns: [&'a [f64]; N],
     pub firsts: [f64; N],
-    pub count: &'a mut u64,
+    pub differing: &'a mut u64,
 }
 
 impl<const N: usize> Kernel for Others<'_, N> {
     #[inline(always)]
     fn run<const FMA: bool>(self) {
-        let others =
-            |column: &[f64], first: f64| column.iter().map(|value| u64::from(*value != first)).sum::<u64>();
-        *self.count = self.columns.iter().zip(self.firsts).map(|(column, first)| others(column, first)).sum();
+        let all = |bits: u64, (column, first): (&[f64], f64)| {
+            column.iter().fold(bits, |bits, value| bits | (value.to_bits() ^ first.to_bits()))
+        };
+        *self.differing = self.columns.into_iter().zip(self.firsts).fold(0, all);
     }
 }
 

@@ -111,9 +111,10 @@ pub(super) fn columns<const I: usize, const O: usize>(
     loops: impl Fn([&[f64]; I], [&mut [f64]; O]),
     function: impl Fn([f64; I]) -> Result<[f64; O], Error>,
 ) {
-    let all = |given: [&[f64]; I], places: [Option<&mut [f64]>; O], marks: &mut [f64; ROOM]| {
+    let all = |given: [&[f64]; I], places: [Option<&mut [f64]>; O]| {
         if places.iter().all(Option::is_some) {
-            return loops(given, places.map(Option::unwrap_or_default));
+            loops(given, places.map(Option::unwrap_or_default));
+            return None;
         }
         // What is not wanted goes where nobody reads it but for its NaN.
         let count = given.first().map_or(ROOM, |column| column.len());
@@ -124,7 +125,12 @@ pub(super) fn columns<const I: usize, const O: usize>(
             place.or(spare.and_then(|column| column.get_mut(..count))).unwrap_or_default()
         });
         loops(given, places);
-        run(Unanswered { answers: spares.each_ref().map(|spare| spare.as_slice()), marks, count: &mut 0 });
+        let spares = spares.each_ref().map(|spare| spare.get(..count).unwrap_or_default());
+        (counted(spares) > 0).then(|| {
+            let mut marks = [0.0; ROOM];
+            run(Marking { answers: spares, marks: &mut marks });
+            marks
+        })
     };
     parts(inputs, outputs, statuses, all, function);
 }
@@ -140,16 +146,20 @@ pub(super) fn wanted<const I: usize, const O: usize>(
     if outputs.iter().all(|column| column.is_empty()) {
         return each(inputs, outputs, statuses, function);
     }
-    parts(inputs, outputs, statuses, |given, places, _| loops(given, places), function);
+    let all = |given: [&[f64]; I], places: [Option<&mut [f64]>; O]| {
+        loops(given, places);
+        None
+    };
+    parts(inputs, outputs, statuses, all, function);
 }
 
-/// Runs a loop over parts of at most [`ROOM`] points, and the function for those that it marks by a NaN, in an output or in
-/// the marks.
+/// Runs a loop over parts of at most [`ROOM`] points, and the function for those that it marks by a NaN: in an output, or in
+/// marks that it gives back.
 fn parts<const I: usize, const O: usize>(
     inputs: &[&[f64]],
     outputs: &mut [&mut [f64]],
     statuses: &mut [i32],
-    loops: impl Fn([&[f64]; I], [Option<&mut [f64]>; O], &mut [f64; ROOM]),
+    loops: impl Fn([&[f64]; I], [Option<&mut [f64]>; O]) -> Option<[f64; ROOM]>,
     function: impl Fn([f64; I]) -> Result<[f64; O], Error>,
 ) {
     let count = statuses.len();
@@ -165,15 +175,14 @@ fn parts<const I: usize, const O: usize>(
     for (part, statuses) in statuses.chunks_mut(ROOM).enumerate() {
         let (start, end) = (part * ROOM, part * ROOM + statuses.len());
         let given = given.map(|column| column.get(start..end).unwrap_or_default());
-        let mut marks = [0.0; ROOM];
-        loops(given, answers.each_mut().map(|column| column.get_mut(start..end)), &mut marks);
+        let marked = loops(given, answers.each_mut().map(|column| column.get_mut(start..end)));
         statuses.fill(0);
         let answered = answers.each_ref().map(|column| column.get(start..end).unwrap_or_default());
-        let mut left = 0;
-        run(Unanswered { answers: answered, marks: &mut marks, count: &mut left });
-        if left == 0 {
+        if counted(answered) == 0 && marked.is_none() {
             continue;
         }
+        let mut marks = marked.unwrap_or([0.0; ROOM]);
+        run(Marking { answers: answered, marks: &mut marks });
         for ((index, status), mark) in statuses.iter_mut().enumerate().zip(marks) {
             if mark.is_nan() {
                 let point = given.map(|column| column.get(index).copied().unwrap_or(f64::NAN));
@@ -191,14 +200,34 @@ fn parts<const I: usize, const O: usize>(
     }
 }
 
-/// Marks with a NaN the points that have one in an answer, and counts them.
+/// How many of the answers are no numbers.
+fn counted<const O: usize>(answers: [&[f64]; O]) -> u64 {
+    let mut count = 0;
+    run(Unanswered { answers, count: &mut count });
+    count
+}
+
+/// Counts the answers that are no numbers.
 struct Unanswered<'a, const O: usize> {
     answers: [&'a [f64]; O],
-    marks: &'a mut [f64; ROOM],
     count: &'a mut u64,
 }
 
 impl<const O: usize> Kernel for Unanswered<'_, O> {
+    #[inline(always)]
+    fn run<const FMA: bool>(self) {
+        let among = |answer: &[f64]| answer.iter().map(|value| u64::from(!value.is_finite())).sum::<u64>();
+        *self.count = self.answers.into_iter().map(among).sum();
+    }
+}
+
+/// Marks with a NaN the points that have an answer which is no number.
+struct Marking<'a, const O: usize> {
+    answers: [&'a [f64]; O],
+    marks: &'a mut [f64; ROOM],
+}
+
+impl<const O: usize> Kernel for Marking<'_, O> {
     #[inline(always)]
     fn run<const FMA: bool>(self) {
         for answer in self.answers {
@@ -206,7 +235,6 @@ impl<const O: usize> Kernel for Unanswered<'_, O> {
                 *mark += 0.0 * value;
             }
         }
-        *self.count = self.marks.iter().map(|mark| u64::from(mark.is_nan())).sum();
     }
 }
 

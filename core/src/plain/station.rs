@@ -110,12 +110,14 @@ pub(super) fn observe_block(inputs: [&[f64]; 7], outputs: [Option<&mut [f64]>; 4
         let firsts = [latitude_deg, longitude_deg, elevation_ft, declination_deg];
         let columns = [latitudes, longitudes, elevations, declinations];
         let rest = columns.map(|column| column.get(at..).unwrap_or_default());
-        let mut others = 0;
-        run(many::observe::Others { columns: rest, firsts, count: &mut others });
-        let count = if others == 0 {
+        let mut differing = 0;
+        run(many::observe::Others { columns: rest, firsts, differing: &mut differing });
+        let count = if differing == 0 {
             latitudes.len() - at
         } else {
-            let differs = |(column, first): (&&[f64], f64)| column.iter().position(|value| *value != first);
+            let differs = |(column, first): (&&[f64], f64)| {
+                column.iter().position(|value| value.to_bits() != first.to_bits())
+            };
             rest.iter().zip(firsts).filter_map(differs).min().unwrap_or(1).max(1)
         };
         at += count;
