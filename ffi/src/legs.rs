@@ -8,7 +8,8 @@ use lubberline::plain::{
     ConditionsInput, LegCode, LegInput, SegmentOutput, WindLevelInput, fly_legs, fly_legs_aloft, path_points,
     segment_output,
 };
-use lubberline::procedure::legs::{GroundPath, Passage};
+use lubberline::procedure::TimedLeg;
+use lubberline::procedure::legs::{GroundPath, Passage, ReversalForm};
 
 use crate::generated::{LUBBER_ERROR_INTERNAL, LUBBER_ERROR_STRUCT, LUBBER_OK};
 use crate::sized::{self, Grows};
@@ -39,7 +40,7 @@ pub struct lubber_leg {
     pub altitude_ft: f64,
     /// Distance of FC and PI; DME reading of FD, CD and VD.
     pub distance_nm: f64,
-    /// Station of FD, CD, CR, VD, VR and AF, centre of RF: latitude.
+    /// Station of FD, CD, CR, VD, VR, AF and of a racetrack by DME, centre of RF: latitude.
     pub center_latitude_deg: f64,
     /// Station or centre: longitude.
     pub center_longitude_deg: f64,
@@ -49,8 +50,19 @@ pub struct lubber_leg {
     pub center_declination_deg: f64,
     /// Radial of CR and VR, from the station's north.
     pub radial_deg: f64,
-    /// Time flown straight outbound in a racetrack.
+    /// Time of a racetrack's timed leg; 60 at first.
     pub outbound_time_s: f64,
+    /// The leg of a racetrack that is timed, or whose length is given: LUBBER_TIMED_LEG_INBOUND, LUBBER_TIMED_LEG_OUTBOUND (from abeam
+    /// the fix or wings level, whichever is later), LUBBER_TIMED_LEG_OUTBOUND_FROM_LEVEL as at first.
+    pub timed: i32,
+    /// Which procedure turn a PI is: 0 the 45/180, as at first, 1 the 80/260.
+    pub reversal: i32,
+    /// Length of that leg of a racetrack over the ground; NaN, as at first, where it is given by time or by DME.
+    pub hold_distance_nm: f64,
+    /// DME reading of the station at which a racetrack's turn inbound begins; NaN, as at first, where there is none.
+    pub hold_dme_nm: f64,
+    /// Time of a 45/180 from the start of its first turn to that of its second; 60 at first.
+    pub off_time_s: f64,
 }
 
 // SAFETY: as the trait asks; no leg goes without its code, nearly none without its fix.
@@ -155,7 +167,8 @@ unsafe impl Grows for lubber_path_segment {
     const LEAST: usize = offset_of!(Self, start_longitude_deg);
 }
 
-/// Sets a leg of a code: numbers NaN, a station at sea level without declination, flown by, to the right, a minute outbound.
+/// Sets a leg of a code: numbers NaN, a station at sea level without declination, flown by, to the right, a minute outbound from wings
+/// level, a 45/180 procedure turn with a minute off.
 ///
 /// @param[out] leg the leg
 /// @param struct_size sizeof(lubber_leg)
@@ -428,6 +441,11 @@ fn from_c(leg: &lubber_leg) -> Result<LegInput, Error> {
         center_declination_deg: leg.center_declination_deg,
         radial_deg: leg.radial_deg,
         outbound_time_s: leg.outbound_time_s,
+        timed: TimedLeg::from_code("timed", f64::from(leg.timed))?,
+        reversal: ReversalForm::from_code("reversal", f64::from(leg.reversal))?,
+        hold_distance_nm: leg.hold_distance_nm,
+        hold_dme_nm: leg.hold_dme_nm,
+        off_time_s: leg.off_time_s,
     })
 }
 
@@ -448,6 +466,11 @@ fn to_c(leg: &LegInput) -> lubber_leg {
         center_declination_deg: leg.center_declination_deg,
         radial_deg: leg.radial_deg,
         outbound_time_s: leg.outbound_time_s,
+        timed: leg.timed.code(),
+        reversal: leg.reversal.code(),
+        hold_distance_nm: leg.hold_distance_nm,
+        hold_dme_nm: leg.hold_dme_nm,
+        off_time_s: leg.off_time_s,
     }
 }
 

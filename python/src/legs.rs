@@ -4,7 +4,8 @@ use lubberline::Error;
 use lubberline::plain::{
     ConditionsInput, LegCode, LegInput, WindLevelInput, fly_legs, fly_legs_aloft, path_points, segment_output,
 };
-use lubberline::procedure::legs::{GroundPath, Passage};
+use lubberline::procedure::TimedLeg;
+use lubberline::procedure::legs::{GroundPath, Passage, ReversalForm};
 use pyo3::exceptions::PyTypeError;
 use pyo3::prelude::*;
 use pyo3::types::{PyDict, PyList};
@@ -61,6 +62,19 @@ pub fn flown(legs: &[LegInput], given: &Conditions) -> Result<GroundPath, Error>
 /// Segments as tuples, and points as latitudes and longitudes.
 type Flown<'py> = (Bound<'py, PyList>, Vec<(f64, f64)>);
 
+/// The alternative of a word.
+fn alternative<T: Copy>(
+    python: Python<'_>,
+    name: &'static str,
+    value: &Bound<'_, PyAny>,
+    all: &[T],
+    word_of: fn(T) -> &'static str,
+) -> PyResult<T> {
+    let word: String = value.extract()?;
+    let known = all.iter().copied().find(|one| word_of(*one) == word);
+    known.ok_or_else(|| unknown_word(python, name, &word, all.iter().copied().map(word_of)))
+}
+
 /// A leg from its word and the numbers that were given for it.
 fn leg(python: Python<'_>, word: &str, numbers: &Bound<'_, PyDict>) -> PyResult<LegInput> {
     let known = LegCode::ALL.iter().copied().find(|code| code.word() == word);
@@ -71,6 +85,11 @@ fn leg(python: Python<'_>, word: &str, numbers: &Bound<'_, PyDict>) -> PyResult<
         match name.as_str() {
             "fly_over" => leg.passage = if value.extract()? { Passage::FlyOver } else { Passage::FlyBy },
             "to_right" => leg.to_right = value.extract()?,
+            "timed" => leg.timed = alternative(python, "timed", &value, TimedLeg::ALL, TimedLeg::word)?,
+            "reversal" => {
+                leg.reversal =
+                    alternative(python, "reversal", &value, ReversalForm::ALL, ReversalForm::word)?;
+            }
             _ => {
                 let number: f64 = value.extract()?;
                 let field = match name.as_str() {
@@ -85,6 +104,9 @@ fn leg(python: Python<'_>, word: &str, numbers: &Bound<'_, PyDict>) -> PyResult<
                     "center_declination_deg" => &mut leg.center_declination_deg,
                     "radial_deg" => &mut leg.radial_deg,
                     "outbound_time_s" => &mut leg.outbound_time_s,
+                    "hold_distance_nm" => &mut leg.hold_distance_nm,
+                    "hold_dme_nm" => &mut leg.hold_dme_nm,
+                    "off_time_s" => &mut leg.off_time_s,
                     _ => return Err(PyTypeError::new_err(format!("a leg has no {name}"))),
                 };
                 *field = number;

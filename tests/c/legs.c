@@ -38,6 +38,46 @@ static struct lubber_path_segment end_of(const struct lubber_leg *legs, size_t l
     return segments[status == LUBBER_OK ? count - 1 : 0];
 }
 
+/* A racetrack by the time or the length of a leg or by DME, and either procedure turn, are flown as they are given. */
+static void lengths_and_forms(void)
+{
+    struct lubber_leg_conditions conditions;
+    lubber_leg_conditions_init(&conditions, sizeof conditions, 220.0, 4000.0);
+    conditions.wind_from_deg = 280.0;
+    conditions.wind_speed_kt = 30.0;
+    struct lubber_path_segment segments[9] = {{.struct_size = sizeof segments[0]}};
+    size_t count = 0;
+    struct lubber_leg hold = leg_of(LUBBER_LEG_CODE_HOLD_TO_FIX);
+    EXPECT(hold.timed == LUBBER_TIMED_LEG_OUTBOUND_FROM_LEVEL && isnan(hold.hold_distance_nm) && isnan(hold.hold_dme_nm));
+    EXPECT(lubber_legs_fly(&hold, 1, &conditions, segments, 9, &count, NULL) == LUBBER_OK && count == 4);
+    EXPECT_NEAR(segments[1].duration_s, 60.0, 0.01);
+    hold.timed = LUBBER_TIMED_LEG_INBOUND;
+    EXPECT(lubber_legs_fly(&hold, 1, &conditions, segments, 9, &count, NULL) == LUBBER_OK && count == 4);
+    EXPECT_NEAR(segments[3].duration_s, 60.0, 0.3);
+    hold.hold_distance_nm = 5.0;
+    EXPECT(lubber_legs_fly(&hold, 1, &conditions, segments, 9, &count, NULL) == LUBBER_OK && count == 4);
+    EXPECT_NEAR(segments[3].length_nm, 5.0, 0.01);
+    hold.hold_dme_nm = 14.0;
+    EXPECT(lubber_legs_fly(&hold, 1, &conditions, segments, 9, &count, NULL) == LUBBER_OK && count == 4);
+    double dme_nm;
+    lubber_observe(60.2, -9.7, 300.0, -7.0, segments[1].end_latitude_deg, segments[1].end_longitude_deg, 4000.0, NULL, &dme_nm, NULL, NULL);
+    EXPECT_NEAR(dme_nm, 14.0, 0.005);
+    hold.timed = 7;
+    EXPECT(lubber_legs_fly(&hold, 1, &conditions, segments, 9, &count, NULL) == LUBBER_ERROR_UNKNOWN_CHOICE);
+
+    struct lubber_leg back[2] = {leg_of(LUBBER_LEG_CODE_PROCEDURE_TURN), leg_of(LUBBER_LEG_CODE_COURSE_TO_FIX)};
+    back[0].course_deg = 250.0;
+    back[0].distance_nm = 4.0;
+    back[0].off_time_s = 75.0;
+    back[1].course_deg = 70.0;
+    EXPECT(lubber_legs_fly(back, 2, &conditions, segments, 9, &count, NULL) == LUBBER_OK && count > 4);
+    EXPECT_NEAR(segments[1].duration_s + segments[2].duration_s, 75.0, 0.05);
+    back[0].reversal = 1;
+    EXPECT(lubber_legs_fly(back, 2, &conditions, segments, 9, &count, NULL) == LUBBER_OK && count > 3);
+    EXPECT_NEAR(segments[1].heading_change_deg, 80.0, 1e-9);
+    EXPECT(segments[2].heading_change_deg < -200.0);
+}
+
 /* Each code ends where its letters say. */
 static void every_code(void)
 {
@@ -144,6 +184,7 @@ static void every_code(void)
 int main(void)
 {
     every_code();
+    lengths_and_forms();
     struct lubber_leg legs[3];
     const double latitudes[3] = {60.0, 60.5, 60.5}, longitudes[3] = {-10.0, -10.0, -9.0};
     for (int index = 0; index < 3; index++) {

@@ -200,6 +200,51 @@ def test_a_procedure_turn_comes_back_on_its_course(to_right):
     assert abs(first) == pytest.approx(45.0, abs=12.0) and abs(back) > 150.0
 
 
+STEADY = {**WINDY, "climb_fpm": 0.0, "wind_speed_kt": 30.0}
+
+
+def hold(**more):
+    return lubberline.fly_legs([fix("HF", 60.3, -10.0, course_deg=60.0, **more)], **STEADY).segments
+
+
+def test_a_racetrack_is_as_long_as_it_is_given():
+    assert hold()[1].duration_s == pytest.approx(60.0, abs=0.01)
+    assert hold(timed="inbound", outbound_time_s=90.0)[3].duration_s == pytest.approx(90.0, abs=0.3)
+    # The wings are level before the fix is abeam: the clock waits.
+    assert hold(timed="outbound")[1].duration_s >= 60.0
+    assert hold(timed="inbound", hold_distance_nm=5.0)[3].length_nm == pytest.approx(5.0, abs=0.01)
+    assert hold(hold_distance_nm=6.0)[1].length_nm == pytest.approx(6.0, abs=0.001)
+    end = hold(hold_dme_nm=14.0, **SITE)[1]
+    assert seen(end).dme_nm == pytest.approx(14.0, abs=0.005)
+    with pytest.raises(lubberline.NavigationError, match="timed is 'both'; allowed: 'inbound', 'outbound'"):
+        hold(timed="both")
+    with pytest.raises(TypeError, match="hold_dme_nm"):
+        Leg("HF", hold_dme_nm="14")
+
+
+@pytest.mark.parametrize("to_right", [True, False])
+def test_a_procedure_turn_of_either_form(to_right):
+    def segments(**more):
+        turn = fix("PI", 60.0, -10.0, course_deg=250.0, distance_nm=4.0, to_right=to_right, **more)
+        path = lubberline.fly_legs([turn, fix("CF", 60.0, -10.0, course_deg=70.0)], **STEADY)
+        ends_at(path.segments[-1], 60.0, -10.0)
+        return path.segments
+
+    fast = segments(off_time_s=75.0)
+    assert fast[1].duration_s + fast[2].duration_s == pytest.approx(75.0, abs=0.05)
+    _, first, back, *_ = segments(reversal="80_260")
+    assert first.heading_change_deg == pytest.approx(80.0 if to_right else -80.0)
+    assert back.heading_change_deg * first.heading_change_deg < 0.0 and abs(back.heading_change_deg) > 200.0
+    with pytest.raises(lubberline.NavigationError, match="reversal is '90_270'; allowed: '45_180', '80_260'"):
+        segments(reversal="90_270")
+
+
+def test_a_racetrack_entered_off_its_inbound_course_is_laid_from_there():
+    path = lubberline.fly_legs([*START, fix("HF", 60.3, -10.0, course_deg=30.0)], **WINDY)
+    ends_at(path.segments[-1], 60.3, -10.0)
+    assert path.segments[-1].end_course_deg == pytest.approx(30.0, abs=1e-6)
+
+
 @pytest.mark.parametrize(
     ("legs", "message"),
     [

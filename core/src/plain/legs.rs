@@ -7,9 +7,11 @@ use super::wind_levels::{WindLevelInput, winds_aloft};
 use crate::Error;
 use crate::air::standard_pressure_altitude;
 use crate::lead::ArcSense;
-use crate::procedure::HoldingSide;
 pub use crate::procedure::LegCode;
-use crate::procedure::legs::{Conditions, Fix, GroundPath, Hold, Leg, Passage, Place, Segment};
+use crate::procedure::legs::{
+    Conditions, Fix, GroundPath, Hold, HoldLength, Leg, Passage, Place, ReversalForm, Segment,
+};
+use crate::procedure::{HoldingSide, TimedLeg};
 use crate::station::{Ident, Station};
 use crate::value::units::{degree, feet_per_minute, foot, knot, nautical_mile, nautical_miles, second};
 use crate::value::{
@@ -78,7 +80,7 @@ pub struct LegInput {
     pub altitude_ft: f64,
     /// Distance: of FC along the track, of FD, CD, VD the DME reading, of PI before turning off.
     pub distance_nm: f64,
-    /// The station of FD, CD, CR, VD, VR, AF, or the centre of RF: latitude.
+    /// The station of FD, CD, CR, VD, VR, AF and of a racetrack by DME, or the centre of RF: latitude.
     pub center_latitude_deg: f64,
     /// The station or centre: longitude.
     pub center_longitude_deg: f64,
@@ -88,15 +90,25 @@ pub struct LegInput {
     pub center_declination_deg: f64,
     /// The radial of CR and VR, from the station's north.
     pub radial_deg: f64,
-    /// Time flown straight outbound in a racetrack.
+    /// Time of a racetrack's timed leg.
     pub outbound_time_s: f64,
     /// Whether an arc goes clockwise, a racetrack turns right, a procedure turn first turns right.
     pub to_right: bool,
+    /// The leg of a racetrack that is timed, or whose length is given, and where its clock starts.
+    pub timed: TimedLeg,
+    /// Which procedure turn a PI is.
+    pub reversal: ReversalForm,
+    /// Length of a racetrack's leg over the ground; NaN where it is given by time or by DME.
+    pub hold_distance_nm: f64,
+    /// DME reading of the station at which a racetrack's turn inbound begins; NaN where there is none.
+    pub hold_dme_nm: f64,
+    /// Time of a 45/180 procedure turn from the start of its first turn to that of its second.
+    pub off_time_s: f64,
 }
 
 impl LegInput {
     /// A leg of which nothing is known but its code: numbers NaN, the station at sea level without declination, flown by,
-    /// to the right, a minute outbound.
+    /// to the right, a minute outbound from wings level, a 45/180 procedure turn with a minute off.
     pub const fn new(code: LegCode) -> Self {
         Self {
             code,
@@ -113,6 +125,11 @@ impl LegInput {
             radial_deg: f64::NAN,
             outbound_time_s: 60.0,
             to_right: true,
+            timed: TimedLeg::OutboundFromLevel,
+            reversal: ReversalForm::Off45,
+            hold_distance_nm: f64::NAN,
+            hold_dme_nm: f64::NAN,
+            off_time_s: 60.0,
         }
     }
 }
@@ -416,7 +433,14 @@ fn leg(input: &LegInput) -> Result<Leg, Error> {
             fix: fix()?,
             inbound: course()?,
             side: if input.to_right { HoldingSide::Right } else { HoldingSide::Left },
-            outbound_time: HoldTime::named("outbound_time_s", input.outbound_time_s)?,
+            length: if !input.hold_dme_nm.is_nan() {
+                HoldLength::Dme(station()?, SlantRange::named("hold_dme_nm", input.hold_dme_nm)?)
+            } else if !input.hold_distance_nm.is_nan() {
+                let distance = GroundDistance::named("hold_distance_nm", input.hold_distance_nm)?;
+                HoldLength::Distance(input.timed, distance)
+            } else {
+                HoldLength::Time(input.timed, HoldTime::named("outbound_time_s", input.outbound_time_s)?)
+            },
         })
     };
     Ok(match input.code {
@@ -447,6 +471,8 @@ fn leg(input: &LegInput) -> Result<Leg, Error> {
             outbound: course()?,
             outbound_distance: distance()?,
             first_right: input.to_right,
+            form: input.reversal,
+            off_time: HoldTime::named("off_time_s", input.off_time_s)?,
         },
     })
 }

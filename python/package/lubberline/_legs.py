@@ -17,6 +17,10 @@ from ._call import number
 from ._wind_levels import WindLevels, each_level
 
 
+#: What is given by a word.
+_WORDS = ("timed", "reversal")
+
+
 class Leg:
     """One leg: the two letters of ARINC 424, and the numbers it needs.
 
@@ -31,7 +35,11 @@ class Leg:
         (FA, CA, VA, HA); `distance_nm` (of FC and PI; the DME reading of FD, CD, VD); `center_latitude_deg`, `center_longitude_deg`,
         `center_elevation_ft`, `center_declination_deg` (the station, or the centre of RF); `radial_deg` (CR, VR, from the station's
         north); `outbound_time_s` (of a racetrack); `to_right` (an arc goes clockwise, a racetrack turns right, a procedure turn
-        first turns right).
+        first turns right); `timed` (the leg of a racetrack that is timed, or whose length is given: "inbound", "outbound" from abeam
+        the fix or wings level, whichever is later, or "outbound_from_level", the default); `hold_distance_nm` (the length of
+        that leg in place of its time); `hold_dme_nm` (the DME reading of the station at which a racetrack's turn inbound begins);
+        `reversal` (of PI: "45_180", the default, or "80_260"); `off_time_s` (of the 45/180, from its first turn to its second, 60 by
+        default).
 
     Examples
     --------
@@ -42,10 +50,13 @@ class Leg:
 
     __slots__ = ("code", "numbers")
     code: str
-    numbers: Mapping[str, float | bool]
+    numbers: Mapping[str, float | bool | str]
 
-    def __init__(self, code: str, **numbers: float | bool) -> None:
-        checked = {name: value if isinstance(value, bool) else number(name, value) for name, value in numbers.items()}
+    def __init__(self, code: str, **numbers: float | bool | str) -> None:
+        checked = {
+            name: value if isinstance(value, bool) or (name in _WORDS and isinstance(value, str)) else number(name, value)
+            for name, value in numbers.items()
+        }
         object.__setattr__(self, "code", code)
         object.__setattr__(self, "numbers", MappingProxyType(checked))
 

@@ -6,7 +6,8 @@ use lubberline::plain::{
     ConditionsInput, CourseChangeInput, LegCode, LegInput, course_change, course_change_at, fly_legs,
     fly_over_at, path_points, segment_output,
 };
-use lubberline::procedure::legs::Passage;
+use lubberline::procedure::TimedLeg;
+use lubberline::procedure::legs::{Passage, ReversalForm};
 
 use crate::points::{EXTREMES, near};
 
@@ -61,6 +62,8 @@ fn course_changes_of_any_settings() {
 
 fn leg(random: &mut fastrand::Rng) -> LegInput {
     let code = LegCode::from_code("code", f64::from(random.i32(1..=23))).unwrap();
+    let (by_distance, by_dme) = (random.u8(..4) == 0, random.u8(..4) == 0);
+    let (timed, reversal) = (TimedLeg::ALL[random.usize(..3)], ReversalForm::ALL[random.usize(..2)]);
     let mut number = |good: f64| draw(good, random);
     LegInput {
         fix_latitude_deg: number(60.0),
@@ -74,6 +77,11 @@ fn leg(random: &mut fastrand::Rng) -> LegInput {
         center_declination_deg: number(-6.0),
         radial_deg: number(240.0),
         outbound_time_s: number(60.0),
+        hold_distance_nm: if by_distance { number(5.0) } else { f64::NAN },
+        hold_dme_nm: if by_dme { number(9.0) } else { f64::NAN },
+        off_time_s: number(75.0),
+        timed,
+        reversal,
         passage: if random.bool() { Passage::FlyBy } else { Passage::FlyOver },
         to_right: random.bool(),
         ..LegInput::new(code)

@@ -2,8 +2,8 @@
 
 use lubberline::air::{Air, true_altitude};
 use lubberline::lead::ArcSense;
-use lubberline::procedure::legs::{Conditions, Fix, Hold, Leg, LegCode, Passage};
-use lubberline::procedure::{HoldingSide, HoldingSpeedRule};
+use lubberline::procedure::legs::{Conditions, Fix, Hold, HoldLength, Leg, LegCode, Passage, ReversalForm};
+use lubberline::procedure::{HoldingSide, HoldingSpeedRule, OFF_LEG_SLOW_S, TimedLeg};
 use lubberline::station::Station;
 use lubberline::value::units::{degrees, feet, feet_per_minute, nautical_miles, seconds};
 use lubberline::value::{
@@ -261,7 +261,7 @@ impl Keys<'_> {
             fix: self.fix()?,
             inbound: self.course()?,
             side: if self.to_right()? { HoldingSide::Right } else { HoldingSide::Left },
-            outbound_time: at(&key, HoldTime::new(seconds(time_s)))?,
+            length: HoldLength::Time(TimedLeg::OutboundFromLevel, at(&key, HoldTime::new(seconds(time_s)))?),
         })
     }
 
@@ -298,6 +298,8 @@ impl Keys<'_> {
                 outbound: self.course()?,
                 outbound_distance: self.distance()?,
                 first_right: self.to_right()?,
+                form: ReversalForm::Off45,
+                off_time: at("off_time", HoldTime::new(seconds(OFF_LEG_SLOW_S)))?,
             },
         })
     }

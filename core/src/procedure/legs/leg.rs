@@ -2,7 +2,7 @@
 
 use super::LegCode;
 use crate::lead::ArcSense;
-use crate::procedure::holding::HoldingSide;
+use crate::procedure::holding::{HoldingSide, TimedLeg};
 use crate::station::Station;
 use crate::value::{
     GroundDistance, HoldTime, Position, Radial, SlantRange, TrueAltitude, TrueBearing, choice,
@@ -27,6 +27,27 @@ pub struct Fix {
     pub passage: Passage,
 }
 
+choice! {
+    /// The procedure turn that reverses a course.
+    ReversalForm {
+        /// Off by 45 degrees for a time, and half a circle back.
+        Off45 = 0: "45_180",
+        /// Off by 80 degrees and at once back the other way.
+        Off80 = 1: "80_260",
+    }
+}
+
+/// How long a racetrack is: by its inbound or its outbound leg, in time or distance, or by a DME reading.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum HoldLength {
+    /// The time of one of its legs.
+    Time(TimedLeg, HoldTime),
+    /// The distance over the ground of one of its legs, counted from where its clock would start.
+    Distance(TimedLeg, GroundDistance),
+    /// The DME reading at which the turn inbound begins.
+    Dme(Station, SlantRange),
+}
+
 /// A racetrack at a fix.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Hold {
@@ -36,8 +57,8 @@ pub struct Hold {
     pub inbound: TrueBearing,
     /// Which way its turns go.
     pub side: HoldingSide,
-    /// Time flown straight outbound, from wings level.
-    pub outbound_time: HoldTime,
+    /// How long it is.
+    pub length: HoldLength,
 }
 
 /// A leg of a procedure. Courses and headings are true; radials are in their station's north.
@@ -101,7 +122,7 @@ pub enum Leg {
     HoldToFix(Hold),
     /// HM: a racetrack until ended by hand; one is flown after the entry.
     HoldToManual(Hold),
-    /// PI: a 45/180 procedure turn off an outbound course, until it meets the next leg.
+    /// PI: a procedure turn off an outbound course, until it meets the next leg.
     ProcedureTurn {
         /// The fix the outbound course is flown from.
         fix: Position,
@@ -109,8 +130,13 @@ pub enum Leg {
         outbound: TrueBearing,
         /// Distance along it before turning off.
         outbound_distance: GroundDistance,
-        /// Whether the first turn, of 45 degrees, goes to the right.
+        /// Whether the first turn goes to the right.
         first_right: bool,
+        /// Which turn it is.
+        form: ReversalForm,
+        /// Time from the start of the first turn to that of the second, of the 45/180: [`crate::procedure::OFF_LEG_SLOW_S`] for
+        /// categories A and B, [`crate::procedure::OFF_LEG_FAST_S`] for C to E.
+        off_time: HoldTime,
     },
 }
 

@@ -18,10 +18,11 @@ mod hold;
 mod join;
 mod leg;
 mod onto_arc;
+mod reversal;
 #[cfg(test)]
 mod tests;
 
 pub use code::{LegCode, LegEnd, LegPath};
 pub use conditions::Conditions;
 pub use ground_path::{GroundPath, Place, Segment, SegmentKind};
-pub use leg::{Fix, Hold, Leg, Passage};
+pub use leg::{Fix, Hold, HoldLength, Leg, Passage, ReversalForm};

@@ -4,7 +4,7 @@ use super::*;
 use crate::Error;
 use crate::earth::{Course, direct, inverse};
 use crate::lead::{ArcSense, RadialFlown, onto_arc};
-use crate::procedure::HoldingSide;
+use crate::procedure::{HoldingSide, TimedLeg};
 use crate::station::{Ident, Station};
 use crate::value::units::{
     degree, degrees, feet, feet_per_minute, foot, knot, knots, meter, metres, nautical_mile, nautical_miles,
@@ -63,6 +63,12 @@ fn station(position: Position) -> Station {
 
 /// Flies a sequence, and checks what holds for every path: it is of one piece, and time and length only grow.
 fn flown(legs: &[Leg], conditions: &Conditions) -> GroundPath {
+    // The wind keeps its direction against each point's own north, which over a racetrack leaves some metres.
+    flown_within(5.0, legs, conditions)
+}
+
+/// The same where a turn may have left more to be taken up, at the most what counts as on the line.
+fn flown_within(taken_up_m: f64, legs: &[Leg], conditions: &Conditions) -> GroundPath {
     let path = GroundPath::fly(legs, conditions).unwrap();
     for pair in path.segments.windows(2) {
         let gap_m = inverse(pair[0].end.position, pair[1].start.position).distance.value().get::<meter>();
@@ -74,8 +80,7 @@ fn flown(legs: &[Leg], conditions: &Conditions) -> GroundPath {
     for segment in &path.segments {
         assert!(segment.length > metres(0.0) && segment.duration() > seconds(0.0), "{segment:?}");
         let end_m = inverse(segment.at(1.0), segment.end.position).distance.value().get::<meter>();
-        // The wind keeps its direction against each point's own north, which over a racetrack leaves some metres.
-        assert!(end_m < 5.0, "{:?} is drawn {end_m} m away from its end", segment.kind);
+        assert!(end_m < taken_up_m, "{:?} is drawn {end_m} m away from its end", segment.kind);
     }
     path
 }
@@ -369,7 +374,8 @@ fn rf_is_flown_tangent() {
 }
 
 fn hold(fix: Position, inbound: f64, side: HoldingSide) -> Hold {
-    Hold { fix, inbound: bearing(inbound), side, outbound_time: HoldTime::new(seconds(60.0)).unwrap() }
+    let length = HoldLength::Time(TimedLeg::OutboundFromLevel, HoldTime::new(seconds(60.0)).unwrap());
+    Hold { fix, inbound: bearing(inbound), side, length }
 }
 
 #[test]
@@ -405,8 +411,14 @@ fn racetracks_end_over_their_fix_on_their_inbound_course_whatever_the_entry() {
 fn a_procedure_turn_comes_back_on_the_next_course() {
     let fix = at(60.0, -10.0);
     for first_right in [true, false] {
-        let turn =
-            Leg::ProcedureTurn { fix, outbound: bearing(250.0), outbound_distance: miles(6.0), first_right };
+        let turn = Leg::ProcedureTurn {
+            fix,
+            outbound: bearing(250.0),
+            outbound_distance: miles(6.0),
+            first_right,
+            form: ReversalForm::Off45,
+            off_time: HoldTime::new(seconds(60.0)).unwrap(),
+        };
         let path = flown(&[turn, Leg::CourseToFix(bearing(70.0), by(fix))], &windy());
         assert!(apart_m(end(&path).position, fix) < 1e-3);
         assert!(bearing(70.0).change_to(end(&path).course).angle().get::<degree>().abs() < 1e-6);
@@ -460,4 +472,160 @@ fn each_leg_is_flown_in_the_wind_where_it_begins() {
     let expected_kt = 10.0 + (begun.value().get::<foot>() - 4000.0) / 100.0;
     assert!((speed_kt(last) - expected_kt).abs() < 15.0, "{} {expected_kt}", speed_kt(last));
     assert!(apart_m(last.end.position, c) < 1e-3);
+}
+/// A racetrack's straight parts, outbound and inbound, when it is begun on its inbound course.
+fn legs_of_racetrack(length: HoldLength, from_deg: f64, side: HoldingSide) -> (Segment, Segment) {
+    let conditions = Conditions {
+        wind: Wind { from: bearing(from_deg), speed: WindSpeed::new(knots(30.0)).unwrap() },
+        climb: feet_per_minute(0.0),
+        ..windy()
+    };
+    let hold = Hold { fix: at(60.0, -10.0), inbound: bearing(90.0), side, length };
+    let path = flown(&[Leg::HoldToFix(hold)], &conditions);
+    let straight: Vec<Segment> =
+        path.segments.iter().copied().filter(|segment| segment.kind == SegmentKind::Straight).collect();
+    assert_eq!((straight.len(), path.segments.len()), (2, 4), "{from_deg} {:?}", path.segments);
+    (straight[0], straight[1])
+}
+
+/// Each way of giving the length is kept by what is flown, in wind from anywhere.
+#[test]
+fn racetracks_keep_their_time_distance_or_reading() {
+    let minute = HoldTime::new(seconds(60.0)).unwrap();
+    let fix = at(60.0, -10.0);
+    let line = Course { through: fix, bearing: bearing(90.0) };
+    for side in [HoldingSide::Right, HoldingSide::Left] {
+        for from_deg in [0.0, 60.0, 90.0, 150.0, 230.0, 270.0, 320.0] {
+            let by = |length| legs_of_racetrack(length, from_deg, side);
+            let (_, inbound) = by(HoldLength::Time(TimedLeg::Inbound, minute));
+            let inbound_s = inbound.duration().get::<second>();
+            assert!((inbound_s - 60.0).abs() < 0.3, "{from_deg} {inbound_s}");
+            let (outbound, _) = by(HoldLength::Time(TimedLeg::OutboundFromLevel, minute));
+            assert!((outbound.duration().get::<second>() - 60.0).abs() < 0.01);
+            // From abeam, or from wings level where that is later.
+            let (outbound, _) = by(HoldLength::Time(TimedLeg::Outbound, minute));
+            let ahead_m = line.abeam(outbound.start.position).along_track.get::<meter>();
+            let gone_m = ahead_m - line.abeam(outbound.end.position).along_track.get::<meter>();
+            let outbound_s = outbound.duration().get::<second>();
+            let clock_s = outbound_s * (1.0 - ahead_m.max(0.0) / gone_m);
+            assert!((clock_s - 60.0).abs() < 0.05, "{from_deg} {clock_s}");
+            let nm = |segment: &Segment| segment.length.get::<nautical_mile>();
+            let (_, inbound) = by(HoldLength::Distance(TimedLeg::Inbound, miles(5.0)));
+            assert!((nm(&inbound) - 5.0).abs() < 0.01, "{from_deg} {}", nm(&inbound));
+            let (outbound, _) = by(HoldLength::Distance(TimedLeg::OutboundFromLevel, miles(6.0)));
+            assert!((nm(&outbound) - 6.0).abs() < 0.001, "{from_deg} {}", nm(&outbound));
+            // Held toward a station, and away from it.
+            for (toward_deg, reading_nm) in [(90.0, 19.0), (270.0, 10.0)] {
+                let site = station(off(fix, toward_deg, 14.0));
+                let reading = SlantRange::new(nautical_miles(reading_nm)).unwrap();
+                let (outbound, _) = by(HoldLength::Dme(site, reading));
+                let seen = site.observe(outbound.end.position, outbound.end.altitude).dme;
+                let seen_nm = seen.value().get::<nautical_mile>();
+                assert!((seen_nm - reading_nm).abs() < 0.005, "{from_deg} {seen_nm}");
+            }
+        }
+    }
+    let site = station(off(fix, 90.0, 14.0));
+    let near = HoldLength::Dme(site, SlantRange::new(nautical_miles(12.0)).unwrap());
+    let hold = Hold { fix, inbound: bearing(90.0), side: HoldingSide::Right, length: near };
+    let refused = GroundPath::fly(&[Leg::HoldToFix(hold)], &windy());
+    assert!(
+        matches!(refused, Err(Error::LegNotFlown { reason, .. }) if reason.contains("does not meet its DME reading"))
+    );
+}
+
+/// Whatever the course of arrival and the wind, the racetrack is entered and its fix reached on its inbound course, without going far.
+#[test]
+fn racetracks_are_entered_from_every_course_in_every_wind() {
+    let fix = at(60.3, -10.0);
+    let minute = HoldTime::new(seconds(60.0)).unwrap();
+    let mut longest_s = 0.0_f64;
+    for side in [HoldingSide::Right, HoldingSide::Left] {
+        for inbound in 0..24 {
+            for from in 0..8 {
+                for (timed, wind_kt) in [(TimedLeg::OutboundFromLevel, 45.0), (TimedLeg::Inbound, 60.0)] {
+                    let conditions = Conditions {
+                        wind: Wind {
+                            from: bearing(45.0 * f64::from(from)),
+                            speed: WindSpeed::new(knots(wind_kt)).unwrap(),
+                        },
+                        climb: feet_per_minute(0.0),
+                        ..windy()
+                    };
+                    let inbound = bearing(15.0 * f64::from(inbound));
+                    let hold = Hold { fix, inbound, side, length: HoldLength::Time(timed, minute) };
+                    let start = off(fix, 180.0, 4.0);
+                    let legs = [Leg::InitialFix(by(start)), Leg::TrackToFix(over(fix)), Leg::HoldToFix(hold)];
+                    let path = flown_within(flight::ON_THE_LINE_M, &legs, &conditions);
+                    assert!(apart_m(end(&path).position, fix) < 1e-3);
+                    assert!(inbound.change_to(end(&path).course).degrees().abs() < 1e-3);
+                    let entry_s = path.duration() - path.segments[0].end.time;
+                    longest_s = longest_s.max(entry_s.get::<second>());
+                }
+            }
+        }
+    }
+    // Three half circles, a minute and a half out and as much back, and what the cuts take.
+    assert!(longest_s < 480.0, "{longest_s}");
+}
+
+/// A racetrack on 030 with right turns, arrived at on 000 with the wind from 280 at 45 kt: the turn inbound of the usual outbound course
+/// overshoots so far that no cut of 30 degrees comes back before the fix. Another outbound course ends on the inbound one.
+#[test]
+fn a_direct_entry_off_the_inbound_course_is_laid_from_its_own_course() {
+    let fix = at(60.3, -10.0);
+    let legs = [
+        Leg::InitialFix(by(at(60.0, -10.0))),
+        Leg::TrackToFix(over(fix)),
+        Leg::HoldToFix(hold(fix, 30.0, HoldingSide::Right)),
+    ];
+    let path = flown(&legs, &windy());
+    let kinds: Vec<SegmentKind> = path.segments.iter().map(|segment| segment.kind).collect();
+    use SegmentKind::{Straight, Turn};
+    assert_eq!(kinds, [Straight, Turn, Straight, Turn, Straight]);
+    assert!(apart_m(end(&path).position, fix) < 1e-3);
+    assert!(bearing(30.0).change_to(end(&path).course).degrees().abs() < 1e-6);
+}
+
+/// A procedure turn with the time of the faster categories takes that much longer; the 80/260 turns by 80 degrees of heading.
+#[test]
+fn procedure_turns_of_either_form_and_time() {
+    let fix = at(60.0, -10.0);
+    let turn = |form, off_s: f64, first_right| Leg::ProcedureTurn {
+        fix,
+        outbound: bearing(250.0),
+        outbound_distance: miles(4.0),
+        first_right,
+        form,
+        off_time: HoldTime::new(seconds(off_s)).unwrap(),
+    };
+    let conditions = Conditions { climb: feet_per_minute(0.0), ..windy() };
+    let calm = Conditions { wind: Wind::calm(), ..conditions };
+    for first_right in [true, false] {
+        let fly = |form, off_s, conditions: &Conditions| {
+            let path = flown(
+                &[turn(form, off_s, first_right), Leg::CourseToFix(bearing(70.0), by(fix))],
+                conditions,
+            );
+            assert!(apart_m(end(&path).position, fix) < 1e-3);
+            assert!(bearing(70.0).change_to(end(&path).course).degrees().abs() < 1e-6);
+            path
+        };
+        for off_s in [60.0, 75.0] {
+            let path = fly(ReversalForm::Off45, off_s, &conditions);
+            // Out, the turn off, the leg, and the turn back begins.
+            let begun = path.segments[1].start.time;
+            let back = path.segments[3];
+            assert_eq!(back.kind, SegmentKind::Turn);
+            assert!(((back.start.time - begun).get::<second>() - off_s).abs() < 0.05);
+        }
+        for conditions in [&calm, &conditions] {
+            let path = fly(ReversalForm::Off80, 60.0, conditions);
+            let (first, back) = (path.segments[1], path.segments[2]);
+            let sign = if first_right { 1.0 } else { -1.0 };
+            let turned_deg = first.turn().unwrap().heading_change().get::<degree>();
+            assert!((turned_deg - 80.0 * sign).abs() < 1e-9);
+            assert!(back.turn().unwrap().heading_change().get::<degree>() * sign < -200.0);
+        }
+    }
 }
