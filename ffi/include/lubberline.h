@@ -1082,6 +1082,16 @@
 #define LUBBER_PASSAGE_FLY_OVER 1
 
 /**
+ * Off by 45 degrees for a time, and half a circle back.
+ */
+#define LUBBER_REVERSAL_FORM_OFF45 0
+
+/**
+ * Off by 80 degrees and at once back the other way.
+ */
+#define LUBBER_REVERSAL_FORM_OFF80 1
+
+/**
  * Keeping to its arc takes more bank than the limit.
  */
 #define LUBBER_PATH_CHECK_KIND_ARC_BANK 1
@@ -1926,7 +1936,7 @@ typedef struct lubber_leg {
    */
   double distance_nm;
   /**
-   * Station of FD, CD, CR, VD, VR and AF, centre of RF: latitude.
+   * Station of FD, CD, CR, VD, VR, AF and of a racetrack by DME, centre of RF: latitude.
    */
   double center_latitude_deg;
   /**
@@ -1946,9 +1956,30 @@ typedef struct lubber_leg {
    */
   double radial_deg;
   /**
-   * Time flown straight outbound in a racetrack.
+   * Time of a racetrack's timed leg; 60 at first.
    */
   double outbound_time_s;
+  /**
+   * The leg of a racetrack that is timed, or whose length is given: LUBBER_TIMED_LEG_INBOUND, LUBBER_TIMED_LEG_OUTBOUND (from abeam
+   * the fix or wings level, whichever is later), LUBBER_TIMED_LEG_OUTBOUND_FROM_LEVEL as at first.
+   */
+  int32_t timed;
+  /**
+   * Which procedure turn a PI is: 0 the 45/180, as at first, 1 the 80/260.
+   */
+  int32_t reversal;
+  /**
+   * Length of that leg of a racetrack over the ground; NaN, as at first, where it is given by time or by DME.
+   */
+  double hold_distance_nm;
+  /**
+   * DME reading of the station at which a racetrack's turn inbound begins; NaN, as at first, where there is none.
+   */
+  double hold_dme_nm;
+  /**
+   * Time of a 45/180 from the start of its first turn to that of its second; 60 at first.
+   */
+  double off_time_s;
 } lubber_leg;
 
 /**
@@ -13958,7 +13989,8 @@ int32_t lubber_flight_set_wind_levels(struct lubber_flight *flight,
 int32_t lubber_flight_set_airspeed(struct lubber_flight *flight, double true_airspeed_kt);
 
 /**
- * Sets a leg of a code: numbers NaN, a station at sea level without declination, flown by, to the right, a minute outbound.
+ * Sets a leg of a code: numbers NaN, a station at sea level without declination, flown by, to the right, a minute outbound from wings
+ * level, a 45/180 procedure turn with a minute off.
  *
  * @param[out] leg the leg
  * @param struct_size sizeof(lubber_leg)

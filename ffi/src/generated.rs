@@ -427,6 +427,10 @@ pub const LUBBER_SEGMENT_KIND_ARC: i32 = 2;
 pub const LUBBER_PASSAGE_FLY_BY: i32 = 0;
 /// The turn begins over it.
 pub const LUBBER_PASSAGE_FLY_OVER: i32 = 1;
+/// Off by 45 degrees for a time, and half a circle back.
+pub const LUBBER_REVERSAL_FORM_OFF45: i32 = 0;
+/// Off by 80 degrees and at once back the other way.
+pub const LUBBER_REVERSAL_FORM_OFF80: i32 = 1;
 /// Keeping to its arc takes more bank than the limit.
 pub const LUBBER_PATH_CHECK_KIND_ARC_BANK: i32 = 1;
 /// A turn begins in the cone of a station, where radials are of no use.
