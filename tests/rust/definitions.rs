@@ -109,3 +109,48 @@ fn the_page_of_contradictions_names_what_exists() {
     }
     assert!(named > 80, "{named} rows");
 }
+
+/// The calls at the end of the pages: what C and Rust are shown to say comes out as printed. Python's are held by its own tests.
+#[test]
+fn the_calls_on_the_pages_give_what_they_say() {
+    let docs = std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("../docs");
+    let mut held = 0;
+    for file in std::fs::read_dir(docs).unwrap().map(|entry| entry.unwrap().path()) {
+        if file.extension().is_none_or(|extension| extension != "md") {
+            continue;
+        }
+        let page = std::fs::read_to_string(&file).unwrap();
+        for line in page.lines().filter(|line| line.contains("| `lubberline.") && line.contains("| `plain::"))
+        {
+            let cells: Vec<&str> =
+                line.trim_matches('|').split(" | ").map(|cell| cell.trim().trim_matches('`')).collect();
+            let [_, python, in_c, rust, gives] = cells[..] else { panic!("{line}") };
+            let call = |text: &str, prefix: &str| {
+                let (name, rest) = text.strip_prefix(prefix).unwrap().split_once('(').unwrap();
+                let (arguments, after) = rest.split_once(')').unwrap();
+                let parts: Vec<String> = arguments.split(", ").map(str::to_string).collect();
+                (name.to_string(), parts, after.to_string())
+            };
+            let numbers =
+                |parts: &[String]| -> Vec<f64> { parts.iter().map_while(|part| part.parse().ok()).collect() };
+            let (name, c_parts, _) = call(in_c, "lubber_");
+            let (rust_name, rust_parts, field) = call(rust, "plain::");
+            let (python_name, python_parts, _) = call(python, "lubberline.");
+            assert!(rust_name == name && python_name == name, "{line}");
+            let inputs = numbers(&rust_parts);
+            assert!(numbers(&c_parts) == inputs && numbers(&python_parts) == inputs, "{line}");
+            let function = plain::table::Function::named(&name).unwrap();
+            let mut outputs = vec![f64::NAN; function.outputs.len()];
+            (function.run)(&inputs, &mut outputs).unwrap();
+            let pointers = &c_parts[inputs.len()..];
+            assert_eq!(pointers.len(), outputs.len(), "{line}");
+            let asked = pointers.iter().position(|pointer| pointer == "&answer").unwrap();
+            let output = field.trim_start_matches("?.").trim_start_matches('?');
+            assert!(output.is_empty() || function.outputs[asked] == output, "{line}");
+            let digits = gives.split_once('.').map_or(0, |(_, decimals)| decimals.len());
+            assert_eq!(format!("{:.digits$}", outputs[asked]), gives, "{line}");
+            held += 1;
+        }
+    }
+    assert!(held >= 25, "{held} calls");
+}
