@@ -1,9 +1,12 @@
 """The brief of a route: the same as that of Rust's example on every plan of its own, and on plans that are short, long and at the antimeridian."""
 
+import contextlib
 import copy
+import io
 import json
 import math
 import pickle
+import re
 import subprocess
 
 import numpy as np
@@ -290,3 +293,12 @@ def test_a_brief_is_a_value():
     assert "begin_at_dme_nm" in brief._repr_html_() and "Turn at OST" in brief.turns[0]._repr_html_()
     with pytest.raises(AttributeError):
         brief.turns = ()
+
+
+def test_the_page_prints_what_it_says():
+    _, section = (ROOT / "docs/brief.md").read_text().split("## A route in Python\n")
+    code, said = re.search(r"```python\n(.*?)```\n\n```text\n(.*?)```", section, re.DOTALL).groups()
+    printed = io.StringIO()
+    with contextlib.redirect_stdout(printed):
+        exec(compile(code, "brief.md", "exec"), {})
+    assert printed.getvalue() == said

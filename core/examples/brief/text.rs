@@ -181,7 +181,7 @@ fn legs(text: &mut Block, legs: &[Leg]) {
         if !leg.long_enough {
             let _ = writeln!(
                 text.0,
-                "{:<width$}  TOO SHORT by {:.1} NM: the turns at its ends overlap; {:.1} NM would be enough",
+                "{:<width$}  TOO SHORT by {:.1} NM: the turns at its ends take {:.1} NM",
                 "", -leg.straight_nm, leg.least_length_nm
             );
         }

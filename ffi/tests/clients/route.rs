@@ -71,3 +71,18 @@ fn c_briefs_a_route_as_rust_does() {
         }
     }
 }
+
+/// The page shows a piece of the example, moved to the margin.
+#[test]
+fn the_page_shows_a_piece_of_the_example() {
+    let read = |path: &str| std::fs::read_to_string(root().join(path)).unwrap();
+    let page = read("docs/brief.md");
+    let (_, section) = page.split_once("## A route in C\n").unwrap();
+    let (_, shown) = section.split_once("```c\n").unwrap();
+    let (shown, _) = shown.split_once("```").unwrap();
+    let indented: String = shown
+        .lines()
+        .map(|line| if line.is_empty() { "\n".into() } else { format!("    {line}\n") })
+        .collect();
+    assert!(read("ffi/examples/route.c").contains(&indented), "{indented}");
+}

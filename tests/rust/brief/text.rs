@@ -49,8 +49,30 @@ fn turns_that_overlap_are_said_to() {
         &changed(&[("latitude_deg = 59.9300", "latitude_deg = 61.1500"), ("-10.9000", "-11.5500")]),
         &[],
     );
-    assert!(text.contains("TOO SHORT by"), "{text}");
+    let (_, told) = text.split_once("TOO SHORT by ").unwrap();
+    let (lacking, rest) = told.split_once(" NM: the turns at its ends take ").unwrap();
+    let lengths = [lacking, rest.split_once(" NM\n").unwrap().0];
+    let [lacking_nm, taken_nm]: [f64; 2] = lengths.map(|length| length.parse().unwrap());
+    let length_nm = lubberline::plain::geodesic_inverse(61.25, -11.5, 61.15, -11.55).unwrap().distance_nm;
+    assert!((taken_nm - lacking_nm - length_nm).abs() < 0.11, "{text}");
     assert!(text.contains("THE LEG IS TOO SHORT"), "{text}");
+}
+
+#[test]
+fn a_leg_beyond_the_horizon_of_both_stations_is_said_to_be() {
+    // Low, and Tulloch Head far to the south of Marram.
+    let text = briefed(
+        "horizon",
+        &changed(&[
+            ("pressure_altitude_ft = 35000", "pressure_altitude_ft = 4000"),
+            ("mach = 0.78", "mach = 0.3"),
+            ("latitude_deg = 58.7200", "latitude_deg = 54.5000"),
+        ]),
+        &[],
+    );
+    // Twice 1.23 times the root of 4000 ft, roughly, of 329 and 315 NM.
+    assert_eq!(text.matches("BEYOND THE RADIO HORIZON of both stations").count(), 2, "{text}");
+    assert!(!briefed("no-horizon", &changed(&[]), &[]).contains("HORIZON"));
 }
 
 #[test]
