@@ -441,7 +441,6 @@ impl Flight<'_> {
 }
 
 /// A turn begun before the end of a leg.
-#[expect(clippy::large_enum_variant, reason = "there is one at a time, for as long as it takes to fly it")]
 enum LedTurn {
     Course(CourseChange<TrueNorth>),
     OntoArc(OntoArc),
