@@ -39,9 +39,9 @@ pub struct Brief {
     pub turn_rate_limit_deg_per_s: Option<f64>,
     pub roll_rate_deg_per_s: Option<f64>,
     pub errors: ErrorsGiven,
-    /// Flown, with the turns.
-    pub total_distance_nm: f64,
-    pub total_time_s: f64,
+    /// Flown, with the turns. None if a leg is too short for the turns at its ends.
+    pub total_distance_nm: Option<f64>,
+    pub total_time_s: Option<f64>,
     pub legs: Vec<Leg>,
     pub course_changes: Vec<Change>,
     /// Points along the straight part of each leg, none if it is too short, and along each turn.
@@ -59,10 +59,14 @@ impl Brief {
         let pairs = plan.route.iter().zip(plan.route.iter().skip(1));
         let legs = pairs.zip(&brief.legs).map(|((from, to), leg)| Leg::of(from, to, leg)).collect();
         let inner = plan.route.iter().skip(1);
+        // How many legs are flown before one that is too short.
+        let timed = brief.legs.iter().take_while(|leg| leg.is_long_enough()).count();
+        let whole = timed == brief.legs.len();
         let course_changes = inner
             .zip(&brief.turns)
-            .map(|(fix, turn)| {
-                Change::of(fix, turn, &plan.errors)
+            .enumerate()
+            .map(|(index, (fix, turn))| {
+                Change::of(fix, turn, &plan.errors, index < timed)
                     .map_err(|error| format!("errors at {}: {error}", fix.ident))
             })
             .collect::<Result<_, String>>()?;
@@ -85,8 +89,8 @@ impl Brief {
             turn_rate_limit_deg_per_s: finite(plan.limits.rate.value().get::<degree_per_second>()),
             roll_rate_deg_per_s: finite(plan.limits.roll.value().get::<degree_per_second>()),
             errors: ErrorsGiven::of(&plan.errors),
-            total_distance_nm: brief.distance().get::<nautical_mile>(),
-            total_time_s: brief.time().get::<second>(),
+            total_distance_nm: whole.then(|| brief.distance().get::<nautical_mile>()),
+            total_time_s: whole.then(|| brief.time().get::<second>()),
             legs,
             course_changes,
             leg_points: (0..brief.legs.len())

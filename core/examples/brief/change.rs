@@ -39,11 +39,12 @@ pub struct Change {
     pub begin_before_fix_nm: f64,
     /// What a tenth on the DME is along the ground there: much, close to overhead. None overhead.
     pub ground_per_dme_tenth_nm: Option<f64>,
-    pub begin_after_last_roll_out_s: f64,
-    pub begin_after_start_s: f64,
+    /// Times since the last turn and since the start. None from a leg on that is too short, on which time would run backwards.
+    pub begin_after_last_roll_out_s: Option<f64>,
+    pub begin_after_start_s: Option<f64>,
     pub turn_time_s: f64,
     pub turn_length_nm: f64,
-    pub roll_out_after_start_s: f64,
+    pub roll_out_after_start_s: Option<f64>,
     pub roll_out_dme_nm: f64,
     pub roll_out_radial_deg: f64,
     /// Negative before the fix.
@@ -91,7 +92,7 @@ fn course_deg(bearing: TrueBearing) -> f64 {
 }
 
 impl Change {
-    pub fn of(fix: &Fix, turn: &RouteTurn, errors: &Errors) -> Result<Self, Error> {
+    pub fn of(fix: &Fix, turn: &RouteTurn, errors: &Errors, timed: bool) -> Result<Self, Error> {
         let (change, flown) = (&turn.change, turn.change.turn());
         let (before, after) = (change.before(), change.after());
         let turn_time_s = flown.duration().get::<second>();
@@ -120,11 +121,11 @@ impl Change {
             begin_on_radial_deg: turn.begin_radial.angle().get::<degree>(),
             begin_before_fix_nm: miles(change.lead()),
             ground_per_dme_tenth_nm: ground_per_dme.is_finite().then_some(0.1 * ground_per_dme),
-            begin_after_last_roll_out_s: turn.straight_time.get::<second>(),
-            begin_after_start_s: turn.begin_time.get::<second>(),
+            begin_after_last_roll_out_s: timed.then(|| turn.straight_time.get::<second>()),
+            begin_after_start_s: timed.then(|| turn.begin_time.get::<second>()),
             turn_time_s,
             turn_length_nm: miles(change.turn_length()),
-            roll_out_after_start_s: turn.roll_out_time().get::<second>(),
+            roll_out_after_start_s: timed.then(|| turn.roll_out_time().get::<second>()),
             roll_out_dme_nm: miles(turn.roll_out_reading().value()),
             roll_out_radial_deg: turn.roll_out_radial.angle().get::<degree>(),
             roll_out_past_fix_nm: miles(change.past_fix_at_roll_out()),

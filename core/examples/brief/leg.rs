@@ -23,7 +23,8 @@ pub struct Leg {
     pub groundspeed_kt: f64,
     /// What is left between the turns at its ends; negative if they overlap.
     pub straight_nm: f64,
-    pub straight_time_s: f64,
+    /// None if they overlap.
+    pub straight_time_s: Option<f64>,
     /// What the turns at its ends take, which would be long enough.
     pub least_length_nm: f64,
     pub long_enough: bool,
@@ -47,7 +48,7 @@ impl Leg {
             heading_deg: leg.crab.heading.angle().get::<degree>(),
             groundspeed_kt: leg.crab.groundspeed.value().get::<knot>(),
             straight_nm: leg.straight.get::<nautical_mile>(),
-            straight_time_s: leg.straight_time.get::<second>(),
+            straight_time_s: leg.is_long_enough().then(|| leg.straight_time.get::<second>()),
             least_length_nm: leg.least_length().get::<nautical_mile>(),
             long_enough: leg.is_long_enough(),
             horizon_from_nm: leg.horizon_from.value().get::<nautical_mile>(),

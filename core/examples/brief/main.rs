@@ -129,7 +129,16 @@ fn run(arguments: impl Iterator<Item = OsString>) -> Result<String, String> {
 }
 
 fn briefed(text: &str, form: Form) -> Result<String, String> {
-    if path::is_meant(text) {
+    let table: toml::Table = text.parse().map_err(|error| plan::in_words(&error))?;
+    let of_legs = match (table.contains_key("route"), table.contains_key("leg")) {
+        (false, true) => true,
+        (true, false) => false,
+        (true, true) => return Err("the plan has [[route]] and [[leg]]; allowed: one of the two".into()),
+        (false, false) => {
+            return Err("the plan has no [[route]] and no [[leg]]; allowed: one of the two".into());
+        }
+    };
+    if of_legs {
         let plan = path::Plan::read(text)?;
         let brief = path::Brief::of(&plan)?;
         return match form {

@@ -1,8 +1,10 @@
 //! How sure a turn is: what the errors of a plan make of its roll-out.
 
 use lubberline::Error;
+use lubberline::earth::slant_range;
 use lubberline::flight::{ErrorModel, ErrorSource};
 use lubberline::route::RouteTurn;
+use lubberline::value::GroundDistance;
 use lubberline::value::units::{Length, degree, foot, knot, nautical_mile, second};
 use serde::Serialize;
 
@@ -66,8 +68,9 @@ pub struct Sure {
     pub chance_beyond_limit: f64,
     /// What to add to the lead to keep the limit with the confidence; negative if there is room, or if less lead is what helps.
     pub margin_nm: f64,
-    /// The reading at which to begin with the margin. None if that lies past the fix.
+    /// The reading at which to begin with the margin, and where that is: negative past the fix. None if there is no turn.
     pub begin_with_margin_at_dme_nm: Option<f64>,
+    pub begin_with_margin_before_fix_nm: f64,
     /// The same by linear propagation.
     pub linear_deviation_nm: f64,
     pub linear_chance_beyond_limit: f64,
@@ -82,15 +85,17 @@ impl Sure {
         let sure =
             turn.sureness(&errors.model, errors.limit, errors.confidence, errors.trials, errors.seed)?;
         let miles = |length: Length| length.get::<nautical_mile>();
+        let begin = turn.change.lead() + sure.margin;
         let by_source = ErrorSource::ALL.iter().zip(sure.by_source);
         Ok(Self {
             mean_overshoot_nm: miles(sure.mean),
             deviation_nm: miles(sure.deviation),
             chance_beyond_limit: sure.chance_beyond,
             margin_nm: miles(sure.margin),
-            begin_with_margin_at_dme_nm: turn
-                .reading_with_margin(sure.margin)
-                .map(|reading| miles(reading.value())),
+            begin_with_margin_at_dme_nm: GroundDistance::new(begin.abs())
+                .ok()
+                .map(|ground| miles(slant_range(ground, turn.height).value())),
+            begin_with_margin_before_fix_nm: miles(begin),
             linear_deviation_nm: miles(sure.linear_deviation),
             linear_chance_beyond_limit: sure.linear_chance_beyond,
             linear_margin_nm: miles(sure.linear_margin),

@@ -9,6 +9,9 @@ use crate::sure::{ErrorsGiven, Sure};
 
 const WIDTH: usize = 80;
 
+/// What is said in place of a time that would have run backwards.
+const NO_TIME: &str = "no time can be said: a leg before it is too short";
+
 const EXPLANATION: &str = "BEGIN is where the roll into the turn begins, ROLL OUT where the wings are level on the outbound course. The DME \
 reading is the slant range, the straight line from the station to the aircraft. Inside the cone of confusion above a station its \
 radials cannot be used. IF FLOWN OVER: the turn begins only over the station, passes through the outbound course and comes back to \
@@ -119,7 +122,12 @@ pub fn write(brief: &Brief) -> String {
     text.limits(brief.bank_limit_deg, brief.turn_rate_limit_deg_per_s, brief.roll_rate_deg_per_s);
     text.row(
         "in all",
-        &[format!("{:.1} NM in {} (minutes:seconds)", brief.total_distance_nm, clock(brief.total_time_s))],
+        &[match (brief.total_distance_nm, brief.total_time_s) {
+            (Some(distance_nm), Some(time_s)) => {
+                format!("{distance_nm:.1} NM in {} (minutes:seconds)", clock(time_s))
+            }
+            _ => "not to be said: a leg is too short for the turns at its ends".into(),
+        }],
     );
     let errors = &brief.errors;
     text.row(
@@ -176,7 +184,7 @@ fn legs(text: &mut Block, legs: &[Leg]) {
             direction(leg.heading_deg),
             leg.groundspeed_kt,
             leg.straight_nm,
-            if leg.long_enough { clock(leg.straight_time_s) } else { "-".into() },
+            leg.straight_time_s.map_or_else(|| "-".into(), clock),
         );
         if !leg.long_enough {
             let _ = writeln!(
@@ -249,7 +257,10 @@ fn change(text: &mut Block, change: &Change, leg: &Leg, errors: &ErrorsGiven) {
                 change.roll_out_past_fix_nm.abs(),
                 if change.roll_out_past_fix_nm < 0.0 { "before" } else { "past" }
             ),
-            format!("{} from the start", clock(change.roll_out_after_start_s)),
+            match change.roll_out_after_start_s {
+                Some(time_s) => format!("{} from the start", clock(time_s)),
+                None => NO_TIME.into(),
+            },
         ],
     );
     text.row(
@@ -292,14 +303,14 @@ fn begin(change: &Change, leg: &Leg) -> Vec<String> {
         if change.begin_before_fix_nm < 0.0 { ("outbound", "past") } else { ("inbound", "before") };
     let time = if !leg.long_enough {
         "before the turn at the last station has ended: THE LEG IS TOO SHORT".into()
-    } else if change.begin_after_start_s > change.begin_after_last_roll_out_s {
-        format!(
-            "{} from the start, {} after the last turn",
-            clock(change.begin_after_start_s),
-            clock(change.begin_after_last_roll_out_s)
-        )
     } else {
-        format!("{} from the start", clock(change.begin_after_start_s))
+        match (change.begin_after_start_s, change.begin_after_last_roll_out_s) {
+            (Some(start_s), Some(last_s)) if start_s > last_s => {
+                format!("{} from the start, {} after the last turn", clock(start_s), clock(last_s))
+            }
+            (Some(start_s), _) => format!("{} from the start", clock(start_s)),
+            (None, _) => NO_TIME.into(),
+        }
     };
     vec![
         format!(
@@ -362,10 +373,11 @@ fn how_sure(sure: &Sure, errors: &ErrorsGiven) -> Vec<String> {
         format!("{kept} keep that, with {:.2} NM of lead to spare", sure.margin_nm.abs())
     } else {
         let way = if sure.margin_nm < 0.0 { "less" } else { "more" };
+        let past = if sure.begin_with_margin_before_fix_nm < 0.0 { " past the station" } else { "" };
         let begin = sure
             .begin_with_margin_at_dme_nm
-            .map_or_else(|| "begun past the station".into(), |dme_nm| format!("begun at {dme_nm:.1} DME"));
-        format!("for {kept} to keep that: {:.2} NM {way} lead, {begin}", sure.margin_nm.abs())
+            .map_or_else(String::new, |dme_nm| format!(", begun at {dme_nm:.1} DME{past}"));
+        format!("for {kept} to keep that: {:.2} NM {way} lead{begin}", sure.margin_nm.abs())
     });
     if let Some(foremost) = sure.foremost {
         let worth_nm = sure.by_source_nm.get(foremost).and_then(|worth| worth.as_f64()).unwrap_or(f64::NAN);

@@ -102,13 +102,10 @@ fn sureness_agrees_with_the_plain_function_and_is_the_same_each_time() {
         assert!((number(&given["chance_beyond_limit"]) - sure.chance_beyond).abs() < 1e-3);
         assert!((number(&given["by_source_nm"]["bank"]) - sure.by_bank_nm).abs() < 1e-6);
         let with_margin_nm = number(&change["begin_before_fix_nm"]) + number(&given["margin_nm"]);
-        if with_margin_nm > 0.0 {
-            let height_ft = number(&change["height_above_station_ft"]);
-            let dme_nm = lubberline::plain::slant_range_nm(with_margin_nm, height_ft).unwrap();
-            assert!((dme_nm - number(&given["begin_with_margin_at_dme_nm"])).abs() < 1e-8);
-        } else {
-            assert!(given["begin_with_margin_at_dme_nm"].is_null());
-        }
+        assert!((with_margin_nm - number(&given["begin_with_margin_before_fix_nm"])).abs() < 1e-8);
+        let height_ft = number(&change["height_above_station_ft"]);
+        let dme_nm = lubberline::plain::slant_range_nm(with_margin_nm.abs(), height_ft).unwrap();
+        assert!((dme_nm - number(&given["begin_with_margin_at_dme_nm"])).abs() < 1e-8);
     }
 }
 
@@ -193,11 +190,25 @@ fn geojson_joins_legs_and_turns() {
 }
 
 #[test]
-fn turns_that_overlap_leave_a_leg_without_a_line() {
+fn turns_that_overlap_leave_a_leg_without_a_line_and_what_follows_without_a_time() {
     let plan = changed(&[("latitude_deg = 59.9300", "latitude_deg = 61.1500"), ("-10.9000", "-11.5500")]);
     let collection: Value = serde_json::from_str(&briefed("overlap-map", &plan, &["--geojson"])).unwrap();
     let leg = of_kind(&collection, "leg")[1];
     assert_eq!((leg["geometry"].is_null(), &leg["properties"]["long_enough"]), (true, &Value::Bool(false)));
+    let brief: Value = serde_json::from_str(&briefed("overlap-data", &plan, &["--json"])).unwrap();
+    assert!(brief["total_time_s"].is_null() && brief["total_distance_nm"].is_null());
+    assert!(
+        number(&brief["legs"][0]["straight_time_s"]) > 0.0 && brief["legs"][1]["straight_time_s"].is_null()
+    );
+    let changes = brief["course_changes"].as_array().unwrap();
+    assert!(
+        number(&changes[0]["begin_after_start_s"]) > 0.0 && changes[0]["roll_out_after_start_s"].is_number()
+    );
+    for change in &changes[1..] {
+        for key in ["begin_after_start_s", "begin_after_last_roll_out_s", "roll_out_after_start_s"] {
+            assert!(change[key].is_null(), "{key}: {change}");
+        }
+    }
 }
 
 #[test]

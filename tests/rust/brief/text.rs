@@ -56,6 +56,11 @@ fn turns_that_overlap_are_said_to() {
     let length_nm = lubberline::plain::geodesic_inverse(61.25, -11.5, 61.15, -11.55).unwrap().distance_nm;
     assert!((taken_nm - lacking_nm - length_nm).abs() < 0.11, "{text}");
     assert!(text.contains("THE LEG IS TOO SHORT"), "{text}");
+    assert!(
+        text.contains("in all          not to be said: a leg is too short for the turns at its ends\n"),
+        "{text}"
+    );
+    assert!(text.contains("no time can be said: a leg before it is too short\n"), "{text}");
 }
 
 #[test]
@@ -94,6 +99,8 @@ fn the_long_way_round_begins_past_the_station() {
     assert!(line.contains("DME outbound on radial 120") && line.ends_with("past the station"), "{line}");
     let line = text.lines().find(|line| line.starts_with("ROLL OUT")).unwrap();
     assert!(line.contains("on radial 353") && line.ends_with("before the station"), "{line}");
+    let line = text.lines().find(|line| line.contains("to keep that: ")).unwrap();
+    assert!(line.contains(" lead, begun at ") && line.ends_with(" DME past the station"), "{line}");
 }
 
 #[test]

@@ -11,6 +11,16 @@ fn refused(name: &str, plan: &str) -> String {
 }
 
 #[test]
+fn a_plan_is_one_of_a_route_or_one_of_legs() {
+    let both = format!("{}\n[[leg]]\ncode = \"IF\"\n", default_plan());
+    let error = refused("route-and-legs", &both);
+    assert!(error.contains("the plan has [[route]] and [[leg]]; allowed: one of the two"), "{error}");
+    let neither = "[aircraft]\nmach = 0.5\npressure_altitude_ft = 20000\n";
+    let error = refused("no-route", neither);
+    assert!(error.contains("the plan has no [[route]] and no [[leg]]; allowed: one of the two"), "{error}");
+}
+
+#[test]
 fn each_key_is_checked_by_its_name_value_and_range() {
     for (from, to, key, value, allowed) in [
         ("mach = 0.78", "mach = 78", "aircraft.mach", "78", "from 0.0 to 10.0"),
@@ -193,7 +203,8 @@ fn what_is_no_plan_is_told_with_its_line() {
         let error = refused(name, &changed(&[(from, to)]));
         assert!(error.contains(words), "{name}: {error}");
     }
-    assert!(refused("empty", "").contains("aircraft"));
+    assert!(refused("empty", "").contains("no [[route]] and no [[leg]]"));
+    assert!(refused("no-aircraft", "[[route]]\nfix = \"SKE\"\n").contains("aircraft"));
     let route = default_plan().find("[[route]]").unwrap();
     let short = default_plan()[..route].to_string() + "[[route]]\nfix = \"SKE\"\n[[route]]\nfix = \"OST\"\n";
     assert!(refused("two-fixes", &short).contains("2 fixes are given; allowed: at least 3"));

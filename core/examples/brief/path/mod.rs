@@ -18,8 +18,3 @@ pub fn text(brief: &Brief) -> String {
 pub fn geojson(plan: &Plan, brief: &Brief) -> serde_json::Value {
     geojson::write(plan, brief)
 }
-
-/// Whether a plan is one of legs: it then has no route.
-pub fn is_meant(text: &str) -> bool {
-    text.parse::<toml::Table>().is_ok_and(|table| table.contains_key("leg") && !table.contains_key("route"))
-}
