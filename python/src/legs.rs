@@ -1,14 +1,14 @@
 //! Path-and-terminator legs, from dictionaries of numbers to tuples; the objects are made in Python.
 
-use lubberline::Error;
 use lubberline::plain::{
-    ConditionsInput, LegCode, LegInput, WindLevelInput, fly_legs, fly_legs_aloft, path_points, segment_output,
+    ConditionsInput, LegCode, LegInput, SegmentOutput, WindLevelInput, fly_legs, fly_legs_aloft, path_points,
+    segment_output,
 };
 use lubberline::procedure::TimedLeg;
-use lubberline::procedure::legs::{GroundPath, Passage, ReversalForm};
+use lubberline::procedure::legs::{Passage, ReversalForm, SegmentKind};
 use pyo3::exceptions::PyTypeError;
 use pyo3::prelude::*;
-use pyo3::types::{PyDict, PyList};
+use pyo3::types::{PyDict, PyList, PyTuple};
 
 use crate::error::{raised, unknown_word};
 
@@ -16,8 +16,8 @@ use crate::error::{raised, unknown_word};
 /// and speed, NaN where there is one wind; levels of altitude, direction and speed, none if winds are not given so.
 pub type Conditions = ([f64; 10], [f64; 4], Option<Vec<[f64; 3]>>);
 
-/// Flies legs in the conditions.
-pub fn flown(legs: &[LegInput], given: &Conditions) -> Result<GroundPath, Error> {
+/// The conditions, and the winds by level if there are any.
+pub fn conditions_of(given: &Conditions) -> (ConditionsInput, Option<Vec<WindLevelInput>>) {
     let (
         [
             true_airspeed_kt,
@@ -50,13 +50,12 @@ pub fn flown(legs: &[LegInput], given: &Conditions) -> Result<GroundPath, Error>
         upper_wind_from_deg: *upper_wind_from_deg,
         upper_wind_speed_kt: *upper_wind_speed_kt,
     };
-    let Some(levels) = levels else { return fly_legs(legs, &conditions) };
     let level = |&[pressure_altitude_ft, wind_from_deg, wind_speed_kt]: &[f64; 3]| WindLevelInput {
         pressure_altitude_ft,
         wind_from_deg,
         wind_speed_kt,
     };
-    fly_legs_aloft(legs, &conditions, &levels.iter().map(level).collect::<Vec<_>>())
+    (conditions, levels.as_ref().map(|levels| levels.iter().map(level).collect()))
 }
 
 /// Segments as tuples, and points as latitudes and longitudes.
@@ -134,27 +133,37 @@ pub fn flown_legs<'py>(
     spacing_nm: f64,
 ) -> PyResult<Flown<'py>> {
     let legs = read(python, &legs)?;
-    let path = flown(&legs, &conditions).map_err(|error| raised(python, &error))?;
+    let (conditions, levels) = conditions_of(&conditions);
+    let path = match levels {
+        Some(levels) => fly_legs_aloft(&legs, &conditions, &levels),
+        None => fly_legs(&legs, &conditions),
+    };
+    let path = path.map_err(|error| raised(python, &error))?;
     let segments = PyList::empty(python);
     for segment in &path.segments {
-        let plain = segment_output(&path, segment);
-        let start = (plain.start_latitude_deg, plain.start_longitude_deg, plain.start_course_deg);
-        let end =
-            (plain.end_latitude_deg, plain.end_longitude_deg, plain.end_course_deg, plain.end_altitude_ft);
-        segments.append((
-            plain.leg,
-            segment.kind.word(),
-            start,
-            end,
-            (plain.length_nm, plain.duration_s, plain.end_time_s),
-            (
-                plain.start_heading_deg,
-                plain.start_groundspeed_kt,
-                plain.end_heading_deg,
-                plain.end_groundspeed_kt,
-            ),
-            (plain.bank_deg, plain.heading_change_deg),
-        ))?;
+        segments.append(segment_tuple(python, &segment_output(&path, segment))?)?;
     }
     Ok((segments, path_points(&path, spacing_nm)))
+}
+
+/// A segment: its leg and kind, where it begins and ends, its length and times, how its ends are flown, and its turn.
+pub fn segment_tuple<'py>(python: Python<'py>, segment: &SegmentOutput) -> PyResult<Bound<'py, PyTuple>> {
+    let kind =
+        SegmentKind::from_code("kind", f64::from(segment.kind)).map_err(|error| raised(python, &error))?;
+    let start = (segment.start_latitude_deg, segment.start_longitude_deg, segment.start_course_deg);
+    let end = (
+        segment.end_latitude_deg,
+        segment.end_longitude_deg,
+        segment.end_course_deg,
+        segment.end_altitude_ft,
+    );
+    let times = (segment.length_nm, segment.duration_s, segment.end_time_s);
+    let flown = (
+        segment.start_heading_deg,
+        segment.start_groundspeed_kt,
+        segment.end_heading_deg,
+        segment.end_groundspeed_kt,
+    );
+    let turn = (segment.bank_deg, segment.heading_change_deg);
+    (segment.leg, kind.word(), start, end, times, flown, turn).into_pyobject(python)
 }

@@ -35,6 +35,14 @@ dme: float = lubberline.Station(1.0, 2.0).observe(1.5, 2.0, 9000.0).dme_nm
 dmes: NDArray[np.float64] = lubberline.Station(1.0, 2.0).observe([1.5], 2.0, 9000.0).dme_nm
 axes: Axes = lubberline.plot.course_change(change, rule=False)
 axes = lubberline.plot.needle(lubberline.Flight(1.0, 2.0, 0.0, **flight).run(5.0), ax=axes)
+legs = [lubberline.Leg("IF", fix_latitude_deg=1.0, fix_longitude_deg=2.0), lubberline.Leg("TF", fix_latitude_deg=1.5, fix_longitude_deg=2.0)]
+levels = [lubberline.WindLevel(2_000.0, 250.0, 20.0), (9_000.0, 280.0, 45.0)]
+path: lubberline.PathBrief = lubberline.brief_path(
+    legs, true_airspeed_kt=200.0, altitude_ft=4_000.0, wind_levels=levels, stations=[lubberline.Station(1.5, 2.0)], fixes={"END": (1.5, 2.0)}
+)
+distance = path.legs[1].distance_nm + sum(turn.begin.stations[0].dme_nm for turn in path.legs[1].turns)
+path = lubberline.brief_path(legs, true_airspeed_kt=200.0, altitude_ft=4_000.0, wind_levels=np.array([[2_000.0, 250.0, 20.0]]))
+sentences: list[str] = [check.sentence for check in path.checks]
 function: np.ufunc = lubberline.ufunc.geodesic_inverse_distance_nm
 
 try:
@@ -54,6 +62,9 @@ def refused() -> None:
     lubberline.Station(1.0, 2.0, 300.0)  # type: ignore[call-arg]
     lubberline.plot.course_change(change, axes)  # type: ignore[call-arg, arg-type]
     change.lead_nm = 3.0  # type: ignore[misc]
+    path.legs[0].distance_nm = 3.0  # type: ignore[misc]
+    lubberline.brief_path(legs, true_airspeed_kt=200.0)  # type: ignore[call-arg]
+    lubberline.brief_path(legs, true_airspeed_kt=200.0, altitude_ft=4_000.0, wind_levels=3.0)  # type: ignore[arg-type]
     lubberline.brief_route([(1.0, 2.0)], true_airspeed_kt=200.0, pressure_altitude_ft=0.0)  # type: ignore[list-item]
     lubberline.RouteFix(lubberline.Station(1.0, 2.0), "left")  # type: ignore[call-arg]
     brief.turns[0].bank_deg = 3.0  # type: ignore[misc]

@@ -355,11 +355,11 @@ pub fn segment_output(path: &GroundPath, segment: &Segment) -> SegmentOutput {
     SegmentOutput {
         leg: segment.leg,
         kind: segment.kind.code(),
-        start_latitude_deg: segment.start.position.latitude().angle().get::<degree>(),
-        start_longitude_deg: segment.start.position.longitude().angle().get::<degree>(),
+        start_latitude_deg: segment.start.position.latitude_deg(),
+        start_longitude_deg: segment.start.position.longitude_deg(),
         start_course_deg: segment.start.course.angle().get::<degree>(),
-        end_latitude_deg: segment.end.position.latitude().angle().get::<degree>(),
-        end_longitude_deg: segment.end.position.longitude().angle().get::<degree>(),
+        end_latitude_deg: segment.end.position.latitude_deg(),
+        end_longitude_deg: segment.end.position.longitude_deg(),
         end_course_deg: segment.end.course.angle().get::<degree>(),
         end_altitude_ft: segment.end.altitude.value().get::<foot>(),
         length_nm: segment.length.get::<nautical_mile>(),
@@ -377,10 +377,7 @@ pub fn segment_output(path: &GroundPath, segment: &Segment) -> SegmentOutput {
 /// Points along a path no farther apart than a spacing, as latitudes and longitudes in degrees.
 pub fn path_points(path: &GroundPath, spacing_nm: f64) -> Vec<(f64, f64)> {
     let points = path.points(nautical_miles(spacing_nm));
-    points
-        .iter()
-        .map(|point| (point.latitude().angle().get::<degree>(), point.longitude().angle().get::<degree>()))
-        .collect()
+    points.iter().map(|point| (point.latitude_deg(), point.longitude_deg())).collect()
 }
 
 fn typed_conditions(input: &ConditionsInput) -> Result<Conditions, Error> {

@@ -51,6 +51,7 @@ from ._flight import Flight, FlightState, Sureness, course_change_overshoots, co
 from ._functions import *  # noqa: F403
 from ._legs import GroundPath, Leg, PathSegment, fly_legs
 from ._native import NavigationError, __version__
+from ._path import PathBrief, PathCheck, PathConditions, PathLeg, PathPoint, PathTurn, StationReading, brief_path
 from ._route import RouteBrief, RouteConditions, RouteFix, RouteLeg, RouteTurn, RuleOfThumb, brief_route
 from ._station import Station
 from ._wind_levels import WindLevel
@@ -63,7 +64,13 @@ __all__ = [
     "GroundPath",
     "Leg",
     "NavigationError",
+    "PathBrief",
+    "PathCheck",
+    "PathConditions",
+    "PathLeg",
+    "PathPoint",
     "PathSegment",
+    "PathTurn",
     "RouteBrief",
     "RouteConditions",
     "RouteFix",
@@ -71,10 +78,12 @@ __all__ = [
     "RouteTurn",
     "RuleOfThumb",
     "Station",
+    "StationReading",
     "Sureness",
     "TurnPoint",
     "WindLevel",
     "__version__",
+    "brief_path",
     "brief_route",
     "course_change",
     "course_change_overshoots",

@@ -7,6 +7,7 @@ __all__ = [
     "NavigationError",
     "UNKNOWN_CHOICE",
     "__version__",
+    "brief_path",
     "brief_route",
     "check_station",
     "course_change",
@@ -40,6 +41,13 @@ def check_station(latitude_deg: float, longitude_deg: float, elevation_ft: float
 def fly_legs(
     legs: list[tuple[str, dict[str, Any]]], conditions: tuple[Any, ...], spacing_nm: float
 ) -> tuple[list[Any], list[tuple[float, float]]]: ...
+def brief_path(
+    legs: list[tuple[str, dict[str, Any]]],
+    conditions: tuple[Any, ...],
+    stations: list[tuple[list[float], str]],
+    surroundings: tuple[float, float, str],
+    spacing: tuple[float, float],
+) -> dict[str, Any]: ...
 def brief_route(
     fixes: list[tuple[list[float], int, list[list[float]]]],
     conditions: tuple[list[float], list[list[float]]],
