@@ -13,6 +13,7 @@ mod holds;
 mod leads;
 mod legs;
 mod needle;
+mod pairs;
 mod radials;
 mod route;
 

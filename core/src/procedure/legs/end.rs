@@ -14,7 +14,7 @@ const FARTHEST_NM: f64 = 1000.0;
 /// In steps of what length, in metres. A DME reading or a radial that is met twice within it is not met.
 const STEP_M: f64 = 500.0;
 /// A fix that lies no farther behind than this is reached, in metres.
-const REACHED_M: f64 = 20.0;
+pub(super) const REACHED_M: f64 = 20.0;
 
 impl Flight<'_> {
     /// Distance along the course flown now to what ends the leg.
@@ -55,7 +55,7 @@ impl Flight<'_> {
     }
 
     /// How far ahead of the aircraft a point on its course is, negative behind.
-    fn ahead(&self, point: Position) -> Length {
+    pub fn ahead(&self, point: Position) -> Length {
         let line = inverse(self.now.position, point);
         match line.initial_bearing {
             Some(bearing) if self.now.course.change_to(bearing).degrees().abs() > 90.0 => {

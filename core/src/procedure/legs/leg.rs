@@ -128,7 +128,7 @@ pub enum Leg {
         fix: Position,
         /// The outbound course.
         outbound: TrueBearing,
-        /// Distance along it before turning off.
+        /// Distance along it from the fix before turning off.
         outbound_distance: GroundDistance,
         /// Whether the first turn goes to the right.
         first_right: bool,

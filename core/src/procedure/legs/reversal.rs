@@ -1,5 +1,6 @@
 //! The procedure turn as a leg: off the outbound course and back onto the course of the leg after.
 
+use super::end::REACHED_M;
 use super::flight::{Flight, Path};
 use super::leg::{Leg, ReversalForm};
 use crate::Error;
@@ -7,7 +8,7 @@ use crate::earth::Course;
 use crate::lead::TurnSide;
 use crate::turn::RolledTurn;
 use crate::value::TrueBearing;
-use crate::value::units::{degrees, seconds};
+use crate::value::units::{degrees, metres, seconds};
 
 /// By how much the first turn leaves the outbound course (of the 45/180), or its heading (of the 80/260), in degrees.
 const OFF_45_DEG: f64 = 45.0;
@@ -22,7 +23,11 @@ impl Flight<'_> {
             return Err(self.refuse("it is no procedure turn"));
         };
         self.join_line(Course { through: fix, bearing: outbound }, TurnSide::Shortest)?;
-        self.straight(outbound_distance.value())?;
+        let to_turn = outbound_distance.value() + self.ahead(fix);
+        if to_turn < metres(-REACHED_M) {
+            return Err(self.refuse("its outbound distance is behind the aircraft"));
+        }
+        self.straight(to_turn.max(metres(0.0)))?;
         let sign = if first_right { 1.0 } else { -1.0 };
         let (away, back) =
             if first_right { (TurnSide::Right, TurnSide::Left) } else { (TurnSide::Left, TurnSide::Right) };
