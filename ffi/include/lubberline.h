@@ -10191,7 +10191,7 @@ size_t lubber_base_turn_sector_nm_n(size_t count,
  * @param[out] course_deg True course all along, 0 to 360; NaN between coincident points; may be NULL
  * @return LUBBER_OK, or a negative status with every output NaN
  *
- * Accuracy: 20 nanometres along the line and, for the course, across its far end.
+ * Accuracy: 20 nanometres along the line and, for the course, 40 across its far end, which is what rounding leaves of a number of degrees.
  * Degenerate cases: Coincident points have no course (NaN). A line to or from a pole runs along the meridian of the other point. Points half the world apart
  * in longitude have two such lines; the eastward one is given.
  * Errors: A latitude beyond a pole, or an infinite number.
@@ -10290,7 +10290,7 @@ size_t lubber_rhumb_direct_n(size_t count,
  * @param[out] conversion_angle_deg Conversion angle: what is added to the course of the rhumb line for the bearing of the geodesic at the first point, -180 to 180; NaN between coincident points; may be NULL
  * @return LUBBER_OK, or a negative status with every output NaN
  *
- * Accuracy: 40 nanometres along the line and, for the angle, across its far end.
+ * Accuracy: 40 nanometres along the line and, for the angle, 60 across its far end.
  * Degenerate cases: Coincident points have an excess of zero and no angle (NaN). Along a meridian the two are one.
  * Errors: A latitude beyond a pole, or an infinite number.
  * Source: As `lubber_rhumb_inverse` and `lubber_geodesic_inverse`(super::geodesic_inverse).

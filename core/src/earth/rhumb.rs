@@ -37,7 +37,7 @@ pub struct RhumbExcess {
 /// the meridian `m`. On a parallel `m / q` is its radius.
 ///
 /// # Accuracy
-/// 20 nanometres along the line and, for the course, across its far end.
+/// 20 nanometres along the line and, for the course, 40 across its far end, which is what rounding leaves of a number of degrees.
 ///
 /// # Degenerate cases
 /// Coincident points have no course. A line to or from a pole runs along the meridian of the other point. Points half the
@@ -143,7 +143,7 @@ pub fn rhumb_direct(
 /// How much longer the rhumb line between two points is than the geodesic, and by what angle the two set out apart.
 ///
 /// # Accuracy
-/// 40 nanometres along the line and, for the angle, across its far end.
+/// 40 nanometres along the line and, for the angle, 60 across its far end.
 ///
 /// # Degenerate cases
 /// Along a meridian and along the equator the two are one, as far as the latter is the shortest way: the excess is zero.
@@ -246,7 +246,7 @@ mod tests {
             let longer_m = metres_of(found.distance) - distance_m;
             let aside_m =
                 distance_m * found.course.unwrap().change_to(course(course_deg)).degrees().to_radians();
-            assert!(longer_m.abs() < 20e-9 && aside_m.abs() < 20e-9, "{line}: {longer_m} {aside_m}");
+            assert!(longer_m.abs() < 20e-9 && aside_m.abs() < 40e-9, "{line}: {longer_m} {aside_m}");
             let reached = rhumb_direct(at(lat1, lon1), course(course_deg), distance(distance_m)).unwrap();
             let missed_m = metres_of(inverse(reached, at(lat2, lon2)).distance);
             assert!(missed_m < 30e-9, "{line}: {missed_m}");

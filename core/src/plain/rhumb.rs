@@ -29,7 +29,7 @@ outputs! {
 /// - `lon2_deg`: longitude of the second point, any finite number
 ///
 /// # Accuracy
-/// 20 nanometres along the line and, for the course, across its far end.
+/// 20 nanometres along the line and, for the course, 40 across its far end, which is what rounding leaves of a number of degrees.
 ///
 /// # Degenerate cases
 /// Coincident points have no course (NaN). A line to or from a pole runs along the meridian of the other point. Points half the world apart
@@ -149,7 +149,7 @@ outputs! {
 /// - `lon2_deg`: longitude of the second point, any finite number
 ///
 /// # Accuracy
-/// 40 nanometres along the line and, for the angle, across its far end.
+/// 40 nanometres along the line and, for the angle, 60 across its far end.
 ///
 /// # Degenerate cases
 /// Coincident points have an excess of zero and no angle (NaN). Along a meridian the two are one.

@@ -10344,7 +10344,8 @@ def rhumb_inverse(lat1_deg, lon1_deg, lat2_deg, lon2_deg, **kwargs):
 
     Notes
     -----
-    Accuracy: 20 nanometres along the line and, for the course, across its far end.
+    Accuracy: 20 nanometres along the line and, for the course, 40 across its far end, which is what
+    rounding leaves of a number of degrees.
 
     Degenerate cases: Coincident points have no course (NaN). A line to or from a pole runs along
     the meridian of the other point. Points half the world apart in longitude have two such lines;
@@ -10491,7 +10492,7 @@ def rhumb_excess(lat1_deg, lon1_deg, lat2_deg, lon2_deg, **kwargs):
 
     Notes
     -----
-    Accuracy: 40 nanometres along the line and, for the angle, across its far end.
+    Accuracy: 40 nanometres along the line and, for the angle, 60 across its far end.
 
     Degenerate cases: Coincident points have an excess of zero and no angle (NaN). Along a meridian
     the two are one.
