@@ -2,8 +2,8 @@
 
 use super::arithmetic::sum;
 use super::functions::{Direction, sin_cos_deg, sin_cos_of_quarter_deg, sin_cos_of_turn_deg, slope_deg};
-use super::geodesic::{AXIS_M, ECCENTRICITY_SQUARED, Long, Middle, Near, Series, normal};
-use super::{Kernel, ROOM, pass};
+use super::geodesic::{AXIS_M, ECCENTRICITY_SQUARED, Ends, Middle, Near, Series, normal, reduced_from};
+use super::{Column, Kernel, ROOM, pass};
 
 const FOOT_M: f64 = 0.3048;
 const MILE_M: f64 = 1852.0;
@@ -54,9 +54,6 @@ pub struct Observe<'a> {
     pub ground_distance_nm: Option<&'a mut [f64]>,
     pub elevation_angle_deg: Option<&'a mut [f64]>,
 }
-
-/// A column of a kernel's own.
-type Column = [f64; ROOM];
 
 /// A station for the loops: what of it they use, in units of the semi-major axis.
 #[derive(Debug, Clone, Copy)]
@@ -149,9 +146,9 @@ impl Kernel for Observe<'_> {
             *normal_2 = normal::<FMA>(*sine);
             *ordinary_latitudes += u64::from(latitude_deg.abs() <= 90.0);
         });
-        let (mut easts, mut outwards): (Column, Column) = ([0.0; ROOM], [0.0; ROOM]);
-        pass!(east in &mut easts, outward in &mut outwards, longitude_deg in self.longitude_deg, => {
-            (*east, *outward) = sin_cos_of_turn_deg::<FMA>(*longitude_deg - station.longitude_deg);
+        let (mut longitude_sines, mut longitude_cosines): (Column, Column) = ([0.0; ROOM], [0.0; ROOM]);
+        pass!(sine in &mut longitude_sines, cosine in &mut longitude_cosines, longitude_deg in self.longitude_deg, => {
+            (*sine, *cosine) = sin_cos_of_turn_deg::<FMA>(*longitude_deg - station.longitude_deg);
             *ordinary_longitudes += u64::from(longitude_deg.abs() <= 360.0);
         });
 
@@ -165,23 +162,28 @@ impl Kernel for Observe<'_> {
                 &mut spare_dme
             }
         };
-        let (mut norths, mut chords): (Column, Column) = ([0.0; ROOM], [0.0; ROOM]);
+        let (mut norths, mut easts, mut chords): (Column, Column, Column) =
+            ([0.0; ROOM], [0.0; ROOM], [0.0; ROOM]);
         let mut elevation_angle_deg = self.elevation_angle_deg;
-        // The sine of the longitude and the radius of curvature give their places to what comes of them.
+        // With the elevation angle or without: its parts are the more.
         if let Some(level) = &mut elevation_angle_deg {
-            pass!(sine in &sines, cosine in &cosines, outward in &outwards, normal_or_up in &mut normals, east in &mut easts,
-                altitude_ft in self.altitude_ft, dme_nm in &mut *dme, level in &mut **level, north in &mut norths,
-                chord in &mut chords, => {
-                let sight = Sight::of::<FMA>(&antenna, [*sine, *cosine, *normal_or_up], [*east, *outward], *altitude_ft * FOOT);
+            // The radius of curvature gives its place to the part upwards.
+            pass!(sine in &sines, cosine in &cosines, normal_or_up in &mut normals, longitude_sine in &longitude_sines,
+                longitude_cosine in &longitude_cosines, altitude_ft in self.altitude_ft, dme_nm in &mut *dme,
+                level in &mut **level, north in &mut norths, east in &mut easts, chord in &mut chords, => {
+                let sight = Sight::of::<FMA>(&antenna, [*sine, *cosine, *normal_or_up],
+                    [*longitude_sine, *longitude_cosine], *altitude_ft * FOOT);
                 *dme_nm = (AXIS_M / MILE_M) * sight.slant.sqrt();
                 (*level, *normal_or_up) = (sight.level.sqrt(), sight.up);
                 (*north, *east, *chord) = (sight.north, sight.east, sight.chord);
                 *near_ones += u64::from((*chord >= LEAST) & (*chord <= NEAR_MOST) & ALTITUDES_FT.contains(altitude_ft));
             });
         } else {
-            pass!(sine in &sines, cosine in &cosines, outward in &outwards, normal_2 in &normals, east in &mut easts,
-                altitude_ft in self.altitude_ft, dme_nm in &mut *dme, north in &mut norths, chord in &mut chords, => {
-                let sight = Sight::of::<FMA>(&antenna, [*sine, *cosine, *normal_2], [*east, *outward], *altitude_ft * FOOT);
+            pass!(sine in &sines, cosine in &cosines, normal_2 in &normals, longitude_sine in &longitude_sines,
+                longitude_cosine in &longitude_cosines, altitude_ft in self.altitude_ft, dme_nm in &mut *dme,
+                north in &mut norths, east in &mut easts, chord in &mut chords, => {
+                let sight = Sight::of::<FMA>(&antenna, [*sine, *cosine, *normal_2],
+                    [*longitude_sine, *longitude_cosine], *altitude_ft * FOOT);
                 *dme_nm = (AXIS_M / MILE_M) * sight.slant.sqrt();
                 (*north, *east, *chord) = (sight.north, sight.east, sight.chord);
                 *near_ones += u64::from((*chord >= LEAST) & (*chord <= NEAR_MOST) & ALTITUDES_FT.contains(altitude_ft));
@@ -191,10 +193,10 @@ impl Kernel for Observe<'_> {
         if !all_near {
             let mut no_level: Column = [0.0; ROOM];
             let level = elevation_angle_deg.as_deref_mut().unwrap_or(&mut no_level);
-            pass!(sine in &sines, cosine in &cosines, outward in &outwards, latitude_deg in self.latitude_deg,
+            pass!(sine in &sines, cosine in &cosines, longitude_cosine in &longitude_cosines, latitude_deg in self.latitude_deg,
                 longitude_deg in self.longitude_deg, altitude_ft in self.altitude_ft, chord in &mut chords,
                 dme_nm in &mut *dme, level in &mut *level, => {
-                let arc_cosine = sum::<FMA>(*sine, t, *cosine * *outward * c);
+                let arc_cosine = sum::<FMA>(*sine, t, *cosine * *longitude_cosine * c);
                 let vouched = (*chord >= LEAST) & (arc_cosine > LEAST_COSINE) & (latitude_deg.abs() <= 90.0)
                     & (longitude_deg.abs() <= 360.0) & ALTITUDES_FT.contains(altitude_ft);
                 let answer = |value: f64| if vouched { value } else { f64::NAN };
@@ -259,18 +261,24 @@ impl Kernel for Observe<'_> {
             });
         }
         if beyond(MIDDLE_MOST) {
-            let (lat1_deg, lon1_deg) = ([station.latitude_deg; ROOM], [station.longitude_deg; ROOM]);
             let (mut others_nm, mut bearings_deg): (Column, Column) = ([0.0; ROOM], [0.0; ROOM]);
-            Long {
-                lat1_deg: lat1_deg.get(..count).unwrap_or_default(),
-                lon1_deg: lon1_deg.get(..count).unwrap_or_default(),
-                lat2_deg: self.latitude_deg,
-                lon2_deg: self.longitude_deg,
-                distance_nm: others_nm.get_mut(..count).unwrap_or_default(),
-                initial_bearing_deg: bearings_deg.get_mut(..count).unwrap_or_default(),
-                final_bearing_deg: &mut [],
+            let (sine_1, cosine_1) = reduced_from::<FMA>(t, c);
+            pass!(sine in &mut sines, cosine in &mut cosines, => {
+                (*sine, *cosine) = reduced_from::<FMA>(*sine, *cosine);
+            });
+            Ends {
+                sines_1: [sine_1; ROOM],
+                cosines_1: [cosine_1; ROOM],
+                sines_2: sines,
+                cosines_2: cosines,
+                sines: longitude_sines,
+                cosines: longitude_cosines,
             }
-            .run::<FMA>();
+            .lines::<FMA>(
+                others_nm.get_mut(..count).unwrap_or_default(),
+                bearings_deg.get_mut(..count).unwrap_or_default(),
+                &mut [],
+            );
             pass!(ground_nm in &mut *ground, radial_deg in &mut *radial, chord in &chords,
                 other_nm in &others_nm, bearing_deg in &bearings_deg, => {
                 let far = *chord > MIDDLE_MOST;

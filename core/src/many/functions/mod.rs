@@ -87,6 +87,12 @@ impl Direction {
         Self::counted::<FMA, true>(along_second, along_first)
     }
 
+    /// The same where what is along the first axis is not negative.
+    #[inline(always)]
+    pub fn of_slope<const FMA: bool>(along_second: f64, along_first: f64) -> Self {
+        Self::counted::<FMA, false>(along_second, along_first)
+    }
+
     /// `BEHIND`: what is along the first axis may be negative.
     #[inline(always)]
     fn counted<const FMA: bool, const BEHIND: bool>(along_second: f64, along_first: f64) -> Self {
@@ -127,7 +133,7 @@ pub fn atan2_deg<const FMA: bool>(along_second: f64, along_first: f64) -> f64 {
 /// [`atan2_deg`] where what is along the first axis is not negative.
 #[inline(always)]
 pub fn slope_deg<const FMA: bool>(along_second: f64, along_first: f64) -> f64 {
-    Direction::counted::<FMA, false>(along_second, along_first).deg::<FMA>()
+    Direction::of_slope::<FMA>(along_second, along_first).deg::<FMA>()
 }
 
 /// Natural logarithm of a normal number above zero.

@@ -11,8 +11,8 @@ use super::karney::{
 use super::long::{bearing, reduced};
 use super::{AXIS_M, FLATTENING};
 use crate::many::arithmetic::{polynomial, sum};
-use crate::many::functions::{DEGREE, atan2_deg, rounded, sin_cos_deg, sin_cos_of_turn_deg, slope_deg};
-use crate::many::{Kernel, ROOM, pass};
+use crate::many::functions::{DEGREE, Direction, rounded, sin_cos_deg, sin_cos_of_turn_deg};
+use crate::many::{Column, Kernel, ROOM, pass};
 
 const MILE: f64 = 1852.0 / AXIS_M;
 /// The longest line a single call takes.
@@ -33,9 +33,6 @@ pub struct Direct<'a> {
     pub longitude_deg: &'a mut [f64],
     pub final_bearing_deg: &'a mut [f64],
 }
-
-/// A column of a kernel's own.
-type Column = [f64; ROOM];
 
 impl Kernel for Direct<'_> {
     #[inline(always)]
@@ -98,31 +95,44 @@ impl Kernel for Direct<'_> {
             *arc = factor * sum::<FMA>(sine, far, whole);
             (*arc_sine, *arc_cosine) = (sine, cosine);
         });
-        pass!(longitude_deg in self.longitude_deg, lon_deg in self.lon_deg, correction_deg in &arcs,
-            arc_sine in &arc_sines, arc_cosine in &arc_cosines, s1 in &sines, c1 in &cosines, east in &easts,
-            north in &norths, => {
+        let mut overs: Column = [0.0; ROOM];
+        pass!(eighths_deg in &mut *self.longitude_deg, over in &mut overs, arc_sine in &arc_sines,
+            arc_cosine in &arc_cosines, s1 in &sines, c1 in &cosines, east in &easts, north in &norths, => {
             let onward = sum::<FMA>(*c1, *arc_cosine, -(*s1 * *arc_sine * *north));
-            let turned_deg = atan2_deg::<FMA>(*arc_sine * *east, onward);
+            Direction { eighths_deg: *eighths_deg, over: *over } = Direction::of::<FMA>(*arc_sine * *east, onward);
+        });
+        pass!(longitude_deg in self.longitude_deg, over in &mut overs, lon_deg in self.lon_deg,
+            correction_deg in &arcs, => {
+            let turned_deg = Direction { eighths_deg: *longitude_deg, over: *over }.deg::<FMA>();
             let unrolled_deg = *lon_deg + (turned_deg - *correction_deg);
             *longitude_deg = sum::<FMA>(rounded(unrolled_deg * (1.0 / 360.0)), -360.0, unrolled_deg);
         });
-        pass!(final_bearing_deg in self.final_bearing_deg, latitude_deg in &mut *self.latitude_deg,
-            arc_sine in &arc_sines, arc_cosine in &arc_cosines, s1 in &mut sines, c1 in &mut cosines, east in &easts,
+        // The cosine of the latitude there goes where the correction was.
+        pass!(eighths_deg in &mut *self.final_bearing_deg, over in &mut overs, cosine in &mut arcs,
+            arc_sine in &mut arc_sines, arc_cosine in &arc_cosines, s1 in &sines, c1 in &cosines, east in &easts,
             north in &norths, => {
             let along = *north * *c1;
             let (easterly, northerly) = (*east * *c1, sum::<FMA>(along, *arc_cosine, -(*s1 * *arc_sine)));
-            *final_bearing_deg = bearing::<FMA>(easterly, northerly);
-            let sine = sum::<FMA>(*s1, *arc_cosine, along * *arc_sine);
-            let cosine = sum::<FMA>(easterly, easterly, northerly * northerly).sqrt();
-            *latitude_deg = slope_deg::<FMA>(sine, (1.0 - FLATTENING) * cosine);
-            // A point at a pole is not answered for, at either end.
-            *s1 = if *c1 < cosine { *c1 } else { cosine };
+            Direction { eighths_deg: *eighths_deg, over: *over } = Direction::of::<FMA>(easterly, northerly);
+            *arc_sine = sum::<FMA>(*s1, *arc_cosine, along * *arc_sine);
+            *cosine = sum::<FMA>(easterly, easterly, northerly * northerly).sqrt();
         });
-        pass!(latitude_deg in self.latitude_deg, least in &sines, lat_deg in self.lat_deg, lon_deg in self.lon_deg,
-            bearing_deg in self.bearing_deg, distance_nm in self.distance_nm, => {
+        pass!(bearing_deg in self.final_bearing_deg, over in &overs, => {
+            *bearing_deg = bearing::<FMA>(Direction { eighths_deg: *bearing_deg, over: *over });
+        });
+        // A point at a pole is not answered for, at either end.
+        pass!(eighths_deg in &mut *self.latitude_deg, over in &mut overs, sine in &arc_sines, cosine in &arcs,
+            c1 in &mut cosines, => {
+            Direction { eighths_deg: *eighths_deg, over: *over } =
+                Direction::of_slope::<FMA>(*sine, (1.0 - FLATTENING) * *cosine);
+            *c1 = if *c1 < *cosine { *c1 } else { *cosine };
+        });
+        pass!(latitude_deg in self.latitude_deg, over in &overs, least in &cosines, lat_deg in self.lat_deg,
+            lon_deg in self.lon_deg, bearing_deg in self.bearing_deg, distance_nm in self.distance_nm, => {
+            let latitude = Direction { eighths_deg: *latitude_deg, over: *over }.deg::<FMA>();
             let vouched = (lat_deg.abs() <= 90.0) & (lon_deg.abs() <= 360.0) & (bearing_deg.abs() <= 360.0)
                 & (*distance_nm >= LEAST / MILE) & (*distance_nm <= MOST_NM) & (*least > LEAST);
-            *latitude_deg = if vouched { *latitude_deg } else { f64::NAN };
+            *latitude_deg = if vouched { latitude } else { f64::NAN };
         });
     }
 }

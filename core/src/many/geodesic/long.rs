@@ -11,8 +11,8 @@ use super::karney::{
 };
 use super::{AXIS_M, FLATTENING, normal};
 use crate::many::arithmetic::{polynomial, sum};
-use crate::many::functions::{RADIAN, atan2_deg, sin_cos_of_quarter_deg, sin_cos_of_turn_deg};
-use crate::many::{Kernel, ROOM, pass};
+use crate::many::functions::{Direction, RADIAN, sin_cos_of_quarter_deg, sin_cos_of_turn_deg};
+use crate::many::{Column, Kernel, ROOM, pass};
 
 const MILE_M: f64 = 1852.0;
 /// The cosine of the longest arc answered for, 177.5 degrees: up to it the correction changes by less than a third as fast as
@@ -39,15 +39,28 @@ pub struct Long<'a> {
     pub final_bearing_deg: &'a mut [f64],
 }
 
-/// A column of a kernel's own.
-type Column = [f64; ROOM];
-
 /// Sine and cosine of a reduced latitude.
 #[inline(always)]
 pub fn reduced<const FMA: bool>(latitude_deg: f64) -> (f64, f64) {
     let (sine, cosine) = sin_cos_of_quarter_deg::<FMA>(latitude_deg);
+    reduced_from::<FMA>(sine, cosine)
+}
+
+/// Sine and cosine of a reduced latitude from those of the latitude.
+#[inline(always)]
+pub fn reduced_from<const FMA: bool>(sine: f64, cosine: f64) -> (f64, f64) {
     let normal = normal::<FMA>(sine);
     ((1.0 - FLATTENING) * normal * sine, normal * cosine)
+}
+
+/// What lines are found from: sines and cosines of both reduced latitudes, and of the longitude difference.
+pub struct Ends {
+    pub sines_1: Column,
+    pub cosines_1: Column,
+    pub sines_2: Column,
+    pub cosines_2: Column,
+    pub sines: Column,
+    pub cosines: Column,
 }
 
 /// The arc on the sphere over a longitude difference.
@@ -112,22 +125,49 @@ impl Kernel for Long<'_> {
         pass!(sine in &mut sines, cosine in &mut cosines, lon1_deg in self.lon1_deg, lon2_deg in self.lon2_deg, => {
             (*sine, *cosine) = sin_cos_of_turn_deg::<FMA>(*lon2_deg - *lon1_deg);
         });
+        Ends { sines_1, cosines_1, sines_2, cosines_2, sines, cosines }.lines::<FMA>(
+            &mut *self.distance_nm,
+            self.initial_bearing_deg,
+            self.final_bearing_deg,
+        );
+        pass!(distance_nm in self.distance_nm, lat1_deg in self.lat1_deg, lon1_deg in self.lon1_deg,
+            lat2_deg in self.lat2_deg, lon2_deg in self.lon2_deg, => {
+            let known = (lat1_deg.abs() <= 90.0) & (lat2_deg.abs() <= 90.0) & (lon1_deg.abs() <= 360.0)
+                & (lon2_deg.abs() <= 360.0);
+            *distance_nm = if known { *distance_nm } else { f64::NAN };
+        });
+    }
+}
 
+impl Ends {
+    /// As [`Long`] computes them, of as many as have a place for a distance; what is asked for may be anything.
+    #[inline(always)]
+    pub fn lines<const FMA: bool>(
+        mut self,
+        distance_nm: &mut [f64],
+        initial_bearing_deg: &mut [f64],
+        final_bearing_deg: &mut [f64],
+    ) {
+        let Self { sines_1, cosines_1, sines_2, cosines_2, sines, cosines } = &mut self;
+        let (sines_1, cosines_1, sines_2, cosines_2) = (&*sines_1, &*cosines_1, &*sines_2, &*cosines_2);
         // The arc over the difference itself, and from it the first step.
         let (mut arc_sines, mut arc_cosines, mut arcs): (Column, Column, Column) =
             ([0.0; ROOM], [0.0; ROOM], [0.0; ROOM]);
-        pass!(s1 in &sines_1, c1 in &cosines_1, s2 in &sines_2, c2 in &cosines_2, sine in &sines,
-            cosine in &cosines, arc_sine in &mut arc_sines, arc_cosine in &mut arc_cosines, => {
+        pass!(s1 in sines_1, c1 in cosines_1, s2 in sines_2, c2 in cosines_2, sine in &*sines,
+            cosine in &*cosines, arc_sine in &mut arc_sines, arc_cosine in &mut arc_cosines, => {
             let (across, along) = (*c2 * *sine, sum::<FMA>(*c1, *s2, -(*s1 * *c2 * *cosine)));
             *arc_sine = sum::<FMA>(across, across, along * along).sqrt();
             *arc_cosine = sum::<FMA>(*c1 * *c2, *cosine, *s1 * *s2);
         });
-        pass!(arc in &mut arcs, arc_sine in &arc_sines, arc_cosine in &arc_cosines, => {
-            *arc = RADIAN * atan2_deg::<FMA>(*arc_sine, *arc_cosine);
+        let (mut overs, mut steps): (Column, Column) = ([0.0; ROOM], [0.0; ROOM]);
+        pass!(eighths_deg in &mut arcs, over in &mut overs, arc_sine in &arc_sines, arc_cosine in &arc_cosines, => {
+            Direction { eighths_deg: *eighths_deg, over: *over } = Direction::of::<FMA>(*arc_sine, *arc_cosine);
         });
-        let mut steps: Column = [0.0; ROOM];
-        pass!(s1 in &sines_1, c1 in &cosines_1, s2 in &sines_2, c2 in &cosines_2, sine in &mut sines,
-            cosine in &mut cosines, arc in &arcs, step in &mut steps, => {
+        pass!(arc in &mut arcs, over in &overs, => {
+            *arc = RADIAN * Direction { eighths_deg: *arc, over: *over }.deg::<FMA>();
+        });
+        pass!(s1 in sines_1, c1 in cosines_1, s2 in sines_2, c2 in cosines_2, sine in &mut *sines,
+            cosine in &mut *cosines, arc in &arcs, step in &mut steps, => {
             let first = Arc::new::<FMA>((*s1, *c1), (*s2, *c2), (*sine, *cosine));
             let factor = polynomial::<FMA, 2>(first.m, ROUGH);
             let bent = first.sine * first.p;
@@ -145,9 +185,9 @@ impl Kernel for Long<'_> {
         });
 
         // The arc there, the residue of the longitude, and from it the length and the second step.
-        pass!(s1 in &sines_1, c1 in &cosines_1, s2 in &sines_2, c2 in &cosines_2, sine in &mut sines,
-            cosine in &mut cosines, arc in &arcs, arc_sine in &arc_sines, arc_cosine in &arc_cosines, step in &steps,
-            distance_nm in &mut *self.distance_nm, => {
+        pass!(s1 in sines_1, c1 in cosines_1, s2 in sines_2, c2 in cosines_2, sine in &mut *sines,
+            cosine in &mut *cosines, arc in &arcs, arc_sine in &arc_sines, arc_cosine in &arc_cosines, step in &steps,
+            distance_nm in &mut *distance_nm, => {
             let second = Arc::new::<FMA>((*s1, *c1), (*s2, *c2), (*sine, *cosine));
             let Arc { sine: sine_2, cosine: cosine_2, equator, m, p, growth, .. } = second;
             let turned = sum::<FMA>(sine_2, *arc_cosine, -(cosine_2 * *arc_sine));
@@ -183,29 +223,29 @@ impl Kernel for Long<'_> {
                 sum::<FMA>(-*sine, x, *cosine * near_one),
             );
         });
-        pass!(distance_nm in self.distance_nm, lat1_deg in self.lat1_deg, lon1_deg in self.lon1_deg,
-            lat2_deg in self.lat2_deg, lon2_deg in self.lon2_deg, => {
-            let known = (lat1_deg.abs() <= 90.0) & (lat2_deg.abs() <= 90.0) & (lon1_deg.abs() <= 360.0)
-                & (lon2_deg.abs() <= 360.0);
-            *distance_nm = if known { *distance_nm } else { f64::NAN };
-        });
-        pass!(bearing_deg in self.initial_bearing_deg, s1 in &sines_1, c1 in &cosines_1, s2 in &sines_2,
-            c2 in &cosines_2, sine in &sines, cosine in &cosines, => {
+        pass!(eighths_deg in &mut *initial_bearing_deg, over in &mut overs, s1 in sines_1, c1 in cosines_1,
+            s2 in sines_2, c2 in cosines_2, sine in &*sines, cosine in &*cosines, => {
             let north = sum::<FMA>(*c1, *s2, -(*s1 * *c2 * *cosine));
-            *bearing_deg = bearing::<FMA>(*c2 * *sine, north);
+            Direction { eighths_deg: *eighths_deg, over: *over } = Direction::of::<FMA>(*c2 * *sine, north);
         });
-        pass!(bearing_deg in self.final_bearing_deg, s1 in &sines_1, c1 in &cosines_1, s2 in &sines_2,
-            c2 in &cosines_2, sine in &sines, cosine in &cosines, => {
+        pass!(bearing_deg in initial_bearing_deg, over in &overs, => {
+            *bearing_deg = bearing::<FMA>(Direction { eighths_deg: *bearing_deg, over: *over });
+        });
+        pass!(eighths_deg in &mut *final_bearing_deg, over in &mut overs, s1 in sines_1, c1 in cosines_1,
+            s2 in sines_2, c2 in cosines_2, sine in &*sines, cosine in &*cosines, => {
             let north = sum::<FMA>(*c1 * *s2, *cosine, -(*s1 * *c2));
-            *bearing_deg = bearing::<FMA>(*c1 * *sine, north);
+            Direction { eighths_deg: *eighths_deg, over: *over } = Direction::of::<FMA>(*c1 * *sine, north);
+        });
+        pass!(bearing_deg in final_bearing_deg, over in &overs, => {
+            *bearing_deg = bearing::<FMA>(Direction { eighths_deg: *bearing_deg, over: *over });
         });
     }
 }
 
 /// The bearing of a direction, 0 to 360.
 #[inline(always)]
-pub fn bearing<const FMA: bool>(east: f64, north: f64) -> f64 {
-    let counted = atan2_deg::<FMA>(east, north);
+pub fn bearing<const FMA: bool>(direction: Direction) -> f64 {
+    let counted = direction.deg::<FMA>();
     let positive = counted + if counted < 0.0 { 360.0 } else { 0.0 };
     positive - if positive >= 360.0 { 360.0 } else { 0.0 }
 }

@@ -13,7 +13,7 @@ mod series;
 
 pub use direct::Direct;
 pub use ellipsoid::{AXIS_M, ECCENTRICITY_SQUARED, FLATTENING, normal};
-pub use long::Long;
+pub use long::{Ends, Long, reduced_from};
 pub use middle::Middle;
 pub use near::Near;
 pub use series::Series;
