@@ -2918,453 +2918,6 @@ size_t lubber_dme_dme_tolerances_n(size_t count,
                                    int32_t *status);
 
 /**
- * Distance along the course at which an angle has grown to a width: where a protected area begins to splay.
- *
- * `width / tan(angle)`.
- *
- * @param half_width_nm half the width of the area, 0 to 1000
- * @param angle_deg the angle, 0 to 90
- * @param[out] splay_distance_nm the result; may be NULL
- * @return LUBBER_OK, or a negative status with every output NaN
- *
- * Accuracy: Over a flat earth.
- * Degenerate cases: Without an angle it is infinite; without either it is NaN.
- * Errors: A value outside its range.
- * Source: ICAO Doc 8168 Vol II (5th ed. 2006), Part II Section 3 Chapter 1, 1.4.2.3: 5 NM and 5.7 degrees for VOR, beyond 49.8 NM.
- *
- * Example: lubber_splay_distance_nm(4.0, 4.5, &value) gives 50.8
- */
-int32_t lubber_splay_distance_nm(double half_width_nm,
-                                 double angle_deg,
-                                 double *splay_distance_nm);
-
-/**
- * `lubber_splay_distance_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
- *
- * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
- */
-size_t lubber_splay_distance_nm_n(size_t count,
-                                  const double *half_width_nm,
-                                  ptrdiff_t half_width_nm_stride,
-                                  const double *angle_deg,
-                                  ptrdiff_t angle_deg_stride,
-                                  double *splay_distance_nm,
-                                  ptrdiff_t splay_distance_nm_stride,
-                                  int32_t *status);
-
-/**
- * Half the width of the airspace that contains the traffic of a VOR route.
- *
- * Constant to 25 NM from the VOR, then growing linearly to 75 NM: for 95 percent from 4 to 6 NM.
- *
- * @param distance_nm distance from the VOR along the route, 0 to 75
- * @param containment the share of the flying time that is contained: LUBBER_CONTAINMENT_PERCENT95, LUBBER_CONTAINMENT_PERCENT96, LUBBER_CONTAINMENT_PERCENT97, LUBBER_CONTAINMENT_PERCENT98, LUBBER_CONTAINMENT_PERCENT99, LUBBER_CONTAINMENT_PERCENT99_AND_A_HALF
- * @param[out] route_half_width_nm the result; may be NULL
- * @return LUBBER_OK, or a negative status with every output NaN
- *
- * Accuracy: As published.
- * Degenerate cases: None in the range; beyond 75 NM nothing is published.
- * Errors: A value outside its range.
- * Source: ICAO Annex 11 (13th ed.), Attachment A, 3.3 and 3.4.
- *
- * Example: lubber_route_half_width_nm(50.0, LUBBER_CONTAINMENT_PERCENT95, &value) gives 5.0
- */
-int32_t lubber_route_half_width_nm(double distance_nm,
-                                   int32_t containment,
-                                   double *route_half_width_nm);
-
-/**
- * `lubber_route_half_width_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
- *
- * `containment` is one code for all points: the share of the flying time that is contained: LUBBER_CONTAINMENT_PERCENT95, LUBBER_CONTAINMENT_PERCENT96, LUBBER_CONTAINMENT_PERCENT97, LUBBER_CONTAINMENT_PERCENT98, LUBBER_CONTAINMENT_PERCENT99, LUBBER_CONTAINMENT_PERCENT99_AND_A_HALF
- *
- * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
- */
-size_t lubber_route_half_width_nm_n(size_t count,
-                                    const double *distance_nm,
-                                    ptrdiff_t distance_nm_stride,
-                                    int32_t containment,
-                                    double *route_half_width_nm,
-                                    ptrdiff_t route_half_width_nm_stride,
-                                    int32_t *status);
-
-/**
- * How far a radial's error leads aside at a distance from the station.
- *
- * `R sin(d / R) error` on a sphere of the mean radius, with the error in radians; in the plane `d error`.
- *
- * @param distance_nm distance from the station along the ground, above 0 to 5000
- * @param radial_error_deg error of the radial, 0 to 90
- * @param[out] radial_error_across_nm the result; may be NULL
- * @return LUBBER_OK, or a negative status with every output NaN
- *
- * Accuracy: Exact on the sphere along the arc; the ellipsoid moves it by less than 0.6 percent.
- * Degenerate cases: None in the range.
- * Errors: A value outside its range.
- * Source: Derived.
- *
- * Example: lubber_radial_error_across_nm(40.0, 4.5, &value) gives 3.14
- */
-int32_t lubber_radial_error_across_nm(double distance_nm, double radial_error_deg, double *radial_error_across_nm);
-
-/**
- * `lubber_radial_error_across_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
- *
- * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
- */
-size_t lubber_radial_error_across_nm_n(size_t count,
-                                       const double *distance_nm,
-                                       ptrdiff_t distance_nm_stride,
-                                       const double *radial_error_deg,
-                                       ptrdiff_t radial_error_deg_stride,
-                                       double *radial_error_across_nm,
-                                       ptrdiff_t radial_error_across_nm_stride,
-                                       int32_t *status);
-
-/**
- * How far a DME's error leads along the ground at a distance from the station.
- *
- * `error slant / ((R + h) sin(d / R))` on a sphere of the mean radius, in the plane `error slant / d`.
- *
- * @param distance_nm distance from the station along the ground, above 0 to 5000
- * @param dme_error_nm error of the slant range, 0 to 1000
- * @param height_ft height above the station's antenna, -60 000 to 400 000
- * @param[out] dme_error_along_nm the result; may be NULL
- * @return LUBBER_OK, or a negative status with every output NaN
- *
- * Accuracy: Exact on the sphere for small errors; the ellipsoid moves it by less than 0.6 percent.
- * Degenerate cases: It grows without bound toward the station: overhead DME tells nothing of the place.
- * Errors: A value outside its range.
- * Source: Derived from the slant range of `slant_range_nm`.
- *
- * Example: lubber_dme_error_along_nm(3.0, 0.2, 36000.0, &value) gives 0.44
- */
-int32_t lubber_dme_error_along_nm(double distance_nm,
-                                  double dme_error_nm,
-                                  double height_ft,
-                                  double *dme_error_along_nm);
-
-/**
- * `lubber_dme_error_along_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
- *
- * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
- */
-size_t lubber_dme_error_along_nm_n(size_t count,
-                                   const double *distance_nm,
-                                   ptrdiff_t distance_nm_stride,
-                                   const double *dme_error_nm,
-                                   ptrdiff_t dme_error_nm_stride,
-                                   const double *height_ft,
-                                   ptrdiff_t height_ft_stride,
-                                   double *dme_error_along_nm,
-                                   ptrdiff_t dme_error_along_nm_stride,
-                                   int32_t *status);
-
-/**
- * The error of a fix from two radials.
- *
- * An error across one line moves the fix along the other: the covariance is `(s1^2 p2 p2' + s2^2 p1 p1') / sin^2(crossing angle)`, with `s` the standard
- * deviations across the lines and `p` the unit vectors along them.
- *
- * @param first_radial_deg direction of the first radial at the fix, away from its station, any finite number
- * @param first_distance_nm distance from the first station along the ground, above 0 to 5000
- * @param second_radial_deg direction of the second radial at the fix, against the same north, any finite number
- * @param second_distance_nm distance from the second station along the ground, above 0 to 5000
- * @param first_error_deg standard deviation of the first radial, half a published tolerance, 0 to 90
- * @param second_error_deg standard deviation of the second radial, 0 to 90
- * @param track_deg the track, against the same north, any finite number
- * @param[out] semi_major_nm Standard deviation along the long axis of the error ellipse; may be NULL
- * @param[out] semi_minor_nm Standard deviation along its short axis; may be NULL
- * @param[out] major_axis_deg Direction of the long axis, 0 to 180; may be NULL
- * @param[out] north_nm Standard deviation by north; may be NULL
- * @param[out] east_nm Standard deviation by east; may be NULL
- * @param[out] correlation Correlation of the errors by north and by east, -1 to 1: with the two deviations the whole covariance; may be NULL
- * @param[out] along_track_nm Standard deviation along the track; may be NULL
- * @param[out] across_track_nm Standard deviation across the track; may be NULL
- * @param[out] root_mean_square_nm Root mean square distance of the fix from the place; twice of it holds 95 to 98 percent; may be NULL
- * @return LUBBER_OK, or a negative status with every output NaN
- *
- * Accuracy: Rounding error for straight lines; it holds while the errors are small against the distances.
- * Degenerate cases: Without error in either line the ellipse is a point. Directions of two stations have to be brought to one north.
- * Errors: A value outside its range, or radials that do not cross.
- * Source: Derived: the covariance of the solution of two linear equations.
- *
- * Example: lubber_fix_of_two_radials(70.0, 40.0, 340.0, 20.0, 2.25, 2.25, 70.0, NULL, NULL, NULL, NULL, NULL, NULL, NULL, &value, NULL) gives 1.57
- */
-int32_t lubber_fix_of_two_radials(double first_radial_deg,
-                                  double first_distance_nm,
-                                  double second_radial_deg,
-                                  double second_distance_nm,
-                                  double first_error_deg,
-                                  double second_error_deg,
-                                  double track_deg,
-                                  double *semi_major_nm,
-                                  double *semi_minor_nm,
-                                  double *major_axis_deg,
-                                  double *north_nm,
-                                  double *east_nm,
-                                  double *correlation,
-                                  double *along_track_nm,
-                                  double *across_track_nm,
-                                  double *root_mean_square_nm);
-
-/**
- * `lubber_fix_of_two_radials` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
- *
- * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
- */
-size_t lubber_fix_of_two_radials_n(size_t count,
-                                   const double *first_radial_deg,
-                                   ptrdiff_t first_radial_deg_stride,
-                                   const double *first_distance_nm,
-                                   ptrdiff_t first_distance_nm_stride,
-                                   const double *second_radial_deg,
-                                   ptrdiff_t second_radial_deg_stride,
-                                   const double *second_distance_nm,
-                                   ptrdiff_t second_distance_nm_stride,
-                                   const double *first_error_deg,
-                                   ptrdiff_t first_error_deg_stride,
-                                   const double *second_error_deg,
-                                   ptrdiff_t second_error_deg_stride,
-                                   const double *track_deg,
-                                   ptrdiff_t track_deg_stride,
-                                   double *semi_major_nm,
-                                   ptrdiff_t semi_major_nm_stride,
-                                   double *semi_minor_nm,
-                                   ptrdiff_t semi_minor_nm_stride,
-                                   double *major_axis_deg,
-                                   ptrdiff_t major_axis_deg_stride,
-                                   double *north_nm,
-                                   ptrdiff_t north_nm_stride,
-                                   double *east_nm,
-                                   ptrdiff_t east_nm_stride,
-                                   double *correlation,
-                                   ptrdiff_t correlation_stride,
-                                   double *along_track_nm,
-                                   ptrdiff_t along_track_nm_stride,
-                                   double *across_track_nm,
-                                   ptrdiff_t across_track_nm_stride,
-                                   double *root_mean_square_nm,
-                                   ptrdiff_t root_mean_square_nm_stride,
-                                   int32_t *status);
-
-/**
- * The error of a fix from a radial and a DME, of one station or of two.
- *
- * As `fix_of_two_radials`; the line of the DME runs across the bearing from its station, and its error along the ground is that of `dme_error_along_nm`.
- *
- * @param radial_deg direction of the radial at the fix, away from its station, any finite number
- * @param radial_distance_nm distance from the radial's station along the ground, above 0 to 5000
- * @param dme_bearing_deg direction from the DME station at the fix, against the same north; the radial, if it is one station
- * @param dme_distance_nm distance from the DME station along the ground, above 0 to 5000
- * @param radial_error_deg standard deviation of the radial, half a published tolerance, 0 to 90
- * @param dme_error_nm standard deviation of the slant range, half a published tolerance, 0 to 1000
- * @param height_ft height above the DME station's antenna, -60 000 to 400 000
- * @param track_deg the track, against the same north, any finite number
- * @param[out] semi_major_nm Standard deviation along the long axis of the error ellipse; may be NULL
- * @param[out] semi_minor_nm Standard deviation along its short axis; may be NULL
- * @param[out] major_axis_deg Direction of the long axis, 0 to 180; may be NULL
- * @param[out] north_nm Standard deviation by north; may be NULL
- * @param[out] east_nm Standard deviation by east; may be NULL
- * @param[out] correlation Correlation of the errors by north and by east, -1 to 1: with the two deviations the whole covariance; may be NULL
- * @param[out] along_track_nm Standard deviation along the track; may be NULL
- * @param[out] across_track_nm Standard deviation across the track; may be NULL
- * @param[out] root_mean_square_nm Root mean square distance of the fix from the place; twice of it holds 95 to 98 percent; may be NULL
- * @return LUBBER_OK, or a negative status with every output NaN
- *
- * Accuracy: As `fix_of_two_radials`.
- * Degenerate cases: Toward the DME station its error along the ground grows without bound.
- * Errors: A value outside its range, or a radial square to the bearing from the DME station, whose line runs along it.
- * Source: Derived, as `fix_of_two_radials`.
- *
- * Example: lubber_fix_of_radial_and_dme(70.0, 40.0, 70.0, 40.0, 2.25, 0.1, 31000.0, 70.0, &value, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL) gives 1.57
- */
-int32_t lubber_fix_of_radial_and_dme(double radial_deg,
-                                     double radial_distance_nm,
-                                     double dme_bearing_deg,
-                                     double dme_distance_nm,
-                                     double radial_error_deg,
-                                     double dme_error_nm,
-                                     double height_ft,
-                                     double track_deg,
-                                     double *semi_major_nm,
-                                     double *semi_minor_nm,
-                                     double *major_axis_deg,
-                                     double *north_nm,
-                                     double *east_nm,
-                                     double *correlation,
-                                     double *along_track_nm,
-                                     double *across_track_nm,
-                                     double *root_mean_square_nm);
-
-/**
- * `lubber_fix_of_radial_and_dme` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
- *
- * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
- */
-size_t lubber_fix_of_radial_and_dme_n(size_t count,
-                                      const double *radial_deg,
-                                      ptrdiff_t radial_deg_stride,
-                                      const double *radial_distance_nm,
-                                      ptrdiff_t radial_distance_nm_stride,
-                                      const double *dme_bearing_deg,
-                                      ptrdiff_t dme_bearing_deg_stride,
-                                      const double *dme_distance_nm,
-                                      ptrdiff_t dme_distance_nm_stride,
-                                      const double *radial_error_deg,
-                                      ptrdiff_t radial_error_deg_stride,
-                                      const double *dme_error_nm,
-                                      ptrdiff_t dme_error_nm_stride,
-                                      const double *height_ft,
-                                      ptrdiff_t height_ft_stride,
-                                      const double *track_deg,
-                                      ptrdiff_t track_deg_stride,
-                                      double *semi_major_nm,
-                                      ptrdiff_t semi_major_nm_stride,
-                                      double *semi_minor_nm,
-                                      ptrdiff_t semi_minor_nm_stride,
-                                      double *major_axis_deg,
-                                      ptrdiff_t major_axis_deg_stride,
-                                      double *north_nm,
-                                      ptrdiff_t north_nm_stride,
-                                      double *east_nm,
-                                      ptrdiff_t east_nm_stride,
-                                      double *correlation,
-                                      ptrdiff_t correlation_stride,
-                                      double *along_track_nm,
-                                      ptrdiff_t along_track_nm_stride,
-                                      double *across_track_nm,
-                                      ptrdiff_t across_track_nm_stride,
-                                      double *root_mean_square_nm,
-                                      ptrdiff_t root_mean_square_nm_stride,
-                                      int32_t *status);
-
-/**
- * The error of a fix from two DME.
- *
- * As `fix_of_two_radials`, with the lines across the bearings from the stations.
- *
- * @param first_bearing_deg direction from the first station at the fix, any finite number
- * @param first_distance_nm distance from the first station along the ground, above 0 to 5000
- * @param second_bearing_deg direction from the second station at the fix, against the same north, any finite number
- * @param second_distance_nm distance from the second station along the ground, above 0 to 5000
- * @param first_error_nm standard deviation of the first slant range, half a published tolerance, 0 to 1000
- * @param second_error_nm standard deviation of the second slant range, 0 to 1000
- * @param first_height_ft height above the first antenna, -60 000 to 400 000
- * @param second_height_ft height above the second antenna, -60 000 to 400 000
- * @param track_deg the track, against the same north, any finite number
- * @param[out] semi_major_nm Standard deviation along the long axis of the error ellipse; may be NULL
- * @param[out] semi_minor_nm Standard deviation along its short axis; may be NULL
- * @param[out] major_axis_deg Direction of the long axis, 0 to 180; may be NULL
- * @param[out] north_nm Standard deviation by north; may be NULL
- * @param[out] east_nm Standard deviation by east; may be NULL
- * @param[out] correlation Correlation of the errors by north and by east, -1 to 1: with the two deviations the whole covariance; may be NULL
- * @param[out] along_track_nm Standard deviation along the track; may be NULL
- * @param[out] across_track_nm Standard deviation across the track; may be NULL
- * @param[out] root_mean_square_nm Root mean square distance of the fix from the place; twice of it holds 95 to 98 percent; may be NULL
- * @return LUBBER_OK, or a negative status with every output NaN
- *
- * Accuracy: As `fix_of_two_radials`.
- * Degenerate cases: Two DME give two fixes, alike in their error; which one is meant is not asked here.
- * Errors: A value outside its range, or stations in line with the fix.
- * Source: Derived, as `fix_of_two_radials`.
- *
- * Example: lubber_fix_of_two_dme(70.0, 40.0, 130.0, 55.0, 0.1, 0.1, 0.0, 0.0, 0.0, &value, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL) gives 0.141
- */
-int32_t lubber_fix_of_two_dme(double first_bearing_deg,
-                              double first_distance_nm,
-                              double second_bearing_deg,
-                              double second_distance_nm,
-                              double first_error_nm,
-                              double second_error_nm,
-                              double first_height_ft,
-                              double second_height_ft,
-                              double track_deg,
-                              double *semi_major_nm,
-                              double *semi_minor_nm,
-                              double *major_axis_deg,
-                              double *north_nm,
-                              double *east_nm,
-                              double *correlation,
-                              double *along_track_nm,
-                              double *across_track_nm,
-                              double *root_mean_square_nm);
-
-/**
- * `lubber_fix_of_two_dme` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
- *
- * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
- */
-size_t lubber_fix_of_two_dme_n(size_t count,
-                               const double *first_bearing_deg,
-                               ptrdiff_t first_bearing_deg_stride,
-                               const double *first_distance_nm,
-                               ptrdiff_t first_distance_nm_stride,
-                               const double *second_bearing_deg,
-                               ptrdiff_t second_bearing_deg_stride,
-                               const double *second_distance_nm,
-                               ptrdiff_t second_distance_nm_stride,
-                               const double *first_error_nm,
-                               ptrdiff_t first_error_nm_stride,
-                               const double *second_error_nm,
-                               ptrdiff_t second_error_nm_stride,
-                               const double *first_height_ft,
-                               ptrdiff_t first_height_ft_stride,
-                               const double *second_height_ft,
-                               ptrdiff_t second_height_ft_stride,
-                               const double *track_deg,
-                               ptrdiff_t track_deg_stride,
-                               double *semi_major_nm,
-                               ptrdiff_t semi_major_nm_stride,
-                               double *semi_minor_nm,
-                               ptrdiff_t semi_minor_nm_stride,
-                               double *major_axis_deg,
-                               ptrdiff_t major_axis_deg_stride,
-                               double *north_nm,
-                               ptrdiff_t north_nm_stride,
-                               double *east_nm,
-                               ptrdiff_t east_nm_stride,
-                               double *correlation,
-                               ptrdiff_t correlation_stride,
-                               double *along_track_nm,
-                               ptrdiff_t along_track_nm_stride,
-                               double *across_track_nm,
-                               ptrdiff_t across_track_nm_stride,
-                               double *root_mean_square_nm,
-                               ptrdiff_t root_mean_square_nm_stride,
-                               int32_t *status);
-
-/**
- * The factor by which an ellipse of one standard deviation grows to hold a share of all fixes.
- *
- * `sqrt(-2 ln(1 - p))`.
- *
- * @param confidence the share, above 0 below 1
- * @param[out] ellipse_factor the result; may be NULL
- * @return LUBBER_OK, or a negative status with every output NaN
- *
- * Accuracy: Rounding error, for normal errors.
- * Degenerate cases: One standard deviation holds 39 percent of the fixes, where along a line it holds 68.
- * Errors: A value outside its range.
- * Source: The distribution of the radius of two independent normal errors (Rayleigh); derived.
- *
- * Example: lubber_ellipse_factor(0.95, &value) gives 2.448
- */
-int32_t lubber_ellipse_factor(double confidence, double *ellipse_factor);
-
-/**
- * `lubber_ellipse_factor` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
- *
- * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
- */
-size_t lubber_ellipse_factor_n(size_t count,
-                               const double *confidence,
-                               ptrdiff_t confidence_stride,
-                               double *ellipse_factor,
-                               ptrdiff_t ellipse_factor_stride,
-                               int32_t *status);
-
-/**
  * The ICAO standard atmosphere at a pressure altitude, with an ISA deviation of the temperature.
  *
  * Layers of even temperature change from 15 degC at sea level: -6.5 K/km to 11 km, none to 20 km, +1 to 32 km,
@@ -3751,639 +3304,6 @@ size_t lubber_cas_from_tas_kt_n(size_t count,
                                 int32_t *status);
 
 /**
- * Mach number from calibrated airspeed; the temperature plays no part.
- *
- * `M = sqrt(5 ((q/p + 1)^(2/7) - 1))` with `q = p0 ((1 + 0.2 (Vc/a0)^2)^3.5 - 1)`; each side above its Mach 1
- * by Rayleigh's pitot formula.
- *
- * @param cas_kt calibrated airspeed, 0 to 5000
- * @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
- * @param[out] mach_from_cas the result; may be NULL
- * @return LUBBER_OK, or a negative status with every output NaN
- *
- * Accuracy: Rounding (1e-14 of the result, as much again between arrays and single calls), for air of constant heat ratio: good to about Mach 5.
- * Degenerate cases: Zero gives zero.
- * Errors: A value outside its range, or a result beyond Mach 10.
- * Source: The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA Report 1135 (1953)
- * for the pitot pressure above Mach 1.
- *
- * Example: lubber_mach_from_cas(280.0, 35000.0, &value) gives 0.8213
- */
-int32_t lubber_mach_from_cas(double cas_kt,
-                             double pressure_altitude_ft,
-                             double *mach_from_cas);
-
-/**
- * `lubber_mach_from_cas` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
- *
- * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
- */
-size_t lubber_mach_from_cas_n(size_t count,
-                              const double *cas_kt,
-                              ptrdiff_t cas_kt_stride,
-                              const double *pressure_altitude_ft,
-                              ptrdiff_t pressure_altitude_ft_stride,
-                              double *mach_from_cas,
-                              ptrdiff_t mach_from_cas_stride,
-                              int32_t *status);
-
-/**
- * Calibrated airspeed from Mach number: the inverse of `lubber_mach_from_cas`.
- *
- * The impact pressure at that Mach number, read as if at standard sea level.
- *
- * @param mach Mach number, 0 to 10
- * @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
- * @param[out] cas_from_mach_kt the result; may be NULL
- * @return LUBBER_OK, or a negative status with every output NaN
- *
- * Accuracy: Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
- * Degenerate cases: Zero gives zero.
- * Errors: A value outside its range, or a result beyond 5000 kt or Mach 10.
- * Source: The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA Report 1135 (1953)
- * for the pitot pressure above Mach 1.
- *
- * Example: lubber_cas_from_mach_kt(0.78, 35000.0, &value) gives 264.42
- */
-int32_t lubber_cas_from_mach_kt(double mach, double pressure_altitude_ft, double *cas_from_mach_kt);
-
-/**
- * `lubber_cas_from_mach_kt` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
- *
- * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
- */
-size_t lubber_cas_from_mach_kt_n(size_t count,
-                                 const double *mach,
-                                 ptrdiff_t mach_stride,
-                                 const double *pressure_altitude_ft,
-                                 ptrdiff_t pressure_altitude_ft_stride,
-                                 double *cas_from_mach_kt,
-                                 ptrdiff_t cas_from_mach_kt_stride,
-                                 int32_t *status);
-
-/**
- * True airspeed from Mach number.
- *
- * `V = M a`, with the speed of sound `a = sqrt(1.4 R T)`.
- *
- * @param mach Mach number, 0 to 10
- * @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
- * @param isa_deviation_k warmer than standard by this, -150 to 150
- * @param[out] tas_from_mach_kt the result; may be NULL
- * @return LUBBER_OK, or a negative status with every output NaN
- *
- * Accuracy: Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
- * Degenerate cases: Zero gives zero.
- * Errors: A value outside its range, or a result beyond 5000 kt or Mach 10.
- * Source: The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA Report 1135 (1953)
- * for the pitot pressure above Mach 1.
- *
- * Example: lubber_tas_from_mach_kt(0.78, 35000.0, 0.0, &value) gives 449.61
- */
-int32_t lubber_tas_from_mach_kt(double mach,
-                                double pressure_altitude_ft,
-                                double isa_deviation_k,
-                                double *tas_from_mach_kt);
-
-/**
- * `lubber_tas_from_mach_kt` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
- *
- * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
- */
-size_t lubber_tas_from_mach_kt_n(size_t count,
-                                 const double *mach,
-                                 ptrdiff_t mach_stride,
-                                 const double *pressure_altitude_ft,
-                                 ptrdiff_t pressure_altitude_ft_stride,
-                                 const double *isa_deviation_k,
-                                 ptrdiff_t isa_deviation_k_stride,
-                                 double *tas_from_mach_kt,
-                                 ptrdiff_t tas_from_mach_kt_stride,
-                                 int32_t *status);
-
-/**
- * Mach number from true airspeed.
- *
- * `M = V/a`, with the speed of sound `a = sqrt(1.4 R T)`.
- *
- * @param tas_kt true airspeed, 0 to 5000
- * @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
- * @param isa_deviation_k warmer than standard by this, -150 to 150
- * @param[out] mach_from_tas the result; may be NULL
- * @return LUBBER_OK, or a negative status with every output NaN
- *
- * Accuracy: Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
- * Degenerate cases: Zero gives zero.
- * Errors: A value outside its range, or a result beyond Mach 10.
- * Source: The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA Report 1135 (1953)
- * for the pitot pressure above Mach 1.
- *
- * Example: lubber_mach_from_tas(450.0, 35000.0, 0.0, &value) gives 0.7807
- */
-int32_t lubber_mach_from_tas(double tas_kt, double pressure_altitude_ft, double isa_deviation_k, double *mach_from_tas);
-
-/**
- * `lubber_mach_from_tas` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
- *
- * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
- */
-size_t lubber_mach_from_tas_n(size_t count,
-                              const double *tas_kt,
-                              ptrdiff_t tas_kt_stride,
-                              const double *pressure_altitude_ft,
-                              ptrdiff_t pressure_altitude_ft_stride,
-                              const double *isa_deviation_k,
-                              ptrdiff_t isa_deviation_k_stride,
-                              double *mach_from_tas,
-                              ptrdiff_t mach_from_tas_stride,
-                              int32_t *status);
-
-/**
- * Equivalent airspeed from true airspeed.
- *
- * `Ve = V sqrt(density/density at standard sea level)`.
- *
- * @param tas_kt true airspeed, 0 to 5000
- * @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
- * @param isa_deviation_k warmer than standard by this, -150 to 150
- * @param[out] eas_from_tas_kt the result; may be NULL
- * @return LUBBER_OK, or a negative status with every output NaN
- *
- * Accuracy: Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
- * Degenerate cases: Zero gives zero.
- * Errors: A value outside its range, or a result beyond 5000 kt or Mach 10.
- * Source: The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA Report 1135 (1953)
- * for the pitot pressure above Mach 1.
- *
- * Example: lubber_eas_from_tas_kt(450.0, 35000.0, 0.0, &value) gives 250.50
- */
-int32_t lubber_eas_from_tas_kt(double tas_kt,
-                               double pressure_altitude_ft,
-                               double isa_deviation_k,
-                               double *eas_from_tas_kt);
-
-/**
- * `lubber_eas_from_tas_kt` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
- *
- * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
- */
-size_t lubber_eas_from_tas_kt_n(size_t count,
-                                const double *tas_kt,
-                                ptrdiff_t tas_kt_stride,
-                                const double *pressure_altitude_ft,
-                                ptrdiff_t pressure_altitude_ft_stride,
-                                const double *isa_deviation_k,
-                                ptrdiff_t isa_deviation_k_stride,
-                                double *eas_from_tas_kt,
-                                ptrdiff_t eas_from_tas_kt_stride,
-                                int32_t *status);
-
-/**
- * True airspeed from equivalent airspeed: the inverse of `lubber_eas_from_tas_kt`.
- *
- * `V = Ve sqrt(density at standard sea level/density)`.
- *
- * @param eas_kt equivalent airspeed, 0 to 5000
- * @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
- * @param isa_deviation_k warmer than standard by this, -150 to 150
- * @param[out] tas_from_eas_kt the result; may be NULL
- * @return LUBBER_OK, or a negative status with every output NaN
- *
- * Accuracy: Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
- * Degenerate cases: Zero gives zero.
- * Errors: A value outside its range, or a result beyond 5000 kt or Mach 10.
- * Source: The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA Report 1135 (1953)
- * for the pitot pressure above Mach 1.
- *
- * Example: lubber_tas_from_eas_kt(250.0, 35000.0, 0.0, &value) gives 449.10
- */
-int32_t lubber_tas_from_eas_kt(double eas_kt,
-                               double pressure_altitude_ft,
-                               double isa_deviation_k,
-                               double *tas_from_eas_kt);
-
-/**
- * `lubber_tas_from_eas_kt` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
- *
- * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
- */
-size_t lubber_tas_from_eas_kt_n(size_t count,
-                                const double *eas_kt,
-                                ptrdiff_t eas_kt_stride,
-                                const double *pressure_altitude_ft,
-                                ptrdiff_t pressure_altitude_ft_stride,
-                                const double *isa_deviation_k,
-                                ptrdiff_t isa_deviation_k_stride,
-                                double *tas_from_eas_kt,
-                                ptrdiff_t tas_from_eas_kt_stride,
-                                int32_t *status);
-
-/**
- * Equivalent airspeed from calibrated airspeed: less by the effect of compressibility.
- *
- * `Ve = M a0 sqrt(p/p0)` with the Mach number of `lubber_mach_from_cas`; the temperature plays no part.
- *
- * @param cas_kt calibrated airspeed, 0 to 5000
- * @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
- * @param[out] eas_from_cas_kt the result; may be NULL
- * @return LUBBER_OK, or a negative status with every output NaN
- *
- * Accuracy: Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
- * Degenerate cases: Zero gives zero.
- * Errors: A value outside its range, or a result beyond 5000 kt or Mach 10.
- * Source: The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA Report 1135 (1953)
- * for the pitot pressure above Mach 1.
- *
- * Example: lubber_eas_from_cas_kt(280.0, 35000.0, &value) gives 263.55
- */
-int32_t lubber_eas_from_cas_kt(double cas_kt, double pressure_altitude_ft, double *eas_from_cas_kt);
-
-/**
- * `lubber_eas_from_cas_kt` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
- *
- * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
- */
-size_t lubber_eas_from_cas_kt_n(size_t count,
-                                const double *cas_kt,
-                                ptrdiff_t cas_kt_stride,
-                                const double *pressure_altitude_ft,
-                                ptrdiff_t pressure_altitude_ft_stride,
-                                double *eas_from_cas_kt,
-                                ptrdiff_t eas_from_cas_kt_stride,
-                                int32_t *status);
-
-/**
- * Calibrated airspeed from equivalent airspeed: the inverse of `lubber_eas_from_cas_kt`.
- *
- * `M = Ve/(a0 sqrt(p/p0))`, and the calibrated airspeed of that Mach number.
- *
- * @param eas_kt equivalent airspeed, 0 to 5000
- * @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
- * @param[out] cas_from_eas_kt the result; may be NULL
- * @return LUBBER_OK, or a negative status with every output NaN
- *
- * Accuracy: Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
- * Degenerate cases: Zero gives zero.
- * Errors: A value outside its range, or a result beyond 5000 kt or Mach 10.
- * Source: The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA Report 1135 (1953)
- * for the pitot pressure above Mach 1.
- *
- * Example: lubber_cas_from_eas_kt(250.0, 35000.0, &value) gives 264.09
- */
-int32_t lubber_cas_from_eas_kt(double eas_kt, double pressure_altitude_ft, double *cas_from_eas_kt);
-
-/**
- * `lubber_cas_from_eas_kt` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
- *
- * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
- */
-size_t lubber_cas_from_eas_kt_n(size_t count,
-                                const double *eas_kt,
-                                ptrdiff_t eas_kt_stride,
-                                const double *pressure_altitude_ft,
-                                ptrdiff_t pressure_altitude_ft_stride,
-                                double *cas_from_eas_kt,
-                                ptrdiff_t cas_from_eas_kt_stride,
-                                int32_t *status);
-
-/**
- * Equivalent airspeed from Mach number.
- *
- * `Ve = M a0 sqrt(p/p0)`.
- *
- * @param mach Mach number, 0 to 10
- * @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
- * @param[out] eas_from_mach_kt the result; may be NULL
- * @return LUBBER_OK, or a negative status with every output NaN
- *
- * Accuracy: Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
- * Degenerate cases: Zero gives zero.
- * Errors: A value outside its range, or a result beyond 5000 kt or Mach 10.
- * Source: The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA Report 1135 (1953)
- * for the pitot pressure above Mach 1.
- *
- * Example: lubber_eas_from_mach_kt(0.78, 35000.0, &value) gives 250.28
- */
-int32_t lubber_eas_from_mach_kt(double mach, double pressure_altitude_ft, double *eas_from_mach_kt);
-
-/**
- * `lubber_eas_from_mach_kt` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
- *
- * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
- */
-size_t lubber_eas_from_mach_kt_n(size_t count,
-                                 const double *mach,
-                                 ptrdiff_t mach_stride,
-                                 const double *pressure_altitude_ft,
-                                 ptrdiff_t pressure_altitude_ft_stride,
-                                 double *eas_from_mach_kt,
-                                 ptrdiff_t eas_from_mach_kt_stride,
-                                 int32_t *status);
-
-/**
- * Mach number from equivalent airspeed.
- *
- * `M = Ve/(a0 sqrt(p/p0))`.
- *
- * @param eas_kt equivalent airspeed, 0 to 5000
- * @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
- * @param[out] mach_from_eas the result; may be NULL
- * @return LUBBER_OK, or a negative status with every output NaN
- *
- * Accuracy: Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
- * Degenerate cases: Zero gives zero.
- * Errors: A value outside its range, or a result beyond Mach 10.
- * Source: The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA Report 1135 (1953)
- * for the pitot pressure above Mach 1.
- *
- * Example: lubber_mach_from_eas(250.0, 35000.0, &value) gives 0.7791
- */
-int32_t lubber_mach_from_eas(double eas_kt, double pressure_altitude_ft, double *mach_from_eas);
-
-/**
- * `lubber_mach_from_eas` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
- *
- * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
- */
-size_t lubber_mach_from_eas_n(size_t count,
-                              const double *eas_kt,
-                              ptrdiff_t eas_kt_stride,
-                              const double *pressure_altitude_ft,
-                              ptrdiff_t pressure_altitude_ft_stride,
-                              double *mach_from_eas,
-                              ptrdiff_t mach_from_eas_stride,
-                              int32_t *status);
-
-/**
- * Static over total pressure of a flow brought to rest without loss.
- *
- * `(1 + 0.2 M^2)^-3.5`. Above Mach 1 a pitot tube feels less than this total pressure: see
- * `lubber_pitot_pressure_ratio`.
- *
- * @param mach Mach number, 0 to 10
- * @param[out] isentropic_pressure_ratio the result; may be NULL
- * @return LUBBER_OK, or a negative status with every output NaN
- *
- * Accuracy: Rounding, for air of constant heat ratio: good to about Mach 5.
- * Degenerate cases: At rest the ratio is 1.
- * Errors: A value outside its range.
- * Source: NACA Report 1135 (1953), equation 44 (number from memory), for a ratio of specific heats of 1.4.
- *
- * Example: lubber_isentropic_pressure_ratio(0.84, &value) gives 0.6300
- */
-int32_t lubber_isentropic_pressure_ratio(double mach, double *isentropic_pressure_ratio);
-
-/**
- * `lubber_isentropic_pressure_ratio` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
- *
- * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
- */
-size_t lubber_isentropic_pressure_ratio_n(size_t count,
-                                          const double *mach,
-                                          ptrdiff_t mach_stride,
-                                          double *isentropic_pressure_ratio,
-                                          ptrdiff_t isentropic_pressure_ratio_stride,
-                                          int32_t *status);
-
-/**
- * Pitot over static pressure, behind a normal shock above Mach 1.
- *
- * `(1 + 0.2 M^2)^3.5`, above Mach 1 Rayleigh's `(1.2 M^2)^3.5 (6/(7 M^2 - 1))^2.5`.
- *
- * @param mach Mach number, 0 to 10
- * @param[out] pitot_pressure_ratio the result; may be NULL
- * @return LUBBER_OK, or a negative status with every output NaN
- *
- * Accuracy: Rounding, for air of constant heat ratio: good to about Mach 5.
- * Degenerate cases: At rest the ratio is 1. The two forms meet at Mach 1 in value and slope.
- * Errors: A value outside its range.
- * Source: NACA Report 1135 (1953), equations 44 and 100 (numbers from memory), for a ratio of specific heats of 1.4.
- *
- * Example: lubber_pitot_pressure_ratio(1.0, &value) gives 1.893
- */
-int32_t lubber_pitot_pressure_ratio(double mach, double *pitot_pressure_ratio);
-
-/**
- * `lubber_pitot_pressure_ratio` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
- *
- * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
- */
-size_t lubber_pitot_pressure_ratio_n(size_t count,
-                                     const double *mach,
-                                     ptrdiff_t mach_stride,
-                                     double *pitot_pressure_ratio,
-                                     ptrdiff_t pitot_pressure_ratio_stride,
-                                     int32_t *status);
-
-/**
- * Impact pressure that a calibrated airspeed stands for, the same at every altitude.
- *
- * `p0 ((1 + 0.2 (Vc/a0)^2)^3.5 - 1)`, above the speed of sound at sea level by Rayleigh's pitot formula.
- *
- * @param cas_kt calibrated airspeed, 0 to 5000
- * @param[out] impact_pressure_hpa the result; may be NULL
- * @return LUBBER_OK, or a negative status with every output NaN
- *
- * Accuracy: Rounding.
- * Degenerate cases: Zero gives zero.
- * Errors: A value outside its range.
- * Source: The definition of calibrated airspeed, with the sea level of ICAO Doc 7488/3 (3rd edition 1993).
- *
- * Example: lubber_impact_pressure_hpa(280.0, &value) gives 132.88
- */
-int32_t lubber_impact_pressure_hpa(double cas_kt, double *impact_pressure_hpa);
-
-/**
- * `lubber_impact_pressure_hpa` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
- *
- * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
- */
-size_t lubber_impact_pressure_hpa_n(size_t count,
-                                    const double *cas_kt,
-                                    ptrdiff_t cas_kt_stride,
-                                    double *impact_pressure_hpa,
-                                    ptrdiff_t impact_pressure_hpa_stride,
-                                    int32_t *status);
-
-/**
- * Calibrated airspeed of an impact pressure: the inverse of `lubber_impact_pressure_hpa`.
- *
- * `a0 sqrt(5 ((q/p0 + 1)^(2/7) - 1))`, above the speed of sound at sea level by Rayleigh's pitot formula.
- *
- * @param impact_pressure_hpa pitot less static pressure, 0 to 80 000
- * @param[out] cas_from_impact_pressure_kt the result; may be NULL
- * @return LUBBER_OK, or a negative status with every output NaN
- *
- * Accuracy: Rounding.
- * Degenerate cases: Zero gives zero.
- * Errors: A value outside its range, or a result beyond 5000 kt.
- * Source: The definition of calibrated airspeed, with the sea level of ICAO Doc 7488/3 (3rd edition 1993).
- *
- * Example: lubber_cas_from_impact_pressure_kt(100.0, &value) gives 244.19
- */
-int32_t lubber_cas_from_impact_pressure_kt(double impact_pressure_hpa, double *cas_from_impact_pressure_kt);
-
-/**
- * `lubber_cas_from_impact_pressure_kt` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
- *
- * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
- */
-size_t lubber_cas_from_impact_pressure_kt_n(size_t count,
-                                            const double *impact_pressure_hpa,
-                                            ptrdiff_t impact_pressure_hpa_stride,
-                                            double *cas_from_impact_pressure_kt,
-                                            ptrdiff_t cas_from_impact_pressure_kt_stride,
-                                            int32_t *status);
-
-/**
- * The factor from indicated to true airspeed of procedure design, which leaves compressibility out.
- *
- * `171233 sqrt(288 + D - 0.00198 H) / (288 - 0.00198 H)^2.628` with altitude `H` in feet and ISA deviation
- * `D`. With a deviation of 15 it is also the form of the FAA's procedure design. `lubber_tas_from_cas_kt` is exact.
- *
- * @param altitude_ft altitude of the procedure, -2000 to 50 000
- * @param isa_deviation_k warmer than standard by this, -150 to 150
- * @param[out] procedure_tas_factor the result; may be NULL
- * @return LUBBER_OK, or a negative status with every output NaN
- *
- * Accuracy: As published. Against the exact conversion it overstates the true airspeed: by 0.8 percent for 250 kt at 10
- * 000 ft and ISA + 15, more with speed and altitude; above the tropopause it does not hold.
- * Degenerate cases: None in the range.
- * Errors: A value outside its range.
- * Source: ICAO Doc 8168 (PANS-OPS) volume II, 5th edition 2006, Part I Section 4 Chapter 3 Appendix C; constants
- * read in a quotation.
- *
- * Example: lubber_procedure_tas_factor(6000.0, 15.0, &value) gives 1.1231
- */
-int32_t lubber_procedure_tas_factor(double altitude_ft, double isa_deviation_k, double *procedure_tas_factor);
-
-/**
- * `lubber_procedure_tas_factor` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
- *
- * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
- */
-size_t lubber_procedure_tas_factor_n(size_t count,
-                                     const double *altitude_ft,
-                                     ptrdiff_t altitude_ft_stride,
-                                     const double *isa_deviation_k,
-                                     ptrdiff_t isa_deviation_k_stride,
-                                     double *procedure_tas_factor,
-                                     ptrdiff_t procedure_tas_factor_stride,
-                                     int32_t *status);
-
-/**
- * The pressure altitude at which a calibrated airspeed and a Mach number are one speed.
- *
- * Where the static pressure is the impact pressure of the calibrated airspeed over the impact ratio of the
- * Mach number; the temperature plays no part.
- *
- * @param cas_kt calibrated airspeed, 0 to 5000
- * @param mach Mach number, 0 to 10
- * @param[out] crossover_altitude_ft the result; may be NULL
- * @return LUBBER_OK, or a negative status with every output NaN
- *
- * Accuracy: Rounding.
- * Degenerate cases: Speeds of zero cross nowhere.
- * Errors: A value outside its range, or no crossover from -5 to 80 km.
- * Source: The definitions of calibrated airspeed and Mach number, with ICAO Doc 7488/3 (3rd edition 1993).
- *
- * Example: lubber_crossover_altitude_ft(300.0, 0.78, &value) gives 29314
- */
-int32_t lubber_crossover_altitude_ft(double cas_kt, double mach, double *crossover_altitude_ft);
-
-/**
- * `lubber_crossover_altitude_ft` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
- *
- * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
- */
-size_t lubber_crossover_altitude_ft_n(size_t count,
-                                      const double *cas_kt,
-                                      ptrdiff_t cas_kt_stride,
-                                      const double *mach,
-                                      ptrdiff_t mach_stride,
-                                      double *crossover_altitude_ft,
-                                      ptrdiff_t crossover_altitude_ft_stride,
-                                      int32_t *status);
-
-/**
- * Total air temperature, which a probe in the stream feels, from static air temperature.
- *
- * `T (1 + 0.2 k M^2)` in kelvins, with the recovery factor `k` of the probe.
- *
- * @param temperature_degc static air temperature, -200 to 200
- * @param mach Mach number, 0 to 10
- * @param recovery_factor share of the heat of compression that the probe feels, 0 to 1
- * @param[out] total_temperature_degc the result; may be NULL
- * @return LUBBER_OK, or a negative status with every output NaN
- *
- * Accuracy: Rounding, for air of constant heat ratio: good to about Mach 3.
- * Degenerate cases: At rest, or with a recovery factor of zero, the two are one.
- * Errors: A value outside its range.
- * Source: NACA Report 1135 (1953), equation 43 (number from memory), for a ratio of specific heats of 1.4.
- *
- * Example: lubber_total_temperature_degc(-54.0, 0.82, 1.0, &value) gives -24.5
- */
-int32_t lubber_total_temperature_degc(double temperature_degc,
-                                      double mach,
-                                      double recovery_factor,
-                                      double *total_temperature_degc);
-
-/**
- * `lubber_total_temperature_degc` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
- *
- * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
- */
-size_t lubber_total_temperature_degc_n(size_t count,
-                                       const double *temperature_degc,
-                                       ptrdiff_t temperature_degc_stride,
-                                       const double *mach,
-                                       ptrdiff_t mach_stride,
-                                       const double *recovery_factor,
-                                       ptrdiff_t recovery_factor_stride,
-                                       double *total_temperature_degc,
-                                       ptrdiff_t total_temperature_degc_stride,
-                                       int32_t *status);
-
-/**
- * Static air temperature from total air temperature: the inverse of `lubber_total_temperature_degc`.
- *
- * `Tt/(1 + 0.2 k M^2)` in kelvins, with the recovery factor `k` of the probe.
- *
- * @param total_temperature_degc total air temperature, -270 to 10 000
- * @param mach Mach number, 0 to 10
- * @param recovery_factor share of the heat of compression that the probe feels, 0 to 1
- * @param[out] static_temperature_degc the result; may be NULL
- * @return LUBBER_OK, or a negative status with every output NaN
- *
- * Accuracy: Rounding, for air of constant heat ratio: good to about Mach 3.
- * Degenerate cases: At rest, or with a recovery factor of zero, the two are one.
- * Errors: A value outside its range, or a static temperature outside -200 to 200 degC.
- * Source: As `lubber_total_temperature_degc`.
- *
- * Example: lubber_static_temperature_degc(-24.5, 0.82, 1.0, &value) gives -54.0
- */
-int32_t lubber_static_temperature_degc(double total_temperature_degc,
-                                       double mach,
-                                       double recovery_factor,
-                                       double *static_temperature_degc);
-
-/**
- * `lubber_static_temperature_degc` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
- *
- * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
- */
-size_t lubber_static_temperature_degc_n(size_t count,
-                                        const double *total_temperature_degc,
-                                        ptrdiff_t total_temperature_degc_stride,
-                                        const double *mach,
-                                        ptrdiff_t mach_stride,
-                                        const double *recovery_factor,
-                                        ptrdiff_t recovery_factor_stride,
-                                        double *static_temperature_degc,
-                                        ptrdiff_t static_temperature_degc_stride,
-                                        int32_t *status);
-
-/**
  * The altitude that a perfect altimeter shows with its setting.
  *
  * Pressure altitude less the pressure altitude of the setting: the setting turns the scale of the standard
@@ -4596,408 +3516,6 @@ size_t lubber_station_pressure_hpa_n(size_t count,
                                      int32_t *status);
 
 /**
- * Density altitude: where the standard atmosphere has the density of the air.
- *
- * In closed form within each layer, density going with `(T/T_b)^(-g/(L R) - 1)`.
- *
- * @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
- * @param temperature_degc static air temperature, -200 to 200
- * @param[out] density_altitude_ft the result; may be NULL
- * @return LUBBER_OK, or a negative status with every output NaN
- *
- * Accuracy: Rounding, for dry air. Moisture makes air lighter: at 35 degC and saturated, 700 ft more at sea level.
- * Degenerate cases: In standard air it is the pressure altitude.
- * Errors: A value outside its range, a deviation beyond 150 K, or a density altitude outside -5 to 80 km.
- * Source: ICAO Doc 7488/3, Manual of the ICAO Standard Atmosphere, 3rd edition 1993.
- *
- * Example: lubber_density_altitude_ft(6000.0, 13.0, &value) gives 7147
- */
-int32_t lubber_density_altitude_ft(double pressure_altitude_ft, double temperature_degc, double *density_altitude_ft);
-
-/**
- * `lubber_density_altitude_ft` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
- *
- * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
- */
-size_t lubber_density_altitude_ft_n(size_t count,
-                                    const double *pressure_altitude_ft,
-                                    ptrdiff_t pressure_altitude_ft_stride,
-                                    const double *temperature_degc,
-                                    ptrdiff_t temperature_degc_stride,
-                                    double *density_altitude_ft,
-                                    ptrdiff_t density_altitude_ft_stride,
-                                    int32_t *status);
-
-/**
- * Density altitude by the rule of 120 ft for each degree above standard.
- *
- * `Hp + 120 (t - (15 - 2 Hp/1000))` with the pressure altitude `Hp`. `lubber_density_altitude_ft` is exact.
- *
- * @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
- * @param temperature_degc static air temperature, -200 to 200
- * @param[out] density_altitude_rule_ft the result; may be NULL
- * @return LUBBER_OK, or a negative status with every output NaN
- *
- * Accuracy: Too much by up to 65 ft within 10 K of standard, 160 ft within 20 K and 300 ft within 30 K, to 10 000 ft.
- * Degenerate cases: None in the range.
- * Errors: A value outside its range, or a density altitude outside -5 to 80 km.
- * Source: Common practice.
- *
- * Example: lubber_density_altitude_rule_ft(6000.0, 13.0, &value) gives 7200
- */
-int32_t lubber_density_altitude_rule_ft(double pressure_altitude_ft,
-                                        double temperature_degc,
-                                        double *density_altitude_rule_ft);
-
-/**
- * `lubber_density_altitude_rule_ft` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
- *
- * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
- */
-size_t lubber_density_altitude_rule_ft_n(size_t count,
-                                         const double *pressure_altitude_ft,
-                                         ptrdiff_t pressure_altitude_ft_stride,
-                                         const double *temperature_degc,
-                                         ptrdiff_t temperature_degc_stride,
-                                         double *density_altitude_rule_ft,
-                                         ptrdiff_t density_altitude_rule_ft_stride,
-                                         int32_t *status);
-
-/**
- * True altitude from pressure altitude, a station's altimeter setting and the ISA deviation.
- *
- * From the station up the air is `Hp - Hs + D (R/g) ln(ps/p)` thick, with the ISA deviation `D` the same all
- * the way: hydrostatic balance, exact through the layers. Geopotential is turned into geometric height.
- *
- * @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
- * @param altimeter_setting_hpa the station's altimeter setting, 400 to 1200
- * @param elevation_ft elevation of the station that gives the setting, -16 500 to 60 000
- * @param isa_deviation_k the air from the station up is warmer than standard by this, -150 to 150
- * @param[out] true_altitude_ft the result; may be NULL
- * @return LUBBER_OK, or a negative status with every output NaN
- *
- * Accuracy: Rounding for such a column; 5 K of error in its mean temperature are 2 percent of the height.
- * Degenerate cases: At the station's own pressure the answer is its elevation, whatever the temperature.
- * Errors: A value outside its range.
- * Source: Hydrostatic balance with the layers of ICAO Doc 7488/3 (3rd edition 1993).
- *
- * Example: lubber_true_altitude_ft(10000.0, 1013.25, 0.0, -20.0, &value) gives 9285
- */
-int32_t lubber_true_altitude_ft(double pressure_altitude_ft,
-                                double altimeter_setting_hpa,
-                                double elevation_ft,
-                                double isa_deviation_k,
-                                double *true_altitude_ft);
-
-/**
- * `lubber_true_altitude_ft` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
- *
- * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
- */
-size_t lubber_true_altitude_ft_n(size_t count,
-                                 const double *pressure_altitude_ft,
-                                 ptrdiff_t pressure_altitude_ft_stride,
-                                 const double *altimeter_setting_hpa,
-                                 ptrdiff_t altimeter_setting_hpa_stride,
-                                 const double *elevation_ft,
-                                 ptrdiff_t elevation_ft_stride,
-                                 const double *isa_deviation_k,
-                                 ptrdiff_t isa_deviation_k_stride,
-                                 double *true_altitude_ft,
-                                 ptrdiff_t true_altitude_ft_stride,
-                                 int32_t *status);
-
-/**
- * Height above a station from pressure altitude, the station's altimeter setting and the ISA deviation.
- *
- * `lubber_true_altitude_ft` less the elevation: the height that slant range asks for.
- *
- * @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
- * @param altimeter_setting_hpa the station's altimeter setting, 400 to 1200
- * @param elevation_ft elevation of the station that gives the setting, -16 500 to 60 000
- * @param isa_deviation_k the air from the station up is warmer than standard by this, -150 to 150
- * @param[out] height_above_station_ft the result; may be NULL
- * @return LUBBER_OK, or a negative status with every output NaN
- *
- * Accuracy: As `lubber_true_altitude_ft`.
- * Degenerate cases: Zero at the station's own pressure.
- * Errors: A value outside its range.
- * Source: As `lubber_true_altitude_ft`.
- *
- * Example: lubber_height_above_station_ft(10000.0, 995.0, 2000.0, 15.0, &value) gives 7910
- */
-int32_t lubber_height_above_station_ft(double pressure_altitude_ft,
-                                       double altimeter_setting_hpa,
-                                       double elevation_ft,
-                                       double isa_deviation_k,
-                                       double *height_above_station_ft);
-
-/**
- * `lubber_height_above_station_ft` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
- *
- * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
- */
-size_t lubber_height_above_station_ft_n(size_t count,
-                                        const double *pressure_altitude_ft,
-                                        ptrdiff_t pressure_altitude_ft_stride,
-                                        const double *altimeter_setting_hpa,
-                                        ptrdiff_t altimeter_setting_hpa_stride,
-                                        const double *elevation_ft,
-                                        ptrdiff_t elevation_ft_stride,
-                                        const double *isa_deviation_k,
-                                        ptrdiff_t isa_deviation_k_stride,
-                                        double *height_above_station_ft,
-                                        ptrdiff_t height_above_station_ft_stride,
-                                        int32_t *status);
-
-/**
- * Pressure altitude at a true altitude: the inverse of `lubber_true_altitude_ft`.
- *
- * By Newton's method on the thickness of the column.
- *
- * @param true_altitude_ft altitude above mean sea level, -16 500 to 400 000
- * @param altimeter_setting_hpa the station's altimeter setting, 400 to 1200
- * @param elevation_ft elevation of the station that gives the setting, -16 500 to 60 000
- * @param isa_deviation_k the air from the station up is warmer than standard by this, -150 to 150
- * @param[out] pressure_altitude_at_true_altitude_ft the result; may be NULL
- * @return LUBBER_OK, or a negative status with every output NaN
- *
- * Accuracy: 1e-8 ft.
- * Degenerate cases: At the elevation it is the station's own pressure altitude, whatever the temperature.
- * Errors: A value outside its range, or a pressure altitude outside -5 to 80 km.
- * Source: As `lubber_true_altitude_ft`.
- *
- * Example: lubber_pressure_altitude_at_true_altitude_ft(10000.0, 1013.25, 0.0, -20.0, &value) gives 10772
- */
-int32_t lubber_pressure_altitude_at_true_altitude_ft(double true_altitude_ft,
-                                                     double altimeter_setting_hpa,
-                                                     double elevation_ft,
-                                                     double isa_deviation_k,
-                                                     double *pressure_altitude_at_true_altitude_ft);
-
-/**
- * `lubber_pressure_altitude_at_true_altitude_ft` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
- *
- * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
- */
-size_t lubber_pressure_altitude_at_true_altitude_ft_n(size_t count,
-                                                      const double *true_altitude_ft,
-                                                      ptrdiff_t true_altitude_ft_stride,
-                                                      const double *altimeter_setting_hpa,
-                                                      ptrdiff_t altimeter_setting_hpa_stride,
-                                                      const double *elevation_ft,
-                                                      ptrdiff_t elevation_ft_stride,
-                                                      const double *isa_deviation_k,
-                                                      ptrdiff_t isa_deviation_k_stride,
-                                                      double *pressure_altitude_at_true_altitude_ft,
-                                                      ptrdiff_t pressure_altitude_at_true_altitude_ft_stride,
-                                                      int32_t *status);
-
-/**
- * The transition level as a pressure altitude: the lowest flight level far enough above the transition altitude.
- *
- * The lowest multiple of the step at or above the transition altitude plus the least layer, both measured with
- * the setting. The lowest usable flight levels of the United States are this from 18 000 ft: 14 CFR 91.121
- * (2014) in steps of 500 ft, the AIM of 2023, TBL 7-2-1, in steps of 1000 ft.
- *
- * @param transition_altitude_ft transition altitude, -50 000 to 300 000
- * @param altimeter_setting_hpa what the altimeter is set to, 400 to 1200
- * @param least_layer_ft least height of the transition layer, 0 to 10 000
- * @param step_ft flight levels are multiples of this, 100 to 10 000
- * @param[out] transition_level_ft the result; may be NULL
- * @return LUBBER_OK, or a negative status with every output NaN
- *
- * Accuracy: Exact. A setting of 29.92 inches is 1.3 ft short of standard, which costs a level where the two should
- * coincide: give 1013.25.
- * Degenerate cases: None in the range.
- * Errors: A value outside its range, or a level beyond the range of pressure altitudes.
- * Source: ICAO Doc 8168 (PANS-OPS) volume I, Part III, and Doc 4444, from memory; states set the layer and the step.
- *
- * Example: lubber_transition_level_ft(5000.0, 1003.0, 0.0, 500.0, &value) gives 5500
- */
-int32_t lubber_transition_level_ft(double transition_altitude_ft,
-                                   double altimeter_setting_hpa,
-                                   double least_layer_ft,
-                                   double step_ft,
-                                   double *transition_level_ft);
-
-/**
- * `lubber_transition_level_ft` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
- *
- * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
- */
-size_t lubber_transition_level_ft_n(size_t count,
-                                    const double *transition_altitude_ft,
-                                    ptrdiff_t transition_altitude_ft_stride,
-                                    const double *altimeter_setting_hpa,
-                                    ptrdiff_t altimeter_setting_hpa_stride,
-                                    const double *least_layer_ft,
-                                    ptrdiff_t least_layer_ft_stride,
-                                    const double *step_ft,
-                                    ptrdiff_t step_ft_stride,
-                                    double *transition_level_ft,
-                                    ptrdiff_t transition_level_ft_stride,
-                                    int32_t *status);
-
-/**
- * Cold-temperature correction by ICAO's formula, to add to an altitude on the procedure.
- *
- * `H (15 - t0)/(273 + t0 - 0.5 L (H + E))` with height `H`, elevation `E` of the source, L = 0.00198 degC/ft
- * and `t0 = t + L E`. Offered beside it: `lubber_cold_temperature_correction_tabulated_ft`,
- * `lubber_cold_temperature_correction_rule_ft` and, exact, `lubber_cold_temperature_correction_exact_ft`.
- *
- * @param height_ft charted height above the altimeter setting source, 0 to 20 000
- * @param temperature_degc temperature at the altimeter setting source, -200 to 200
- * @param elevation_ft elevation of the altimeter setting source, -16 500 to 60 000
- * @param[out] cold_temperature_correction_ft the result; may be NULL
- * @return LUBBER_OK, or a negative status with every output NaN
- *
- * Accuracy: The document gives 5 percent, for sources to 10 000 ft and heights to 5000 ft.
- * Degenerate cases: Warmer than standard it is negative, which nobody subtracts in practice. No height, no correction.
- * Errors: A value outside its range.
- * Source: ICAO Doc 8168 (PANS-OPS) volume I, Part III Section 1 Chapter 4, from memory; it reproduces ICAO's table.
- *
- * Example: lubber_cold_temperature_correction_ft(1500.0, -20.0, 0.0, &value) gives 208.7
- */
-int32_t lubber_cold_temperature_correction_ft(double height_ft,
-                                              double temperature_degc,
-                                              double elevation_ft,
-                                              double *cold_temperature_correction_ft);
-
-/**
- * `lubber_cold_temperature_correction_ft` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
- *
- * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
- */
-size_t lubber_cold_temperature_correction_ft_n(size_t count,
-                                               const double *height_ft,
-                                               ptrdiff_t height_ft_stride,
-                                               const double *temperature_degc,
-                                               ptrdiff_t temperature_degc_stride,
-                                               const double *elevation_ft,
-                                               ptrdiff_t elevation_ft_stride,
-                                               double *cold_temperature_correction_ft,
-                                               ptrdiff_t cold_temperature_correction_ft_stride,
-                                               int32_t *status);
-
-/**
- * Cold-temperature correction as the published table has it: rounded up to the next 10 ft.
- *
- * The formula of `lubber_cold_temperature_correction_ft` for a source at sea level, rounded up; between the table's
- * own heights (200 to 5000 ft) and temperatures (10 to -50 degC) likewise. To read off between cells instead, take
- * `cold_temperature_correction_by_method_ft`.
- *
- * @param height_ft charted height above the altimeter setting source, 0 to 20 000
- * @param temperature_degc temperature at the altimeter setting source, -200 to 200
- * @param[out] cold_temperature_correction_tabulated_ft the result; may be NULL
- * @return LUBBER_OK, or a negative status with every output NaN
- *
- * Accuracy: All 98 cells of the table.
- * Degenerate cases: Warmer than 15 degC there is no correction, and none without height.
- * Errors: A value outside its range.
- * Source: FAA Aeronautical Information Manual (20 April 2023), TBL 7-3-1, ICAO Cold Temperature Error Table, from ICAO Doc 8168 Vol I (5th ed. 2006),
- * Table III-1-4-1 b).
- *
- * Example: lubber_cold_temperature_correction_tabulated_ft(1500.0, -20.0, &value) gives 210
- */
-int32_t lubber_cold_temperature_correction_tabulated_ft(double height_ft,
-                                                        double temperature_degc,
-                                                        double *cold_temperature_correction_tabulated_ft);
-
-/**
- * `lubber_cold_temperature_correction_tabulated_ft` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
- *
- * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
- */
-size_t lubber_cold_temperature_correction_tabulated_ft_n(size_t count,
-                                                         const double *height_ft,
-                                                         ptrdiff_t height_ft_stride,
-                                                         const double *temperature_degc,
-                                                         ptrdiff_t temperature_degc_stride,
-                                                         double *cold_temperature_correction_tabulated_ft,
-                                                         ptrdiff_t cold_temperature_correction_tabulated_ft_stride,
-                                                         int32_t *status);
-
-/**
- * Cold-temperature correction by the rule of 4 percent for each 10 degC below standard at the source.
- *
- * `0.04 H (t_standard - t)/10`.
- *
- * @param height_ft charted height above the altimeter setting source, 0 to 20 000
- * @param temperature_degc temperature at the altimeter setting source, -200 to 200
- * @param elevation_ft elevation of the altimeter setting source, -16 500 to 60 000
- * @param[out] cold_temperature_correction_rule_ft the result; may be NULL
- * @return LUBBER_OK, or a negative status with every output NaN
- *
- * Accuracy: As published: on the safe side above -15 degC at the source.
- * Degenerate cases: Warmer than standard it is negative.
- * Errors: A value outside its range.
- * Source: ICAO Doc 8168 (PANS-OPS) volume I, Part III Section 1 Chapter 4, 4.3.1, read in a quotation.
- *
- * Example: lubber_cold_temperature_correction_rule_ft(1500.0, -10.0, 0.0, &value) gives 150.0
- */
-int32_t lubber_cold_temperature_correction_rule_ft(double height_ft,
-                                                   double temperature_degc,
-                                                   double elevation_ft,
-                                                   double *cold_temperature_correction_rule_ft);
-
-/**
- * `lubber_cold_temperature_correction_rule_ft` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
- *
- * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
- */
-size_t lubber_cold_temperature_correction_rule_ft_n(size_t count,
-                                                    const double *height_ft,
-                                                    ptrdiff_t height_ft_stride,
-                                                    const double *temperature_degc,
-                                                    ptrdiff_t temperature_degc_stride,
-                                                    const double *elevation_ft,
-                                                    ptrdiff_t elevation_ft_stride,
-                                                    double *cold_temperature_correction_rule_ft,
-                                                    ptrdiff_t cold_temperature_correction_rule_ft_stride,
-                                                    int32_t *status);
-
-/**
- * Cold-temperature correction, exact for air that is as cold against standard all the way up as at the source.
- *
- * The indicated height at which the true height is the charted one, less that: the inverse of
- * `lubber_true_altitude_ft` for a source at standard pressure.
- *
- * @param height_ft charted height above the altimeter setting source, 0 to 20 000
- * @param temperature_degc temperature at the altimeter setting source, -200 to 200
- * @param elevation_ft elevation of the altimeter setting source, -16 500 to 60 000
- * @param[out] cold_temperature_correction_exact_ft the result; may be NULL
- * @return LUBBER_OK, or a negative status with every output NaN
- *
- * Accuracy: Rounding for such a column.
- * Degenerate cases: Warmer than standard it is negative. No height, no correction.
- * Errors: A value outside its range.
- * Source: Hydrostatic balance with the layers of ICAO Doc 7488/3 (3rd edition 1993).
- *
- * Example: lubber_cold_temperature_correction_exact_ft(1500.0, -20.0, 0.0, &value) gives 208.8
- */
-int32_t lubber_cold_temperature_correction_exact_ft(double height_ft,
-                                                    double temperature_degc,
-                                                    double elevation_ft,
-                                                    double *cold_temperature_correction_exact_ft);
-
-/**
- * `lubber_cold_temperature_correction_exact_ft` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
- *
- * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
- */
-size_t lubber_cold_temperature_correction_exact_ft_n(size_t count,
-                                                     const double *height_ft,
-                                                     ptrdiff_t height_ft_stride,
-                                                     const double *temperature_degc,
-                                                     ptrdiff_t temperature_degc_stride,
-                                                     const double *elevation_ft,
-                                                     ptrdiff_t elevation_ft_stride,
-                                                     double *cold_temperature_correction_exact_ft,
-                                                     ptrdiff_t cold_temperature_correction_exact_ft_stride,
-                                                     int32_t *status);
-
-/**
  * Where on a radial to begin the turn onto a DME arc, in wind and with roll.
  *
  * The end of the turn lies on the arc with the track along it; the bearing of the end is the one for which the beginning lies on the
@@ -5184,6 +3702,255 @@ size_t lubber_arc_exit_n(size_t count,
                          double *duration_s,
                          ptrdiff_t duration_s_stride,
                          int32_t *status);
+
+/**
+ * The angle between outbound track and inbound course of a base turn, as published.
+ *
+ * `36 / T` up to 170 kt, `0.215 V / T` above, with T in minutes; SI: up to 315 km/h, `0.116 V / T` above.
+ *
+ * @param true_airspeed_kt true airspeed, above 0 to 5000
+ * @param outbound_time_s time outbound, above 0 to 1 000 000
+ * @param units in which units the formula is printed: LUBBER_DESIGN_UNITS_NON_SI, LUBBER_DESIGN_UNITS_SI
+ * @param[out] design_base_turn_offset_deg the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: As published: within 2 percent of `base_turn_offset_exact_deg` for two minutes, 7 percent high at 250 kt for one.
+ * Degenerate cases: At 170 kt the two formulas differ by 1.5 percent.
+ * Errors: A value outside its range.
+ * Source: ICAO Doc 8168 Vol II (5th ed. 2006), Part I Section 4 Chapter 3, base turns.
+ *
+ * Example: lubber_design_base_turn_offset_deg(157.23, 120.0, LUBBER_DESIGN_UNITS_NON_SI, &value) gives 18.0
+ */
+int32_t lubber_design_base_turn_offset_deg(double true_airspeed_kt,
+                                           double outbound_time_s,
+                                           int32_t units,
+                                           double *design_base_turn_offset_deg);
+
+/**
+ * `lubber_design_base_turn_offset_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * `units` is one code for all points: in which units the formula is printed: LUBBER_DESIGN_UNITS_NON_SI, LUBBER_DESIGN_UNITS_SI
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_design_base_turn_offset_deg_n(size_t count,
+                                            const double *true_airspeed_kt,
+                                            ptrdiff_t true_airspeed_kt_stride,
+                                            const double *outbound_time_s,
+                                            ptrdiff_t outbound_time_s_stride,
+                                            int32_t units,
+                                            double *design_base_turn_offset_deg,
+                                            ptrdiff_t design_base_turn_offset_deg_stride,
+                                            int32_t *status);
+
+/**
+ * The angle of a base turn for which, in still air with an instant roll, the turn ends on the inbound course.
+ *
+ * `2 atan(r / L)`.
+ *
+ * @param turn_radius_nm radius of the turn, above 0 to 1000
+ * @param outbound_leg_nm length of the outbound leg, 0 to 10 900
+ * @param[out] base_turn_offset_exact_deg the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding error.
+ * Degenerate cases: Without an outbound leg it is 180 degrees.
+ * Errors: A value outside its range.
+ * Source: Derived: a circle tangent to two lines that cross at the fix.
+ *
+ * Example: lubber_base_turn_offset_exact_deg(0.834, 5.241, &value) gives 18.08
+ */
+int32_t lubber_base_turn_offset_exact_deg(double turn_radius_nm,
+                                          double outbound_leg_nm,
+                                          double *base_turn_offset_exact_deg);
+
+/**
+ * `lubber_base_turn_offset_exact_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_base_turn_offset_exact_deg_n(size_t count,
+                                           const double *turn_radius_nm,
+                                           ptrdiff_t turn_radius_nm_stride,
+                                           const double *outbound_leg_nm,
+                                           ptrdiff_t outbound_leg_nm_stride,
+                                           double *base_turn_offset_exact_deg,
+                                           ptrdiff_t base_turn_offset_exact_deg_stride,
+                                           int32_t *status);
+
+/**
+ * The base turn of a time outbound in a steady wind, exactly: the track and heading from which the turn ends on the inbound course.
+ *
+ * The turn runs with its roll between the wind-corrected headings; over the ground wind times duration is added. Its
+ * end has no part across the inbound course.
+ *
+ * @param inbound_course_deg course flown to the fix, any finite number
+ * @param turn_side which way the turn inbound goes: LUBBER_HOLDING_SIDE_RIGHT, LUBBER_HOLDING_SIDE_LEFT
+ * @param outbound_time_s time outbound, above 0 to 1 000 000
+ * @param true_airspeed_kt true airspeed, above 0 to 5000
+ * @param wind_from_deg where the wind blows from, against the same north
+ * @param wind_speed_kt speed of the wind, 0 to 1000
+ * @param bank_limit_deg greatest bank, above 0 below 90
+ * @param turn_rate_limit_deg_per_s greatest rate of turn, above 0
+ * @param roll_rate_deg_per_s rate of roll, above 0, infinite for an instant roll
+ * @param[out] track_deg Direction over the ground outbound; may be NULL
+ * @param[out] heading_deg Heading that holds it; may be NULL
+ * @param[out] offset_deg From the reciprocal of the inbound course to the outbound track, right positive; may be NULL
+ * @param[out] outbound_time_s_out Time from the fix to the beginning of the turn; may be NULL
+ * @param[out] heading_change_deg Heading to turn through, right positive; may be NULL
+ * @param[out] established_nm Distance from the fix at which the wings are level on the inbound course; may be NULL
+ * @param[out] duration_s Time from the fix until then; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: 1e-9 of its size in the plane of the fix. The aircraft is taken to be on the outbound track over the fix.
+ * Degenerate cases: In calm air with an instant roll the angle is that of `base_turn_offset_exact_deg`.
+ * Errors: A value outside its range, an inbound course that the airspeed cannot hold, a turn that ends past the fix whatever
+ * the heading.
+ * Source: Derived from the equilibrium of a coordinated turn and the triangle of velocities.
+ *
+ * Example: lubber_base_turn(100.0, LUBBER_HOLDING_SIDE_RIGHT, 120.0, 180.0, 40.0, 25.0, 25.0, 3.0, 5.0, NULL, &value, NULL, NULL, NULL, NULL, NULL) gives 271.7
+ */
+int32_t lubber_base_turn(double inbound_course_deg,
+                         int32_t turn_side,
+                         double outbound_time_s,
+                         double true_airspeed_kt,
+                         double wind_from_deg,
+                         double wind_speed_kt,
+                         double bank_limit_deg,
+                         double turn_rate_limit_deg_per_s,
+                         double roll_rate_deg_per_s,
+                         double *track_deg,
+                         double *heading_deg,
+                         double *offset_deg,
+                         double *outbound_time_s_out,
+                         double *heading_change_deg,
+                         double *established_nm,
+                         double *duration_s);
+
+/**
+ * `lubber_base_turn` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * `turn_side` is one code for all points: which way the turn inbound goes: LUBBER_HOLDING_SIDE_RIGHT, LUBBER_HOLDING_SIDE_LEFT
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_base_turn_n(size_t count,
+                          const double *inbound_course_deg,
+                          ptrdiff_t inbound_course_deg_stride,
+                          int32_t turn_side,
+                          const double *outbound_time_s,
+                          ptrdiff_t outbound_time_s_stride,
+                          const double *true_airspeed_kt,
+                          ptrdiff_t true_airspeed_kt_stride,
+                          const double *wind_from_deg,
+                          ptrdiff_t wind_from_deg_stride,
+                          const double *wind_speed_kt,
+                          ptrdiff_t wind_speed_kt_stride,
+                          const double *bank_limit_deg,
+                          ptrdiff_t bank_limit_deg_stride,
+                          const double *turn_rate_limit_deg_per_s,
+                          ptrdiff_t turn_rate_limit_deg_per_s_stride,
+                          const double *roll_rate_deg_per_s,
+                          ptrdiff_t roll_rate_deg_per_s_stride,
+                          double *track_deg,
+                          ptrdiff_t track_deg_stride,
+                          double *heading_deg,
+                          ptrdiff_t heading_deg_stride,
+                          double *offset_deg,
+                          ptrdiff_t offset_deg_stride,
+                          double *outbound_time_s_out,
+                          ptrdiff_t outbound_time_s_out_stride,
+                          double *heading_change_deg,
+                          ptrdiff_t heading_change_deg_stride,
+                          double *established_nm,
+                          ptrdiff_t established_nm_stride,
+                          double *duration_s,
+                          ptrdiff_t duration_s_stride,
+                          int32_t *status);
+
+/**
+ * The base turn on a published outbound track in a steady wind, exactly: the heading, and the time after which the turn ends on the inbound course.
+ *
+ * As `base_turn`; for a given track the condition is linear in the time.
+ *
+ * @param inbound_course_deg course flown to the fix, any finite number
+ * @param outbound_track_deg direction over the ground outbound, against the same north
+ * @param true_airspeed_kt true airspeed, above 0 to 5000
+ * @param wind_from_deg where the wind blows from, against the same north
+ * @param wind_speed_kt speed of the wind, 0 to 1000
+ * @param bank_limit_deg greatest bank, above 0 below 90
+ * @param turn_rate_limit_deg_per_s greatest rate of turn, above 0
+ * @param roll_rate_deg_per_s rate of roll, above 0, infinite for an instant roll
+ * @param[out] track_deg Direction over the ground outbound; may be NULL
+ * @param[out] heading_deg Heading that holds it; may be NULL
+ * @param[out] offset_deg From the reciprocal of the inbound course to the outbound track, right positive; may be NULL
+ * @param[out] outbound_time_s Time from the fix to the beginning of the turn; may be NULL
+ * @param[out] heading_change_deg Heading to turn through, right positive; may be NULL
+ * @param[out] established_nm Distance from the fix at which the wings are level on the inbound course; may be NULL
+ * @param[out] duration_s Time from the fix until then; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: 1e-9 of its size in the plane of the fix. The aircraft is taken to be on the outbound track over the fix.
+ * Degenerate cases: The turn goes to the side of the inbound course.
+ * Errors: A value outside its range, a track along the inbound course, a course that the airspeed cannot hold, a wind in
+ * which the turn does not end on the course before the fix.
+ * Source: Derived from the equilibrium of a coordinated turn and the triangle of velocities.
+ *
+ * Example: lubber_base_turn_on_track(100.0, 262.0, 180.0, 40.0, 25.0, 25.0, 3.0, 5.0, NULL, NULL, NULL, &value, NULL, NULL, NULL) gives 91.8
+ */
+int32_t lubber_base_turn_on_track(double inbound_course_deg,
+                                  double outbound_track_deg,
+                                  double true_airspeed_kt,
+                                  double wind_from_deg,
+                                  double wind_speed_kt,
+                                  double bank_limit_deg,
+                                  double turn_rate_limit_deg_per_s,
+                                  double roll_rate_deg_per_s,
+                                  double *track_deg,
+                                  double *heading_deg,
+                                  double *offset_deg,
+                                  double *outbound_time_s,
+                                  double *heading_change_deg,
+                                  double *established_nm,
+                                  double *duration_s);
+
+/**
+ * `lubber_base_turn_on_track` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_base_turn_on_track_n(size_t count,
+                                   const double *inbound_course_deg,
+                                   ptrdiff_t inbound_course_deg_stride,
+                                   const double *outbound_track_deg,
+                                   ptrdiff_t outbound_track_deg_stride,
+                                   const double *true_airspeed_kt,
+                                   ptrdiff_t true_airspeed_kt_stride,
+                                   const double *wind_from_deg,
+                                   ptrdiff_t wind_from_deg_stride,
+                                   const double *wind_speed_kt,
+                                   ptrdiff_t wind_speed_kt_stride,
+                                   const double *bank_limit_deg,
+                                   ptrdiff_t bank_limit_deg_stride,
+                                   const double *turn_rate_limit_deg_per_s,
+                                   ptrdiff_t turn_rate_limit_deg_per_s_stride,
+                                   const double *roll_rate_deg_per_s,
+                                   ptrdiff_t roll_rate_deg_per_s_stride,
+                                   double *track_deg,
+                                   ptrdiff_t track_deg_stride,
+                                   double *heading_deg,
+                                   ptrdiff_t heading_deg_stride,
+                                   double *offset_deg,
+                                   ptrdiff_t offset_deg_stride,
+                                   double *outbound_time_s,
+                                   ptrdiff_t outbound_time_s_stride,
+                                   double *heading_change_deg,
+                                   ptrdiff_t heading_change_deg_stride,
+                                   double *established_nm,
+                                   ptrdiff_t established_nm_stride,
+                                   double *duration_s,
+                                   ptrdiff_t duration_s_stride,
+                                   int32_t *status);
 
 /**
  * Where a course (a radial) meets a circle (a DME arc) on the WGS-84 ellipsoid: both points.
@@ -5582,6 +4349,164 @@ size_t lubber_arc_extent_n(size_t count,
                            int32_t *status);
 
 /**
+ * Cold-temperature correction by ICAO's formula, to add to an altitude on the procedure.
+ *
+ * `H (15 - t0)/(273 + t0 - 0.5 L (H + E))` with height `H`, elevation `E` of the source, L = 0.00198 degC/ft
+ * and `t0 = t + L E`. Offered beside it: `lubber_cold_temperature_correction_tabulated_ft`,
+ * `lubber_cold_temperature_correction_rule_ft` and, exact, `lubber_cold_temperature_correction_exact_ft`.
+ *
+ * @param height_ft charted height above the altimeter setting source, 0 to 20 000
+ * @param temperature_degc temperature at the altimeter setting source, -200 to 200
+ * @param elevation_ft elevation of the altimeter setting source, -16 500 to 60 000
+ * @param[out] cold_temperature_correction_ft the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: The document gives 5 percent, for sources to 10 000 ft and heights to 5000 ft.
+ * Degenerate cases: Warmer than standard it is negative, which nobody subtracts in practice. No height, no correction.
+ * Errors: A value outside its range.
+ * Source: ICAO Doc 8168 (PANS-OPS) volume I, Part III Section 1 Chapter 4, from memory; it reproduces ICAO's table.
+ *
+ * Example: lubber_cold_temperature_correction_ft(1500.0, -20.0, 0.0, &value) gives 208.7
+ */
+int32_t lubber_cold_temperature_correction_ft(double height_ft,
+                                              double temperature_degc,
+                                              double elevation_ft,
+                                              double *cold_temperature_correction_ft);
+
+/**
+ * `lubber_cold_temperature_correction_ft` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_cold_temperature_correction_ft_n(size_t count,
+                                               const double *height_ft,
+                                               ptrdiff_t height_ft_stride,
+                                               const double *temperature_degc,
+                                               ptrdiff_t temperature_degc_stride,
+                                               const double *elevation_ft,
+                                               ptrdiff_t elevation_ft_stride,
+                                               double *cold_temperature_correction_ft,
+                                               ptrdiff_t cold_temperature_correction_ft_stride,
+                                               int32_t *status);
+
+/**
+ * Cold-temperature correction as the published table has it: rounded up to the next 10 ft.
+ *
+ * The formula of `lubber_cold_temperature_correction_ft` for a source at sea level, rounded up; between the table's
+ * own heights (200 to 5000 ft) and temperatures (10 to -50 degC) likewise. To read off between cells instead, take
+ * `cold_temperature_correction_by_method_ft`.
+ *
+ * @param height_ft charted height above the altimeter setting source, 0 to 20 000
+ * @param temperature_degc temperature at the altimeter setting source, -200 to 200
+ * @param[out] cold_temperature_correction_tabulated_ft the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: All 98 cells of the table.
+ * Degenerate cases: Warmer than 15 degC there is no correction, and none without height.
+ * Errors: A value outside its range.
+ * Source: FAA Aeronautical Information Manual (20 April 2023), TBL 7-3-1, ICAO Cold Temperature Error Table, from ICAO Doc 8168 Vol I (5th ed. 2006),
+ * Table III-1-4-1 b).
+ *
+ * Example: lubber_cold_temperature_correction_tabulated_ft(1500.0, -20.0, &value) gives 210
+ */
+int32_t lubber_cold_temperature_correction_tabulated_ft(double height_ft,
+                                                        double temperature_degc,
+                                                        double *cold_temperature_correction_tabulated_ft);
+
+/**
+ * `lubber_cold_temperature_correction_tabulated_ft` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_cold_temperature_correction_tabulated_ft_n(size_t count,
+                                                         const double *height_ft,
+                                                         ptrdiff_t height_ft_stride,
+                                                         const double *temperature_degc,
+                                                         ptrdiff_t temperature_degc_stride,
+                                                         double *cold_temperature_correction_tabulated_ft,
+                                                         ptrdiff_t cold_temperature_correction_tabulated_ft_stride,
+                                                         int32_t *status);
+
+/**
+ * Cold-temperature correction by the rule of 4 percent for each 10 degC below standard at the source.
+ *
+ * `0.04 H (t_standard - t)/10`.
+ *
+ * @param height_ft charted height above the altimeter setting source, 0 to 20 000
+ * @param temperature_degc temperature at the altimeter setting source, -200 to 200
+ * @param elevation_ft elevation of the altimeter setting source, -16 500 to 60 000
+ * @param[out] cold_temperature_correction_rule_ft the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: As published: on the safe side above -15 degC at the source.
+ * Degenerate cases: Warmer than standard it is negative.
+ * Errors: A value outside its range.
+ * Source: ICAO Doc 8168 (PANS-OPS) volume I, Part III Section 1 Chapter 4, 4.3.1, read in a quotation.
+ *
+ * Example: lubber_cold_temperature_correction_rule_ft(1500.0, -10.0, 0.0, &value) gives 150.0
+ */
+int32_t lubber_cold_temperature_correction_rule_ft(double height_ft,
+                                                   double temperature_degc,
+                                                   double elevation_ft,
+                                                   double *cold_temperature_correction_rule_ft);
+
+/**
+ * `lubber_cold_temperature_correction_rule_ft` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_cold_temperature_correction_rule_ft_n(size_t count,
+                                                    const double *height_ft,
+                                                    ptrdiff_t height_ft_stride,
+                                                    const double *temperature_degc,
+                                                    ptrdiff_t temperature_degc_stride,
+                                                    const double *elevation_ft,
+                                                    ptrdiff_t elevation_ft_stride,
+                                                    double *cold_temperature_correction_rule_ft,
+                                                    ptrdiff_t cold_temperature_correction_rule_ft_stride,
+                                                    int32_t *status);
+
+/**
+ * Cold-temperature correction, exact for air that is as cold against standard all the way up as at the source.
+ *
+ * The indicated height at which the true height is the charted one, less that: the inverse of
+ * `lubber_true_altitude_ft` for a source at standard pressure.
+ *
+ * @param height_ft charted height above the altimeter setting source, 0 to 20 000
+ * @param temperature_degc temperature at the altimeter setting source, -200 to 200
+ * @param elevation_ft elevation of the altimeter setting source, -16 500 to 60 000
+ * @param[out] cold_temperature_correction_exact_ft the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding for such a column.
+ * Degenerate cases: Warmer than standard it is negative. No height, no correction.
+ * Errors: A value outside its range.
+ * Source: Hydrostatic balance with the layers of ICAO Doc 7488/3 (3rd edition 1993).
+ *
+ * Example: lubber_cold_temperature_correction_exact_ft(1500.0, -20.0, 0.0, &value) gives 208.8
+ */
+int32_t lubber_cold_temperature_correction_exact_ft(double height_ft,
+                                                    double temperature_degc,
+                                                    double elevation_ft,
+                                                    double *cold_temperature_correction_exact_ft);
+
+/**
+ * `lubber_cold_temperature_correction_exact_ft` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_cold_temperature_correction_exact_ft_n(size_t count,
+                                                     const double *height_ft,
+                                                     ptrdiff_t height_ft_stride,
+                                                     const double *temperature_degc,
+                                                     ptrdiff_t temperature_degc_stride,
+                                                     const double *elevation_ft,
+                                                     ptrdiff_t elevation_ft_stride,
+                                                     double *cold_temperature_correction_exact_ft,
+                                                     ptrdiff_t cold_temperature_correction_exact_ft_stride,
+                                                     int32_t *status);
+
+/**
  * Signed cross-track and along-track distance of a point from a course, and the point abeam, on the WGS-84 ellipsoid.
  *
  * Abeam, the geodesic to the point stands square to the course; found by Newton's method on its direction.
@@ -5830,6 +4755,108 @@ size_t lubber_on_leg_n(size_t count,
                        double *on_leg,
                        ptrdiff_t on_leg_stride,
                        int32_t *status);
+
+/**
+ * The pressure altitude at which a calibrated airspeed and a Mach number are one speed.
+ *
+ * Where the static pressure is the impact pressure of the calibrated airspeed over the impact ratio of the
+ * Mach number; the temperature plays no part.
+ *
+ * @param cas_kt calibrated airspeed, 0 to 5000
+ * @param mach Mach number, 0 to 10
+ * @param[out] crossover_altitude_ft the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding.
+ * Degenerate cases: Speeds of zero cross nowhere.
+ * Errors: A value outside its range, or no crossover from -5 to 80 km.
+ * Source: The definitions of calibrated airspeed and Mach number, with ICAO Doc 7488/3 (3rd edition 1993).
+ *
+ * Example: lubber_crossover_altitude_ft(300.0, 0.78, &value) gives 29314
+ */
+int32_t lubber_crossover_altitude_ft(double cas_kt, double mach, double *crossover_altitude_ft);
+
+/**
+ * `lubber_crossover_altitude_ft` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_crossover_altitude_ft_n(size_t count,
+                                      const double *cas_kt,
+                                      ptrdiff_t cas_kt_stride,
+                                      const double *mach,
+                                      ptrdiff_t mach_stride,
+                                      double *crossover_altitude_ft,
+                                      ptrdiff_t crossover_altitude_ft_stride,
+                                      int32_t *status);
+
+/**
+ * Density altitude: where the standard atmosphere has the density of the air.
+ *
+ * In closed form within each layer, density going with `(T/T_b)^(-g/(L R) - 1)`.
+ *
+ * @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
+ * @param temperature_degc static air temperature, -200 to 200
+ * @param[out] density_altitude_ft the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding, for dry air. Moisture makes air lighter: at 35 degC and saturated, 700 ft more at sea level.
+ * Degenerate cases: In standard air it is the pressure altitude.
+ * Errors: A value outside its range, a deviation beyond 150 K, or a density altitude outside -5 to 80 km.
+ * Source: ICAO Doc 7488/3, Manual of the ICAO Standard Atmosphere, 3rd edition 1993.
+ *
+ * Example: lubber_density_altitude_ft(6000.0, 13.0, &value) gives 7147
+ */
+int32_t lubber_density_altitude_ft(double pressure_altitude_ft, double temperature_degc, double *density_altitude_ft);
+
+/**
+ * `lubber_density_altitude_ft` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_density_altitude_ft_n(size_t count,
+                                    const double *pressure_altitude_ft,
+                                    ptrdiff_t pressure_altitude_ft_stride,
+                                    const double *temperature_degc,
+                                    ptrdiff_t temperature_degc_stride,
+                                    double *density_altitude_ft,
+                                    ptrdiff_t density_altitude_ft_stride,
+                                    int32_t *status);
+
+/**
+ * Density altitude by the rule of 120 ft for each degree above standard.
+ *
+ * `Hp + 120 (t - (15 - 2 Hp/1000))` with the pressure altitude `Hp`. `lubber_density_altitude_ft` is exact.
+ *
+ * @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
+ * @param temperature_degc static air temperature, -200 to 200
+ * @param[out] density_altitude_rule_ft the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Too much by up to 65 ft within 10 K of standard, 160 ft within 20 K and 300 ft within 30 K, to 10 000 ft.
+ * Degenerate cases: None in the range.
+ * Errors: A value outside its range, or a density altitude outside -5 to 80 km.
+ * Source: Common practice.
+ *
+ * Example: lubber_density_altitude_rule_ft(6000.0, 13.0, &value) gives 7200
+ */
+int32_t lubber_density_altitude_rule_ft(double pressure_altitude_ft,
+                                        double temperature_degc,
+                                        double *density_altitude_rule_ft);
+
+/**
+ * `lubber_density_altitude_rule_ft` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_density_altitude_rule_ft_n(size_t count,
+                                         const double *pressure_altitude_ft,
+                                         ptrdiff_t pressure_altitude_ft_stride,
+                                         const double *temperature_degc,
+                                         ptrdiff_t temperature_degc_stride,
+                                         double *density_altitude_rule_ft,
+                                         ptrdiff_t density_altitude_rule_ft_stride,
+                                         int32_t *status);
 
 /**
  * The heading at one bearing of a DME arc in a wind, where the bearing pointer then stands, and the bank that keeps to the arc.
@@ -6655,6 +5682,816 @@ size_t lubber_straight_line_n(size_t count,
                               int32_t *status);
 
 /**
+ * Equivalent airspeed from true airspeed.
+ *
+ * `Ve = V sqrt(density/density at standard sea level)`.
+ *
+ * @param tas_kt true airspeed, 0 to 5000
+ * @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
+ * @param isa_deviation_k warmer than standard by this, -150 to 150
+ * @param[out] eas_from_tas_kt the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
+ * Degenerate cases: Zero gives zero.
+ * Errors: A value outside its range, or a result beyond 5000 kt or Mach 10.
+ * Source: The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA Report 1135 (1953)
+ * for the pitot pressure above Mach 1.
+ *
+ * Example: lubber_eas_from_tas_kt(450.0, 35000.0, 0.0, &value) gives 250.50
+ */
+int32_t lubber_eas_from_tas_kt(double tas_kt,
+                               double pressure_altitude_ft,
+                               double isa_deviation_k,
+                               double *eas_from_tas_kt);
+
+/**
+ * `lubber_eas_from_tas_kt` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_eas_from_tas_kt_n(size_t count,
+                                const double *tas_kt,
+                                ptrdiff_t tas_kt_stride,
+                                const double *pressure_altitude_ft,
+                                ptrdiff_t pressure_altitude_ft_stride,
+                                const double *isa_deviation_k,
+                                ptrdiff_t isa_deviation_k_stride,
+                                double *eas_from_tas_kt,
+                                ptrdiff_t eas_from_tas_kt_stride,
+                                int32_t *status);
+
+/**
+ * True airspeed from equivalent airspeed: the inverse of `lubber_eas_from_tas_kt`.
+ *
+ * `V = Ve sqrt(density at standard sea level/density)`.
+ *
+ * @param eas_kt equivalent airspeed, 0 to 5000
+ * @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
+ * @param isa_deviation_k warmer than standard by this, -150 to 150
+ * @param[out] tas_from_eas_kt the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
+ * Degenerate cases: Zero gives zero.
+ * Errors: A value outside its range, or a result beyond 5000 kt or Mach 10.
+ * Source: The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA Report 1135 (1953)
+ * for the pitot pressure above Mach 1.
+ *
+ * Example: lubber_tas_from_eas_kt(250.0, 35000.0, 0.0, &value) gives 449.10
+ */
+int32_t lubber_tas_from_eas_kt(double eas_kt,
+                               double pressure_altitude_ft,
+                               double isa_deviation_k,
+                               double *tas_from_eas_kt);
+
+/**
+ * `lubber_tas_from_eas_kt` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_tas_from_eas_kt_n(size_t count,
+                                const double *eas_kt,
+                                ptrdiff_t eas_kt_stride,
+                                const double *pressure_altitude_ft,
+                                ptrdiff_t pressure_altitude_ft_stride,
+                                const double *isa_deviation_k,
+                                ptrdiff_t isa_deviation_k_stride,
+                                double *tas_from_eas_kt,
+                                ptrdiff_t tas_from_eas_kt_stride,
+                                int32_t *status);
+
+/**
+ * Equivalent airspeed from calibrated airspeed: less by the effect of compressibility.
+ *
+ * `Ve = M a0 sqrt(p/p0)` with the Mach number of `lubber_mach_from_cas`; the temperature plays no part.
+ *
+ * @param cas_kt calibrated airspeed, 0 to 5000
+ * @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
+ * @param[out] eas_from_cas_kt the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
+ * Degenerate cases: Zero gives zero.
+ * Errors: A value outside its range, or a result beyond 5000 kt or Mach 10.
+ * Source: The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA Report 1135 (1953)
+ * for the pitot pressure above Mach 1.
+ *
+ * Example: lubber_eas_from_cas_kt(280.0, 35000.0, &value) gives 263.55
+ */
+int32_t lubber_eas_from_cas_kt(double cas_kt, double pressure_altitude_ft, double *eas_from_cas_kt);
+
+/**
+ * `lubber_eas_from_cas_kt` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_eas_from_cas_kt_n(size_t count,
+                                const double *cas_kt,
+                                ptrdiff_t cas_kt_stride,
+                                const double *pressure_altitude_ft,
+                                ptrdiff_t pressure_altitude_ft_stride,
+                                double *eas_from_cas_kt,
+                                ptrdiff_t eas_from_cas_kt_stride,
+                                int32_t *status);
+
+/**
+ * Calibrated airspeed from equivalent airspeed: the inverse of `lubber_eas_from_cas_kt`.
+ *
+ * `M = Ve/(a0 sqrt(p/p0))`, and the calibrated airspeed of that Mach number.
+ *
+ * @param eas_kt equivalent airspeed, 0 to 5000
+ * @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
+ * @param[out] cas_from_eas_kt the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
+ * Degenerate cases: Zero gives zero.
+ * Errors: A value outside its range, or a result beyond 5000 kt or Mach 10.
+ * Source: The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA Report 1135 (1953)
+ * for the pitot pressure above Mach 1.
+ *
+ * Example: lubber_cas_from_eas_kt(250.0, 35000.0, &value) gives 264.09
+ */
+int32_t lubber_cas_from_eas_kt(double eas_kt, double pressure_altitude_ft, double *cas_from_eas_kt);
+
+/**
+ * `lubber_cas_from_eas_kt` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_cas_from_eas_kt_n(size_t count,
+                                const double *eas_kt,
+                                ptrdiff_t eas_kt_stride,
+                                const double *pressure_altitude_ft,
+                                ptrdiff_t pressure_altitude_ft_stride,
+                                double *cas_from_eas_kt,
+                                ptrdiff_t cas_from_eas_kt_stride,
+                                int32_t *status);
+
+/**
+ * Equivalent airspeed from Mach number.
+ *
+ * `Ve = M a0 sqrt(p/p0)`.
+ *
+ * @param mach Mach number, 0 to 10
+ * @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
+ * @param[out] eas_from_mach_kt the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
+ * Degenerate cases: Zero gives zero.
+ * Errors: A value outside its range, or a result beyond 5000 kt or Mach 10.
+ * Source: The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA Report 1135 (1953)
+ * for the pitot pressure above Mach 1.
+ *
+ * Example: lubber_eas_from_mach_kt(0.78, 35000.0, &value) gives 250.28
+ */
+int32_t lubber_eas_from_mach_kt(double mach, double pressure_altitude_ft, double *eas_from_mach_kt);
+
+/**
+ * `lubber_eas_from_mach_kt` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_eas_from_mach_kt_n(size_t count,
+                                 const double *mach,
+                                 ptrdiff_t mach_stride,
+                                 const double *pressure_altitude_ft,
+                                 ptrdiff_t pressure_altitude_ft_stride,
+                                 double *eas_from_mach_kt,
+                                 ptrdiff_t eas_from_mach_kt_stride,
+                                 int32_t *status);
+
+/**
+ * Mach number from equivalent airspeed.
+ *
+ * `M = Ve/(a0 sqrt(p/p0))`.
+ *
+ * @param eas_kt equivalent airspeed, 0 to 5000
+ * @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
+ * @param[out] mach_from_eas the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
+ * Degenerate cases: Zero gives zero.
+ * Errors: A value outside its range, or a result beyond Mach 10.
+ * Source: The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA Report 1135 (1953)
+ * for the pitot pressure above Mach 1.
+ *
+ * Example: lubber_mach_from_eas(250.0, 35000.0, &value) gives 0.7791
+ */
+int32_t lubber_mach_from_eas(double eas_kt, double pressure_altitude_ft, double *mach_from_eas);
+
+/**
+ * `lubber_mach_from_eas` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_mach_from_eas_n(size_t count,
+                              const double *eas_kt,
+                              ptrdiff_t eas_kt_stride,
+                              const double *pressure_altitude_ft,
+                              ptrdiff_t pressure_altitude_ft_stride,
+                              double *mach_from_eas,
+                              ptrdiff_t mach_from_eas_stride,
+                              int32_t *status);
+
+/**
+ * How far a radial's error leads aside at a distance from the station.
+ *
+ * `R sin(d / R) error` on a sphere of the mean radius, with the error in radians; in the plane `d error`.
+ *
+ * @param distance_nm distance from the station along the ground, above 0 to 5000
+ * @param radial_error_deg error of the radial, 0 to 90
+ * @param[out] radial_error_across_nm the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Exact on the sphere along the arc; the ellipsoid moves it by less than 0.6 percent.
+ * Degenerate cases: None in the range.
+ * Errors: A value outside its range.
+ * Source: Derived.
+ *
+ * Example: lubber_radial_error_across_nm(40.0, 4.5, &value) gives 3.14
+ */
+int32_t lubber_radial_error_across_nm(double distance_nm, double radial_error_deg, double *radial_error_across_nm);
+
+/**
+ * `lubber_radial_error_across_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_radial_error_across_nm_n(size_t count,
+                                       const double *distance_nm,
+                                       ptrdiff_t distance_nm_stride,
+                                       const double *radial_error_deg,
+                                       ptrdiff_t radial_error_deg_stride,
+                                       double *radial_error_across_nm,
+                                       ptrdiff_t radial_error_across_nm_stride,
+                                       int32_t *status);
+
+/**
+ * How far a DME's error leads along the ground at a distance from the station.
+ *
+ * `error slant / ((R + h) sin(d / R))` on a sphere of the mean radius, in the plane `error slant / d`.
+ *
+ * @param distance_nm distance from the station along the ground, above 0 to 5000
+ * @param dme_error_nm error of the slant range, 0 to 1000
+ * @param height_ft height above the station's antenna, -60 000 to 400 000
+ * @param[out] dme_error_along_nm the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Exact on the sphere for small errors; the ellipsoid moves it by less than 0.6 percent.
+ * Degenerate cases: It grows without bound toward the station: overhead DME tells nothing of the place.
+ * Errors: A value outside its range.
+ * Source: Derived from the slant range of `slant_range_nm`.
+ *
+ * Example: lubber_dme_error_along_nm(3.0, 0.2, 36000.0, &value) gives 0.44
+ */
+int32_t lubber_dme_error_along_nm(double distance_nm,
+                                  double dme_error_nm,
+                                  double height_ft,
+                                  double *dme_error_along_nm);
+
+/**
+ * `lubber_dme_error_along_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_dme_error_along_nm_n(size_t count,
+                                   const double *distance_nm,
+                                   ptrdiff_t distance_nm_stride,
+                                   const double *dme_error_nm,
+                                   ptrdiff_t dme_error_nm_stride,
+                                   const double *height_ft,
+                                   ptrdiff_t height_ft_stride,
+                                   double *dme_error_along_nm,
+                                   ptrdiff_t dme_error_along_nm_stride,
+                                   int32_t *status);
+
+/**
+ * The error of a fix from two radials.
+ *
+ * An error across one line moves the fix along the other: the covariance is `(s1^2 p2 p2' + s2^2 p1 p1') / sin^2(crossing angle)`, with `s` the standard
+ * deviations across the lines and `p` the unit vectors along them.
+ *
+ * @param first_radial_deg direction of the first radial at the fix, away from its station, any finite number
+ * @param first_distance_nm distance from the first station along the ground, above 0 to 5000
+ * @param second_radial_deg direction of the second radial at the fix, against the same north, any finite number
+ * @param second_distance_nm distance from the second station along the ground, above 0 to 5000
+ * @param first_error_deg standard deviation of the first radial, half a published tolerance, 0 to 90
+ * @param second_error_deg standard deviation of the second radial, 0 to 90
+ * @param track_deg the track, against the same north, any finite number
+ * @param[out] semi_major_nm Standard deviation along the long axis of the error ellipse; may be NULL
+ * @param[out] semi_minor_nm Standard deviation along its short axis; may be NULL
+ * @param[out] major_axis_deg Direction of the long axis, 0 to 180; may be NULL
+ * @param[out] north_nm Standard deviation by north; may be NULL
+ * @param[out] east_nm Standard deviation by east; may be NULL
+ * @param[out] correlation Correlation of the errors by north and by east, -1 to 1: with the two deviations the whole covariance; may be NULL
+ * @param[out] along_track_nm Standard deviation along the track; may be NULL
+ * @param[out] across_track_nm Standard deviation across the track; may be NULL
+ * @param[out] root_mean_square_nm Root mean square distance of the fix from the place; twice of it holds 95 to 98 percent; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding error for straight lines; it holds while the errors are small against the distances.
+ * Degenerate cases: Without error in either line the ellipse is a point. Directions of two stations have to be brought to one north.
+ * Errors: A value outside its range, or radials that do not cross.
+ * Source: Derived: the covariance of the solution of two linear equations.
+ *
+ * Example: lubber_fix_of_two_radials(70.0, 40.0, 340.0, 20.0, 2.25, 2.25, 70.0, NULL, NULL, NULL, NULL, NULL, NULL, NULL, &value, NULL) gives 1.57
+ */
+int32_t lubber_fix_of_two_radials(double first_radial_deg,
+                                  double first_distance_nm,
+                                  double second_radial_deg,
+                                  double second_distance_nm,
+                                  double first_error_deg,
+                                  double second_error_deg,
+                                  double track_deg,
+                                  double *semi_major_nm,
+                                  double *semi_minor_nm,
+                                  double *major_axis_deg,
+                                  double *north_nm,
+                                  double *east_nm,
+                                  double *correlation,
+                                  double *along_track_nm,
+                                  double *across_track_nm,
+                                  double *root_mean_square_nm);
+
+/**
+ * `lubber_fix_of_two_radials` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_fix_of_two_radials_n(size_t count,
+                                   const double *first_radial_deg,
+                                   ptrdiff_t first_radial_deg_stride,
+                                   const double *first_distance_nm,
+                                   ptrdiff_t first_distance_nm_stride,
+                                   const double *second_radial_deg,
+                                   ptrdiff_t second_radial_deg_stride,
+                                   const double *second_distance_nm,
+                                   ptrdiff_t second_distance_nm_stride,
+                                   const double *first_error_deg,
+                                   ptrdiff_t first_error_deg_stride,
+                                   const double *second_error_deg,
+                                   ptrdiff_t second_error_deg_stride,
+                                   const double *track_deg,
+                                   ptrdiff_t track_deg_stride,
+                                   double *semi_major_nm,
+                                   ptrdiff_t semi_major_nm_stride,
+                                   double *semi_minor_nm,
+                                   ptrdiff_t semi_minor_nm_stride,
+                                   double *major_axis_deg,
+                                   ptrdiff_t major_axis_deg_stride,
+                                   double *north_nm,
+                                   ptrdiff_t north_nm_stride,
+                                   double *east_nm,
+                                   ptrdiff_t east_nm_stride,
+                                   double *correlation,
+                                   ptrdiff_t correlation_stride,
+                                   double *along_track_nm,
+                                   ptrdiff_t along_track_nm_stride,
+                                   double *across_track_nm,
+                                   ptrdiff_t across_track_nm_stride,
+                                   double *root_mean_square_nm,
+                                   ptrdiff_t root_mean_square_nm_stride,
+                                   int32_t *status);
+
+/**
+ * The error of a fix from a radial and a DME, of one station or of two.
+ *
+ * As `fix_of_two_radials`; the line of the DME runs across the bearing from its station, and its error along the ground is that of `dme_error_along_nm`.
+ *
+ * @param radial_deg direction of the radial at the fix, away from its station, any finite number
+ * @param radial_distance_nm distance from the radial's station along the ground, above 0 to 5000
+ * @param dme_bearing_deg direction from the DME station at the fix, against the same north; the radial, if it is one station
+ * @param dme_distance_nm distance from the DME station along the ground, above 0 to 5000
+ * @param radial_error_deg standard deviation of the radial, half a published tolerance, 0 to 90
+ * @param dme_error_nm standard deviation of the slant range, half a published tolerance, 0 to 1000
+ * @param height_ft height above the DME station's antenna, -60 000 to 400 000
+ * @param track_deg the track, against the same north, any finite number
+ * @param[out] semi_major_nm Standard deviation along the long axis of the error ellipse; may be NULL
+ * @param[out] semi_minor_nm Standard deviation along its short axis; may be NULL
+ * @param[out] major_axis_deg Direction of the long axis, 0 to 180; may be NULL
+ * @param[out] north_nm Standard deviation by north; may be NULL
+ * @param[out] east_nm Standard deviation by east; may be NULL
+ * @param[out] correlation Correlation of the errors by north and by east, -1 to 1: with the two deviations the whole covariance; may be NULL
+ * @param[out] along_track_nm Standard deviation along the track; may be NULL
+ * @param[out] across_track_nm Standard deviation across the track; may be NULL
+ * @param[out] root_mean_square_nm Root mean square distance of the fix from the place; twice of it holds 95 to 98 percent; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: As `fix_of_two_radials`.
+ * Degenerate cases: Toward the DME station its error along the ground grows without bound.
+ * Errors: A value outside its range, or a radial square to the bearing from the DME station, whose line runs along it.
+ * Source: Derived, as `fix_of_two_radials`.
+ *
+ * Example: lubber_fix_of_radial_and_dme(70.0, 40.0, 70.0, 40.0, 2.25, 0.1, 31000.0, 70.0, &value, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL) gives 1.57
+ */
+int32_t lubber_fix_of_radial_and_dme(double radial_deg,
+                                     double radial_distance_nm,
+                                     double dme_bearing_deg,
+                                     double dme_distance_nm,
+                                     double radial_error_deg,
+                                     double dme_error_nm,
+                                     double height_ft,
+                                     double track_deg,
+                                     double *semi_major_nm,
+                                     double *semi_minor_nm,
+                                     double *major_axis_deg,
+                                     double *north_nm,
+                                     double *east_nm,
+                                     double *correlation,
+                                     double *along_track_nm,
+                                     double *across_track_nm,
+                                     double *root_mean_square_nm);
+
+/**
+ * `lubber_fix_of_radial_and_dme` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_fix_of_radial_and_dme_n(size_t count,
+                                      const double *radial_deg,
+                                      ptrdiff_t radial_deg_stride,
+                                      const double *radial_distance_nm,
+                                      ptrdiff_t radial_distance_nm_stride,
+                                      const double *dme_bearing_deg,
+                                      ptrdiff_t dme_bearing_deg_stride,
+                                      const double *dme_distance_nm,
+                                      ptrdiff_t dme_distance_nm_stride,
+                                      const double *radial_error_deg,
+                                      ptrdiff_t radial_error_deg_stride,
+                                      const double *dme_error_nm,
+                                      ptrdiff_t dme_error_nm_stride,
+                                      const double *height_ft,
+                                      ptrdiff_t height_ft_stride,
+                                      const double *track_deg,
+                                      ptrdiff_t track_deg_stride,
+                                      double *semi_major_nm,
+                                      ptrdiff_t semi_major_nm_stride,
+                                      double *semi_minor_nm,
+                                      ptrdiff_t semi_minor_nm_stride,
+                                      double *major_axis_deg,
+                                      ptrdiff_t major_axis_deg_stride,
+                                      double *north_nm,
+                                      ptrdiff_t north_nm_stride,
+                                      double *east_nm,
+                                      ptrdiff_t east_nm_stride,
+                                      double *correlation,
+                                      ptrdiff_t correlation_stride,
+                                      double *along_track_nm,
+                                      ptrdiff_t along_track_nm_stride,
+                                      double *across_track_nm,
+                                      ptrdiff_t across_track_nm_stride,
+                                      double *root_mean_square_nm,
+                                      ptrdiff_t root_mean_square_nm_stride,
+                                      int32_t *status);
+
+/**
+ * The error of a fix from two DME.
+ *
+ * As `fix_of_two_radials`, with the lines across the bearings from the stations.
+ *
+ * @param first_bearing_deg direction from the first station at the fix, any finite number
+ * @param first_distance_nm distance from the first station along the ground, above 0 to 5000
+ * @param second_bearing_deg direction from the second station at the fix, against the same north, any finite number
+ * @param second_distance_nm distance from the second station along the ground, above 0 to 5000
+ * @param first_error_nm standard deviation of the first slant range, half a published tolerance, 0 to 1000
+ * @param second_error_nm standard deviation of the second slant range, 0 to 1000
+ * @param first_height_ft height above the first antenna, -60 000 to 400 000
+ * @param second_height_ft height above the second antenna, -60 000 to 400 000
+ * @param track_deg the track, against the same north, any finite number
+ * @param[out] semi_major_nm Standard deviation along the long axis of the error ellipse; may be NULL
+ * @param[out] semi_minor_nm Standard deviation along its short axis; may be NULL
+ * @param[out] major_axis_deg Direction of the long axis, 0 to 180; may be NULL
+ * @param[out] north_nm Standard deviation by north; may be NULL
+ * @param[out] east_nm Standard deviation by east; may be NULL
+ * @param[out] correlation Correlation of the errors by north and by east, -1 to 1: with the two deviations the whole covariance; may be NULL
+ * @param[out] along_track_nm Standard deviation along the track; may be NULL
+ * @param[out] across_track_nm Standard deviation across the track; may be NULL
+ * @param[out] root_mean_square_nm Root mean square distance of the fix from the place; twice of it holds 95 to 98 percent; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: As `fix_of_two_radials`.
+ * Degenerate cases: Two DME give two fixes, alike in their error; which one is meant is not asked here.
+ * Errors: A value outside its range, or stations in line with the fix.
+ * Source: Derived, as `fix_of_two_radials`.
+ *
+ * Example: lubber_fix_of_two_dme(70.0, 40.0, 130.0, 55.0, 0.1, 0.1, 0.0, 0.0, 0.0, &value, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL) gives 0.141
+ */
+int32_t lubber_fix_of_two_dme(double first_bearing_deg,
+                              double first_distance_nm,
+                              double second_bearing_deg,
+                              double second_distance_nm,
+                              double first_error_nm,
+                              double second_error_nm,
+                              double first_height_ft,
+                              double second_height_ft,
+                              double track_deg,
+                              double *semi_major_nm,
+                              double *semi_minor_nm,
+                              double *major_axis_deg,
+                              double *north_nm,
+                              double *east_nm,
+                              double *correlation,
+                              double *along_track_nm,
+                              double *across_track_nm,
+                              double *root_mean_square_nm);
+
+/**
+ * `lubber_fix_of_two_dme` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_fix_of_two_dme_n(size_t count,
+                               const double *first_bearing_deg,
+                               ptrdiff_t first_bearing_deg_stride,
+                               const double *first_distance_nm,
+                               ptrdiff_t first_distance_nm_stride,
+                               const double *second_bearing_deg,
+                               ptrdiff_t second_bearing_deg_stride,
+                               const double *second_distance_nm,
+                               ptrdiff_t second_distance_nm_stride,
+                               const double *first_error_nm,
+                               ptrdiff_t first_error_nm_stride,
+                               const double *second_error_nm,
+                               ptrdiff_t second_error_nm_stride,
+                               const double *first_height_ft,
+                               ptrdiff_t first_height_ft_stride,
+                               const double *second_height_ft,
+                               ptrdiff_t second_height_ft_stride,
+                               const double *track_deg,
+                               ptrdiff_t track_deg_stride,
+                               double *semi_major_nm,
+                               ptrdiff_t semi_major_nm_stride,
+                               double *semi_minor_nm,
+                               ptrdiff_t semi_minor_nm_stride,
+                               double *major_axis_deg,
+                               ptrdiff_t major_axis_deg_stride,
+                               double *north_nm,
+                               ptrdiff_t north_nm_stride,
+                               double *east_nm,
+                               ptrdiff_t east_nm_stride,
+                               double *correlation,
+                               ptrdiff_t correlation_stride,
+                               double *along_track_nm,
+                               ptrdiff_t along_track_nm_stride,
+                               double *across_track_nm,
+                               ptrdiff_t across_track_nm_stride,
+                               double *root_mean_square_nm,
+                               ptrdiff_t root_mean_square_nm_stride,
+                               int32_t *status);
+
+/**
+ * The factor by which an ellipse of one standard deviation grows to hold a share of all fixes.
+ *
+ * `sqrt(-2 ln(1 - p))`.
+ *
+ * @param confidence the share, above 0 below 1
+ * @param[out] ellipse_factor the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding error, for normal errors.
+ * Degenerate cases: One standard deviation holds 39 percent of the fixes, where along a line it holds 68.
+ * Errors: A value outside its range.
+ * Source: The distribution of the radius of two independent normal errors (Rayleigh); derived.
+ *
+ * Example: lubber_ellipse_factor(0.95, &value) gives 2.448
+ */
+int32_t lubber_ellipse_factor(double confidence, double *ellipse_factor);
+
+/**
+ * `lubber_ellipse_factor` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_ellipse_factor_n(size_t count,
+                               const double *confidence,
+                               ptrdiff_t confidence_stride,
+                               double *ellipse_factor,
+                               ptrdiff_t ellipse_factor_stride,
+                               int32_t *status);
+
+/**
+ * A true direction counted from the north of a grid.
+ *
+ * `true - convergence`, 0 to 360.
+ *
+ * @param true_deg true direction, any finite number
+ * @param convergence_deg angle from true to grid north at the place, positive east, -180 to 180
+ * @param[out] grid_from_true_deg the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding.
+ * Degenerate cases: None.
+ * Errors: A value outside its range.
+ * Source: The definition of convergence.
+ *
+ * Example: lubber_grid_from_true_deg(90.0, 30.0, &value) gives 60
+ */
+int32_t lubber_grid_from_true_deg(double true_deg, double convergence_deg, double *grid_from_true_deg);
+
+/**
+ * `lubber_grid_from_true_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_grid_from_true_deg_n(size_t count,
+                                   const double *true_deg,
+                                   ptrdiff_t true_deg_stride,
+                                   const double *convergence_deg,
+                                   ptrdiff_t convergence_deg_stride,
+                                   double *grid_from_true_deg,
+                                   ptrdiff_t grid_from_true_deg_stride,
+                                   int32_t *status);
+
+/**
+ * A direction of a grid counted from true north.
+ *
+ * `grid + convergence`, 0 to 360.
+ *
+ * @param grid_deg direction from the grid's north, any finite number
+ * @param convergence_deg angle from true to grid north at the place, positive east, -180 to 180
+ * @param[out] true_from_grid_deg the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding.
+ * Degenerate cases: None.
+ * Errors: A value outside its range.
+ * Source: The definition of convergence.
+ *
+ * Example: lubber_true_from_grid_deg(60.0, 30.0, &value) gives 90
+ */
+int32_t lubber_true_from_grid_deg(double grid_deg, double convergence_deg, double *true_from_grid_deg);
+
+/**
+ * `lubber_true_from_grid_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_true_from_grid_deg_n(size_t count,
+                                   const double *grid_deg,
+                                   ptrdiff_t grid_deg_stride,
+                                   const double *convergence_deg,
+                                   ptrdiff_t convergence_deg_stride,
+                                   double *true_from_grid_deg,
+                                   ptrdiff_t true_from_grid_deg_stride,
+                                   int32_t *status);
+
+/**
+ * The angle from true north to the north of the polar grid, positive east.
+ *
+ * The longitude in the north, its negative in the south: the grid's north is the direction in which the meridian of Greenwich runs north.
+ *
+ * @param lat_deg latitude, -90 to 90; its sign tells the pole
+ * @param lon_deg longitude, any finite number
+ * @param[out] polar_grid_convergence_deg the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding.
+ * Degenerate cases: Off the polar regions the grid is not used. At a pole the convergence goes with the longitude given.
+ * Errors: A value outside its range.
+ * Source: The grid of the Universal Polar Stereographic projection; grid variation of the World Magnetic Model.
+ *
+ * Example: lubber_polar_grid_convergence_deg(80.0, 30.0, &value) gives 30
+ */
+int32_t lubber_polar_grid_convergence_deg(double lat_deg,
+                                          double lon_deg,
+                                          double *polar_grid_convergence_deg);
+
+/**
+ * `lubber_polar_grid_convergence_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_polar_grid_convergence_deg_n(size_t count,
+                                           const double *lat_deg,
+                                           ptrdiff_t lat_deg_stride,
+                                           const double *lon_deg,
+                                           ptrdiff_t lon_deg_stride,
+                                           double *polar_grid_convergence_deg,
+                                           ptrdiff_t polar_grid_convergence_deg_stride,
+                                           int32_t *status);
+
+/**
+ * The angle from true north to the north of a chart on Lambert's conformal cone, positive east.
+ *
+ * `n (longitude - meridian)`, the difference reduced to half a circle either way, with the constant of the cone n from the parallels on WGS-84.
+ *
+ * @param lon_deg longitude, any finite number
+ * @param meridian_lon_deg longitude of the meridian whose north is the chart's, any finite number
+ * @param parallel1_lat_deg one standard parallel, -90 to 90
+ * @param parallel2_lat_deg the other, or the same again, -90 to 90
+ * @param[out] lambert_grid_convergence_deg the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding.
+ * Degenerate cases: Parallels as far north as south make a cylinder: 0. With a pole for a parallel it is the polar grid.
+ * Errors: A value outside its range.
+ * Source: J. P. Snyder, Map Projections: A Working Manual, US Geological Survey Professional Paper 1395 (1987), equations 14-4, 15-8.
+ *
+ * Example: lubber_lambert_grid_convergence_deg(-86.0, -96.0, 33.0, 45.0, &value) gives 6.30
+ */
+int32_t lubber_lambert_grid_convergence_deg(double lon_deg,
+                                            double meridian_lon_deg,
+                                            double parallel1_lat_deg,
+                                            double parallel2_lat_deg,
+                                            double *lambert_grid_convergence_deg);
+
+/**
+ * `lubber_lambert_grid_convergence_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_lambert_grid_convergence_deg_n(size_t count,
+                                             const double *lon_deg,
+                                             ptrdiff_t lon_deg_stride,
+                                             const double *meridian_lon_deg,
+                                             ptrdiff_t meridian_lon_deg_stride,
+                                             const double *parallel1_lat_deg,
+                                             ptrdiff_t parallel1_lat_deg_stride,
+                                             const double *parallel2_lat_deg,
+                                             ptrdiff_t parallel2_lat_deg_stride,
+                                             double *lambert_grid_convergence_deg,
+                                             ptrdiff_t lambert_grid_convergence_deg_stride,
+                                             int32_t *status);
+
+/**
+ * The angle from true north to the north of a map on the transverse Mercator projection, positive east.
+ *
+ * On a sphere `atan(tan(l) sin(lat))`, `l` the longitude from the meridian; on WGS-84 with the conformal latitude and Krueger's series.
+ *
+ * @param lat_deg latitude, -90 to 90
+ * @param lon_deg longitude, any finite number
+ * @param meridian_lon_deg longitude of the meridian whose north is the map's, within 60 degrees of `lon_deg`
+ * @param[out] transverse_grid_convergence_deg the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: 1e-13 degrees to 35 degrees from the meridian, 1e-11 to 45, 1e-9 to 60.
+ * Degenerate cases: Zero on the meridian and on the equator. At a pole it goes with the longitude given.
+ * Errors: A value outside its range, a place beyond 60 degrees from the meridian.
+ * Source: C. F. F. Karney, Transverse Mercator with an accuracy of a few nanometers, Journal of Geodesy 85 (2011) 475-485, equations 7 to 11, 23 to 25.
+ *
+ * Example: lubber_transverse_grid_convergence_deg(60.0, -6.0, -9.0, &value) gives 2.5987
+ */
+int32_t lubber_transverse_grid_convergence_deg(double lat_deg,
+                                               double lon_deg,
+                                               double meridian_lon_deg,
+                                               double *transverse_grid_convergence_deg);
+
+/**
+ * `lubber_transverse_grid_convergence_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_transverse_grid_convergence_deg_n(size_t count,
+                                                const double *lat_deg,
+                                                ptrdiff_t lat_deg_stride,
+                                                const double *lon_deg,
+                                                ptrdiff_t lon_deg_stride,
+                                                const double *meridian_lon_deg,
+                                                ptrdiff_t meridian_lon_deg_stride,
+                                                double *transverse_grid_convergence_deg,
+                                                ptrdiff_t transverse_grid_convergence_deg_stride,
+                                                int32_t *status);
+
+/**
+ * The meridian of the zone of the Universal Transverse Mercator grid in which a place lies.
+ *
+ * Zones are 6 degrees wide, but for those that are widened about Norway and Svalbard; a place between two belongs to the eastern one.
+ *
+ * @param lat_deg latitude, -90 to 90
+ * @param lon_deg longitude, any finite number
+ * @param[out] utm_meridian_deg the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Exact.
+ * Degenerate cases: The grid is laid out from 80 degrees south to 84 north; toward the poles the zones go on, and the polar grid is used.
+ * Errors: A value outside its range.
+ * Source: NGA.STND.0037_2.0.0_GRIDS, Universal Grids and Grid Reference Systems (2014), section 3 (from memory).
+ *
+ * Example: lubber_utm_meridian_deg(60.0, -10.0, &value) gives -9
+ */
+int32_t lubber_utm_meridian_deg(double lat_deg,
+                                double lon_deg,
+                                double *utm_meridian_deg);
+
+/**
+ * `lubber_utm_meridian_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_utm_meridian_deg_n(size_t count,
+                                 const double *lat_deg,
+                                 ptrdiff_t lat_deg_stride,
+                                 const double *lon_deg,
+                                 ptrdiff_t lon_deg_stride,
+                                 double *utm_meridian_deg,
+                                 ptrdiff_t utm_meridian_deg_stride,
+                                 int32_t *status);
+
+/**
  * How to enter a holding pattern, by the sector in which the heading lies.
  *
  * With the angle from the heading to the outbound course counted positive to the side of the turns: from 0 to 70
@@ -6853,217 +6690,6 @@ size_t lubber_holding_turn_n(size_t count,
                              int32_t *status);
 
 /**
- * The holding pattern that closes in a steady wind, exactly: outbound heading, times and size.
- *
- * A turn with its roll over the fix onto the outbound heading, straight outbound, a turn that ends on the inbound
- * course, and that course to the fix; over the ground wind times duration is added to each. The outbound heading is
- * the one for which the sum is nothing.
- *
- * @param inbound_course_deg course flown to the fix, any finite number
- * @param side which way the turns go: LUBBER_HOLDING_SIDE_RIGHT, LUBBER_HOLDING_SIDE_LEFT
- * @param timed the leg whose time is given, and where its clock starts: LUBBER_TIMED_LEG_INBOUND, LUBBER_TIMED_LEG_OUTBOUND, LUBBER_TIMED_LEG_OUTBOUND_FROM_LEVEL
- * @param time_s time of that leg, 0 to 3600
- * @param true_airspeed_kt true airspeed, above 0 to 5000
- * @param wind_from_deg where the wind blows from, against the same north
- * @param wind_speed_kt speed of the wind, 0 to 1000
- * @param bank_limit_deg greatest bank, above 0 below 90
- * @param turn_rate_limit_deg_per_s greatest rate of turn, above 0
- * @param roll_rate_deg_per_s rate of roll, above 0, infinite for an instant roll
- * @param[out] outbound_heading_deg Heading to fly outbound; may be NULL
- * @param[out] outbound_correction_deg Outbound heading less the reciprocal of the inbound course, right positive; may be NULL
- * @param[out] inbound_correction_deg Inbound heading less inbound course, right positive; may be NULL
- * @param[out] drift_factor By what the inbound correction has to be multiplied, and its side changed, to give the outbound one; NaN without an inbound correction; may be NULL
- * @param[out] outbound_time_s Time straight outbound, from wings level to the turn inbound; may be NULL
- * @param[out] outbound_clock_s Time on the outbound clock: from abeam the fix, or from wings level where the fix is passed abeam in the turn; may be NULL
- * @param[out] inbound_time_s Time straight inbound, from wings level to the fix; may be NULL
- * @param[out] duration_s From the fix to the fix; may be NULL
- * @param[out] outbound_end_before_fix_nm Where the outbound leg ends, before the fix along the inbound course; may be NULL
- * @param[out] outbound_end_across_nm Where the outbound leg ends, across the inbound course to the side of the turns; may be NULL
- * @param[out] inbound_leg_nm Distance from the fix at which the wings are level on the inbound course; may be NULL
- * @param[out] length_nm Length of the whole path over the ground, along the inbound course; may be NULL
- * @param[out] width_nm Width of the whole path over the ground, across the inbound course; may be NULL
- * @param[out] bank_deg The greatest bank; may be NULL
- * @return LUBBER_OK, or a negative status with every output NaN
- *
- * Accuracy: 1e-9 of the size of the pattern, in the plane of the fix.
- * Degenerate cases: In calm air the outbound heading is the reciprocal. Where several headings close the pattern, the one nearest to
- * the reciprocal is meant.
- * Errors: A value outside its range, an inbound course that the airspeed cannot hold, a wind in which no heading closes the
- * pattern before the fix.
- * Source: Derived from the equilibrium of a coordinated turn and the triangle of velocities.
- *
- * Example: lubber_holding_pattern(270.0, LUBBER_HOLDING_SIDE_RIGHT, LUBBER_TIMED_LEG_INBOUND, 60.0, 150.0, 0.0, 20.0, 25.0, 3.0, 5.0, &value, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL) gives 68.5
- */
-int32_t lubber_holding_pattern(double inbound_course_deg,
-                               int32_t side,
-                               int32_t timed,
-                               double time_s,
-                               double true_airspeed_kt,
-                               double wind_from_deg,
-                               double wind_speed_kt,
-                               double bank_limit_deg,
-                               double turn_rate_limit_deg_per_s,
-                               double roll_rate_deg_per_s,
-                               double *outbound_heading_deg,
-                               double *outbound_correction_deg,
-                               double *inbound_correction_deg,
-                               double *drift_factor,
-                               double *outbound_time_s,
-                               double *outbound_clock_s,
-                               double *inbound_time_s,
-                               double *duration_s,
-                               double *outbound_end_before_fix_nm,
-                               double *outbound_end_across_nm,
-                               double *inbound_leg_nm,
-                               double *length_nm,
-                               double *width_nm,
-                               double *bank_deg);
-
-/**
- * `lubber_holding_pattern` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
- *
- * `side` is one code for all points: which way the turns go: LUBBER_HOLDING_SIDE_RIGHT, LUBBER_HOLDING_SIDE_LEFT
- *
- * `timed` is one code for all points: the leg whose time is given, and where its clock starts: LUBBER_TIMED_LEG_INBOUND, LUBBER_TIMED_LEG_OUTBOUND, LUBBER_TIMED_LEG_OUTBOUND_FROM_LEVEL
- *
- * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
- */
-size_t lubber_holding_pattern_n(size_t count,
-                                const double *inbound_course_deg,
-                                ptrdiff_t inbound_course_deg_stride,
-                                int32_t side,
-                                int32_t timed,
-                                const double *time_s,
-                                ptrdiff_t time_s_stride,
-                                const double *true_airspeed_kt,
-                                ptrdiff_t true_airspeed_kt_stride,
-                                const double *wind_from_deg,
-                                ptrdiff_t wind_from_deg_stride,
-                                const double *wind_speed_kt,
-                                ptrdiff_t wind_speed_kt_stride,
-                                const double *bank_limit_deg,
-                                ptrdiff_t bank_limit_deg_stride,
-                                const double *turn_rate_limit_deg_per_s,
-                                ptrdiff_t turn_rate_limit_deg_per_s_stride,
-                                const double *roll_rate_deg_per_s,
-                                ptrdiff_t roll_rate_deg_per_s_stride,
-                                double *outbound_heading_deg,
-                                ptrdiff_t outbound_heading_deg_stride,
-                                double *outbound_correction_deg,
-                                ptrdiff_t outbound_correction_deg_stride,
-                                double *inbound_correction_deg,
-                                ptrdiff_t inbound_correction_deg_stride,
-                                double *drift_factor,
-                                ptrdiff_t drift_factor_stride,
-                                double *outbound_time_s,
-                                ptrdiff_t outbound_time_s_stride,
-                                double *outbound_clock_s,
-                                ptrdiff_t outbound_clock_s_stride,
-                                double *inbound_time_s,
-                                ptrdiff_t inbound_time_s_stride,
-                                double *duration_s,
-                                ptrdiff_t duration_s_stride,
-                                double *outbound_end_before_fix_nm,
-                                ptrdiff_t outbound_end_before_fix_nm_stride,
-                                double *outbound_end_across_nm,
-                                ptrdiff_t outbound_end_across_nm_stride,
-                                double *inbound_leg_nm,
-                                ptrdiff_t inbound_leg_nm_stride,
-                                double *length_nm,
-                                ptrdiff_t length_nm_stride,
-                                double *width_nm,
-                                ptrdiff_t width_nm_stride,
-                                double *bank_deg,
-                                ptrdiff_t bank_deg_stride,
-                                int32_t *status);
-
-/**
- * Where the aircraft is in the holding pattern that closes in a steady wind, a time after it passed the fix.
- *
- * The turn outbound, the outbound leg, the turn inbound and the inbound leg of `holding_pattern`, one after the other, round after
- * round.
- *
- * @param since_fix_s time since the fix was passed, -1 000 000 to 1 000 000
- * @param inbound_course_deg course flown to the fix, any finite number
- * @param side which way the turns go: LUBBER_HOLDING_SIDE_RIGHT, LUBBER_HOLDING_SIDE_LEFT
- * @param timed the leg whose time is given, and where its clock starts: LUBBER_TIMED_LEG_INBOUND, LUBBER_TIMED_LEG_OUTBOUND, LUBBER_TIMED_LEG_OUTBOUND_FROM_LEVEL
- * @param time_s time of that leg, 0 to 3600
- * @param true_airspeed_kt true airspeed, above 0 to 5000
- * @param wind_from_deg where the wind blows from, against the same north
- * @param wind_speed_kt speed of the wind, 0 to 1000
- * @param bank_limit_deg greatest bank, above 0 below 90
- * @param turn_rate_limit_deg_per_s greatest rate of turn, above 0
- * @param roll_rate_deg_per_s rate of roll, above 0, infinite for an instant roll
- * @param[out] bearing_from_fix_deg Bearing from the fix; NaN over it; may be NULL
- * @param[out] distance_nm Distance from the fix over the ground; may be NULL
- * @param[out] heading_deg Heading; may be NULL
- * @param[out] bank_deg Bank, right positive; may be NULL
- * @return LUBBER_OK, or a negative status with every output NaN
- *
- * Accuracy: As `holding_pattern`.
- * Degenerate cases: Over the fix there is no bearing. Before the fix the last round is meant.
- * Errors: As `holding_pattern`; a time outside its range.
- * Source: As `holding_pattern`.
- *
- * Example: lubber_holding_pattern_at(100.0, 270.0, LUBBER_HOLDING_SIDE_RIGHT, LUBBER_TIMED_LEG_INBOUND, 60.0, 150.0, 0.0, 20.0, 25.0, 3.0, 5.0, NULL, NULL, &value, NULL) gives 68.5
- */
-int32_t lubber_holding_pattern_at(double since_fix_s,
-                                  double inbound_course_deg,
-                                  int32_t side,
-                                  int32_t timed,
-                                  double time_s,
-                                  double true_airspeed_kt,
-                                  double wind_from_deg,
-                                  double wind_speed_kt,
-                                  double bank_limit_deg,
-                                  double turn_rate_limit_deg_per_s,
-                                  double roll_rate_deg_per_s,
-                                  double *bearing_from_fix_deg,
-                                  double *distance_nm,
-                                  double *heading_deg,
-                                  double *bank_deg);
-
-/**
- * `lubber_holding_pattern_at` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
- *
- * `side` is one code for all points: which way the turns go: LUBBER_HOLDING_SIDE_RIGHT, LUBBER_HOLDING_SIDE_LEFT
- *
- * `timed` is one code for all points: the leg whose time is given, and where its clock starts: LUBBER_TIMED_LEG_INBOUND, LUBBER_TIMED_LEG_OUTBOUND, LUBBER_TIMED_LEG_OUTBOUND_FROM_LEVEL
- *
- * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
- */
-size_t lubber_holding_pattern_at_n(size_t count,
-                                   const double *since_fix_s,
-                                   ptrdiff_t since_fix_s_stride,
-                                   const double *inbound_course_deg,
-                                   ptrdiff_t inbound_course_deg_stride,
-                                   int32_t side,
-                                   int32_t timed,
-                                   const double *time_s,
-                                   ptrdiff_t time_s_stride,
-                                   const double *true_airspeed_kt,
-                                   ptrdiff_t true_airspeed_kt_stride,
-                                   const double *wind_from_deg,
-                                   ptrdiff_t wind_from_deg_stride,
-                                   const double *wind_speed_kt,
-                                   ptrdiff_t wind_speed_kt_stride,
-                                   const double *bank_limit_deg,
-                                   ptrdiff_t bank_limit_deg_stride,
-                                   const double *turn_rate_limit_deg_per_s,
-                                   ptrdiff_t turn_rate_limit_deg_per_s_stride,
-                                   const double *roll_rate_deg_per_s,
-                                   ptrdiff_t roll_rate_deg_per_s_stride,
-                                   double *bearing_from_fix_deg,
-                                   ptrdiff_t bearing_from_fix_deg_stride,
-                                   double *distance_nm,
-                                   ptrdiff_t distance_nm_stride,
-                                   double *heading_deg,
-                                   ptrdiff_t heading_deg_stride,
-                                   double *bank_deg,
-                                   ptrdiff_t bank_deg_stride,
-                                   int32_t *status);
-
-/**
  * The DME reading at the end of the outbound leg of a holding pattern whose fix is a distance on a radial.
  *
  * The reading at the fix is turned into ground distance; the leg ends so far before the fix and so far across, as
@@ -7168,123 +6794,6 @@ size_t lubber_limiting_dme_n(size_t count,
                              double *rounded_nm,
                              ptrdiff_t rounded_nm_stride,
                              int32_t *status);
-
-/**
- * The outbound heading of a holding pattern by rule: a multiple of the inbound wind correction, the other way.
- *
- * `inbound course + 180 - k * correction`, with k = 2 or 3.
- *
- * @param inbound_course_deg course flown to the fix, any finite number
- * @param inbound_correction_deg inbound heading less inbound course, right positive, any finite number
- * @param rule by what the correction is multiplied: LUBBER_DRIFT_RULE_DOUBLE, LUBBER_DRIFT_RULE_TRIPLE
- * @param[out] rule_outbound_heading_deg the result; may be NULL
- * @return LUBBER_OK, or a negative status with every output NaN
- *
- * Accuracy: The rules contradict each other; see the drift factor of `holding_pattern` for the exact one.
- * Degenerate cases: No correction inbound leaves the reciprocal.
- * Errors: A value outside its range.
- * Source: Three times: FAA Aeronautical Information Manual (3 April 2014), 5-3-8 j 6 (c), and (20 April 2023), 5-3-8 j; CNATRA P-871 chapter 4. Two to three times: CNATRA
- * P-1244 p. 5-17.
- *
- * Example: lubber_rule_outbound_heading_deg(270.0, 5.0, LUBBER_DRIFT_RULE_TRIPLE, &value) gives 75
- */
-int32_t lubber_rule_outbound_heading_deg(double inbound_course_deg,
-                                         double inbound_correction_deg,
-                                         int32_t rule,
-                                         double *rule_outbound_heading_deg);
-
-/**
- * `lubber_rule_outbound_heading_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
- *
- * `rule` is one code for all points: by what the correction is multiplied: LUBBER_DRIFT_RULE_DOUBLE, LUBBER_DRIFT_RULE_TRIPLE
- *
- * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
- */
-size_t lubber_rule_outbound_heading_deg_n(size_t count,
-                                          const double *inbound_course_deg,
-                                          ptrdiff_t inbound_course_deg_stride,
-                                          const double *inbound_correction_deg,
-                                          ptrdiff_t inbound_correction_deg_stride,
-                                          int32_t rule,
-                                          double *rule_outbound_heading_deg,
-                                          ptrdiff_t rule_outbound_heading_deg_stride,
-                                          int32_t *status);
-
-/**
- * The next outbound time of a holding pattern by rule: the last one, and what the inbound leg came out short.
- *
- * `outbound + wanted - inbound`.
- *
- * @param outbound_time_s time flown outbound, 0 to 3600
- * @param inbound_time_s time the inbound leg then took, 0 to 3600
- * @param wanted_inbound_time_s time the inbound leg is to take, 0 to 3600
- * @param[out] rule_outbound_time_s the result; may be NULL
- * @return LUBBER_OK, or a negative status with every output NaN
- *
- * Accuracy: It leaves out that the legs are flown at different groundspeeds, so it takes several rounds to settle. See
- * `holding_pattern`.
- * Degenerate cases: Zero where the rule leaves no time.
- * Errors: A value outside its range.
- * Source: CNATRA P-871 chapter 4, figure 4-16; against a strong headwind inbound it flies the first outbound leg for no less
- * than 30 s.
- *
- * Example: lubber_rule_outbound_time_s(60.0, 50.0, 60.0, &value) gives 70
- */
-int32_t lubber_rule_outbound_time_s(double outbound_time_s,
-                                    double inbound_time_s,
-                                    double wanted_inbound_time_s,
-                                    double *rule_outbound_time_s);
-
-/**
- * `lubber_rule_outbound_time_s` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
- *
- * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
- */
-size_t lubber_rule_outbound_time_s_n(size_t count,
-                                     const double *outbound_time_s,
-                                     ptrdiff_t outbound_time_s_stride,
-                                     const double *inbound_time_s,
-                                     ptrdiff_t inbound_time_s_stride,
-                                     const double *wanted_inbound_time_s,
-                                     ptrdiff_t wanted_inbound_time_s_stride,
-                                     double *rule_outbound_time_s,
-                                     ptrdiff_t rule_outbound_time_s_stride,
-                                     int32_t *status);
-
-/**
- * The outbound time of a holding pattern by rule for a known wind: a second more for each knot of headwind.
- *
- * `still air + headwind`, less for a tailwind.
- *
- * @param still_air_time_s time outbound in still air, 0 to 3600
- * @param outbound_headwind_kt headwind on the outbound leg, negative for a tailwind, -1000 to 1000
- * @param[out] rule_outbound_time_by_headwind_s the result; may be NULL
- * @return LUBBER_OK, or a negative status with every output NaN
- *
- * Accuracy: See `holding_pattern` for the exact time.
- * Degenerate cases: Zero where the rule leaves no time.
- * Errors: A value outside its range.
- * Source: Common practice.
- *
- * Example: lubber_rule_outbound_time_by_headwind_s(60.0, -15.0, &value) gives 45
- */
-int32_t lubber_rule_outbound_time_by_headwind_s(double still_air_time_s,
-                                                double outbound_headwind_kt,
-                                                double *rule_outbound_time_by_headwind_s);
-
-/**
- * `lubber_rule_outbound_time_by_headwind_s` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
- *
- * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
- */
-size_t lubber_rule_outbound_time_by_headwind_s_n(size_t count,
-                                                 const double *still_air_time_s,
-                                                 ptrdiff_t still_air_time_s_stride,
-                                                 const double *outbound_headwind_kt,
-                                                 ptrdiff_t outbound_headwind_kt_stride,
-                                                 double *rule_outbound_time_by_headwind_s,
-                                                 ptrdiff_t rule_outbound_time_by_headwind_s_stride,
-                                                 int32_t *status);
 
 /**
  * Heading, distance and time to intercept a course from beside it at an angle, in wind, and the lead of the turn onto it.
@@ -7973,6 +7482,154 @@ size_t lubber_leg_meaning_n(size_t count,
                             int32_t *status);
 
 /**
+ * Mach number from calibrated airspeed; the temperature plays no part.
+ *
+ * `M = sqrt(5 ((q/p + 1)^(2/7) - 1))` with `q = p0 ((1 + 0.2 (Vc/a0)^2)^3.5 - 1)`; each side above its Mach 1
+ * by Rayleigh's pitot formula.
+ *
+ * @param cas_kt calibrated airspeed, 0 to 5000
+ * @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
+ * @param[out] mach_from_cas the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding (1e-14 of the result, as much again between arrays and single calls), for air of constant heat ratio: good to about Mach 5.
+ * Degenerate cases: Zero gives zero.
+ * Errors: A value outside its range, or a result beyond Mach 10.
+ * Source: The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA Report 1135 (1953)
+ * for the pitot pressure above Mach 1.
+ *
+ * Example: lubber_mach_from_cas(280.0, 35000.0, &value) gives 0.8213
+ */
+int32_t lubber_mach_from_cas(double cas_kt,
+                             double pressure_altitude_ft,
+                             double *mach_from_cas);
+
+/**
+ * `lubber_mach_from_cas` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_mach_from_cas_n(size_t count,
+                              const double *cas_kt,
+                              ptrdiff_t cas_kt_stride,
+                              const double *pressure_altitude_ft,
+                              ptrdiff_t pressure_altitude_ft_stride,
+                              double *mach_from_cas,
+                              ptrdiff_t mach_from_cas_stride,
+                              int32_t *status);
+
+/**
+ * Calibrated airspeed from Mach number: the inverse of `lubber_mach_from_cas`.
+ *
+ * The impact pressure at that Mach number, read as if at standard sea level.
+ *
+ * @param mach Mach number, 0 to 10
+ * @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
+ * @param[out] cas_from_mach_kt the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
+ * Degenerate cases: Zero gives zero.
+ * Errors: A value outside its range, or a result beyond 5000 kt or Mach 10.
+ * Source: The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA Report 1135 (1953)
+ * for the pitot pressure above Mach 1.
+ *
+ * Example: lubber_cas_from_mach_kt(0.78, 35000.0, &value) gives 264.42
+ */
+int32_t lubber_cas_from_mach_kt(double mach, double pressure_altitude_ft, double *cas_from_mach_kt);
+
+/**
+ * `lubber_cas_from_mach_kt` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_cas_from_mach_kt_n(size_t count,
+                                 const double *mach,
+                                 ptrdiff_t mach_stride,
+                                 const double *pressure_altitude_ft,
+                                 ptrdiff_t pressure_altitude_ft_stride,
+                                 double *cas_from_mach_kt,
+                                 ptrdiff_t cas_from_mach_kt_stride,
+                                 int32_t *status);
+
+/**
+ * True airspeed from Mach number.
+ *
+ * `V = M a`, with the speed of sound `a = sqrt(1.4 R T)`.
+ *
+ * @param mach Mach number, 0 to 10
+ * @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
+ * @param isa_deviation_k warmer than standard by this, -150 to 150
+ * @param[out] tas_from_mach_kt the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
+ * Degenerate cases: Zero gives zero.
+ * Errors: A value outside its range, or a result beyond 5000 kt or Mach 10.
+ * Source: The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA Report 1135 (1953)
+ * for the pitot pressure above Mach 1.
+ *
+ * Example: lubber_tas_from_mach_kt(0.78, 35000.0, 0.0, &value) gives 449.61
+ */
+int32_t lubber_tas_from_mach_kt(double mach,
+                                double pressure_altitude_ft,
+                                double isa_deviation_k,
+                                double *tas_from_mach_kt);
+
+/**
+ * `lubber_tas_from_mach_kt` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_tas_from_mach_kt_n(size_t count,
+                                 const double *mach,
+                                 ptrdiff_t mach_stride,
+                                 const double *pressure_altitude_ft,
+                                 ptrdiff_t pressure_altitude_ft_stride,
+                                 const double *isa_deviation_k,
+                                 ptrdiff_t isa_deviation_k_stride,
+                                 double *tas_from_mach_kt,
+                                 ptrdiff_t tas_from_mach_kt_stride,
+                                 int32_t *status);
+
+/**
+ * Mach number from true airspeed.
+ *
+ * `M = V/a`, with the speed of sound `a = sqrt(1.4 R T)`.
+ *
+ * @param tas_kt true airspeed, 0 to 5000
+ * @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
+ * @param isa_deviation_k warmer than standard by this, -150 to 150
+ * @param[out] mach_from_tas the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding (1e-14 of the result), for air of constant heat ratio: good to about Mach 5.
+ * Degenerate cases: Zero gives zero.
+ * Errors: A value outside its range, or a result beyond Mach 10.
+ * Source: The definitions of the airspeeds; ICAO Doc 7488/3 (3rd edition 1993) for the air, NACA Report 1135 (1953)
+ * for the pitot pressure above Mach 1.
+ *
+ * Example: lubber_mach_from_tas(450.0, 35000.0, 0.0, &value) gives 0.7807
+ */
+int32_t lubber_mach_from_tas(double tas_kt, double pressure_altitude_ft, double isa_deviation_k, double *mach_from_tas);
+
+/**
+ * `lubber_mach_from_tas` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_mach_from_tas_n(size_t count,
+                              const double *tas_kt,
+                              ptrdiff_t tas_kt_stride,
+                              const double *pressure_altitude_ft,
+                              ptrdiff_t pressure_altitude_ft_stride,
+                              const double *isa_deviation_k,
+                              ptrdiff_t isa_deviation_k_stride,
+                              double *mach_from_tas,
+                              ptrdiff_t mach_from_tas_stride,
+                              int32_t *status);
+
+/**
  * The earth's magnetic field at a place and date, by the World Magnetic Model.
  *
  * Schmidt semi-normalised spherical harmonics of degree and order 12, in double precision: the model of 2020 before 2025, that of 2025 from
@@ -8127,6 +7784,42 @@ size_t lubber_variation_deg_n(size_t count,
                               double *variation_deg,
                               ptrdiff_t variation_deg_stride,
                               int32_t *status);
+
+/**
+ * A calendar date as a year and its elapsed fraction, as `magnetic_field` takes it.
+ *
+ * The days elapsed since the year began, of 365, or 366 in a leap year of the Gregorian calendar.
+ *
+ * @param year year, whole, 2020 to 2034
+ * @param month month, whole, 1 to 12
+ * @param day day of the month from 1, with its elapsed fraction: 2.5 is noon of the second
+ * @param[out] decimal_year the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding.
+ * Degenerate cases: None.
+ * Errors: A value outside its range, a date that the calendar has not.
+ * Source: The Gregorian calendar.
+ *
+ * Example: lubber_decimal_year(2026.0, 7.0, 2.5, &value) gives 2026.5000
+ */
+int32_t lubber_decimal_year(double year, double month, double day, double *decimal_year);
+
+/**
+ * `lubber_decimal_year` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_decimal_year_n(size_t count,
+                             const double *year,
+                             ptrdiff_t year_stride,
+                             const double *month,
+                             ptrdiff_t month_stride,
+                             const double *day,
+                             ptrdiff_t day_stride,
+                             double *decimal_year,
+                             ptrdiff_t decimal_year_stride,
+                             int32_t *status);
 
 /**
  * A true direction counted from magnetic north.
@@ -8295,260 +7988,6 @@ size_t lubber_true_from_radial_deg_n(size_t count,
                                      double *true_from_radial_deg,
                                      ptrdiff_t true_from_radial_deg_stride,
                                      int32_t *status);
-
-/**
- * A true direction counted from the north of a grid.
- *
- * `true - convergence`, 0 to 360.
- *
- * @param true_deg true direction, any finite number
- * @param convergence_deg angle from true to grid north at the place, positive east, -180 to 180
- * @param[out] grid_from_true_deg the result; may be NULL
- * @return LUBBER_OK, or a negative status with every output NaN
- *
- * Accuracy: Rounding.
- * Degenerate cases: None.
- * Errors: A value outside its range.
- * Source: The definition of convergence.
- *
- * Example: lubber_grid_from_true_deg(90.0, 30.0, &value) gives 60
- */
-int32_t lubber_grid_from_true_deg(double true_deg, double convergence_deg, double *grid_from_true_deg);
-
-/**
- * `lubber_grid_from_true_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
- *
- * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
- */
-size_t lubber_grid_from_true_deg_n(size_t count,
-                                   const double *true_deg,
-                                   ptrdiff_t true_deg_stride,
-                                   const double *convergence_deg,
-                                   ptrdiff_t convergence_deg_stride,
-                                   double *grid_from_true_deg,
-                                   ptrdiff_t grid_from_true_deg_stride,
-                                   int32_t *status);
-
-/**
- * A direction of a grid counted from true north.
- *
- * `grid + convergence`, 0 to 360.
- *
- * @param grid_deg direction from the grid's north, any finite number
- * @param convergence_deg angle from true to grid north at the place, positive east, -180 to 180
- * @param[out] true_from_grid_deg the result; may be NULL
- * @return LUBBER_OK, or a negative status with every output NaN
- *
- * Accuracy: Rounding.
- * Degenerate cases: None.
- * Errors: A value outside its range.
- * Source: The definition of convergence.
- *
- * Example: lubber_true_from_grid_deg(60.0, 30.0, &value) gives 90
- */
-int32_t lubber_true_from_grid_deg(double grid_deg, double convergence_deg, double *true_from_grid_deg);
-
-/**
- * `lubber_true_from_grid_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
- *
- * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
- */
-size_t lubber_true_from_grid_deg_n(size_t count,
-                                   const double *grid_deg,
-                                   ptrdiff_t grid_deg_stride,
-                                   const double *convergence_deg,
-                                   ptrdiff_t convergence_deg_stride,
-                                   double *true_from_grid_deg,
-                                   ptrdiff_t true_from_grid_deg_stride,
-                                   int32_t *status);
-
-/**
- * The angle from true north to the north of the polar grid, positive east.
- *
- * The longitude in the north, its negative in the south: the grid's north is the direction in which the meridian of Greenwich runs north.
- *
- * @param lat_deg latitude, -90 to 90; its sign tells the pole
- * @param lon_deg longitude, any finite number
- * @param[out] polar_grid_convergence_deg the result; may be NULL
- * @return LUBBER_OK, or a negative status with every output NaN
- *
- * Accuracy: Rounding.
- * Degenerate cases: Off the polar regions the grid is not used. At a pole the convergence goes with the longitude given.
- * Errors: A value outside its range.
- * Source: The grid of the Universal Polar Stereographic projection; grid variation of the World Magnetic Model.
- *
- * Example: lubber_polar_grid_convergence_deg(80.0, 30.0, &value) gives 30
- */
-int32_t lubber_polar_grid_convergence_deg(double lat_deg,
-                                          double lon_deg,
-                                          double *polar_grid_convergence_deg);
-
-/**
- * `lubber_polar_grid_convergence_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
- *
- * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
- */
-size_t lubber_polar_grid_convergence_deg_n(size_t count,
-                                           const double *lat_deg,
-                                           ptrdiff_t lat_deg_stride,
-                                           const double *lon_deg,
-                                           ptrdiff_t lon_deg_stride,
-                                           double *polar_grid_convergence_deg,
-                                           ptrdiff_t polar_grid_convergence_deg_stride,
-                                           int32_t *status);
-
-/**
- * The angle from true north to the north of a chart on Lambert's conformal cone, positive east.
- *
- * `n (longitude - meridian)`, the difference reduced to half a circle either way, with the constant of the cone n from the parallels on WGS-84.
- *
- * @param lon_deg longitude, any finite number
- * @param meridian_lon_deg longitude of the meridian whose north is the chart's, any finite number
- * @param parallel1_lat_deg one standard parallel, -90 to 90
- * @param parallel2_lat_deg the other, or the same again, -90 to 90
- * @param[out] lambert_grid_convergence_deg the result; may be NULL
- * @return LUBBER_OK, or a negative status with every output NaN
- *
- * Accuracy: Rounding.
- * Degenerate cases: Parallels as far north as south make a cylinder: 0. With a pole for a parallel it is the polar grid.
- * Errors: A value outside its range.
- * Source: J. P. Snyder, Map Projections: A Working Manual, US Geological Survey Professional Paper 1395 (1987), equations 14-4, 15-8.
- *
- * Example: lubber_lambert_grid_convergence_deg(-86.0, -96.0, 33.0, 45.0, &value) gives 6.30
- */
-int32_t lubber_lambert_grid_convergence_deg(double lon_deg,
-                                            double meridian_lon_deg,
-                                            double parallel1_lat_deg,
-                                            double parallel2_lat_deg,
-                                            double *lambert_grid_convergence_deg);
-
-/**
- * `lubber_lambert_grid_convergence_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
- *
- * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
- */
-size_t lubber_lambert_grid_convergence_deg_n(size_t count,
-                                             const double *lon_deg,
-                                             ptrdiff_t lon_deg_stride,
-                                             const double *meridian_lon_deg,
-                                             ptrdiff_t meridian_lon_deg_stride,
-                                             const double *parallel1_lat_deg,
-                                             ptrdiff_t parallel1_lat_deg_stride,
-                                             const double *parallel2_lat_deg,
-                                             ptrdiff_t parallel2_lat_deg_stride,
-                                             double *lambert_grid_convergence_deg,
-                                             ptrdiff_t lambert_grid_convergence_deg_stride,
-                                             int32_t *status);
-
-/**
- * The angle from true north to the north of a map on the transverse Mercator projection, positive east.
- *
- * On a sphere `atan(tan(l) sin(lat))`, `l` the longitude from the meridian; on WGS-84 with the conformal latitude and Krueger's series.
- *
- * @param lat_deg latitude, -90 to 90
- * @param lon_deg longitude, any finite number
- * @param meridian_lon_deg longitude of the meridian whose north is the map's, within 60 degrees of `lon_deg`
- * @param[out] transverse_grid_convergence_deg the result; may be NULL
- * @return LUBBER_OK, or a negative status with every output NaN
- *
- * Accuracy: 1e-13 degrees to 35 degrees from the meridian, 1e-11 to 45, 1e-9 to 60.
- * Degenerate cases: Zero on the meridian and on the equator. At a pole it goes with the longitude given.
- * Errors: A value outside its range, a place beyond 60 degrees from the meridian.
- * Source: C. F. F. Karney, Transverse Mercator with an accuracy of a few nanometers, Journal of Geodesy 85 (2011) 475-485, equations 7 to 11, 23 to 25.
- *
- * Example: lubber_transverse_grid_convergence_deg(60.0, -6.0, -9.0, &value) gives 2.5987
- */
-int32_t lubber_transverse_grid_convergence_deg(double lat_deg,
-                                               double lon_deg,
-                                               double meridian_lon_deg,
-                                               double *transverse_grid_convergence_deg);
-
-/**
- * `lubber_transverse_grid_convergence_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
- *
- * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
- */
-size_t lubber_transverse_grid_convergence_deg_n(size_t count,
-                                                const double *lat_deg,
-                                                ptrdiff_t lat_deg_stride,
-                                                const double *lon_deg,
-                                                ptrdiff_t lon_deg_stride,
-                                                const double *meridian_lon_deg,
-                                                ptrdiff_t meridian_lon_deg_stride,
-                                                double *transverse_grid_convergence_deg,
-                                                ptrdiff_t transverse_grid_convergence_deg_stride,
-                                                int32_t *status);
-
-/**
- * The meridian of the zone of the Universal Transverse Mercator grid in which a place lies.
- *
- * Zones are 6 degrees wide, but for those that are widened about Norway and Svalbard; a place between two belongs to the eastern one.
- *
- * @param lat_deg latitude, -90 to 90
- * @param lon_deg longitude, any finite number
- * @param[out] utm_meridian_deg the result; may be NULL
- * @return LUBBER_OK, or a negative status with every output NaN
- *
- * Accuracy: Exact.
- * Degenerate cases: The grid is laid out from 80 degrees south to 84 north; toward the poles the zones go on, and the polar grid is used.
- * Errors: A value outside its range.
- * Source: NGA.STND.0037_2.0.0_GRIDS, Universal Grids and Grid Reference Systems (2014), section 3 (from memory).
- *
- * Example: lubber_utm_meridian_deg(60.0, -10.0, &value) gives -9
- */
-int32_t lubber_utm_meridian_deg(double lat_deg,
-                                double lon_deg,
-                                double *utm_meridian_deg);
-
-/**
- * `lubber_utm_meridian_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
- *
- * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
- */
-size_t lubber_utm_meridian_deg_n(size_t count,
-                                 const double *lat_deg,
-                                 ptrdiff_t lat_deg_stride,
-                                 const double *lon_deg,
-                                 ptrdiff_t lon_deg_stride,
-                                 double *utm_meridian_deg,
-                                 ptrdiff_t utm_meridian_deg_stride,
-                                 int32_t *status);
-
-/**
- * A calendar date as a year and its elapsed fraction, as `magnetic_field` takes it.
- *
- * The days elapsed since the year began, of 365, or 366 in a leap year of the Gregorian calendar.
- *
- * @param year year, whole, 2020 to 2034
- * @param month month, whole, 1 to 12
- * @param day day of the month from 1, with its elapsed fraction: 2.5 is noon of the second
- * @param[out] decimal_year the result; may be NULL
- * @return LUBBER_OK, or a negative status with every output NaN
- *
- * Accuracy: Rounding.
- * Degenerate cases: None.
- * Errors: A value outside its range, a date that the calendar has not.
- * Source: The Gregorian calendar.
- *
- * Example: lubber_decimal_year(2026.0, 7.0, 2.5, &value) gives 2026.5000
- */
-int32_t lubber_decimal_year(double year, double month, double day, double *decimal_year);
-
-/**
- * `lubber_decimal_year` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
- *
- * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
- */
-size_t lubber_decimal_year_n(size_t count,
-                             const double *year,
-                             ptrdiff_t year_stride,
-                             const double *month,
-                             ptrdiff_t month_stride,
-                             const double *day,
-                             ptrdiff_t day_stride,
-                             double *decimal_year,
-                             ptrdiff_t decimal_year_stride,
-                             int32_t *status);
 
 /**
  * The point of the line at a constant distance beside a course, abeam of a place along the course.
@@ -8943,6 +8382,351 @@ size_t lubber_offset_arc_crossing_n(size_t count,
                                     int32_t *status);
 
 /**
+ * Static over total pressure of a flow brought to rest without loss.
+ *
+ * `(1 + 0.2 M^2)^-3.5`. Above Mach 1 a pitot tube feels less than this total pressure: see
+ * `lubber_pitot_pressure_ratio`.
+ *
+ * @param mach Mach number, 0 to 10
+ * @param[out] isentropic_pressure_ratio the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding, for air of constant heat ratio: good to about Mach 5.
+ * Degenerate cases: At rest the ratio is 1.
+ * Errors: A value outside its range.
+ * Source: NACA Report 1135 (1953), equation 44 (number from memory), for a ratio of specific heats of 1.4.
+ *
+ * Example: lubber_isentropic_pressure_ratio(0.84, &value) gives 0.6300
+ */
+int32_t lubber_isentropic_pressure_ratio(double mach, double *isentropic_pressure_ratio);
+
+/**
+ * `lubber_isentropic_pressure_ratio` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_isentropic_pressure_ratio_n(size_t count,
+                                          const double *mach,
+                                          ptrdiff_t mach_stride,
+                                          double *isentropic_pressure_ratio,
+                                          ptrdiff_t isentropic_pressure_ratio_stride,
+                                          int32_t *status);
+
+/**
+ * Pitot over static pressure, behind a normal shock above Mach 1.
+ *
+ * `(1 + 0.2 M^2)^3.5`, above Mach 1 Rayleigh's `(1.2 M^2)^3.5 (6/(7 M^2 - 1))^2.5`.
+ *
+ * @param mach Mach number, 0 to 10
+ * @param[out] pitot_pressure_ratio the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding, for air of constant heat ratio: good to about Mach 5.
+ * Degenerate cases: At rest the ratio is 1. The two forms meet at Mach 1 in value and slope.
+ * Errors: A value outside its range.
+ * Source: NACA Report 1135 (1953), equations 44 and 100 (numbers from memory), for a ratio of specific heats of 1.4.
+ *
+ * Example: lubber_pitot_pressure_ratio(1.0, &value) gives 1.893
+ */
+int32_t lubber_pitot_pressure_ratio(double mach, double *pitot_pressure_ratio);
+
+/**
+ * `lubber_pitot_pressure_ratio` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_pitot_pressure_ratio_n(size_t count,
+                                     const double *mach,
+                                     ptrdiff_t mach_stride,
+                                     double *pitot_pressure_ratio,
+                                     ptrdiff_t pitot_pressure_ratio_stride,
+                                     int32_t *status);
+
+/**
+ * Impact pressure that a calibrated airspeed stands for, the same at every altitude.
+ *
+ * `p0 ((1 + 0.2 (Vc/a0)^2)^3.5 - 1)`, above the speed of sound at sea level by Rayleigh's pitot formula.
+ *
+ * @param cas_kt calibrated airspeed, 0 to 5000
+ * @param[out] impact_pressure_hpa the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding.
+ * Degenerate cases: Zero gives zero.
+ * Errors: A value outside its range.
+ * Source: The definition of calibrated airspeed, with the sea level of ICAO Doc 7488/3 (3rd edition 1993).
+ *
+ * Example: lubber_impact_pressure_hpa(280.0, &value) gives 132.88
+ */
+int32_t lubber_impact_pressure_hpa(double cas_kt, double *impact_pressure_hpa);
+
+/**
+ * `lubber_impact_pressure_hpa` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_impact_pressure_hpa_n(size_t count,
+                                    const double *cas_kt,
+                                    ptrdiff_t cas_kt_stride,
+                                    double *impact_pressure_hpa,
+                                    ptrdiff_t impact_pressure_hpa_stride,
+                                    int32_t *status);
+
+/**
+ * Calibrated airspeed of an impact pressure: the inverse of `lubber_impact_pressure_hpa`.
+ *
+ * `a0 sqrt(5 ((q/p0 + 1)^(2/7) - 1))`, above the speed of sound at sea level by Rayleigh's pitot formula.
+ *
+ * @param impact_pressure_hpa pitot less static pressure, 0 to 80 000
+ * @param[out] cas_from_impact_pressure_kt the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding.
+ * Degenerate cases: Zero gives zero.
+ * Errors: A value outside its range, or a result beyond 5000 kt.
+ * Source: The definition of calibrated airspeed, with the sea level of ICAO Doc 7488/3 (3rd edition 1993).
+ *
+ * Example: lubber_cas_from_impact_pressure_kt(100.0, &value) gives 244.19
+ */
+int32_t lubber_cas_from_impact_pressure_kt(double impact_pressure_hpa, double *cas_from_impact_pressure_kt);
+
+/**
+ * `lubber_cas_from_impact_pressure_kt` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_cas_from_impact_pressure_kt_n(size_t count,
+                                            const double *impact_pressure_hpa,
+                                            ptrdiff_t impact_pressure_hpa_stride,
+                                            double *cas_from_impact_pressure_kt,
+                                            ptrdiff_t cas_from_impact_pressure_kt_stride,
+                                            int32_t *status);
+
+/**
+ * The factor from indicated to true airspeed of procedure design, which leaves compressibility out.
+ *
+ * `171233 sqrt(288 + D - 0.00198 H) / (288 - 0.00198 H)^2.628` with altitude `H` in feet and ISA deviation
+ * `D`. With a deviation of 15 it is also the form of the FAA's procedure design. `lubber_tas_from_cas_kt` is exact.
+ *
+ * @param altitude_ft altitude of the procedure, -2000 to 50 000
+ * @param isa_deviation_k warmer than standard by this, -150 to 150
+ * @param[out] procedure_tas_factor the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: As published. Against the exact conversion it overstates the true airspeed: by 0.8 percent for 250 kt at 10
+ * 000 ft and ISA + 15, more with speed and altitude; above the tropopause it does not hold.
+ * Degenerate cases: None in the range.
+ * Errors: A value outside its range.
+ * Source: ICAO Doc 8168 (PANS-OPS) volume II, 5th edition 2006, Part I Section 4 Chapter 3 Appendix C; constants
+ * read in a quotation.
+ *
+ * Example: lubber_procedure_tas_factor(6000.0, 15.0, &value) gives 1.1231
+ */
+int32_t lubber_procedure_tas_factor(double altitude_ft, double isa_deviation_k, double *procedure_tas_factor);
+
+/**
+ * `lubber_procedure_tas_factor` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_procedure_tas_factor_n(size_t count,
+                                     const double *altitude_ft,
+                                     ptrdiff_t altitude_ft_stride,
+                                     const double *isa_deviation_k,
+                                     ptrdiff_t isa_deviation_k_stride,
+                                     double *procedure_tas_factor,
+                                     ptrdiff_t procedure_tas_factor_stride,
+                                     int32_t *status);
+
+/**
+ * The geometry of a 45/180 procedure turn in a steady wind and with roll.
+ *
+ * Off the outbound course by 45 degrees, straight on that track until a time from the start of the turn, half a
+ * circle the other way onto the opposite track, straight until the lead of the turn onto the inbound course.
+ *
+ * @param outbound_course_deg course flown outbound before the turn, any finite number
+ * @param side to which side the first turn goes: LUBBER_HOLDING_SIDE_RIGHT, LUBBER_HOLDING_SIDE_LEFT
+ * @param off_time_s time from the start of the first turn to the turn back, 0 to 3600: 60 for categories A and B, 75 for C to E
+ * @param true_airspeed_kt true airspeed, above 0 to 5000
+ * @param wind_from_deg where the wind blows from, against the same north
+ * @param wind_speed_kt speed of the wind, 0 to 1000
+ * @param bank_limit_deg greatest bank, above 0 below 90
+ * @param turn_rate_limit_deg_per_s greatest rate of turn, above 0
+ * @param roll_rate_deg_per_s rate of roll, above 0, infinite for an instant roll
+ * @param[out] off_track_deg Track of the leg off the outbound course; may be NULL
+ * @param[out] off_heading_deg Heading that holds it; may be NULL
+ * @param[out] back_heading_deg Heading that holds the way back to the course; may be NULL
+ * @param[out] straight_nm Distance straight between the half circle and the turn onto the inbound course; negative where the course is crossed; may be NULL
+ * @param[out] least_off_time_s Time from the start of the first turn to the turn back that would leave just no straight part; may be NULL
+ * @param[out] established_nm Distance outbound from where the first turn began at which the wings are level on the inbound course; negative before it; may be NULL
+ * @param[out] farthest_nm How far outbound the path reaches; may be NULL
+ * @param[out] widest_nm How far from the course it reaches, to the side of the first turn; may be NULL
+ * @param[out] duration_s From the first turn to wings level inbound; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: 1e-9 of its size in the plane.
+ * Degenerate cases: A leg that is too short makes the straight part before the last turn negative: the course is crossed. A time
+ * shorter than the first turn leaves nothing straight off the course.
+ * Errors: A value outside its range, a track that the airspeed cannot hold.
+ * Source: The manoeuvre: ICAO Doc 8168 Vol II (5th ed. 2006), Part I Section 4 Chapter 3, 3.5.4.1, its times as quoted; its geometry is derived.
+ *
+ * Example: lubber_procedure_turn_45_180(250.0, LUBBER_HOLDING_SIDE_RIGHT, 60.0, 140.0, 200.0, 25.0, 25.0, 3.0, 5.0, NULL, &value, NULL, NULL, NULL, NULL, NULL, NULL, NULL) gives 284.8
+ */
+int32_t lubber_procedure_turn_45_180(double outbound_course_deg,
+                                     int32_t side,
+                                     double off_time_s,
+                                     double true_airspeed_kt,
+                                     double wind_from_deg,
+                                     double wind_speed_kt,
+                                     double bank_limit_deg,
+                                     double turn_rate_limit_deg_per_s,
+                                     double roll_rate_deg_per_s,
+                                     double *off_track_deg,
+                                     double *off_heading_deg,
+                                     double *back_heading_deg,
+                                     double *straight_nm,
+                                     double *least_off_time_s,
+                                     double *established_nm,
+                                     double *farthest_nm,
+                                     double *widest_nm,
+                                     double *duration_s);
+
+/**
+ * `lubber_procedure_turn_45_180` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * `side` is one code for all points: to which side the first turn goes: LUBBER_HOLDING_SIDE_RIGHT, LUBBER_HOLDING_SIDE_LEFT
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_procedure_turn_45_180_n(size_t count,
+                                      const double *outbound_course_deg,
+                                      ptrdiff_t outbound_course_deg_stride,
+                                      int32_t side,
+                                      const double *off_time_s,
+                                      ptrdiff_t off_time_s_stride,
+                                      const double *true_airspeed_kt,
+                                      ptrdiff_t true_airspeed_kt_stride,
+                                      const double *wind_from_deg,
+                                      ptrdiff_t wind_from_deg_stride,
+                                      const double *wind_speed_kt,
+                                      ptrdiff_t wind_speed_kt_stride,
+                                      const double *bank_limit_deg,
+                                      ptrdiff_t bank_limit_deg_stride,
+                                      const double *turn_rate_limit_deg_per_s,
+                                      ptrdiff_t turn_rate_limit_deg_per_s_stride,
+                                      const double *roll_rate_deg_per_s,
+                                      ptrdiff_t roll_rate_deg_per_s_stride,
+                                      double *off_track_deg,
+                                      ptrdiff_t off_track_deg_stride,
+                                      double *off_heading_deg,
+                                      ptrdiff_t off_heading_deg_stride,
+                                      double *back_heading_deg,
+                                      ptrdiff_t back_heading_deg_stride,
+                                      double *straight_nm,
+                                      ptrdiff_t straight_nm_stride,
+                                      double *least_off_time_s,
+                                      ptrdiff_t least_off_time_s_stride,
+                                      double *established_nm,
+                                      ptrdiff_t established_nm_stride,
+                                      double *farthest_nm,
+                                      ptrdiff_t farthest_nm_stride,
+                                      double *widest_nm,
+                                      ptrdiff_t widest_nm_stride,
+                                      double *duration_s,
+                                      ptrdiff_t duration_s_stride,
+                                      int32_t *status);
+
+/**
+ * The geometry of an 80/260 procedure turn in a steady wind and with roll, and the angle that would end it on the course.
+ *
+ * Off the outbound heading by an angle, and at once back the other way onto the heading that holds the inbound
+ * course. In calm air with an instant roll it ends `2 r cos(angle)` off the course, on the side away from the first
+ * turn.
+ *
+ * @param outbound_course_deg course flown outbound before the turn, any finite number
+ * @param side to which side the first turn goes: LUBBER_HOLDING_SIDE_RIGHT, LUBBER_HOLDING_SIDE_LEFT
+ * @param first_turn_deg angle of the first turn, above 0 below 180: 80 as published
+ * @param true_airspeed_kt true airspeed, above 0 to 5000
+ * @param wind_from_deg where the wind blows from, against the same north
+ * @param wind_speed_kt speed of the wind, 0 to 1000
+ * @param bank_limit_deg greatest bank, above 0 below 90
+ * @param turn_rate_limit_deg_per_s greatest rate of turn, above 0
+ * @param roll_rate_deg_per_s rate of roll, above 0, infinite for an instant roll
+ * @param[out] off_heading_deg Heading at the end of the first turn; may be NULL
+ * @param[out] across_nm Distance from the course at its end, positive on the side of the first turn; may be NULL
+ * @param[out] established_nm Distance outbound from where the first turn began at its end; negative before it; may be NULL
+ * @param[out] farthest_nm How far outbound the path reaches; may be NULL
+ * @param[out] widest_nm How far from the course it reaches, to the side of the first turn; may be NULL
+ * @param[out] duration_s From the first turn to wings level inbound; may be NULL
+ * @param[out] exact_angle_deg The angle of the first turn for which it ends on the course; NaN where none up to 170 degrees does; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: 1e-9 of its size in the plane.
+ * Degenerate cases: In calm air with an instant roll the exact angle is 90 degrees.
+ * Errors: A value outside its range, a course that the airspeed cannot hold.
+ * Source: The manoeuvre: ICAO Doc 8168 Vol II (5th ed. 2006), Part I Section 4 Chapter 3, 3.5.4.2 (number from memory), as quoted; its geometry is derived.
+ *
+ * Example: lubber_procedure_turn_80_260(250.0, LUBBER_HOLDING_SIDE_RIGHT, 80.0, 140.0, 200.0, 25.0, 25.0, 3.0, 5.0, NULL, &value, NULL, NULL, NULL, NULL, NULL) gives 0.30
+ */
+int32_t lubber_procedure_turn_80_260(double outbound_course_deg,
+                                     int32_t side,
+                                     double first_turn_deg,
+                                     double true_airspeed_kt,
+                                     double wind_from_deg,
+                                     double wind_speed_kt,
+                                     double bank_limit_deg,
+                                     double turn_rate_limit_deg_per_s,
+                                     double roll_rate_deg_per_s,
+                                     double *off_heading_deg,
+                                     double *across_nm,
+                                     double *established_nm,
+                                     double *farthest_nm,
+                                     double *widest_nm,
+                                     double *duration_s,
+                                     double *exact_angle_deg);
+
+/**
+ * `lubber_procedure_turn_80_260` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * `side` is one code for all points: to which side the first turn goes: LUBBER_HOLDING_SIDE_RIGHT, LUBBER_HOLDING_SIDE_LEFT
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_procedure_turn_80_260_n(size_t count,
+                                      const double *outbound_course_deg,
+                                      ptrdiff_t outbound_course_deg_stride,
+                                      int32_t side,
+                                      const double *first_turn_deg,
+                                      ptrdiff_t first_turn_deg_stride,
+                                      const double *true_airspeed_kt,
+                                      ptrdiff_t true_airspeed_kt_stride,
+                                      const double *wind_from_deg,
+                                      ptrdiff_t wind_from_deg_stride,
+                                      const double *wind_speed_kt,
+                                      ptrdiff_t wind_speed_kt_stride,
+                                      const double *bank_limit_deg,
+                                      ptrdiff_t bank_limit_deg_stride,
+                                      const double *turn_rate_limit_deg_per_s,
+                                      ptrdiff_t turn_rate_limit_deg_per_s_stride,
+                                      const double *roll_rate_deg_per_s,
+                                      ptrdiff_t roll_rate_deg_per_s_stride,
+                                      double *off_heading_deg,
+                                      ptrdiff_t off_heading_deg_stride,
+                                      double *across_nm,
+                                      ptrdiff_t across_nm_stride,
+                                      double *established_nm,
+                                      ptrdiff_t established_nm_stride,
+                                      double *farthest_nm,
+                                      ptrdiff_t farthest_nm_stride,
+                                      double *widest_nm,
+                                      ptrdiff_t widest_nm_stride,
+                                      double *duration_s,
+                                      ptrdiff_t duration_s_stride,
+                                      double *exact_angle_deg,
+                                      ptrdiff_t exact_angle_deg_stride,
+                                      int32_t *status);
+
+/**
  * Cold-temperature correction by a named method, to add to an altitude on the procedure.
  *
  * The formula; the table, whose cells are the formula at sea level rounded up to 10 ft; the table read off evenly between its cells, as it is or
@@ -9131,6 +8915,217 @@ size_t lubber_published_turn_n(size_t count,
                                double *radius_nm,
                                ptrdiff_t radius_nm_stride,
                                int32_t *status);
+
+/**
+ * The holding pattern that closes in a steady wind, exactly: outbound heading, times and size.
+ *
+ * A turn with its roll over the fix onto the outbound heading, straight outbound, a turn that ends on the inbound
+ * course, and that course to the fix; over the ground wind times duration is added to each. The outbound heading is
+ * the one for which the sum is nothing.
+ *
+ * @param inbound_course_deg course flown to the fix, any finite number
+ * @param side which way the turns go: LUBBER_HOLDING_SIDE_RIGHT, LUBBER_HOLDING_SIDE_LEFT
+ * @param timed the leg whose time is given, and where its clock starts: LUBBER_TIMED_LEG_INBOUND, LUBBER_TIMED_LEG_OUTBOUND, LUBBER_TIMED_LEG_OUTBOUND_FROM_LEVEL
+ * @param time_s time of that leg, 0 to 3600
+ * @param true_airspeed_kt true airspeed, above 0 to 5000
+ * @param wind_from_deg where the wind blows from, against the same north
+ * @param wind_speed_kt speed of the wind, 0 to 1000
+ * @param bank_limit_deg greatest bank, above 0 below 90
+ * @param turn_rate_limit_deg_per_s greatest rate of turn, above 0
+ * @param roll_rate_deg_per_s rate of roll, above 0, infinite for an instant roll
+ * @param[out] outbound_heading_deg Heading to fly outbound; may be NULL
+ * @param[out] outbound_correction_deg Outbound heading less the reciprocal of the inbound course, right positive; may be NULL
+ * @param[out] inbound_correction_deg Inbound heading less inbound course, right positive; may be NULL
+ * @param[out] drift_factor By what the inbound correction has to be multiplied, and its side changed, to give the outbound one; NaN without an inbound correction; may be NULL
+ * @param[out] outbound_time_s Time straight outbound, from wings level to the turn inbound; may be NULL
+ * @param[out] outbound_clock_s Time on the outbound clock: from abeam the fix, or from wings level where the fix is passed abeam in the turn; may be NULL
+ * @param[out] inbound_time_s Time straight inbound, from wings level to the fix; may be NULL
+ * @param[out] duration_s From the fix to the fix; may be NULL
+ * @param[out] outbound_end_before_fix_nm Where the outbound leg ends, before the fix along the inbound course; may be NULL
+ * @param[out] outbound_end_across_nm Where the outbound leg ends, across the inbound course to the side of the turns; may be NULL
+ * @param[out] inbound_leg_nm Distance from the fix at which the wings are level on the inbound course; may be NULL
+ * @param[out] length_nm Length of the whole path over the ground, along the inbound course; may be NULL
+ * @param[out] width_nm Width of the whole path over the ground, across the inbound course; may be NULL
+ * @param[out] bank_deg The greatest bank; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: 1e-9 of the size of the pattern, in the plane of the fix.
+ * Degenerate cases: In calm air the outbound heading is the reciprocal. Where several headings close the pattern, the one nearest to
+ * the reciprocal is meant.
+ * Errors: A value outside its range, an inbound course that the airspeed cannot hold, a wind in which no heading closes the
+ * pattern before the fix.
+ * Source: Derived from the equilibrium of a coordinated turn and the triangle of velocities.
+ *
+ * Example: lubber_holding_pattern(270.0, LUBBER_HOLDING_SIDE_RIGHT, LUBBER_TIMED_LEG_INBOUND, 60.0, 150.0, 0.0, 20.0, 25.0, 3.0, 5.0, &value, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL) gives 68.5
+ */
+int32_t lubber_holding_pattern(double inbound_course_deg,
+                               int32_t side,
+                               int32_t timed,
+                               double time_s,
+                               double true_airspeed_kt,
+                               double wind_from_deg,
+                               double wind_speed_kt,
+                               double bank_limit_deg,
+                               double turn_rate_limit_deg_per_s,
+                               double roll_rate_deg_per_s,
+                               double *outbound_heading_deg,
+                               double *outbound_correction_deg,
+                               double *inbound_correction_deg,
+                               double *drift_factor,
+                               double *outbound_time_s,
+                               double *outbound_clock_s,
+                               double *inbound_time_s,
+                               double *duration_s,
+                               double *outbound_end_before_fix_nm,
+                               double *outbound_end_across_nm,
+                               double *inbound_leg_nm,
+                               double *length_nm,
+                               double *width_nm,
+                               double *bank_deg);
+
+/**
+ * `lubber_holding_pattern` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * `side` is one code for all points: which way the turns go: LUBBER_HOLDING_SIDE_RIGHT, LUBBER_HOLDING_SIDE_LEFT
+ *
+ * `timed` is one code for all points: the leg whose time is given, and where its clock starts: LUBBER_TIMED_LEG_INBOUND, LUBBER_TIMED_LEG_OUTBOUND, LUBBER_TIMED_LEG_OUTBOUND_FROM_LEVEL
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_holding_pattern_n(size_t count,
+                                const double *inbound_course_deg,
+                                ptrdiff_t inbound_course_deg_stride,
+                                int32_t side,
+                                int32_t timed,
+                                const double *time_s,
+                                ptrdiff_t time_s_stride,
+                                const double *true_airspeed_kt,
+                                ptrdiff_t true_airspeed_kt_stride,
+                                const double *wind_from_deg,
+                                ptrdiff_t wind_from_deg_stride,
+                                const double *wind_speed_kt,
+                                ptrdiff_t wind_speed_kt_stride,
+                                const double *bank_limit_deg,
+                                ptrdiff_t bank_limit_deg_stride,
+                                const double *turn_rate_limit_deg_per_s,
+                                ptrdiff_t turn_rate_limit_deg_per_s_stride,
+                                const double *roll_rate_deg_per_s,
+                                ptrdiff_t roll_rate_deg_per_s_stride,
+                                double *outbound_heading_deg,
+                                ptrdiff_t outbound_heading_deg_stride,
+                                double *outbound_correction_deg,
+                                ptrdiff_t outbound_correction_deg_stride,
+                                double *inbound_correction_deg,
+                                ptrdiff_t inbound_correction_deg_stride,
+                                double *drift_factor,
+                                ptrdiff_t drift_factor_stride,
+                                double *outbound_time_s,
+                                ptrdiff_t outbound_time_s_stride,
+                                double *outbound_clock_s,
+                                ptrdiff_t outbound_clock_s_stride,
+                                double *inbound_time_s,
+                                ptrdiff_t inbound_time_s_stride,
+                                double *duration_s,
+                                ptrdiff_t duration_s_stride,
+                                double *outbound_end_before_fix_nm,
+                                ptrdiff_t outbound_end_before_fix_nm_stride,
+                                double *outbound_end_across_nm,
+                                ptrdiff_t outbound_end_across_nm_stride,
+                                double *inbound_leg_nm,
+                                ptrdiff_t inbound_leg_nm_stride,
+                                double *length_nm,
+                                ptrdiff_t length_nm_stride,
+                                double *width_nm,
+                                ptrdiff_t width_nm_stride,
+                                double *bank_deg,
+                                ptrdiff_t bank_deg_stride,
+                                int32_t *status);
+
+/**
+ * Where the aircraft is in the holding pattern that closes in a steady wind, a time after it passed the fix.
+ *
+ * The turn outbound, the outbound leg, the turn inbound and the inbound leg of `holding_pattern`, one after the other, round after
+ * round.
+ *
+ * @param since_fix_s time since the fix was passed, -1 000 000 to 1 000 000
+ * @param inbound_course_deg course flown to the fix, any finite number
+ * @param side which way the turns go: LUBBER_HOLDING_SIDE_RIGHT, LUBBER_HOLDING_SIDE_LEFT
+ * @param timed the leg whose time is given, and where its clock starts: LUBBER_TIMED_LEG_INBOUND, LUBBER_TIMED_LEG_OUTBOUND, LUBBER_TIMED_LEG_OUTBOUND_FROM_LEVEL
+ * @param time_s time of that leg, 0 to 3600
+ * @param true_airspeed_kt true airspeed, above 0 to 5000
+ * @param wind_from_deg where the wind blows from, against the same north
+ * @param wind_speed_kt speed of the wind, 0 to 1000
+ * @param bank_limit_deg greatest bank, above 0 below 90
+ * @param turn_rate_limit_deg_per_s greatest rate of turn, above 0
+ * @param roll_rate_deg_per_s rate of roll, above 0, infinite for an instant roll
+ * @param[out] bearing_from_fix_deg Bearing from the fix; NaN over it; may be NULL
+ * @param[out] distance_nm Distance from the fix over the ground; may be NULL
+ * @param[out] heading_deg Heading; may be NULL
+ * @param[out] bank_deg Bank, right positive; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: As `holding_pattern`.
+ * Degenerate cases: Over the fix there is no bearing. Before the fix the last round is meant.
+ * Errors: As `holding_pattern`; a time outside its range.
+ * Source: As `holding_pattern`.
+ *
+ * Example: lubber_holding_pattern_at(100.0, 270.0, LUBBER_HOLDING_SIDE_RIGHT, LUBBER_TIMED_LEG_INBOUND, 60.0, 150.0, 0.0, 20.0, 25.0, 3.0, 5.0, NULL, NULL, &value, NULL) gives 68.5
+ */
+int32_t lubber_holding_pattern_at(double since_fix_s,
+                                  double inbound_course_deg,
+                                  int32_t side,
+                                  int32_t timed,
+                                  double time_s,
+                                  double true_airspeed_kt,
+                                  double wind_from_deg,
+                                  double wind_speed_kt,
+                                  double bank_limit_deg,
+                                  double turn_rate_limit_deg_per_s,
+                                  double roll_rate_deg_per_s,
+                                  double *bearing_from_fix_deg,
+                                  double *distance_nm,
+                                  double *heading_deg,
+                                  double *bank_deg);
+
+/**
+ * `lubber_holding_pattern_at` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * `side` is one code for all points: which way the turns go: LUBBER_HOLDING_SIDE_RIGHT, LUBBER_HOLDING_SIDE_LEFT
+ *
+ * `timed` is one code for all points: the leg whose time is given, and where its clock starts: LUBBER_TIMED_LEG_INBOUND, LUBBER_TIMED_LEG_OUTBOUND, LUBBER_TIMED_LEG_OUTBOUND_FROM_LEVEL
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_holding_pattern_at_n(size_t count,
+                                   const double *since_fix_s,
+                                   ptrdiff_t since_fix_s_stride,
+                                   const double *inbound_course_deg,
+                                   ptrdiff_t inbound_course_deg_stride,
+                                   int32_t side,
+                                   int32_t timed,
+                                   const double *time_s,
+                                   ptrdiff_t time_s_stride,
+                                   const double *true_airspeed_kt,
+                                   ptrdiff_t true_airspeed_kt_stride,
+                                   const double *wind_from_deg,
+                                   ptrdiff_t wind_from_deg_stride,
+                                   const double *wind_speed_kt,
+                                   ptrdiff_t wind_speed_kt_stride,
+                                   const double *bank_limit_deg,
+                                   ptrdiff_t bank_limit_deg_stride,
+                                   const double *turn_rate_limit_deg_per_s,
+                                   ptrdiff_t turn_rate_limit_deg_per_s_stride,
+                                   const double *roll_rate_deg_per_s,
+                                   ptrdiff_t roll_rate_deg_per_s_stride,
+                                   double *bearing_from_fix_deg,
+                                   ptrdiff_t bearing_from_fix_deg_stride,
+                                   double *distance_nm,
+                                   ptrdiff_t distance_nm_stride,
+                                   double *heading_deg,
+                                   ptrdiff_t heading_deg_stride,
+                                   double *bank_deg,
+                                   ptrdiff_t bank_deg_stride,
+                                   int32_t *status);
 
 /**
  * The greatest ground distance at which a station is received over a smooth earth.
@@ -9576,608 +9571,6 @@ size_t lubber_needle_motion_n(size_t count,
                               int32_t *status);
 
 /**
- * The angle between outbound track and inbound course of a base turn, as published.
- *
- * `36 / T` up to 170 kt, `0.215 V / T` above, with T in minutes; SI: up to 315 km/h, `0.116 V / T` above.
- *
- * @param true_airspeed_kt true airspeed, above 0 to 5000
- * @param outbound_time_s time outbound, above 0 to 1 000 000
- * @param units in which units the formula is printed: LUBBER_DESIGN_UNITS_NON_SI, LUBBER_DESIGN_UNITS_SI
- * @param[out] design_base_turn_offset_deg the result; may be NULL
- * @return LUBBER_OK, or a negative status with every output NaN
- *
- * Accuracy: As published: within 2 percent of `base_turn_offset_exact_deg` for two minutes, 7 percent high at 250 kt for one.
- * Degenerate cases: At 170 kt the two formulas differ by 1.5 percent.
- * Errors: A value outside its range.
- * Source: ICAO Doc 8168 Vol II (5th ed. 2006), Part I Section 4 Chapter 3, base turns.
- *
- * Example: lubber_design_base_turn_offset_deg(157.23, 120.0, LUBBER_DESIGN_UNITS_NON_SI, &value) gives 18.0
- */
-int32_t lubber_design_base_turn_offset_deg(double true_airspeed_kt,
-                                           double outbound_time_s,
-                                           int32_t units,
-                                           double *design_base_turn_offset_deg);
-
-/**
- * `lubber_design_base_turn_offset_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
- *
- * `units` is one code for all points: in which units the formula is printed: LUBBER_DESIGN_UNITS_NON_SI, LUBBER_DESIGN_UNITS_SI
- *
- * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
- */
-size_t lubber_design_base_turn_offset_deg_n(size_t count,
-                                            const double *true_airspeed_kt,
-                                            ptrdiff_t true_airspeed_kt_stride,
-                                            const double *outbound_time_s,
-                                            ptrdiff_t outbound_time_s_stride,
-                                            int32_t units,
-                                            double *design_base_turn_offset_deg,
-                                            ptrdiff_t design_base_turn_offset_deg_stride,
-                                            int32_t *status);
-
-/**
- * The angle of a base turn for which, in still air with an instant roll, the turn ends on the inbound course.
- *
- * `2 atan(r / L)`.
- *
- * @param turn_radius_nm radius of the turn, above 0 to 1000
- * @param outbound_leg_nm length of the outbound leg, 0 to 10 900
- * @param[out] base_turn_offset_exact_deg the result; may be NULL
- * @return LUBBER_OK, or a negative status with every output NaN
- *
- * Accuracy: Rounding error.
- * Degenerate cases: Without an outbound leg it is 180 degrees.
- * Errors: A value outside its range.
- * Source: Derived: a circle tangent to two lines that cross at the fix.
- *
- * Example: lubber_base_turn_offset_exact_deg(0.834, 5.241, &value) gives 18.08
- */
-int32_t lubber_base_turn_offset_exact_deg(double turn_radius_nm,
-                                          double outbound_leg_nm,
-                                          double *base_turn_offset_exact_deg);
-
-/**
- * `lubber_base_turn_offset_exact_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
- *
- * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
- */
-size_t lubber_base_turn_offset_exact_deg_n(size_t count,
-                                           const double *turn_radius_nm,
-                                           ptrdiff_t turn_radius_nm_stride,
-                                           const double *outbound_leg_nm,
-                                           ptrdiff_t outbound_leg_nm_stride,
-                                           double *base_turn_offset_exact_deg,
-                                           ptrdiff_t base_turn_offset_exact_deg_stride,
-                                           int32_t *status);
-
-/**
- * The base turn of a time outbound in a steady wind, exactly: the track and heading from which the turn ends on the inbound course.
- *
- * The turn runs with its roll between the wind-corrected headings; over the ground wind times duration is added. Its
- * end has no part across the inbound course.
- *
- * @param inbound_course_deg course flown to the fix, any finite number
- * @param turn_side which way the turn inbound goes: LUBBER_HOLDING_SIDE_RIGHT, LUBBER_HOLDING_SIDE_LEFT
- * @param outbound_time_s time outbound, above 0 to 1 000 000
- * @param true_airspeed_kt true airspeed, above 0 to 5000
- * @param wind_from_deg where the wind blows from, against the same north
- * @param wind_speed_kt speed of the wind, 0 to 1000
- * @param bank_limit_deg greatest bank, above 0 below 90
- * @param turn_rate_limit_deg_per_s greatest rate of turn, above 0
- * @param roll_rate_deg_per_s rate of roll, above 0, infinite for an instant roll
- * @param[out] track_deg Direction over the ground outbound; may be NULL
- * @param[out] heading_deg Heading that holds it; may be NULL
- * @param[out] offset_deg From the reciprocal of the inbound course to the outbound track, right positive; may be NULL
- * @param[out] outbound_time_s_out Time from the fix to the beginning of the turn; may be NULL
- * @param[out] heading_change_deg Heading to turn through, right positive; may be NULL
- * @param[out] established_nm Distance from the fix at which the wings are level on the inbound course; may be NULL
- * @param[out] duration_s Time from the fix until then; may be NULL
- * @return LUBBER_OK, or a negative status with every output NaN
- *
- * Accuracy: 1e-9 of its size in the plane of the fix. The aircraft is taken to be on the outbound track over the fix.
- * Degenerate cases: In calm air with an instant roll the angle is that of `base_turn_offset_exact_deg`.
- * Errors: A value outside its range, an inbound course that the airspeed cannot hold, a turn that ends past the fix whatever
- * the heading.
- * Source: Derived from the equilibrium of a coordinated turn and the triangle of velocities.
- *
- * Example: lubber_base_turn(100.0, LUBBER_HOLDING_SIDE_RIGHT, 120.0, 180.0, 40.0, 25.0, 25.0, 3.0, 5.0, NULL, &value, NULL, NULL, NULL, NULL, NULL) gives 271.7
- */
-int32_t lubber_base_turn(double inbound_course_deg,
-                         int32_t turn_side,
-                         double outbound_time_s,
-                         double true_airspeed_kt,
-                         double wind_from_deg,
-                         double wind_speed_kt,
-                         double bank_limit_deg,
-                         double turn_rate_limit_deg_per_s,
-                         double roll_rate_deg_per_s,
-                         double *track_deg,
-                         double *heading_deg,
-                         double *offset_deg,
-                         double *outbound_time_s_out,
-                         double *heading_change_deg,
-                         double *established_nm,
-                         double *duration_s);
-
-/**
- * `lubber_base_turn` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
- *
- * `turn_side` is one code for all points: which way the turn inbound goes: LUBBER_HOLDING_SIDE_RIGHT, LUBBER_HOLDING_SIDE_LEFT
- *
- * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
- */
-size_t lubber_base_turn_n(size_t count,
-                          const double *inbound_course_deg,
-                          ptrdiff_t inbound_course_deg_stride,
-                          int32_t turn_side,
-                          const double *outbound_time_s,
-                          ptrdiff_t outbound_time_s_stride,
-                          const double *true_airspeed_kt,
-                          ptrdiff_t true_airspeed_kt_stride,
-                          const double *wind_from_deg,
-                          ptrdiff_t wind_from_deg_stride,
-                          const double *wind_speed_kt,
-                          ptrdiff_t wind_speed_kt_stride,
-                          const double *bank_limit_deg,
-                          ptrdiff_t bank_limit_deg_stride,
-                          const double *turn_rate_limit_deg_per_s,
-                          ptrdiff_t turn_rate_limit_deg_per_s_stride,
-                          const double *roll_rate_deg_per_s,
-                          ptrdiff_t roll_rate_deg_per_s_stride,
-                          double *track_deg,
-                          ptrdiff_t track_deg_stride,
-                          double *heading_deg,
-                          ptrdiff_t heading_deg_stride,
-                          double *offset_deg,
-                          ptrdiff_t offset_deg_stride,
-                          double *outbound_time_s_out,
-                          ptrdiff_t outbound_time_s_out_stride,
-                          double *heading_change_deg,
-                          ptrdiff_t heading_change_deg_stride,
-                          double *established_nm,
-                          ptrdiff_t established_nm_stride,
-                          double *duration_s,
-                          ptrdiff_t duration_s_stride,
-                          int32_t *status);
-
-/**
- * The base turn on a published outbound track in a steady wind, exactly: the heading, and the time after which the turn ends on the inbound course.
- *
- * As `base_turn`; for a given track the condition is linear in the time.
- *
- * @param inbound_course_deg course flown to the fix, any finite number
- * @param outbound_track_deg direction over the ground outbound, against the same north
- * @param true_airspeed_kt true airspeed, above 0 to 5000
- * @param wind_from_deg where the wind blows from, against the same north
- * @param wind_speed_kt speed of the wind, 0 to 1000
- * @param bank_limit_deg greatest bank, above 0 below 90
- * @param turn_rate_limit_deg_per_s greatest rate of turn, above 0
- * @param roll_rate_deg_per_s rate of roll, above 0, infinite for an instant roll
- * @param[out] track_deg Direction over the ground outbound; may be NULL
- * @param[out] heading_deg Heading that holds it; may be NULL
- * @param[out] offset_deg From the reciprocal of the inbound course to the outbound track, right positive; may be NULL
- * @param[out] outbound_time_s Time from the fix to the beginning of the turn; may be NULL
- * @param[out] heading_change_deg Heading to turn through, right positive; may be NULL
- * @param[out] established_nm Distance from the fix at which the wings are level on the inbound course; may be NULL
- * @param[out] duration_s Time from the fix until then; may be NULL
- * @return LUBBER_OK, or a negative status with every output NaN
- *
- * Accuracy: 1e-9 of its size in the plane of the fix. The aircraft is taken to be on the outbound track over the fix.
- * Degenerate cases: The turn goes to the side of the inbound course.
- * Errors: A value outside its range, a track along the inbound course, a course that the airspeed cannot hold, a wind in
- * which the turn does not end on the course before the fix.
- * Source: Derived from the equilibrium of a coordinated turn and the triangle of velocities.
- *
- * Example: lubber_base_turn_on_track(100.0, 262.0, 180.0, 40.0, 25.0, 25.0, 3.0, 5.0, NULL, NULL, NULL, &value, NULL, NULL, NULL) gives 91.8
- */
-int32_t lubber_base_turn_on_track(double inbound_course_deg,
-                                  double outbound_track_deg,
-                                  double true_airspeed_kt,
-                                  double wind_from_deg,
-                                  double wind_speed_kt,
-                                  double bank_limit_deg,
-                                  double turn_rate_limit_deg_per_s,
-                                  double roll_rate_deg_per_s,
-                                  double *track_deg,
-                                  double *heading_deg,
-                                  double *offset_deg,
-                                  double *outbound_time_s,
-                                  double *heading_change_deg,
-                                  double *established_nm,
-                                  double *duration_s);
-
-/**
- * `lubber_base_turn_on_track` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
- *
- * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
- */
-size_t lubber_base_turn_on_track_n(size_t count,
-                                   const double *inbound_course_deg,
-                                   ptrdiff_t inbound_course_deg_stride,
-                                   const double *outbound_track_deg,
-                                   ptrdiff_t outbound_track_deg_stride,
-                                   const double *true_airspeed_kt,
-                                   ptrdiff_t true_airspeed_kt_stride,
-                                   const double *wind_from_deg,
-                                   ptrdiff_t wind_from_deg_stride,
-                                   const double *wind_speed_kt,
-                                   ptrdiff_t wind_speed_kt_stride,
-                                   const double *bank_limit_deg,
-                                   ptrdiff_t bank_limit_deg_stride,
-                                   const double *turn_rate_limit_deg_per_s,
-                                   ptrdiff_t turn_rate_limit_deg_per_s_stride,
-                                   const double *roll_rate_deg_per_s,
-                                   ptrdiff_t roll_rate_deg_per_s_stride,
-                                   double *track_deg,
-                                   ptrdiff_t track_deg_stride,
-                                   double *heading_deg,
-                                   ptrdiff_t heading_deg_stride,
-                                   double *offset_deg,
-                                   ptrdiff_t offset_deg_stride,
-                                   double *outbound_time_s,
-                                   ptrdiff_t outbound_time_s_stride,
-                                   double *heading_change_deg,
-                                   ptrdiff_t heading_change_deg_stride,
-                                   double *established_nm,
-                                   ptrdiff_t established_nm_stride,
-                                   double *duration_s,
-                                   ptrdiff_t duration_s_stride,
-                                   int32_t *status);
-
-/**
- * The geometry of a 45/180 procedure turn in a steady wind and with roll.
- *
- * Off the outbound course by 45 degrees, straight on that track until a time from the start of the turn, half a
- * circle the other way onto the opposite track, straight until the lead of the turn onto the inbound course.
- *
- * @param outbound_course_deg course flown outbound before the turn, any finite number
- * @param side to which side the first turn goes: LUBBER_HOLDING_SIDE_RIGHT, LUBBER_HOLDING_SIDE_LEFT
- * @param off_time_s time from the start of the first turn to the turn back, 0 to 3600: 60 for categories A and B, 75 for C to E
- * @param true_airspeed_kt true airspeed, above 0 to 5000
- * @param wind_from_deg where the wind blows from, against the same north
- * @param wind_speed_kt speed of the wind, 0 to 1000
- * @param bank_limit_deg greatest bank, above 0 below 90
- * @param turn_rate_limit_deg_per_s greatest rate of turn, above 0
- * @param roll_rate_deg_per_s rate of roll, above 0, infinite for an instant roll
- * @param[out] off_track_deg Track of the leg off the outbound course; may be NULL
- * @param[out] off_heading_deg Heading that holds it; may be NULL
- * @param[out] back_heading_deg Heading that holds the way back to the course; may be NULL
- * @param[out] straight_nm Distance straight between the half circle and the turn onto the inbound course; negative where the course is crossed; may be NULL
- * @param[out] least_off_time_s Time from the start of the first turn to the turn back that would leave just no straight part; may be NULL
- * @param[out] established_nm Distance outbound from where the first turn began at which the wings are level on the inbound course; negative before it; may be NULL
- * @param[out] farthest_nm How far outbound the path reaches; may be NULL
- * @param[out] widest_nm How far from the course it reaches, to the side of the first turn; may be NULL
- * @param[out] duration_s From the first turn to wings level inbound; may be NULL
- * @return LUBBER_OK, or a negative status with every output NaN
- *
- * Accuracy: 1e-9 of its size in the plane.
- * Degenerate cases: A leg that is too short makes the straight part before the last turn negative: the course is crossed. A time
- * shorter than the first turn leaves nothing straight off the course.
- * Errors: A value outside its range, a track that the airspeed cannot hold.
- * Source: The manoeuvre: ICAO Doc 8168 Vol II (5th ed. 2006), Part I Section 4 Chapter 3, 3.5.4.1, its times as quoted; its geometry is derived.
- *
- * Example: lubber_procedure_turn_45_180(250.0, LUBBER_HOLDING_SIDE_RIGHT, 60.0, 140.0, 200.0, 25.0, 25.0, 3.0, 5.0, NULL, &value, NULL, NULL, NULL, NULL, NULL, NULL, NULL) gives 284.8
- */
-int32_t lubber_procedure_turn_45_180(double outbound_course_deg,
-                                     int32_t side,
-                                     double off_time_s,
-                                     double true_airspeed_kt,
-                                     double wind_from_deg,
-                                     double wind_speed_kt,
-                                     double bank_limit_deg,
-                                     double turn_rate_limit_deg_per_s,
-                                     double roll_rate_deg_per_s,
-                                     double *off_track_deg,
-                                     double *off_heading_deg,
-                                     double *back_heading_deg,
-                                     double *straight_nm,
-                                     double *least_off_time_s,
-                                     double *established_nm,
-                                     double *farthest_nm,
-                                     double *widest_nm,
-                                     double *duration_s);
-
-/**
- * `lubber_procedure_turn_45_180` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
- *
- * `side` is one code for all points: to which side the first turn goes: LUBBER_HOLDING_SIDE_RIGHT, LUBBER_HOLDING_SIDE_LEFT
- *
- * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
- */
-size_t lubber_procedure_turn_45_180_n(size_t count,
-                                      const double *outbound_course_deg,
-                                      ptrdiff_t outbound_course_deg_stride,
-                                      int32_t side,
-                                      const double *off_time_s,
-                                      ptrdiff_t off_time_s_stride,
-                                      const double *true_airspeed_kt,
-                                      ptrdiff_t true_airspeed_kt_stride,
-                                      const double *wind_from_deg,
-                                      ptrdiff_t wind_from_deg_stride,
-                                      const double *wind_speed_kt,
-                                      ptrdiff_t wind_speed_kt_stride,
-                                      const double *bank_limit_deg,
-                                      ptrdiff_t bank_limit_deg_stride,
-                                      const double *turn_rate_limit_deg_per_s,
-                                      ptrdiff_t turn_rate_limit_deg_per_s_stride,
-                                      const double *roll_rate_deg_per_s,
-                                      ptrdiff_t roll_rate_deg_per_s_stride,
-                                      double *off_track_deg,
-                                      ptrdiff_t off_track_deg_stride,
-                                      double *off_heading_deg,
-                                      ptrdiff_t off_heading_deg_stride,
-                                      double *back_heading_deg,
-                                      ptrdiff_t back_heading_deg_stride,
-                                      double *straight_nm,
-                                      ptrdiff_t straight_nm_stride,
-                                      double *least_off_time_s,
-                                      ptrdiff_t least_off_time_s_stride,
-                                      double *established_nm,
-                                      ptrdiff_t established_nm_stride,
-                                      double *farthest_nm,
-                                      ptrdiff_t farthest_nm_stride,
-                                      double *widest_nm,
-                                      ptrdiff_t widest_nm_stride,
-                                      double *duration_s,
-                                      ptrdiff_t duration_s_stride,
-                                      int32_t *status);
-
-/**
- * The geometry of an 80/260 procedure turn in a steady wind and with roll, and the angle that would end it on the course.
- *
- * Off the outbound heading by an angle, and at once back the other way onto the heading that holds the inbound
- * course. In calm air with an instant roll it ends `2 r cos(angle)` off the course, on the side away from the first
- * turn.
- *
- * @param outbound_course_deg course flown outbound before the turn, any finite number
- * @param side to which side the first turn goes: LUBBER_HOLDING_SIDE_RIGHT, LUBBER_HOLDING_SIDE_LEFT
- * @param first_turn_deg angle of the first turn, above 0 below 180: 80 as published
- * @param true_airspeed_kt true airspeed, above 0 to 5000
- * @param wind_from_deg where the wind blows from, against the same north
- * @param wind_speed_kt speed of the wind, 0 to 1000
- * @param bank_limit_deg greatest bank, above 0 below 90
- * @param turn_rate_limit_deg_per_s greatest rate of turn, above 0
- * @param roll_rate_deg_per_s rate of roll, above 0, infinite for an instant roll
- * @param[out] off_heading_deg Heading at the end of the first turn; may be NULL
- * @param[out] across_nm Distance from the course at its end, positive on the side of the first turn; may be NULL
- * @param[out] established_nm Distance outbound from where the first turn began at its end; negative before it; may be NULL
- * @param[out] farthest_nm How far outbound the path reaches; may be NULL
- * @param[out] widest_nm How far from the course it reaches, to the side of the first turn; may be NULL
- * @param[out] duration_s From the first turn to wings level inbound; may be NULL
- * @param[out] exact_angle_deg The angle of the first turn for which it ends on the course; NaN where none up to 170 degrees does; may be NULL
- * @return LUBBER_OK, or a negative status with every output NaN
- *
- * Accuracy: 1e-9 of its size in the plane.
- * Degenerate cases: In calm air with an instant roll the exact angle is 90 degrees.
- * Errors: A value outside its range, a course that the airspeed cannot hold.
- * Source: The manoeuvre: ICAO Doc 8168 Vol II (5th ed. 2006), Part I Section 4 Chapter 3, 3.5.4.2 (number from memory), as quoted; its geometry is derived.
- *
- * Example: lubber_procedure_turn_80_260(250.0, LUBBER_HOLDING_SIDE_RIGHT, 80.0, 140.0, 200.0, 25.0, 25.0, 3.0, 5.0, NULL, &value, NULL, NULL, NULL, NULL, NULL) gives 0.30
- */
-int32_t lubber_procedure_turn_80_260(double outbound_course_deg,
-                                     int32_t side,
-                                     double first_turn_deg,
-                                     double true_airspeed_kt,
-                                     double wind_from_deg,
-                                     double wind_speed_kt,
-                                     double bank_limit_deg,
-                                     double turn_rate_limit_deg_per_s,
-                                     double roll_rate_deg_per_s,
-                                     double *off_heading_deg,
-                                     double *across_nm,
-                                     double *established_nm,
-                                     double *farthest_nm,
-                                     double *widest_nm,
-                                     double *duration_s,
-                                     double *exact_angle_deg);
-
-/**
- * `lubber_procedure_turn_80_260` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
- *
- * `side` is one code for all points: to which side the first turn goes: LUBBER_HOLDING_SIDE_RIGHT, LUBBER_HOLDING_SIDE_LEFT
- *
- * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
- */
-size_t lubber_procedure_turn_80_260_n(size_t count,
-                                      const double *outbound_course_deg,
-                                      ptrdiff_t outbound_course_deg_stride,
-                                      int32_t side,
-                                      const double *first_turn_deg,
-                                      ptrdiff_t first_turn_deg_stride,
-                                      const double *true_airspeed_kt,
-                                      ptrdiff_t true_airspeed_kt_stride,
-                                      const double *wind_from_deg,
-                                      ptrdiff_t wind_from_deg_stride,
-                                      const double *wind_speed_kt,
-                                      ptrdiff_t wind_speed_kt_stride,
-                                      const double *bank_limit_deg,
-                                      ptrdiff_t bank_limit_deg_stride,
-                                      const double *turn_rate_limit_deg_per_s,
-                                      ptrdiff_t turn_rate_limit_deg_per_s_stride,
-                                      const double *roll_rate_deg_per_s,
-                                      ptrdiff_t roll_rate_deg_per_s_stride,
-                                      double *off_heading_deg,
-                                      ptrdiff_t off_heading_deg_stride,
-                                      double *across_nm,
-                                      ptrdiff_t across_nm_stride,
-                                      double *established_nm,
-                                      ptrdiff_t established_nm_stride,
-                                      double *farthest_nm,
-                                      ptrdiff_t farthest_nm_stride,
-                                      double *widest_nm,
-                                      ptrdiff_t widest_nm_stride,
-                                      double *duration_s,
-                                      ptrdiff_t duration_s_stride,
-                                      double *exact_angle_deg,
-                                      ptrdiff_t exact_angle_deg_stride,
-                                      int32_t *status);
-
-/**
- * The wind from all sides that procedure design assumes at an altitude.
- *
- * `2 h + 47` kt with h in thousands of feet; `12 h + 87` km/h with h in kilometres.
- *
- * @param altitude_ft altitude, -2000 to 50 000
- * @param units in which units the formula is printed: LUBBER_DESIGN_UNITS_NON_SI, LUBBER_DESIGN_UNITS_SI
- * @param[out] icao_wind_kt the result; may be NULL
- * @return LUBBER_OK, or a negative status with every output NaN
- *
- * Accuracy: As published. The two forms differ by up to 2.4 percent.
- * Degenerate cases: None in the range.
- * Errors: A value outside its range.
- * Source: ICAO Doc 8168 Vol II (5th ed. 2006), Table I-2-3-1, ICAO standard wind.
- *
- * Example: lubber_icao_wind_kt(6000.0, LUBBER_DESIGN_UNITS_NON_SI, &value) gives 59
- */
-int32_t lubber_icao_wind_kt(double altitude_ft, int32_t units, double *icao_wind_kt);
-
-/**
- * `lubber_icao_wind_kt` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
- *
- * `units` is one code for all points: in which units the formula is printed: LUBBER_DESIGN_UNITS_NON_SI, LUBBER_DESIGN_UNITS_SI
- *
- * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
- */
-size_t lubber_icao_wind_kt_n(size_t count,
-                             const double *altitude_ft,
-                             ptrdiff_t altitude_ft_stride,
-                             int32_t units,
-                             double *icao_wind_kt,
-                             ptrdiff_t icao_wind_kt_stride,
-                             int32_t *status);
-
-/**
- * How far a wind carries an aircraft while it turns through an angle.
- *
- * `(angle / rate) wind`.
- *
- * @param angle_deg angle turned through, either way, -360 to 360
- * @param turn_rate_deg_per_s rate of the turn, above 0
- * @param wind_speed_kt speed of the wind, 0 to 1000
- * @param[out] turn_wind_effect_nm the result; may be NULL
- * @return LUBBER_OK, or a negative status with every output NaN
- *
- * Accuracy: Rounding error, for an instant roll.
- * Degenerate cases: An infinite rate leaves no time to be carried.
- * Errors: A value outside its range.
- * Source: ICAO Doc 8168 Vol II (5th ed. 2006), Table I-4-3-App C-1, lines 8 and 16 to 19.
- *
- * Example: lubber_turn_wind_effect_nm(190.0, 3.0, 59.0, &value) gives 1.04
- */
-int32_t lubber_turn_wind_effect_nm(double angle_deg,
-                                   double turn_rate_deg_per_s,
-                                   double wind_speed_kt,
-                                   double *turn_wind_effect_nm);
-
-/**
- * `lubber_turn_wind_effect_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
- *
- * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
- */
-size_t lubber_turn_wind_effect_nm_n(size_t count,
-                                    const double *angle_deg,
-                                    ptrdiff_t angle_deg_stride,
-                                    const double *turn_rate_deg_per_s,
-                                    ptrdiff_t turn_rate_deg_per_s_stride,
-                                    const double *wind_speed_kt,
-                                    ptrdiff_t wind_speed_kt_stride,
-                                    double *turn_wind_effect_nm,
-                                    ptrdiff_t turn_wind_effect_nm_stride,
-                                    int32_t *status);
-
-/**
- * The distances of the template of a base turn in procedure design.
- *
- * `V T`, `(T - 5 s)(V - w) - z` and `(T + 21 s)(V + w) + z`.
- *
- * @param true_airspeed_kt true airspeed, above 0 to 5000
- * @param outbound_time_s time outbound, 0 to 3600
- * @param wind_speed_kt speed of the wind, 0 to 1000
- * @param fix_tolerance_nm tolerance of the fix along the track, 0 to 10 900
- * @param[out] leg_nm Length of the outbound leg in still air; may be NULL
- * @param[out] nearest_nm Nearest place of the outbound leg's end, from the fix; may be NULL
- * @param[out] farthest_nm Farthest place of the outbound leg's end, from the fix; may be NULL
- * @return LUBBER_OK, or a negative status with every output NaN
- *
- * Accuracy: As published; the tables printed beside it round speeds and winds to four figures before.
- * Degenerate cases: A short time and a strong wind make the nearest place negative: past the fix.
- * Errors: A value outside its range.
- * Source: ICAO Doc 8168 Vol II (5th ed. 2006), Table I-4-3-App C-1, lines 10 to 15.
- *
- * Example: lubber_base_turn_template(157.23, 120.0, 59.0, 0.83, NULL, &value, NULL) gives 2.31
- */
-int32_t lubber_base_turn_template(double true_airspeed_kt,
-                                  double outbound_time_s,
-                                  double wind_speed_kt,
-                                  double fix_tolerance_nm,
-                                  double *leg_nm,
-                                  double *nearest_nm,
-                                  double *farthest_nm);
-
-/**
- * `lubber_base_turn_template` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
- *
- * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
- */
-size_t lubber_base_turn_template_n(size_t count,
-                                   const double *true_airspeed_kt,
-                                   ptrdiff_t true_airspeed_kt_stride,
-                                   const double *outbound_time_s,
-                                   ptrdiff_t outbound_time_s_stride,
-                                   const double *wind_speed_kt,
-                                   ptrdiff_t wind_speed_kt_stride,
-                                   const double *fix_tolerance_nm,
-                                   ptrdiff_t fix_tolerance_nm_stride,
-                                   double *leg_nm,
-                                   ptrdiff_t leg_nm_stride,
-                                   double *nearest_nm,
-                                   ptrdiff_t nearest_nm_stride,
-                                   double *farthest_nm,
-                                   ptrdiff_t farthest_nm_stride,
-                                   int32_t *status);
-
-/**
- * The radius of the sector that protects a base turn flown without a drawn area.
- *
- * `(V / 60 + 1.0) T + 1.5` NM; `(V / 60 + 1.9) T + 2.8` km with V in km/h.
- *
- * @param true_airspeed_kt true airspeed, above 0 to 5000
- * @param outbound_time_s time outbound, above 0 to 1 000 000
- * @param units in which units the formula is printed: LUBBER_DESIGN_UNITS_NON_SI, LUBBER_DESIGN_UNITS_SI
- * @param[out] base_turn_sector_nm the result; may be NULL
- * @return LUBBER_OK, or a negative status with every output NaN
- *
- * Accuracy: As published: the second form has the constants of the first, rounded after conversion.
- * Degenerate cases: None in the range.
- * Errors: A value outside its range.
- * Source: ICAO Doc 8168 Vol II (5th ed. 2006), Part II Section 2 Chapter 5, 5.3; a margin of 2.0 NM is added on all sides
- * there.
- *
- * Example: lubber_base_turn_sector_nm(180.0, 120.0, LUBBER_DESIGN_UNITS_NON_SI, &value) gives 9.5
- */
-int32_t lubber_base_turn_sector_nm(double true_airspeed_kt,
-                                   double outbound_time_s,
-                                   int32_t units,
-                                   double *base_turn_sector_nm);
-
-/**
- * `lubber_base_turn_sector_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
- *
- * `units` is one code for all points: in which units the formula is printed: LUBBER_DESIGN_UNITS_NON_SI, LUBBER_DESIGN_UNITS_SI
- *
- * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
- */
-size_t lubber_base_turn_sector_nm_n(size_t count,
-                                    const double *true_airspeed_kt,
-                                    ptrdiff_t true_airspeed_kt_stride,
-                                    const double *outbound_time_s,
-                                    ptrdiff_t outbound_time_s_stride,
-                                    int32_t units,
-                                    double *base_turn_sector_nm,
-                                    ptrdiff_t base_turn_sector_nm_stride,
-                                    int32_t *status);
-
-/**
  * The rhumb line between two points of the WGS-84 ellipsoid, the short way round: its length and its constant course.
  *
  * `tan C = l / q`, `d = hypot(m, l m / q)` with the differences of longitude `l`, of isometric latitude `q` and of the arc of the
@@ -10323,6 +9716,77 @@ size_t lubber_rhumb_excess_n(size_t count,
                              double *conversion_angle_deg,
                              ptrdiff_t conversion_angle_deg_stride,
                              int32_t *status);
+
+/**
+ * Distance along the course at which an angle has grown to a width: where a protected area begins to splay.
+ *
+ * `width / tan(angle)`.
+ *
+ * @param half_width_nm half the width of the area, 0 to 1000
+ * @param angle_deg the angle, 0 to 90
+ * @param[out] splay_distance_nm the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Over a flat earth.
+ * Degenerate cases: Without an angle it is infinite; without either it is NaN.
+ * Errors: A value outside its range.
+ * Source: ICAO Doc 8168 Vol II (5th ed. 2006), Part II Section 3 Chapter 1, 1.4.2.3: 5 NM and 5.7 degrees for VOR, beyond 49.8 NM.
+ *
+ * Example: lubber_splay_distance_nm(4.0, 4.5, &value) gives 50.8
+ */
+int32_t lubber_splay_distance_nm(double half_width_nm,
+                                 double angle_deg,
+                                 double *splay_distance_nm);
+
+/**
+ * `lubber_splay_distance_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_splay_distance_nm_n(size_t count,
+                                  const double *half_width_nm,
+                                  ptrdiff_t half_width_nm_stride,
+                                  const double *angle_deg,
+                                  ptrdiff_t angle_deg_stride,
+                                  double *splay_distance_nm,
+                                  ptrdiff_t splay_distance_nm_stride,
+                                  int32_t *status);
+
+/**
+ * Half the width of the airspace that contains the traffic of a VOR route.
+ *
+ * Constant to 25 NM from the VOR, then growing linearly to 75 NM: for 95 percent from 4 to 6 NM.
+ *
+ * @param distance_nm distance from the VOR along the route, 0 to 75
+ * @param containment the share of the flying time that is contained: LUBBER_CONTAINMENT_PERCENT95, LUBBER_CONTAINMENT_PERCENT96, LUBBER_CONTAINMENT_PERCENT97, LUBBER_CONTAINMENT_PERCENT98, LUBBER_CONTAINMENT_PERCENT99, LUBBER_CONTAINMENT_PERCENT99_AND_A_HALF
+ * @param[out] route_half_width_nm the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: As published.
+ * Degenerate cases: None in the range; beyond 75 NM nothing is published.
+ * Errors: A value outside its range.
+ * Source: ICAO Annex 11 (13th ed.), Attachment A, 3.3 and 3.4.
+ *
+ * Example: lubber_route_half_width_nm(50.0, LUBBER_CONTAINMENT_PERCENT95, &value) gives 5.0
+ */
+int32_t lubber_route_half_width_nm(double distance_nm,
+                                   int32_t containment,
+                                   double *route_half_width_nm);
+
+/**
+ * `lubber_route_half_width_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * `containment` is one code for all points: the share of the flying time that is contained: LUBBER_CONTAINMENT_PERCENT95, LUBBER_CONTAINMENT_PERCENT96, LUBBER_CONTAINMENT_PERCENT97, LUBBER_CONTAINMENT_PERCENT98, LUBBER_CONTAINMENT_PERCENT99, LUBBER_CONTAINMENT_PERCENT99_AND_A_HALF
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_route_half_width_nm_n(size_t count,
+                                    const double *distance_nm,
+                                    ptrdiff_t distance_nm_stride,
+                                    int32_t containment,
+                                    double *route_half_width_nm,
+                                    ptrdiff_t route_half_width_nm_stride,
+                                    int32_t *status);
 
 /**
  * The rule of density altitude beside the density altitude of dry air, term by term.
@@ -11669,6 +11133,123 @@ size_t lubber_rule_holds_at_height_ft_n(size_t count,
                                         double *rule_holds_at_height_ft,
                                         ptrdiff_t rule_holds_at_height_ft_stride,
                                         int32_t *status);
+
+/**
+ * The outbound heading of a holding pattern by rule: a multiple of the inbound wind correction, the other way.
+ *
+ * `inbound course + 180 - k * correction`, with k = 2 or 3.
+ *
+ * @param inbound_course_deg course flown to the fix, any finite number
+ * @param inbound_correction_deg inbound heading less inbound course, right positive, any finite number
+ * @param rule by what the correction is multiplied: LUBBER_DRIFT_RULE_DOUBLE, LUBBER_DRIFT_RULE_TRIPLE
+ * @param[out] rule_outbound_heading_deg the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: The rules contradict each other; see the drift factor of `holding_pattern` for the exact one.
+ * Degenerate cases: No correction inbound leaves the reciprocal.
+ * Errors: A value outside its range.
+ * Source: Three times: FAA Aeronautical Information Manual (3 April 2014), 5-3-8 j 6 (c), and (20 April 2023), 5-3-8 j; CNATRA P-871 chapter 4. Two to three times: CNATRA
+ * P-1244 p. 5-17.
+ *
+ * Example: lubber_rule_outbound_heading_deg(270.0, 5.0, LUBBER_DRIFT_RULE_TRIPLE, &value) gives 75
+ */
+int32_t lubber_rule_outbound_heading_deg(double inbound_course_deg,
+                                         double inbound_correction_deg,
+                                         int32_t rule,
+                                         double *rule_outbound_heading_deg);
+
+/**
+ * `lubber_rule_outbound_heading_deg` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * `rule` is one code for all points: by what the correction is multiplied: LUBBER_DRIFT_RULE_DOUBLE, LUBBER_DRIFT_RULE_TRIPLE
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_rule_outbound_heading_deg_n(size_t count,
+                                          const double *inbound_course_deg,
+                                          ptrdiff_t inbound_course_deg_stride,
+                                          const double *inbound_correction_deg,
+                                          ptrdiff_t inbound_correction_deg_stride,
+                                          int32_t rule,
+                                          double *rule_outbound_heading_deg,
+                                          ptrdiff_t rule_outbound_heading_deg_stride,
+                                          int32_t *status);
+
+/**
+ * The next outbound time of a holding pattern by rule: the last one, and what the inbound leg came out short.
+ *
+ * `outbound + wanted - inbound`.
+ *
+ * @param outbound_time_s time flown outbound, 0 to 3600
+ * @param inbound_time_s time the inbound leg then took, 0 to 3600
+ * @param wanted_inbound_time_s time the inbound leg is to take, 0 to 3600
+ * @param[out] rule_outbound_time_s the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: It leaves out that the legs are flown at different groundspeeds, so it takes several rounds to settle. See
+ * `holding_pattern`.
+ * Degenerate cases: Zero where the rule leaves no time.
+ * Errors: A value outside its range.
+ * Source: CNATRA P-871 chapter 4, figure 4-16; against a strong headwind inbound it flies the first outbound leg for no less
+ * than 30 s.
+ *
+ * Example: lubber_rule_outbound_time_s(60.0, 50.0, 60.0, &value) gives 70
+ */
+int32_t lubber_rule_outbound_time_s(double outbound_time_s,
+                                    double inbound_time_s,
+                                    double wanted_inbound_time_s,
+                                    double *rule_outbound_time_s);
+
+/**
+ * `lubber_rule_outbound_time_s` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_rule_outbound_time_s_n(size_t count,
+                                     const double *outbound_time_s,
+                                     ptrdiff_t outbound_time_s_stride,
+                                     const double *inbound_time_s,
+                                     ptrdiff_t inbound_time_s_stride,
+                                     const double *wanted_inbound_time_s,
+                                     ptrdiff_t wanted_inbound_time_s_stride,
+                                     double *rule_outbound_time_s,
+                                     ptrdiff_t rule_outbound_time_s_stride,
+                                     int32_t *status);
+
+/**
+ * The outbound time of a holding pattern by rule for a known wind: a second more for each knot of headwind.
+ *
+ * `still air + headwind`, less for a tailwind.
+ *
+ * @param still_air_time_s time outbound in still air, 0 to 3600
+ * @param outbound_headwind_kt headwind on the outbound leg, negative for a tailwind, -1000 to 1000
+ * @param[out] rule_outbound_time_by_headwind_s the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: See `holding_pattern` for the exact time.
+ * Degenerate cases: Zero where the rule leaves no time.
+ * Errors: A value outside its range.
+ * Source: Common practice.
+ *
+ * Example: lubber_rule_outbound_time_by_headwind_s(60.0, -15.0, &value) gives 45
+ */
+int32_t lubber_rule_outbound_time_by_headwind_s(double still_air_time_s,
+                                                double outbound_headwind_kt,
+                                                double *rule_outbound_time_by_headwind_s);
+
+/**
+ * `lubber_rule_outbound_time_by_headwind_s` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_rule_outbound_time_by_headwind_s_n(size_t count,
+                                                 const double *still_air_time_s,
+                                                 ptrdiff_t still_air_time_s_stride,
+                                                 const double *outbound_headwind_kt,
+                                                 ptrdiff_t outbound_headwind_kt_stride,
+                                                 double *rule_outbound_time_by_headwind_s,
+                                                 ptrdiff_t rule_outbound_time_by_headwind_s_stride,
+                                                 int32_t *status);
 
 /**
  * The DME reading from which on the trade does not count the slant: a mile for each 1 000 ft.
@@ -13018,6 +12599,260 @@ size_t lubber_time_to_station_rule_s_n(size_t count,
                                        int32_t *status);
 
 /**
+ * Total air temperature, which a probe in the stream feels, from static air temperature.
+ *
+ * `T (1 + 0.2 k M^2)` in kelvins, with the recovery factor `k` of the probe.
+ *
+ * @param temperature_degc static air temperature, -200 to 200
+ * @param mach Mach number, 0 to 10
+ * @param recovery_factor share of the heat of compression that the probe feels, 0 to 1
+ * @param[out] total_temperature_degc the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding, for air of constant heat ratio: good to about Mach 3.
+ * Degenerate cases: At rest, or with a recovery factor of zero, the two are one.
+ * Errors: A value outside its range.
+ * Source: NACA Report 1135 (1953), equation 43 (number from memory), for a ratio of specific heats of 1.4.
+ *
+ * Example: lubber_total_temperature_degc(-54.0, 0.82, 1.0, &value) gives -24.5
+ */
+int32_t lubber_total_temperature_degc(double temperature_degc,
+                                      double mach,
+                                      double recovery_factor,
+                                      double *total_temperature_degc);
+
+/**
+ * `lubber_total_temperature_degc` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_total_temperature_degc_n(size_t count,
+                                       const double *temperature_degc,
+                                       ptrdiff_t temperature_degc_stride,
+                                       const double *mach,
+                                       ptrdiff_t mach_stride,
+                                       const double *recovery_factor,
+                                       ptrdiff_t recovery_factor_stride,
+                                       double *total_temperature_degc,
+                                       ptrdiff_t total_temperature_degc_stride,
+                                       int32_t *status);
+
+/**
+ * Static air temperature from total air temperature: the inverse of `lubber_total_temperature_degc`.
+ *
+ * `Tt/(1 + 0.2 k M^2)` in kelvins, with the recovery factor `k` of the probe.
+ *
+ * @param total_temperature_degc total air temperature, -270 to 10 000
+ * @param mach Mach number, 0 to 10
+ * @param recovery_factor share of the heat of compression that the probe feels, 0 to 1
+ * @param[out] static_temperature_degc the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding, for air of constant heat ratio: good to about Mach 3.
+ * Degenerate cases: At rest, or with a recovery factor of zero, the two are one.
+ * Errors: A value outside its range, or a static temperature outside -200 to 200 degC.
+ * Source: As `lubber_total_temperature_degc`.
+ *
+ * Example: lubber_static_temperature_degc(-24.5, 0.82, 1.0, &value) gives -54.0
+ */
+int32_t lubber_static_temperature_degc(double total_temperature_degc,
+                                       double mach,
+                                       double recovery_factor,
+                                       double *static_temperature_degc);
+
+/**
+ * `lubber_static_temperature_degc` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_static_temperature_degc_n(size_t count,
+                                        const double *total_temperature_degc,
+                                        ptrdiff_t total_temperature_degc_stride,
+                                        const double *mach,
+                                        ptrdiff_t mach_stride,
+                                        const double *recovery_factor,
+                                        ptrdiff_t recovery_factor_stride,
+                                        double *static_temperature_degc,
+                                        ptrdiff_t static_temperature_degc_stride,
+                                        int32_t *status);
+
+/**
+ * The transition level as a pressure altitude: the lowest flight level far enough above the transition altitude.
+ *
+ * The lowest multiple of the step at or above the transition altitude plus the least layer, both measured with
+ * the setting. The lowest usable flight levels of the United States are this from 18 000 ft: 14 CFR 91.121
+ * (2014) in steps of 500 ft, the AIM of 2023, TBL 7-2-1, in steps of 1000 ft.
+ *
+ * @param transition_altitude_ft transition altitude, -50 000 to 300 000
+ * @param altimeter_setting_hpa what the altimeter is set to, 400 to 1200
+ * @param least_layer_ft least height of the transition layer, 0 to 10 000
+ * @param step_ft flight levels are multiples of this, 100 to 10 000
+ * @param[out] transition_level_ft the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Exact. A setting of 29.92 inches is 1.3 ft short of standard, which costs a level where the two should
+ * coincide: give 1013.25.
+ * Degenerate cases: None in the range.
+ * Errors: A value outside its range, or a level beyond the range of pressure altitudes.
+ * Source: ICAO Doc 8168 (PANS-OPS) volume I, Part III, and Doc 4444, from memory; states set the layer and the step.
+ *
+ * Example: lubber_transition_level_ft(5000.0, 1003.0, 0.0, 500.0, &value) gives 5500
+ */
+int32_t lubber_transition_level_ft(double transition_altitude_ft,
+                                   double altimeter_setting_hpa,
+                                   double least_layer_ft,
+                                   double step_ft,
+                                   double *transition_level_ft);
+
+/**
+ * `lubber_transition_level_ft` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_transition_level_ft_n(size_t count,
+                                    const double *transition_altitude_ft,
+                                    ptrdiff_t transition_altitude_ft_stride,
+                                    const double *altimeter_setting_hpa,
+                                    ptrdiff_t altimeter_setting_hpa_stride,
+                                    const double *least_layer_ft,
+                                    ptrdiff_t least_layer_ft_stride,
+                                    const double *step_ft,
+                                    ptrdiff_t step_ft_stride,
+                                    double *transition_level_ft,
+                                    ptrdiff_t transition_level_ft_stride,
+                                    int32_t *status);
+
+/**
+ * True altitude from pressure altitude, a station's altimeter setting and the ISA deviation.
+ *
+ * From the station up the air is `Hp - Hs + D (R/g) ln(ps/p)` thick, with the ISA deviation `D` the same all
+ * the way: hydrostatic balance, exact through the layers. Geopotential is turned into geometric height.
+ *
+ * @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
+ * @param altimeter_setting_hpa the station's altimeter setting, 400 to 1200
+ * @param elevation_ft elevation of the station that gives the setting, -16 500 to 60 000
+ * @param isa_deviation_k the air from the station up is warmer than standard by this, -150 to 150
+ * @param[out] true_altitude_ft the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding for such a column; 5 K of error in its mean temperature are 2 percent of the height.
+ * Degenerate cases: At the station's own pressure the answer is its elevation, whatever the temperature.
+ * Errors: A value outside its range.
+ * Source: Hydrostatic balance with the layers of ICAO Doc 7488/3 (3rd edition 1993).
+ *
+ * Example: lubber_true_altitude_ft(10000.0, 1013.25, 0.0, -20.0, &value) gives 9285
+ */
+int32_t lubber_true_altitude_ft(double pressure_altitude_ft,
+                                double altimeter_setting_hpa,
+                                double elevation_ft,
+                                double isa_deviation_k,
+                                double *true_altitude_ft);
+
+/**
+ * `lubber_true_altitude_ft` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_true_altitude_ft_n(size_t count,
+                                 const double *pressure_altitude_ft,
+                                 ptrdiff_t pressure_altitude_ft_stride,
+                                 const double *altimeter_setting_hpa,
+                                 ptrdiff_t altimeter_setting_hpa_stride,
+                                 const double *elevation_ft,
+                                 ptrdiff_t elevation_ft_stride,
+                                 const double *isa_deviation_k,
+                                 ptrdiff_t isa_deviation_k_stride,
+                                 double *true_altitude_ft,
+                                 ptrdiff_t true_altitude_ft_stride,
+                                 int32_t *status);
+
+/**
+ * Height above a station from pressure altitude, the station's altimeter setting and the ISA deviation.
+ *
+ * `lubber_true_altitude_ft` less the elevation: the height that slant range asks for.
+ *
+ * @param pressure_altitude_ft pressure altitude, -16 420 to 262 467.2
+ * @param altimeter_setting_hpa the station's altimeter setting, 400 to 1200
+ * @param elevation_ft elevation of the station that gives the setting, -16 500 to 60 000
+ * @param isa_deviation_k the air from the station up is warmer than standard by this, -150 to 150
+ * @param[out] height_above_station_ft the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: As `lubber_true_altitude_ft`.
+ * Degenerate cases: Zero at the station's own pressure.
+ * Errors: A value outside its range.
+ * Source: As `lubber_true_altitude_ft`.
+ *
+ * Example: lubber_height_above_station_ft(10000.0, 995.0, 2000.0, 15.0, &value) gives 7910
+ */
+int32_t lubber_height_above_station_ft(double pressure_altitude_ft,
+                                       double altimeter_setting_hpa,
+                                       double elevation_ft,
+                                       double isa_deviation_k,
+                                       double *height_above_station_ft);
+
+/**
+ * `lubber_height_above_station_ft` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_height_above_station_ft_n(size_t count,
+                                        const double *pressure_altitude_ft,
+                                        ptrdiff_t pressure_altitude_ft_stride,
+                                        const double *altimeter_setting_hpa,
+                                        ptrdiff_t altimeter_setting_hpa_stride,
+                                        const double *elevation_ft,
+                                        ptrdiff_t elevation_ft_stride,
+                                        const double *isa_deviation_k,
+                                        ptrdiff_t isa_deviation_k_stride,
+                                        double *height_above_station_ft,
+                                        ptrdiff_t height_above_station_ft_stride,
+                                        int32_t *status);
+
+/**
+ * Pressure altitude at a true altitude: the inverse of `lubber_true_altitude_ft`.
+ *
+ * By Newton's method on the thickness of the column.
+ *
+ * @param true_altitude_ft altitude above mean sea level, -16 500 to 400 000
+ * @param altimeter_setting_hpa the station's altimeter setting, 400 to 1200
+ * @param elevation_ft elevation of the station that gives the setting, -16 500 to 60 000
+ * @param isa_deviation_k the air from the station up is warmer than standard by this, -150 to 150
+ * @param[out] pressure_altitude_at_true_altitude_ft the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: 1e-8 ft.
+ * Degenerate cases: At the elevation it is the station's own pressure altitude, whatever the temperature.
+ * Errors: A value outside its range, or a pressure altitude outside -5 to 80 km.
+ * Source: As `lubber_true_altitude_ft`.
+ *
+ * Example: lubber_pressure_altitude_at_true_altitude_ft(10000.0, 1013.25, 0.0, -20.0, &value) gives 10772
+ */
+int32_t lubber_pressure_altitude_at_true_altitude_ft(double true_altitude_ft,
+                                                     double altimeter_setting_hpa,
+                                                     double elevation_ft,
+                                                     double isa_deviation_k,
+                                                     double *pressure_altitude_at_true_altitude_ft);
+
+/**
+ * `lubber_pressure_altitude_at_true_altitude_ft` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_pressure_altitude_at_true_altitude_ft_n(size_t count,
+                                                      const double *true_altitude_ft,
+                                                      ptrdiff_t true_altitude_ft_stride,
+                                                      const double *altimeter_setting_hpa,
+                                                      ptrdiff_t altimeter_setting_hpa_stride,
+                                                      const double *elevation_ft,
+                                                      ptrdiff_t elevation_ft_stride,
+                                                      const double *isa_deviation_k,
+                                                      ptrdiff_t isa_deviation_k_stride,
+                                                      double *pressure_altitude_at_true_altitude_ft,
+                                                      ptrdiff_t pressure_altitude_at_true_altitude_ft_stride,
+                                                      int32_t *status);
+
+/**
  * Radius of a level turn in still air.
  *
  * `V^2 / (g tan(bank))` with standard gravity.
@@ -13362,6 +13197,171 @@ size_t lubber_rolled_turn_n(size_t count,
                             double *governed_by,
                             ptrdiff_t governed_by_stride,
                             int32_t *status);
+
+/**
+ * The wind from all sides that procedure design assumes at an altitude.
+ *
+ * `2 h + 47` kt with h in thousands of feet; `12 h + 87` km/h with h in kilometres.
+ *
+ * @param altitude_ft altitude, -2000 to 50 000
+ * @param units in which units the formula is printed: LUBBER_DESIGN_UNITS_NON_SI, LUBBER_DESIGN_UNITS_SI
+ * @param[out] icao_wind_kt the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: As published. The two forms differ by up to 2.4 percent.
+ * Degenerate cases: None in the range.
+ * Errors: A value outside its range.
+ * Source: ICAO Doc 8168 Vol II (5th ed. 2006), Table I-2-3-1, ICAO standard wind.
+ *
+ * Example: lubber_icao_wind_kt(6000.0, LUBBER_DESIGN_UNITS_NON_SI, &value) gives 59
+ */
+int32_t lubber_icao_wind_kt(double altitude_ft, int32_t units, double *icao_wind_kt);
+
+/**
+ * `lubber_icao_wind_kt` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * `units` is one code for all points: in which units the formula is printed: LUBBER_DESIGN_UNITS_NON_SI, LUBBER_DESIGN_UNITS_SI
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_icao_wind_kt_n(size_t count,
+                             const double *altitude_ft,
+                             ptrdiff_t altitude_ft_stride,
+                             int32_t units,
+                             double *icao_wind_kt,
+                             ptrdiff_t icao_wind_kt_stride,
+                             int32_t *status);
+
+/**
+ * How far a wind carries an aircraft while it turns through an angle.
+ *
+ * `(angle / rate) wind`.
+ *
+ * @param angle_deg angle turned through, either way, -360 to 360
+ * @param turn_rate_deg_per_s rate of the turn, above 0
+ * @param wind_speed_kt speed of the wind, 0 to 1000
+ * @param[out] turn_wind_effect_nm the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding error, for an instant roll.
+ * Degenerate cases: An infinite rate leaves no time to be carried.
+ * Errors: A value outside its range.
+ * Source: ICAO Doc 8168 Vol II (5th ed. 2006), Table I-4-3-App C-1, lines 8 and 16 to 19.
+ *
+ * Example: lubber_turn_wind_effect_nm(190.0, 3.0, 59.0, &value) gives 1.04
+ */
+int32_t lubber_turn_wind_effect_nm(double angle_deg,
+                                   double turn_rate_deg_per_s,
+                                   double wind_speed_kt,
+                                   double *turn_wind_effect_nm);
+
+/**
+ * `lubber_turn_wind_effect_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_turn_wind_effect_nm_n(size_t count,
+                                    const double *angle_deg,
+                                    ptrdiff_t angle_deg_stride,
+                                    const double *turn_rate_deg_per_s,
+                                    ptrdiff_t turn_rate_deg_per_s_stride,
+                                    const double *wind_speed_kt,
+                                    ptrdiff_t wind_speed_kt_stride,
+                                    double *turn_wind_effect_nm,
+                                    ptrdiff_t turn_wind_effect_nm_stride,
+                                    int32_t *status);
+
+/**
+ * The distances of the template of a base turn in procedure design.
+ *
+ * `V T`, `(T - 5 s)(V - w) - z` and `(T + 21 s)(V + w) + z`.
+ *
+ * @param true_airspeed_kt true airspeed, above 0 to 5000
+ * @param outbound_time_s time outbound, 0 to 3600
+ * @param wind_speed_kt speed of the wind, 0 to 1000
+ * @param fix_tolerance_nm tolerance of the fix along the track, 0 to 10 900
+ * @param[out] leg_nm Length of the outbound leg in still air; may be NULL
+ * @param[out] nearest_nm Nearest place of the outbound leg's end, from the fix; may be NULL
+ * @param[out] farthest_nm Farthest place of the outbound leg's end, from the fix; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: As published; the tables printed beside it round speeds and winds to four figures before.
+ * Degenerate cases: A short time and a strong wind make the nearest place negative: past the fix.
+ * Errors: A value outside its range.
+ * Source: ICAO Doc 8168 Vol II (5th ed. 2006), Table I-4-3-App C-1, lines 10 to 15.
+ *
+ * Example: lubber_base_turn_template(157.23, 120.0, 59.0, 0.83, NULL, &value, NULL) gives 2.31
+ */
+int32_t lubber_base_turn_template(double true_airspeed_kt,
+                                  double outbound_time_s,
+                                  double wind_speed_kt,
+                                  double fix_tolerance_nm,
+                                  double *leg_nm,
+                                  double *nearest_nm,
+                                  double *farthest_nm);
+
+/**
+ * `lubber_base_turn_template` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_base_turn_template_n(size_t count,
+                                   const double *true_airspeed_kt,
+                                   ptrdiff_t true_airspeed_kt_stride,
+                                   const double *outbound_time_s,
+                                   ptrdiff_t outbound_time_s_stride,
+                                   const double *wind_speed_kt,
+                                   ptrdiff_t wind_speed_kt_stride,
+                                   const double *fix_tolerance_nm,
+                                   ptrdiff_t fix_tolerance_nm_stride,
+                                   double *leg_nm,
+                                   ptrdiff_t leg_nm_stride,
+                                   double *nearest_nm,
+                                   ptrdiff_t nearest_nm_stride,
+                                   double *farthest_nm,
+                                   ptrdiff_t farthest_nm_stride,
+                                   int32_t *status);
+
+/**
+ * The radius of the sector that protects a base turn flown without a drawn area.
+ *
+ * `(V / 60 + 1.0) T + 1.5` NM; `(V / 60 + 1.9) T + 2.8` km with V in km/h.
+ *
+ * @param true_airspeed_kt true airspeed, above 0 to 5000
+ * @param outbound_time_s time outbound, above 0 to 1 000 000
+ * @param units in which units the formula is printed: LUBBER_DESIGN_UNITS_NON_SI, LUBBER_DESIGN_UNITS_SI
+ * @param[out] base_turn_sector_nm the result; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: As published: the second form has the constants of the first, rounded after conversion.
+ * Degenerate cases: None in the range.
+ * Errors: A value outside its range.
+ * Source: ICAO Doc 8168 Vol II (5th ed. 2006), Part II Section 2 Chapter 5, 5.3; a margin of 2.0 NM is added on all sides
+ * there.
+ *
+ * Example: lubber_base_turn_sector_nm(180.0, 120.0, LUBBER_DESIGN_UNITS_NON_SI, &value) gives 9.5
+ */
+int32_t lubber_base_turn_sector_nm(double true_airspeed_kt,
+                                   double outbound_time_s,
+                                   int32_t units,
+                                   double *base_turn_sector_nm);
+
+/**
+ * `lubber_base_turn_sector_nm` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * `units` is one code for all points: in which units the formula is printed: LUBBER_DESIGN_UNITS_NON_SI, LUBBER_DESIGN_UNITS_SI
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_base_turn_sector_nm_n(size_t count,
+                                    const double *true_airspeed_kt,
+                                    ptrdiff_t true_airspeed_kt_stride,
+                                    const double *outbound_time_s,
+                                    ptrdiff_t outbound_time_s_stride,
+                                    int32_t units,
+                                    double *base_turn_sector_nm,
+                                    ptrdiff_t base_turn_sector_nm_stride,
+                                    int32_t *status);
 
 /**
  * The heading that holds a course in a wind, and the groundspeed it leaves.

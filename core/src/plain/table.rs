@@ -44,62 +44,6 @@ pub const FUNCTIONS: &[Function] = &[
         block: |inputs, outputs, statuses| each(inputs, outputs, statuses, dme_dme_tolerances),
     },
     Function {
-        name: "splay_distance_nm",
-        inputs: &["half_width_nm", "angle_deg"],
-        outputs: &["splay_distance_nm"],
-        run: |inputs, outputs| one(inputs, outputs, splay_distance_nm),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, splay_distance_nm),
-    },
-    Function {
-        name: "route_half_width_nm",
-        inputs: &["distance_nm", "containment"],
-        outputs: &["route_half_width_nm"],
-        run: |inputs, outputs| one(inputs, outputs, route_half_width_nm),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, route_half_width_nm),
-    },
-    Function {
-        name: "radial_error_across_nm",
-        inputs: &["distance_nm", "radial_error_deg"],
-        outputs: &["radial_error_across_nm"],
-        run: |inputs, outputs| one(inputs, outputs, radial_error_across_nm),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, radial_error_across_nm),
-    },
-    Function {
-        name: "dme_error_along_nm",
-        inputs: &["distance_nm", "dme_error_nm", "height_ft"],
-        outputs: &["dme_error_along_nm"],
-        run: |inputs, outputs| one(inputs, outputs, dme_error_along_nm),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, dme_error_along_nm),
-    },
-    Function {
-        name: "fix_of_two_radials",
-        inputs: &["first_radial_deg", "first_distance_nm", "second_radial_deg", "second_distance_nm", "first_error_deg", "second_error_deg", "track_deg"],
-        outputs: &["semi_major_nm", "semi_minor_nm", "major_axis_deg", "north_nm", "east_nm", "correlation", "along_track_nm", "across_track_nm", "root_mean_square_nm"],
-        run: |inputs, outputs| one(inputs, outputs, fix_of_two_radials),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, fix_of_two_radials),
-    },
-    Function {
-        name: "fix_of_radial_and_dme",
-        inputs: &["radial_deg", "radial_distance_nm", "dme_bearing_deg", "dme_distance_nm", "radial_error_deg", "dme_error_nm", "height_ft", "track_deg"],
-        outputs: &["semi_major_nm", "semi_minor_nm", "major_axis_deg", "north_nm", "east_nm", "correlation", "along_track_nm", "across_track_nm", "root_mean_square_nm"],
-        run: |inputs, outputs| one(inputs, outputs, fix_of_radial_and_dme),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, fix_of_radial_and_dme),
-    },
-    Function {
-        name: "fix_of_two_dme",
-        inputs: &["first_bearing_deg", "first_distance_nm", "second_bearing_deg", "second_distance_nm", "first_error_nm", "second_error_nm", "first_height_ft", "second_height_ft", "track_deg"],
-        outputs: &["semi_major_nm", "semi_minor_nm", "major_axis_deg", "north_nm", "east_nm", "correlation", "along_track_nm", "across_track_nm", "root_mean_square_nm"],
-        run: |inputs, outputs| one(inputs, outputs, fix_of_two_dme),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, fix_of_two_dme),
-    },
-    Function {
-        name: "ellipse_factor",
-        inputs: &["confidence"],
-        outputs: &["ellipse_factor"],
-        run: |inputs, outputs| one(inputs, outputs, ellipse_factor),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, ellipse_factor),
-    },
-    Function {
         name: "standard_atmosphere",
         inputs: &["pressure_altitude_ft", "isa_deviation_k"],
         outputs: &["temperature_degc", "pressure_hpa", "density_kg_per_m3", "speed_of_sound_kt"],
@@ -177,132 +121,6 @@ pub const FUNCTIONS: &[Function] = &[
         block: |inputs, outputs, statuses| columns(inputs, outputs, statuses, super::airspeed::cas_from_tas_kt_block, cas_from_tas_kt),
     },
     Function {
-        name: "mach_from_cas",
-        inputs: &["cas_kt", "pressure_altitude_ft"],
-        outputs: &["mach_from_cas"],
-        run: |inputs, outputs| one(inputs, outputs, mach_from_cas),
-        block: |inputs, outputs, statuses| columns(inputs, outputs, statuses, super::airspeed::mach_from_cas_block, mach_from_cas),
-    },
-    Function {
-        name: "cas_from_mach_kt",
-        inputs: &["mach", "pressure_altitude_ft"],
-        outputs: &["cas_from_mach_kt"],
-        run: |inputs, outputs| one(inputs, outputs, cas_from_mach_kt),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, cas_from_mach_kt),
-    },
-    Function {
-        name: "tas_from_mach_kt",
-        inputs: &["mach", "pressure_altitude_ft", "isa_deviation_k"],
-        outputs: &["tas_from_mach_kt"],
-        run: |inputs, outputs| one(inputs, outputs, tas_from_mach_kt),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, tas_from_mach_kt),
-    },
-    Function {
-        name: "mach_from_tas",
-        inputs: &["tas_kt", "pressure_altitude_ft", "isa_deviation_k"],
-        outputs: &["mach_from_tas"],
-        run: |inputs, outputs| one(inputs, outputs, mach_from_tas),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, mach_from_tas),
-    },
-    Function {
-        name: "eas_from_tas_kt",
-        inputs: &["tas_kt", "pressure_altitude_ft", "isa_deviation_k"],
-        outputs: &["eas_from_tas_kt"],
-        run: |inputs, outputs| one(inputs, outputs, eas_from_tas_kt),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, eas_from_tas_kt),
-    },
-    Function {
-        name: "tas_from_eas_kt",
-        inputs: &["eas_kt", "pressure_altitude_ft", "isa_deviation_k"],
-        outputs: &["tas_from_eas_kt"],
-        run: |inputs, outputs| one(inputs, outputs, tas_from_eas_kt),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, tas_from_eas_kt),
-    },
-    Function {
-        name: "eas_from_cas_kt",
-        inputs: &["cas_kt", "pressure_altitude_ft"],
-        outputs: &["eas_from_cas_kt"],
-        run: |inputs, outputs| one(inputs, outputs, eas_from_cas_kt),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, eas_from_cas_kt),
-    },
-    Function {
-        name: "cas_from_eas_kt",
-        inputs: &["eas_kt", "pressure_altitude_ft"],
-        outputs: &["cas_from_eas_kt"],
-        run: |inputs, outputs| one(inputs, outputs, cas_from_eas_kt),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, cas_from_eas_kt),
-    },
-    Function {
-        name: "eas_from_mach_kt",
-        inputs: &["mach", "pressure_altitude_ft"],
-        outputs: &["eas_from_mach_kt"],
-        run: |inputs, outputs| one(inputs, outputs, eas_from_mach_kt),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, eas_from_mach_kt),
-    },
-    Function {
-        name: "mach_from_eas",
-        inputs: &["eas_kt", "pressure_altitude_ft"],
-        outputs: &["mach_from_eas"],
-        run: |inputs, outputs| one(inputs, outputs, mach_from_eas),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, mach_from_eas),
-    },
-    Function {
-        name: "isentropic_pressure_ratio",
-        inputs: &["mach"],
-        outputs: &["isentropic_pressure_ratio"],
-        run: |inputs, outputs| one(inputs, outputs, isentropic_pressure_ratio),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, isentropic_pressure_ratio),
-    },
-    Function {
-        name: "pitot_pressure_ratio",
-        inputs: &["mach"],
-        outputs: &["pitot_pressure_ratio"],
-        run: |inputs, outputs| one(inputs, outputs, pitot_pressure_ratio),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, pitot_pressure_ratio),
-    },
-    Function {
-        name: "impact_pressure_hpa",
-        inputs: &["cas_kt"],
-        outputs: &["impact_pressure_hpa"],
-        run: |inputs, outputs| one(inputs, outputs, impact_pressure_hpa),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, impact_pressure_hpa),
-    },
-    Function {
-        name: "cas_from_impact_pressure_kt",
-        inputs: &["impact_pressure_hpa"],
-        outputs: &["cas_from_impact_pressure_kt"],
-        run: |inputs, outputs| one(inputs, outputs, cas_from_impact_pressure_kt),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, cas_from_impact_pressure_kt),
-    },
-    Function {
-        name: "procedure_tas_factor",
-        inputs: &["altitude_ft", "isa_deviation_k"],
-        outputs: &["procedure_tas_factor"],
-        run: |inputs, outputs| one(inputs, outputs, procedure_tas_factor),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, procedure_tas_factor),
-    },
-    Function {
-        name: "crossover_altitude_ft",
-        inputs: &["cas_kt", "mach"],
-        outputs: &["crossover_altitude_ft"],
-        run: |inputs, outputs| one(inputs, outputs, crossover_altitude_ft),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, crossover_altitude_ft),
-    },
-    Function {
-        name: "total_temperature_degc",
-        inputs: &["temperature_degc", "mach", "recovery_factor"],
-        outputs: &["total_temperature_degc"],
-        run: |inputs, outputs| one(inputs, outputs, total_temperature_degc),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, total_temperature_degc),
-    },
-    Function {
-        name: "static_temperature_degc",
-        inputs: &["total_temperature_degc", "mach", "recovery_factor"],
-        outputs: &["static_temperature_degc"],
-        run: |inputs, outputs| one(inputs, outputs, static_temperature_degc),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, static_temperature_degc),
-    },
-    Function {
         name: "indicated_altitude_ft",
         inputs: &["pressure_altitude_ft", "altimeter_setting_hpa"],
         outputs: &["indicated_altitude_ft"],
@@ -345,76 +163,6 @@ pub const FUNCTIONS: &[Function] = &[
         block: |inputs, outputs, statuses| each(inputs, outputs, statuses, station_pressure_hpa),
     },
     Function {
-        name: "density_altitude_ft",
-        inputs: &["pressure_altitude_ft", "temperature_degc"],
-        outputs: &["density_altitude_ft"],
-        run: |inputs, outputs| one(inputs, outputs, density_altitude_ft),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, density_altitude_ft),
-    },
-    Function {
-        name: "density_altitude_rule_ft",
-        inputs: &["pressure_altitude_ft", "temperature_degc"],
-        outputs: &["density_altitude_rule_ft"],
-        run: |inputs, outputs| one(inputs, outputs, density_altitude_rule_ft),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, density_altitude_rule_ft),
-    },
-    Function {
-        name: "true_altitude_ft",
-        inputs: &["pressure_altitude_ft", "altimeter_setting_hpa", "elevation_ft", "isa_deviation_k"],
-        outputs: &["true_altitude_ft"],
-        run: |inputs, outputs| one(inputs, outputs, true_altitude_ft),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, true_altitude_ft),
-    },
-    Function {
-        name: "height_above_station_ft",
-        inputs: &["pressure_altitude_ft", "altimeter_setting_hpa", "elevation_ft", "isa_deviation_k"],
-        outputs: &["height_above_station_ft"],
-        run: |inputs, outputs| one(inputs, outputs, height_above_station_ft),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, height_above_station_ft),
-    },
-    Function {
-        name: "pressure_altitude_at_true_altitude_ft",
-        inputs: &["true_altitude_ft", "altimeter_setting_hpa", "elevation_ft", "isa_deviation_k"],
-        outputs: &["pressure_altitude_at_true_altitude_ft"],
-        run: |inputs, outputs| one(inputs, outputs, pressure_altitude_at_true_altitude_ft),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, pressure_altitude_at_true_altitude_ft),
-    },
-    Function {
-        name: "transition_level_ft",
-        inputs: &["transition_altitude_ft", "altimeter_setting_hpa", "least_layer_ft", "step_ft"],
-        outputs: &["transition_level_ft"],
-        run: |inputs, outputs| one(inputs, outputs, transition_level_ft),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, transition_level_ft),
-    },
-    Function {
-        name: "cold_temperature_correction_ft",
-        inputs: &["height_ft", "temperature_degc", "elevation_ft"],
-        outputs: &["cold_temperature_correction_ft"],
-        run: |inputs, outputs| one(inputs, outputs, cold_temperature_correction_ft),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, cold_temperature_correction_ft),
-    },
-    Function {
-        name: "cold_temperature_correction_tabulated_ft",
-        inputs: &["height_ft", "temperature_degc"],
-        outputs: &["cold_temperature_correction_tabulated_ft"],
-        run: |inputs, outputs| one(inputs, outputs, cold_temperature_correction_tabulated_ft),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, cold_temperature_correction_tabulated_ft),
-    },
-    Function {
-        name: "cold_temperature_correction_rule_ft",
-        inputs: &["height_ft", "temperature_degc", "elevation_ft"],
-        outputs: &["cold_temperature_correction_rule_ft"],
-        run: |inputs, outputs| one(inputs, outputs, cold_temperature_correction_rule_ft),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, cold_temperature_correction_rule_ft),
-    },
-    Function {
-        name: "cold_temperature_correction_exact_ft",
-        inputs: &["height_ft", "temperature_degc", "elevation_ft"],
-        outputs: &["cold_temperature_correction_exact_ft"],
-        run: |inputs, outputs| one(inputs, outputs, cold_temperature_correction_exact_ft),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, cold_temperature_correction_exact_ft),
-    },
-    Function {
         name: "arc_entry",
         inputs: &["radial_deg", "flown", "arc_radius_nm", "sense", "true_airspeed_kt", "wind_from_deg", "wind_speed_kt", "bank_limit_deg", "turn_rate_limit_deg_per_s", "roll_rate_deg_per_s"],
         outputs: &["radial_at_roll_in_deg", "distance_at_roll_in_nm", "radial_at_roll_out_deg", "distance_at_roll_out_nm", "angle_at_station_deg", "heading_change_deg", "duration_s"],
@@ -427,6 +175,34 @@ pub const FUNCTIONS: &[Function] = &[
         outputs: &["radial_at_roll_in_deg", "distance_at_roll_in_nm", "radial_at_roll_out_deg", "distance_at_roll_out_nm", "angle_at_station_deg", "heading_change_deg", "duration_s"],
         run: |inputs, outputs| one(inputs, outputs, arc_exit),
         block: |inputs, outputs, statuses| each(inputs, outputs, statuses, arc_exit),
+    },
+    Function {
+        name: "design_base_turn_offset_deg",
+        inputs: &["true_airspeed_kt", "outbound_time_s", "units"],
+        outputs: &["design_base_turn_offset_deg"],
+        run: |inputs, outputs| one(inputs, outputs, design_base_turn_offset_deg),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, design_base_turn_offset_deg),
+    },
+    Function {
+        name: "base_turn_offset_exact_deg",
+        inputs: &["turn_radius_nm", "outbound_leg_nm"],
+        outputs: &["base_turn_offset_exact_deg"],
+        run: |inputs, outputs| one(inputs, outputs, base_turn_offset_exact_deg),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, base_turn_offset_exact_deg),
+    },
+    Function {
+        name: "base_turn",
+        inputs: &["inbound_course_deg", "turn_side", "outbound_time_s", "true_airspeed_kt", "wind_from_deg", "wind_speed_kt", "bank_limit_deg", "turn_rate_limit_deg_per_s", "roll_rate_deg_per_s"],
+        outputs: &["track_deg", "heading_deg", "offset_deg", "outbound_time_s", "heading_change_deg", "established_nm", "duration_s"],
+        run: |inputs, outputs| one(inputs, outputs, base_turn),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, base_turn),
+    },
+    Function {
+        name: "base_turn_on_track",
+        inputs: &["inbound_course_deg", "outbound_track_deg", "true_airspeed_kt", "wind_from_deg", "wind_speed_kt", "bank_limit_deg", "turn_rate_limit_deg_per_s", "roll_rate_deg_per_s"],
+        outputs: &["track_deg", "heading_deg", "offset_deg", "outbound_time_s", "heading_change_deg", "established_nm", "duration_s"],
+        run: |inputs, outputs| one(inputs, outputs, base_turn_on_track),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, base_turn_on_track),
     },
     Function {
         name: "course_arc_crossing",
@@ -471,6 +247,34 @@ pub const FUNCTIONS: &[Function] = &[
         block: |inputs, outputs, statuses| each(inputs, outputs, statuses, arc_extent),
     },
     Function {
+        name: "cold_temperature_correction_ft",
+        inputs: &["height_ft", "temperature_degc", "elevation_ft"],
+        outputs: &["cold_temperature_correction_ft"],
+        run: |inputs, outputs| one(inputs, outputs, cold_temperature_correction_ft),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, cold_temperature_correction_ft),
+    },
+    Function {
+        name: "cold_temperature_correction_tabulated_ft",
+        inputs: &["height_ft", "temperature_degc"],
+        outputs: &["cold_temperature_correction_tabulated_ft"],
+        run: |inputs, outputs| one(inputs, outputs, cold_temperature_correction_tabulated_ft),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, cold_temperature_correction_tabulated_ft),
+    },
+    Function {
+        name: "cold_temperature_correction_rule_ft",
+        inputs: &["height_ft", "temperature_degc", "elevation_ft"],
+        outputs: &["cold_temperature_correction_rule_ft"],
+        run: |inputs, outputs| one(inputs, outputs, cold_temperature_correction_rule_ft),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, cold_temperature_correction_rule_ft),
+    },
+    Function {
+        name: "cold_temperature_correction_exact_ft",
+        inputs: &["height_ft", "temperature_degc", "elevation_ft"],
+        outputs: &["cold_temperature_correction_exact_ft"],
+        run: |inputs, outputs| one(inputs, outputs, cold_temperature_correction_exact_ft),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, cold_temperature_correction_exact_ft),
+    },
+    Function {
         name: "cross_track",
         inputs: &["lat_deg", "lon_deg", "course_deg", "point_lat_deg", "point_lon_deg"],
         outputs: &["cross_track_nm", "along_track_nm", "abeam_latitude_deg", "abeam_longitude_deg", "abeam_course_deg"],
@@ -497,6 +301,27 @@ pub const FUNCTIONS: &[Function] = &[
         outputs: &["on_leg"],
         run: |inputs, outputs| one(inputs, outputs, on_leg),
         block: |inputs, outputs, statuses| each(inputs, outputs, statuses, on_leg),
+    },
+    Function {
+        name: "crossover_altitude_ft",
+        inputs: &["cas_kt", "mach"],
+        outputs: &["crossover_altitude_ft"],
+        run: |inputs, outputs| one(inputs, outputs, crossover_altitude_ft),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, crossover_altitude_ft),
+    },
+    Function {
+        name: "density_altitude_ft",
+        inputs: &["pressure_altitude_ft", "temperature_degc"],
+        outputs: &["density_altitude_ft"],
+        run: |inputs, outputs| one(inputs, outputs, density_altitude_ft),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, density_altitude_ft),
+    },
+    Function {
+        name: "density_altitude_rule_ft",
+        inputs: &["pressure_altitude_ft", "temperature_degc"],
+        outputs: &["density_altitude_rule_ft"],
+        run: |inputs, outputs| one(inputs, outputs, density_altitude_rule_ft),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, density_altitude_rule_ft),
     },
     Function {
         name: "arc_heading",
@@ -604,6 +429,132 @@ pub const FUNCTIONS: &[Function] = &[
         block: |inputs, outputs, statuses| each(inputs, outputs, statuses, straight_line),
     },
     Function {
+        name: "eas_from_tas_kt",
+        inputs: &["tas_kt", "pressure_altitude_ft", "isa_deviation_k"],
+        outputs: &["eas_from_tas_kt"],
+        run: |inputs, outputs| one(inputs, outputs, eas_from_tas_kt),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, eas_from_tas_kt),
+    },
+    Function {
+        name: "tas_from_eas_kt",
+        inputs: &["eas_kt", "pressure_altitude_ft", "isa_deviation_k"],
+        outputs: &["tas_from_eas_kt"],
+        run: |inputs, outputs| one(inputs, outputs, tas_from_eas_kt),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, tas_from_eas_kt),
+    },
+    Function {
+        name: "eas_from_cas_kt",
+        inputs: &["cas_kt", "pressure_altitude_ft"],
+        outputs: &["eas_from_cas_kt"],
+        run: |inputs, outputs| one(inputs, outputs, eas_from_cas_kt),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, eas_from_cas_kt),
+    },
+    Function {
+        name: "cas_from_eas_kt",
+        inputs: &["eas_kt", "pressure_altitude_ft"],
+        outputs: &["cas_from_eas_kt"],
+        run: |inputs, outputs| one(inputs, outputs, cas_from_eas_kt),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, cas_from_eas_kt),
+    },
+    Function {
+        name: "eas_from_mach_kt",
+        inputs: &["mach", "pressure_altitude_ft"],
+        outputs: &["eas_from_mach_kt"],
+        run: |inputs, outputs| one(inputs, outputs, eas_from_mach_kt),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, eas_from_mach_kt),
+    },
+    Function {
+        name: "mach_from_eas",
+        inputs: &["eas_kt", "pressure_altitude_ft"],
+        outputs: &["mach_from_eas"],
+        run: |inputs, outputs| one(inputs, outputs, mach_from_eas),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, mach_from_eas),
+    },
+    Function {
+        name: "radial_error_across_nm",
+        inputs: &["distance_nm", "radial_error_deg"],
+        outputs: &["radial_error_across_nm"],
+        run: |inputs, outputs| one(inputs, outputs, radial_error_across_nm),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, radial_error_across_nm),
+    },
+    Function {
+        name: "dme_error_along_nm",
+        inputs: &["distance_nm", "dme_error_nm", "height_ft"],
+        outputs: &["dme_error_along_nm"],
+        run: |inputs, outputs| one(inputs, outputs, dme_error_along_nm),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, dme_error_along_nm),
+    },
+    Function {
+        name: "fix_of_two_radials",
+        inputs: &["first_radial_deg", "first_distance_nm", "second_radial_deg", "second_distance_nm", "first_error_deg", "second_error_deg", "track_deg"],
+        outputs: &["semi_major_nm", "semi_minor_nm", "major_axis_deg", "north_nm", "east_nm", "correlation", "along_track_nm", "across_track_nm", "root_mean_square_nm"],
+        run: |inputs, outputs| one(inputs, outputs, fix_of_two_radials),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, fix_of_two_radials),
+    },
+    Function {
+        name: "fix_of_radial_and_dme",
+        inputs: &["radial_deg", "radial_distance_nm", "dme_bearing_deg", "dme_distance_nm", "radial_error_deg", "dme_error_nm", "height_ft", "track_deg"],
+        outputs: &["semi_major_nm", "semi_minor_nm", "major_axis_deg", "north_nm", "east_nm", "correlation", "along_track_nm", "across_track_nm", "root_mean_square_nm"],
+        run: |inputs, outputs| one(inputs, outputs, fix_of_radial_and_dme),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, fix_of_radial_and_dme),
+    },
+    Function {
+        name: "fix_of_two_dme",
+        inputs: &["first_bearing_deg", "first_distance_nm", "second_bearing_deg", "second_distance_nm", "first_error_nm", "second_error_nm", "first_height_ft", "second_height_ft", "track_deg"],
+        outputs: &["semi_major_nm", "semi_minor_nm", "major_axis_deg", "north_nm", "east_nm", "correlation", "along_track_nm", "across_track_nm", "root_mean_square_nm"],
+        run: |inputs, outputs| one(inputs, outputs, fix_of_two_dme),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, fix_of_two_dme),
+    },
+    Function {
+        name: "ellipse_factor",
+        inputs: &["confidence"],
+        outputs: &["ellipse_factor"],
+        run: |inputs, outputs| one(inputs, outputs, ellipse_factor),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, ellipse_factor),
+    },
+    Function {
+        name: "grid_from_true_deg",
+        inputs: &["true_deg", "convergence_deg"],
+        outputs: &["grid_from_true_deg"],
+        run: |inputs, outputs| one(inputs, outputs, grid_from_true_deg),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, grid_from_true_deg),
+    },
+    Function {
+        name: "true_from_grid_deg",
+        inputs: &["grid_deg", "convergence_deg"],
+        outputs: &["true_from_grid_deg"],
+        run: |inputs, outputs| one(inputs, outputs, true_from_grid_deg),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, true_from_grid_deg),
+    },
+    Function {
+        name: "polar_grid_convergence_deg",
+        inputs: &["lat_deg", "lon_deg"],
+        outputs: &["polar_grid_convergence_deg"],
+        run: |inputs, outputs| one(inputs, outputs, polar_grid_convergence_deg),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, polar_grid_convergence_deg),
+    },
+    Function {
+        name: "lambert_grid_convergence_deg",
+        inputs: &["lon_deg", "meridian_lon_deg", "parallel1_lat_deg", "parallel2_lat_deg"],
+        outputs: &["lambert_grid_convergence_deg"],
+        run: |inputs, outputs| one(inputs, outputs, lambert_grid_convergence_deg),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, lambert_grid_convergence_deg),
+    },
+    Function {
+        name: "transverse_grid_convergence_deg",
+        inputs: &["lat_deg", "lon_deg", "meridian_lon_deg"],
+        outputs: &["transverse_grid_convergence_deg"],
+        run: |inputs, outputs| one(inputs, outputs, transverse_grid_convergence_deg),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, transverse_grid_convergence_deg),
+    },
+    Function {
+        name: "utm_meridian_deg",
+        inputs: &["lat_deg", "lon_deg"],
+        outputs: &["utm_meridian_deg"],
+        run: |inputs, outputs| one(inputs, outputs, utm_meridian_deg),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, utm_meridian_deg),
+    },
+    Function {
         name: "holding_entry",
         inputs: &["heading_deg", "inbound_course_deg", "side"],
         outputs: &["entry", "also", "to_outbound_deg", "to_boundary_deg", "first_course_deg"],
@@ -632,20 +583,6 @@ pub const FUNCTIONS: &[Function] = &[
         block: |inputs, outputs, statuses| each(inputs, outputs, statuses, holding_turn),
     },
     Function {
-        name: "holding_pattern",
-        inputs: &["inbound_course_deg", "side", "timed", "time_s", "true_airspeed_kt", "wind_from_deg", "wind_speed_kt", "bank_limit_deg", "turn_rate_limit_deg_per_s", "roll_rate_deg_per_s"],
-        outputs: &["outbound_heading_deg", "outbound_correction_deg", "inbound_correction_deg", "drift_factor", "outbound_time_s", "outbound_clock_s", "inbound_time_s", "duration_s", "outbound_end_before_fix_nm", "outbound_end_across_nm", "inbound_leg_nm", "length_nm", "width_nm", "bank_deg"],
-        run: |inputs, outputs| one(inputs, outputs, holding_pattern),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, holding_pattern),
-    },
-    Function {
-        name: "holding_pattern_at",
-        inputs: &["since_fix_s", "inbound_course_deg", "side", "timed", "time_s", "true_airspeed_kt", "wind_from_deg", "wind_speed_kt", "bank_limit_deg", "turn_rate_limit_deg_per_s", "roll_rate_deg_per_s"],
-        outputs: &["bearing_from_fix_deg", "distance_nm", "heading_deg", "bank_deg"],
-        run: |inputs, outputs| one(inputs, outputs, holding_pattern_at),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, holding_pattern_at),
-    },
-    Function {
         name: "outbound_end_dme_nm",
         inputs: &["fix_dme_nm", "inbound", "before_fix_nm", "across_nm", "height_ft"],
         outputs: &["outbound_end_dme_nm"],
@@ -658,27 +595,6 @@ pub const FUNCTIONS: &[Function] = &[
         outputs: &["limiting_dme_nm", "rounded_nm"],
         run: |inputs, outputs| one(inputs, outputs, limiting_dme),
         block: |inputs, outputs, statuses| each(inputs, outputs, statuses, limiting_dme),
-    },
-    Function {
-        name: "rule_outbound_heading_deg",
-        inputs: &["inbound_course_deg", "inbound_correction_deg", "rule"],
-        outputs: &["rule_outbound_heading_deg"],
-        run: |inputs, outputs| one(inputs, outputs, rule_outbound_heading_deg),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, rule_outbound_heading_deg),
-    },
-    Function {
-        name: "rule_outbound_time_s",
-        inputs: &["outbound_time_s", "inbound_time_s", "wanted_inbound_time_s"],
-        outputs: &["rule_outbound_time_s"],
-        run: |inputs, outputs| one(inputs, outputs, rule_outbound_time_s),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, rule_outbound_time_s),
-    },
-    Function {
-        name: "rule_outbound_time_by_headwind_s",
-        inputs: &["still_air_time_s", "outbound_headwind_kt"],
-        outputs: &["rule_outbound_time_by_headwind_s"],
-        run: |inputs, outputs| one(inputs, outputs, rule_outbound_time_by_headwind_s),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, rule_outbound_time_by_headwind_s),
     },
     Function {
         name: "intercept",
@@ -772,6 +688,34 @@ pub const FUNCTIONS: &[Function] = &[
         block: |inputs, outputs, statuses| each(inputs, outputs, statuses, leg_meaning),
     },
     Function {
+        name: "mach_from_cas",
+        inputs: &["cas_kt", "pressure_altitude_ft"],
+        outputs: &["mach_from_cas"],
+        run: |inputs, outputs| one(inputs, outputs, mach_from_cas),
+        block: |inputs, outputs, statuses| columns(inputs, outputs, statuses, super::mach::mach_from_cas_block, mach_from_cas),
+    },
+    Function {
+        name: "cas_from_mach_kt",
+        inputs: &["mach", "pressure_altitude_ft"],
+        outputs: &["cas_from_mach_kt"],
+        run: |inputs, outputs| one(inputs, outputs, cas_from_mach_kt),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, cas_from_mach_kt),
+    },
+    Function {
+        name: "tas_from_mach_kt",
+        inputs: &["mach", "pressure_altitude_ft", "isa_deviation_k"],
+        outputs: &["tas_from_mach_kt"],
+        run: |inputs, outputs| one(inputs, outputs, tas_from_mach_kt),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, tas_from_mach_kt),
+    },
+    Function {
+        name: "mach_from_tas",
+        inputs: &["tas_kt", "pressure_altitude_ft", "isa_deviation_k"],
+        outputs: &["mach_from_tas"],
+        run: |inputs, outputs| one(inputs, outputs, mach_from_tas),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, mach_from_tas),
+    },
+    Function {
         name: "magnetic_field",
         inputs: &["lat_deg", "lon_deg", "altitude_ft", "decimal_year"],
         outputs: &["declination_deg", "inclination_deg", "horizontal_nt", "north_nt", "east_nt", "down_nt", "total_nt", "declination_change_deg", "inclination_change_deg", "horizontal_change_nt", "north_change_nt", "east_change_nt", "down_change_nt", "total_change_nt", "declination_uncertainty_deg", "grid_variation_deg", "zone", "in_date"],
@@ -783,7 +727,14 @@ pub const FUNCTIONS: &[Function] = &[
         inputs: &["lat_deg", "lon_deg", "altitude_ft", "decimal_year"],
         outputs: &["variation_deg"],
         run: |inputs, outputs| one(inputs, outputs, variation_deg),
-        block: |inputs, outputs, statuses| columns(inputs, outputs, statuses, super::north::variation_deg_block, variation_deg),
+        block: |inputs, outputs, statuses| columns(inputs, outputs, statuses, super::magnetic::variation_deg_block, variation_deg),
+    },
+    Function {
+        name: "decimal_year",
+        inputs: &["year", "month", "day"],
+        outputs: &["decimal_year"],
+        run: |inputs, outputs| one(inputs, outputs, decimal_year),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, decimal_year),
     },
     Function {
         name: "magnetic_from_true_deg",
@@ -819,55 +770,6 @@ pub const FUNCTIONS: &[Function] = &[
         outputs: &["true_from_radial_deg"],
         run: |inputs, outputs| one(inputs, outputs, true_from_radial_deg),
         block: |inputs, outputs, statuses| each(inputs, outputs, statuses, true_from_radial_deg),
-    },
-    Function {
-        name: "grid_from_true_deg",
-        inputs: &["true_deg", "convergence_deg"],
-        outputs: &["grid_from_true_deg"],
-        run: |inputs, outputs| one(inputs, outputs, grid_from_true_deg),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, grid_from_true_deg),
-    },
-    Function {
-        name: "true_from_grid_deg",
-        inputs: &["grid_deg", "convergence_deg"],
-        outputs: &["true_from_grid_deg"],
-        run: |inputs, outputs| one(inputs, outputs, true_from_grid_deg),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, true_from_grid_deg),
-    },
-    Function {
-        name: "polar_grid_convergence_deg",
-        inputs: &["lat_deg", "lon_deg"],
-        outputs: &["polar_grid_convergence_deg"],
-        run: |inputs, outputs| one(inputs, outputs, polar_grid_convergence_deg),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, polar_grid_convergence_deg),
-    },
-    Function {
-        name: "lambert_grid_convergence_deg",
-        inputs: &["lon_deg", "meridian_lon_deg", "parallel1_lat_deg", "parallel2_lat_deg"],
-        outputs: &["lambert_grid_convergence_deg"],
-        run: |inputs, outputs| one(inputs, outputs, lambert_grid_convergence_deg),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, lambert_grid_convergence_deg),
-    },
-    Function {
-        name: "transverse_grid_convergence_deg",
-        inputs: &["lat_deg", "lon_deg", "meridian_lon_deg"],
-        outputs: &["transverse_grid_convergence_deg"],
-        run: |inputs, outputs| one(inputs, outputs, transverse_grid_convergence_deg),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, transverse_grid_convergence_deg),
-    },
-    Function {
-        name: "utm_meridian_deg",
-        inputs: &["lat_deg", "lon_deg"],
-        outputs: &["utm_meridian_deg"],
-        run: |inputs, outputs| one(inputs, outputs, utm_meridian_deg),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, utm_meridian_deg),
-    },
-    Function {
-        name: "decimal_year",
-        inputs: &["year", "month", "day"],
-        outputs: &["decimal_year"],
-        run: |inputs, outputs| one(inputs, outputs, decimal_year),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, decimal_year),
     },
     Function {
         name: "offset_point",
@@ -912,6 +814,55 @@ pub const FUNCTIONS: &[Function] = &[
         block: |inputs, outputs, statuses| each(inputs, outputs, statuses, offset_arc_crossing),
     },
     Function {
+        name: "isentropic_pressure_ratio",
+        inputs: &["mach"],
+        outputs: &["isentropic_pressure_ratio"],
+        run: |inputs, outputs| one(inputs, outputs, isentropic_pressure_ratio),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, isentropic_pressure_ratio),
+    },
+    Function {
+        name: "pitot_pressure_ratio",
+        inputs: &["mach"],
+        outputs: &["pitot_pressure_ratio"],
+        run: |inputs, outputs| one(inputs, outputs, pitot_pressure_ratio),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, pitot_pressure_ratio),
+    },
+    Function {
+        name: "impact_pressure_hpa",
+        inputs: &["cas_kt"],
+        outputs: &["impact_pressure_hpa"],
+        run: |inputs, outputs| one(inputs, outputs, impact_pressure_hpa),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, impact_pressure_hpa),
+    },
+    Function {
+        name: "cas_from_impact_pressure_kt",
+        inputs: &["impact_pressure_hpa"],
+        outputs: &["cas_from_impact_pressure_kt"],
+        run: |inputs, outputs| one(inputs, outputs, cas_from_impact_pressure_kt),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, cas_from_impact_pressure_kt),
+    },
+    Function {
+        name: "procedure_tas_factor",
+        inputs: &["altitude_ft", "isa_deviation_k"],
+        outputs: &["procedure_tas_factor"],
+        run: |inputs, outputs| one(inputs, outputs, procedure_tas_factor),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, procedure_tas_factor),
+    },
+    Function {
+        name: "procedure_turn_45_180",
+        inputs: &["outbound_course_deg", "side", "off_time_s", "true_airspeed_kt", "wind_from_deg", "wind_speed_kt", "bank_limit_deg", "turn_rate_limit_deg_per_s", "roll_rate_deg_per_s"],
+        outputs: &["off_track_deg", "off_heading_deg", "back_heading_deg", "straight_nm", "least_off_time_s", "established_nm", "farthest_nm", "widest_nm", "duration_s"],
+        run: |inputs, outputs| one(inputs, outputs, procedure_turn_45_180),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, procedure_turn_45_180),
+    },
+    Function {
+        name: "procedure_turn_80_260",
+        inputs: &["outbound_course_deg", "side", "first_turn_deg", "true_airspeed_kt", "wind_from_deg", "wind_speed_kt", "bank_limit_deg", "turn_rate_limit_deg_per_s", "roll_rate_deg_per_s"],
+        outputs: &["off_heading_deg", "across_nm", "established_nm", "farthest_nm", "widest_nm", "duration_s", "exact_angle_deg"],
+        run: |inputs, outputs| one(inputs, outputs, procedure_turn_80_260),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, procedure_turn_80_260),
+    },
+    Function {
         name: "cold_temperature_correction_by_method_ft",
         inputs: &["height_ft", "temperature_degc", "elevation_ft", "method"],
         outputs: &["cold_temperature_correction_by_method_ft"],
@@ -938,6 +889,20 @@ pub const FUNCTIONS: &[Function] = &[
         outputs: &["turn_rate_deg_per_s", "radius_nm"],
         run: |inputs, outputs| one(inputs, outputs, published_turn),
         block: |inputs, outputs, statuses| each(inputs, outputs, statuses, published_turn),
+    },
+    Function {
+        name: "holding_pattern",
+        inputs: &["inbound_course_deg", "side", "timed", "time_s", "true_airspeed_kt", "wind_from_deg", "wind_speed_kt", "bank_limit_deg", "turn_rate_limit_deg_per_s", "roll_rate_deg_per_s"],
+        outputs: &["outbound_heading_deg", "outbound_correction_deg", "inbound_correction_deg", "drift_factor", "outbound_time_s", "outbound_clock_s", "inbound_time_s", "duration_s", "outbound_end_before_fix_nm", "outbound_end_across_nm", "inbound_leg_nm", "length_nm", "width_nm", "bank_deg"],
+        run: |inputs, outputs| one(inputs, outputs, holding_pattern),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, holding_pattern),
+    },
+    Function {
+        name: "holding_pattern_at",
+        inputs: &["since_fix_s", "inbound_course_deg", "side", "timed", "time_s", "true_airspeed_kt", "wind_from_deg", "wind_speed_kt", "bank_limit_deg", "turn_rate_limit_deg_per_s", "roll_rate_deg_per_s"],
+        outputs: &["bearing_from_fix_deg", "distance_nm", "heading_deg", "bank_deg"],
+        run: |inputs, outputs| one(inputs, outputs, holding_pattern_at),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, holding_pattern_at),
     },
     Function {
         name: "radio_horizon_nm",
@@ -1003,76 +968,6 @@ pub const FUNCTIONS: &[Function] = &[
         block: |inputs, outputs, statuses| each(inputs, outputs, statuses, needle_motion),
     },
     Function {
-        name: "design_base_turn_offset_deg",
-        inputs: &["true_airspeed_kt", "outbound_time_s", "units"],
-        outputs: &["design_base_turn_offset_deg"],
-        run: |inputs, outputs| one(inputs, outputs, design_base_turn_offset_deg),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, design_base_turn_offset_deg),
-    },
-    Function {
-        name: "base_turn_offset_exact_deg",
-        inputs: &["turn_radius_nm", "outbound_leg_nm"],
-        outputs: &["base_turn_offset_exact_deg"],
-        run: |inputs, outputs| one(inputs, outputs, base_turn_offset_exact_deg),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, base_turn_offset_exact_deg),
-    },
-    Function {
-        name: "base_turn",
-        inputs: &["inbound_course_deg", "turn_side", "outbound_time_s", "true_airspeed_kt", "wind_from_deg", "wind_speed_kt", "bank_limit_deg", "turn_rate_limit_deg_per_s", "roll_rate_deg_per_s"],
-        outputs: &["track_deg", "heading_deg", "offset_deg", "outbound_time_s", "heading_change_deg", "established_nm", "duration_s"],
-        run: |inputs, outputs| one(inputs, outputs, base_turn),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, base_turn),
-    },
-    Function {
-        name: "base_turn_on_track",
-        inputs: &["inbound_course_deg", "outbound_track_deg", "true_airspeed_kt", "wind_from_deg", "wind_speed_kt", "bank_limit_deg", "turn_rate_limit_deg_per_s", "roll_rate_deg_per_s"],
-        outputs: &["track_deg", "heading_deg", "offset_deg", "outbound_time_s", "heading_change_deg", "established_nm", "duration_s"],
-        run: |inputs, outputs| one(inputs, outputs, base_turn_on_track),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, base_turn_on_track),
-    },
-    Function {
-        name: "procedure_turn_45_180",
-        inputs: &["outbound_course_deg", "side", "off_time_s", "true_airspeed_kt", "wind_from_deg", "wind_speed_kt", "bank_limit_deg", "turn_rate_limit_deg_per_s", "roll_rate_deg_per_s"],
-        outputs: &["off_track_deg", "off_heading_deg", "back_heading_deg", "straight_nm", "least_off_time_s", "established_nm", "farthest_nm", "widest_nm", "duration_s"],
-        run: |inputs, outputs| one(inputs, outputs, procedure_turn_45_180),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, procedure_turn_45_180),
-    },
-    Function {
-        name: "procedure_turn_80_260",
-        inputs: &["outbound_course_deg", "side", "first_turn_deg", "true_airspeed_kt", "wind_from_deg", "wind_speed_kt", "bank_limit_deg", "turn_rate_limit_deg_per_s", "roll_rate_deg_per_s"],
-        outputs: &["off_heading_deg", "across_nm", "established_nm", "farthest_nm", "widest_nm", "duration_s", "exact_angle_deg"],
-        run: |inputs, outputs| one(inputs, outputs, procedure_turn_80_260),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, procedure_turn_80_260),
-    },
-    Function {
-        name: "icao_wind_kt",
-        inputs: &["altitude_ft", "units"],
-        outputs: &["icao_wind_kt"],
-        run: |inputs, outputs| one(inputs, outputs, icao_wind_kt),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, icao_wind_kt),
-    },
-    Function {
-        name: "turn_wind_effect_nm",
-        inputs: &["angle_deg", "turn_rate_deg_per_s", "wind_speed_kt"],
-        outputs: &["turn_wind_effect_nm"],
-        run: |inputs, outputs| one(inputs, outputs, turn_wind_effect_nm),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, turn_wind_effect_nm),
-    },
-    Function {
-        name: "base_turn_template",
-        inputs: &["true_airspeed_kt", "outbound_time_s", "wind_speed_kt", "fix_tolerance_nm"],
-        outputs: &["leg_nm", "nearest_nm", "farthest_nm"],
-        run: |inputs, outputs| one(inputs, outputs, base_turn_template),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, base_turn_template),
-    },
-    Function {
-        name: "base_turn_sector_nm",
-        inputs: &["true_airspeed_kt", "outbound_time_s", "units"],
-        outputs: &["base_turn_sector_nm"],
-        run: |inputs, outputs| one(inputs, outputs, base_turn_sector_nm),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, base_turn_sector_nm),
-    },
-    Function {
         name: "rhumb_inverse",
         inputs: &["lat1_deg", "lon1_deg", "lat2_deg", "lon2_deg"],
         outputs: &["distance_nm", "course_deg"],
@@ -1092,6 +987,20 @@ pub const FUNCTIONS: &[Function] = &[
         outputs: &["excess_nm", "conversion_angle_deg"],
         run: |inputs, outputs| one(inputs, outputs, rhumb_excess),
         block: |inputs, outputs, statuses| each(inputs, outputs, statuses, rhumb_excess),
+    },
+    Function {
+        name: "splay_distance_nm",
+        inputs: &["half_width_nm", "angle_deg"],
+        outputs: &["splay_distance_nm"],
+        run: |inputs, outputs| one(inputs, outputs, splay_distance_nm),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, splay_distance_nm),
+    },
+    Function {
+        name: "route_half_width_nm",
+        inputs: &["distance_nm", "containment"],
+        outputs: &["route_half_width_nm"],
+        run: |inputs, outputs| one(inputs, outputs, route_half_width_nm),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, route_half_width_nm),
     },
     Function {
         name: "rule_density_altitude_error",
@@ -1246,6 +1155,27 @@ pub const FUNCTIONS: &[Function] = &[
         outputs: &["rule_holds_at_height_ft"],
         run: |inputs, outputs| one(inputs, outputs, rule_holds_at_height_ft),
         block: |inputs, outputs, statuses| each(inputs, outputs, statuses, rule_holds_at_height_ft),
+    },
+    Function {
+        name: "rule_outbound_heading_deg",
+        inputs: &["inbound_course_deg", "inbound_correction_deg", "rule"],
+        outputs: &["rule_outbound_heading_deg"],
+        run: |inputs, outputs| one(inputs, outputs, rule_outbound_heading_deg),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, rule_outbound_heading_deg),
+    },
+    Function {
+        name: "rule_outbound_time_s",
+        inputs: &["outbound_time_s", "inbound_time_s", "wanted_inbound_time_s"],
+        outputs: &["rule_outbound_time_s"],
+        run: |inputs, outputs| one(inputs, outputs, rule_outbound_time_s),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, rule_outbound_time_s),
+    },
+    Function {
+        name: "rule_outbound_time_by_headwind_s",
+        inputs: &["still_air_time_s", "outbound_headwind_kt"],
+        outputs: &["rule_outbound_time_by_headwind_s"],
+        run: |inputs, outputs| one(inputs, outputs, rule_outbound_time_by_headwind_s),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, rule_outbound_time_by_headwind_s),
     },
     Function {
         name: "rule_slant_negligible_from_nm",
@@ -1437,6 +1367,48 @@ pub const FUNCTIONS: &[Function] = &[
         block: |inputs, outputs, statuses| each(inputs, outputs, statuses, time_to_station_rule_s),
     },
     Function {
+        name: "total_temperature_degc",
+        inputs: &["temperature_degc", "mach", "recovery_factor"],
+        outputs: &["total_temperature_degc"],
+        run: |inputs, outputs| one(inputs, outputs, total_temperature_degc),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, total_temperature_degc),
+    },
+    Function {
+        name: "static_temperature_degc",
+        inputs: &["total_temperature_degc", "mach", "recovery_factor"],
+        outputs: &["static_temperature_degc"],
+        run: |inputs, outputs| one(inputs, outputs, static_temperature_degc),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, static_temperature_degc),
+    },
+    Function {
+        name: "transition_level_ft",
+        inputs: &["transition_altitude_ft", "altimeter_setting_hpa", "least_layer_ft", "step_ft"],
+        outputs: &["transition_level_ft"],
+        run: |inputs, outputs| one(inputs, outputs, transition_level_ft),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, transition_level_ft),
+    },
+    Function {
+        name: "true_altitude_ft",
+        inputs: &["pressure_altitude_ft", "altimeter_setting_hpa", "elevation_ft", "isa_deviation_k"],
+        outputs: &["true_altitude_ft"],
+        run: |inputs, outputs| one(inputs, outputs, true_altitude_ft),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, true_altitude_ft),
+    },
+    Function {
+        name: "height_above_station_ft",
+        inputs: &["pressure_altitude_ft", "altimeter_setting_hpa", "elevation_ft", "isa_deviation_k"],
+        outputs: &["height_above_station_ft"],
+        run: |inputs, outputs| one(inputs, outputs, height_above_station_ft),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, height_above_station_ft),
+    },
+    Function {
+        name: "pressure_altitude_at_true_altitude_ft",
+        inputs: &["true_altitude_ft", "altimeter_setting_hpa", "elevation_ft", "isa_deviation_k"],
+        outputs: &["pressure_altitude_at_true_altitude_ft"],
+        run: |inputs, outputs| one(inputs, outputs, pressure_altitude_at_true_altitude_ft),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, pressure_altitude_at_true_altitude_ft),
+    },
+    Function {
         name: "turn_radius_nm",
         inputs: &["true_airspeed_kt", "bank_deg"],
         outputs: &["turn_radius_nm"],
@@ -1498,6 +1470,34 @@ pub const FUNCTIONS: &[Function] = &[
         outputs: &["bank_deg", "duration_s", "roll_duration_s", "advance_nm", "transfer_nm", "governed_by"],
         run: |inputs, outputs| one(inputs, outputs, rolled_turn),
         block: |inputs, outputs, statuses| each(inputs, outputs, statuses, rolled_turn),
+    },
+    Function {
+        name: "icao_wind_kt",
+        inputs: &["altitude_ft", "units"],
+        outputs: &["icao_wind_kt"],
+        run: |inputs, outputs| one(inputs, outputs, icao_wind_kt),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, icao_wind_kt),
+    },
+    Function {
+        name: "turn_wind_effect_nm",
+        inputs: &["angle_deg", "turn_rate_deg_per_s", "wind_speed_kt"],
+        outputs: &["turn_wind_effect_nm"],
+        run: |inputs, outputs| one(inputs, outputs, turn_wind_effect_nm),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, turn_wind_effect_nm),
+    },
+    Function {
+        name: "base_turn_template",
+        inputs: &["true_airspeed_kt", "outbound_time_s", "wind_speed_kt", "fix_tolerance_nm"],
+        outputs: &["leg_nm", "nearest_nm", "farthest_nm"],
+        run: |inputs, outputs| one(inputs, outputs, base_turn_template),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, base_turn_template),
+    },
+    Function {
+        name: "base_turn_sector_nm",
+        inputs: &["true_airspeed_kt", "outbound_time_s", "units"],
+        outputs: &["base_turn_sector_nm"],
+        run: |inputs, outputs| one(inputs, outputs, base_turn_sector_nm),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, base_turn_sector_nm),
     },
     Function {
         name: "wind_triangle",
@@ -1589,41 +1589,6 @@ fn dme_dme_tolerances([dme_tolerance_nm, flight_technical_nm, buffer_nm, coverag
     super::dme_dme_tolerances(dme_tolerance_nm, flight_technical_nm, buffer_nm, crate::station::DmeCoverage::from_code("coverage", coverage)?, system_nm).map(|answer| [answer.along_track_nm, answer.across_track_nm, answer.half_width_nm])
 }
 
-fn splay_distance_nm([half_width_nm, angle_deg]: [f64; 2]) -> Result<[f64; 1], Error> {
-    super::splay_distance_nm(half_width_nm, angle_deg).map(|answer| [answer])
-}
-
-fn route_half_width_nm([distance_nm, containment]: [f64; 2]) -> Result<[f64; 1], Error> {
-    if [distance_nm, containment].iter().any(|input: &f64| input.is_nan()) {
-        return Ok([f64::NAN; 1]);
-    }
-    super::route_half_width_nm(distance_nm, crate::station::Containment::from_code("containment", containment)?).map(|answer| [answer])
-}
-
-fn radial_error_across_nm([distance_nm, radial_error_deg]: [f64; 2]) -> Result<[f64; 1], Error> {
-    super::radial_error_across_nm(distance_nm, radial_error_deg).map(|answer| [answer])
-}
-
-fn dme_error_along_nm([distance_nm, dme_error_nm, height_ft]: [f64; 3]) -> Result<[f64; 1], Error> {
-    super::dme_error_along_nm(distance_nm, dme_error_nm, height_ft).map(|answer| [answer])
-}
-
-fn fix_of_two_radials([first_radial_deg, first_distance_nm, second_radial_deg, second_distance_nm, first_error_deg, second_error_deg, track_deg]: [f64; 7]) -> Result<[f64; 9], Error> {
-    super::fix_of_two_radials(first_radial_deg, first_distance_nm, second_radial_deg, second_distance_nm, first_error_deg, second_error_deg, track_deg).map(|answer| [answer.semi_major_nm, answer.semi_minor_nm, answer.major_axis_deg, answer.north_nm, answer.east_nm, answer.correlation, answer.along_track_nm, answer.across_track_nm, answer.root_mean_square_nm])
-}
-
-fn fix_of_radial_and_dme([radial_deg, radial_distance_nm, dme_bearing_deg, dme_distance_nm, radial_error_deg, dme_error_nm, height_ft, track_deg]: [f64; 8]) -> Result<[f64; 9], Error> {
-    super::fix_of_radial_and_dme(radial_deg, radial_distance_nm, dme_bearing_deg, dme_distance_nm, radial_error_deg, dme_error_nm, height_ft, track_deg).map(|answer| [answer.semi_major_nm, answer.semi_minor_nm, answer.major_axis_deg, answer.north_nm, answer.east_nm, answer.correlation, answer.along_track_nm, answer.across_track_nm, answer.root_mean_square_nm])
-}
-
-fn fix_of_two_dme([first_bearing_deg, first_distance_nm, second_bearing_deg, second_distance_nm, first_error_nm, second_error_nm, first_height_ft, second_height_ft, track_deg]: [f64; 9]) -> Result<[f64; 9], Error> {
-    super::fix_of_two_dme(first_bearing_deg, first_distance_nm, second_bearing_deg, second_distance_nm, first_error_nm, second_error_nm, first_height_ft, second_height_ft, track_deg).map(|answer| [answer.semi_major_nm, answer.semi_minor_nm, answer.major_axis_deg, answer.north_nm, answer.east_nm, answer.correlation, answer.along_track_nm, answer.across_track_nm, answer.root_mean_square_nm])
-}
-
-fn ellipse_factor([confidence]: [f64; 1]) -> Result<[f64; 1], Error> {
-    super::ellipse_factor(confidence).map(|answer| [answer])
-}
-
 fn standard_atmosphere([pressure_altitude_ft, isa_deviation_k]: [f64; 2]) -> Result<[f64; 4], Error> {
     super::standard_atmosphere(pressure_altitude_ft, isa_deviation_k).map(|answer| [answer.temperature_degc, answer.pressure_hpa, answer.density_kg_per_m3, answer.speed_of_sound_kt])
 }
@@ -1668,78 +1633,6 @@ fn cas_from_tas_kt([tas_kt, pressure_altitude_ft, isa_deviation_k]: [f64; 3]) ->
     super::cas_from_tas_kt(tas_kt, pressure_altitude_ft, isa_deviation_k).map(|answer| [answer])
 }
 
-fn mach_from_cas([cas_kt, pressure_altitude_ft]: [f64; 2]) -> Result<[f64; 1], Error> {
-    super::mach_from_cas(cas_kt, pressure_altitude_ft).map(|answer| [answer])
-}
-
-fn cas_from_mach_kt([mach, pressure_altitude_ft]: [f64; 2]) -> Result<[f64; 1], Error> {
-    super::cas_from_mach_kt(mach, pressure_altitude_ft).map(|answer| [answer])
-}
-
-fn tas_from_mach_kt([mach, pressure_altitude_ft, isa_deviation_k]: [f64; 3]) -> Result<[f64; 1], Error> {
-    super::tas_from_mach_kt(mach, pressure_altitude_ft, isa_deviation_k).map(|answer| [answer])
-}
-
-fn mach_from_tas([tas_kt, pressure_altitude_ft, isa_deviation_k]: [f64; 3]) -> Result<[f64; 1], Error> {
-    super::mach_from_tas(tas_kt, pressure_altitude_ft, isa_deviation_k).map(|answer| [answer])
-}
-
-fn eas_from_tas_kt([tas_kt, pressure_altitude_ft, isa_deviation_k]: [f64; 3]) -> Result<[f64; 1], Error> {
-    super::eas_from_tas_kt(tas_kt, pressure_altitude_ft, isa_deviation_k).map(|answer| [answer])
-}
-
-fn tas_from_eas_kt([eas_kt, pressure_altitude_ft, isa_deviation_k]: [f64; 3]) -> Result<[f64; 1], Error> {
-    super::tas_from_eas_kt(eas_kt, pressure_altitude_ft, isa_deviation_k).map(|answer| [answer])
-}
-
-fn eas_from_cas_kt([cas_kt, pressure_altitude_ft]: [f64; 2]) -> Result<[f64; 1], Error> {
-    super::eas_from_cas_kt(cas_kt, pressure_altitude_ft).map(|answer| [answer])
-}
-
-fn cas_from_eas_kt([eas_kt, pressure_altitude_ft]: [f64; 2]) -> Result<[f64; 1], Error> {
-    super::cas_from_eas_kt(eas_kt, pressure_altitude_ft).map(|answer| [answer])
-}
-
-fn eas_from_mach_kt([mach, pressure_altitude_ft]: [f64; 2]) -> Result<[f64; 1], Error> {
-    super::eas_from_mach_kt(mach, pressure_altitude_ft).map(|answer| [answer])
-}
-
-fn mach_from_eas([eas_kt, pressure_altitude_ft]: [f64; 2]) -> Result<[f64; 1], Error> {
-    super::mach_from_eas(eas_kt, pressure_altitude_ft).map(|answer| [answer])
-}
-
-fn isentropic_pressure_ratio([mach]: [f64; 1]) -> Result<[f64; 1], Error> {
-    super::isentropic_pressure_ratio(mach).map(|answer| [answer])
-}
-
-fn pitot_pressure_ratio([mach]: [f64; 1]) -> Result<[f64; 1], Error> {
-    super::pitot_pressure_ratio(mach).map(|answer| [answer])
-}
-
-fn impact_pressure_hpa([cas_kt]: [f64; 1]) -> Result<[f64; 1], Error> {
-    super::impact_pressure_hpa(cas_kt).map(|answer| [answer])
-}
-
-fn cas_from_impact_pressure_kt([impact_pressure_hpa]: [f64; 1]) -> Result<[f64; 1], Error> {
-    super::cas_from_impact_pressure_kt(impact_pressure_hpa).map(|answer| [answer])
-}
-
-fn procedure_tas_factor([altitude_ft, isa_deviation_k]: [f64; 2]) -> Result<[f64; 1], Error> {
-    super::procedure_tas_factor(altitude_ft, isa_deviation_k).map(|answer| [answer])
-}
-
-fn crossover_altitude_ft([cas_kt, mach]: [f64; 2]) -> Result<[f64; 1], Error> {
-    super::crossover_altitude_ft(cas_kt, mach).map(|answer| [answer])
-}
-
-fn total_temperature_degc([temperature_degc, mach, recovery_factor]: [f64; 3]) -> Result<[f64; 1], Error> {
-    super::total_temperature_degc(temperature_degc, mach, recovery_factor).map(|answer| [answer])
-}
-
-fn static_temperature_degc([total_temperature_degc, mach, recovery_factor]: [f64; 3]) -> Result<[f64; 1], Error> {
-    super::static_temperature_degc(total_temperature_degc, mach, recovery_factor).map(|answer| [answer])
-}
-
 fn indicated_altitude_ft([pressure_altitude_ft, altimeter_setting_hpa]: [f64; 2]) -> Result<[f64; 1], Error> {
     super::indicated_altitude_ft(pressure_altitude_ft, altimeter_setting_hpa).map(|answer| [answer])
 }
@@ -1764,46 +1657,6 @@ fn station_pressure_hpa([altimeter_setting_hpa, elevation_ft]: [f64; 2]) -> Resu
     super::station_pressure_hpa(altimeter_setting_hpa, elevation_ft).map(|answer| [answer])
 }
 
-fn density_altitude_ft([pressure_altitude_ft, temperature_degc]: [f64; 2]) -> Result<[f64; 1], Error> {
-    super::density_altitude_ft(pressure_altitude_ft, temperature_degc).map(|answer| [answer])
-}
-
-fn density_altitude_rule_ft([pressure_altitude_ft, temperature_degc]: [f64; 2]) -> Result<[f64; 1], Error> {
-    super::density_altitude_rule_ft(pressure_altitude_ft, temperature_degc).map(|answer| [answer])
-}
-
-fn true_altitude_ft([pressure_altitude_ft, altimeter_setting_hpa, elevation_ft, isa_deviation_k]: [f64; 4]) -> Result<[f64; 1], Error> {
-    super::true_altitude_ft(pressure_altitude_ft, altimeter_setting_hpa, elevation_ft, isa_deviation_k).map(|answer| [answer])
-}
-
-fn height_above_station_ft([pressure_altitude_ft, altimeter_setting_hpa, elevation_ft, isa_deviation_k]: [f64; 4]) -> Result<[f64; 1], Error> {
-    super::height_above_station_ft(pressure_altitude_ft, altimeter_setting_hpa, elevation_ft, isa_deviation_k).map(|answer| [answer])
-}
-
-fn pressure_altitude_at_true_altitude_ft([true_altitude_ft, altimeter_setting_hpa, elevation_ft, isa_deviation_k]: [f64; 4]) -> Result<[f64; 1], Error> {
-    super::pressure_altitude_at_true_altitude_ft(true_altitude_ft, altimeter_setting_hpa, elevation_ft, isa_deviation_k).map(|answer| [answer])
-}
-
-fn transition_level_ft([transition_altitude_ft, altimeter_setting_hpa, least_layer_ft, step_ft]: [f64; 4]) -> Result<[f64; 1], Error> {
-    super::transition_level_ft(transition_altitude_ft, altimeter_setting_hpa, least_layer_ft, step_ft).map(|answer| [answer])
-}
-
-fn cold_temperature_correction_ft([height_ft, temperature_degc, elevation_ft]: [f64; 3]) -> Result<[f64; 1], Error> {
-    super::cold_temperature_correction_ft(height_ft, temperature_degc, elevation_ft).map(|answer| [answer])
-}
-
-fn cold_temperature_correction_tabulated_ft([height_ft, temperature_degc]: [f64; 2]) -> Result<[f64; 1], Error> {
-    super::cold_temperature_correction_tabulated_ft(height_ft, temperature_degc).map(|answer| [answer])
-}
-
-fn cold_temperature_correction_rule_ft([height_ft, temperature_degc, elevation_ft]: [f64; 3]) -> Result<[f64; 1], Error> {
-    super::cold_temperature_correction_rule_ft(height_ft, temperature_degc, elevation_ft).map(|answer| [answer])
-}
-
-fn cold_temperature_correction_exact_ft([height_ft, temperature_degc, elevation_ft]: [f64; 3]) -> Result<[f64; 1], Error> {
-    super::cold_temperature_correction_exact_ft(height_ft, temperature_degc, elevation_ft).map(|answer| [answer])
-}
-
 fn arc_entry([radial_deg, flown, arc_radius_nm, sense, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s]: [f64; 10]) -> Result<[f64; 7], Error> {
     if [radial_deg, flown, arc_radius_nm, sense, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s].iter().any(|input: &f64| input.is_nan()) {
         return Ok([f64::NAN; 7]);
@@ -1816,6 +1669,28 @@ fn arc_exit([radial_deg, flown, arc_radius_nm, sense, true_airspeed_kt, wind_fro
         return Ok([f64::NAN; 7]);
     }
     super::arc_exit(radial_deg, crate::lead::RadialFlown::from_code("flown", flown)?, arc_radius_nm, crate::lead::ArcSense::from_code("sense", sense)?, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s).map(|answer| [answer.radial_at_roll_in_deg, answer.distance_at_roll_in_nm, answer.radial_at_roll_out_deg, answer.distance_at_roll_out_nm, answer.angle_at_station_deg, answer.heading_change_deg, answer.duration_s])
+}
+
+fn design_base_turn_offset_deg([true_airspeed_kt, outbound_time_s, units]: [f64; 3]) -> Result<[f64; 1], Error> {
+    if [true_airspeed_kt, outbound_time_s, units].iter().any(|input: &f64| input.is_nan()) {
+        return Ok([f64::NAN; 1]);
+    }
+    super::design_base_turn_offset_deg(true_airspeed_kt, outbound_time_s, crate::procedure::DesignUnits::from_code("units", units)?).map(|answer| [answer])
+}
+
+fn base_turn_offset_exact_deg([turn_radius_nm, outbound_leg_nm]: [f64; 2]) -> Result<[f64; 1], Error> {
+    super::base_turn_offset_exact_deg(turn_radius_nm, outbound_leg_nm).map(|answer| [answer])
+}
+
+fn base_turn([inbound_course_deg, turn_side, outbound_time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s]: [f64; 9]) -> Result<[f64; 7], Error> {
+    if [inbound_course_deg, turn_side, outbound_time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s].iter().any(|input: &f64| input.is_nan()) {
+        return Ok([f64::NAN; 7]);
+    }
+    super::base_turn(inbound_course_deg, crate::procedure::HoldingSide::from_code("turn_side", turn_side)?, outbound_time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s).map(|answer| [answer.track_deg, answer.heading_deg, answer.offset_deg, answer.outbound_time_s, answer.heading_change_deg, answer.established_nm, answer.duration_s])
+}
+
+fn base_turn_on_track([inbound_course_deg, outbound_track_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s]: [f64; 8]) -> Result<[f64; 7], Error> {
+    super::base_turn_on_track(inbound_course_deg, outbound_track_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s).map(|answer| [answer.track_deg, answer.heading_deg, answer.offset_deg, answer.outbound_time_s, answer.heading_change_deg, answer.established_nm, answer.duration_s])
 }
 
 fn course_arc_crossing([lat_deg, lon_deg, course_deg, center_lat_deg, center_lon_deg, radius_nm]: [f64; 6]) -> Result<[f64; 6], Error> {
@@ -1845,6 +1720,22 @@ fn arc_extent([lat_deg, lon_deg, course_deg, center_lat_deg, center_lon_deg, rad
     super::arc_extent(lat_deg, lon_deg, course_deg, center_lat_deg, center_lon_deg, radius_nm).map(|answer| [answer.latitude1_deg, answer.longitude1_deg, answer.abeam1_latitude_deg, answer.abeam1_longitude_deg, answer.latitude2_deg, answer.longitude2_deg, answer.abeam2_latitude_deg, answer.abeam2_longitude_deg])
 }
 
+fn cold_temperature_correction_ft([height_ft, temperature_degc, elevation_ft]: [f64; 3]) -> Result<[f64; 1], Error> {
+    super::cold_temperature_correction_ft(height_ft, temperature_degc, elevation_ft).map(|answer| [answer])
+}
+
+fn cold_temperature_correction_tabulated_ft([height_ft, temperature_degc]: [f64; 2]) -> Result<[f64; 1], Error> {
+    super::cold_temperature_correction_tabulated_ft(height_ft, temperature_degc).map(|answer| [answer])
+}
+
+fn cold_temperature_correction_rule_ft([height_ft, temperature_degc, elevation_ft]: [f64; 3]) -> Result<[f64; 1], Error> {
+    super::cold_temperature_correction_rule_ft(height_ft, temperature_degc, elevation_ft).map(|answer| [answer])
+}
+
+fn cold_temperature_correction_exact_ft([height_ft, temperature_degc, elevation_ft]: [f64; 3]) -> Result<[f64; 1], Error> {
+    super::cold_temperature_correction_exact_ft(height_ft, temperature_degc, elevation_ft).map(|answer| [answer])
+}
+
 fn cross_track([lat_deg, lon_deg, course_deg, point_lat_deg, point_lon_deg]: [f64; 5]) -> Result<[f64; 5], Error> {
     super::cross_track(lat_deg, lon_deg, course_deg, point_lat_deg, point_lon_deg).map(|answer| [answer.cross_track_nm, answer.along_track_nm, answer.abeam_latitude_deg, answer.abeam_longitude_deg, answer.abeam_course_deg])
 }
@@ -1862,6 +1753,18 @@ fn on_course([lat_deg, lon_deg, course_deg, reach, point_lat_deg, point_lon_deg,
 
 fn on_leg([lat1_deg, lon1_deg, lat2_deg, lon2_deg, point_lat_deg, point_lon_deg, tolerance_nm]: [f64; 7]) -> Result<[f64; 1], Error> {
     super::on_leg(lat1_deg, lon1_deg, lat2_deg, lon2_deg, point_lat_deg, point_lon_deg, tolerance_nm).map(|answer| [answer])
+}
+
+fn crossover_altitude_ft([cas_kt, mach]: [f64; 2]) -> Result<[f64; 1], Error> {
+    super::crossover_altitude_ft(cas_kt, mach).map(|answer| [answer])
+}
+
+fn density_altitude_ft([pressure_altitude_ft, temperature_degc]: [f64; 2]) -> Result<[f64; 1], Error> {
+    super::density_altitude_ft(pressure_altitude_ft, temperature_degc).map(|answer| [answer])
+}
+
+fn density_altitude_rule_ft([pressure_altitude_ft, temperature_degc]: [f64; 2]) -> Result<[f64; 1], Error> {
+    super::density_altitude_rule_ft(pressure_altitude_ft, temperature_degc).map(|answer| [answer])
 }
 
 fn arc_heading([radial_deg, arc_radius_nm, sense, true_airspeed_kt, wind_from_deg, wind_speed_kt]: [f64; 6]) -> Result<[f64; 7], Error> {
@@ -1939,6 +1842,78 @@ fn straight_line([lat1_deg, lon1_deg, elevation_ft, lat2_deg, lon2_deg, altitude
     super::straight_line(lat1_deg, lon1_deg, elevation_ft, lat2_deg, lon2_deg, altitude_ft).map(|answer| [answer.slant_range_nm, answer.elevation_angle_deg])
 }
 
+fn eas_from_tas_kt([tas_kt, pressure_altitude_ft, isa_deviation_k]: [f64; 3]) -> Result<[f64; 1], Error> {
+    super::eas_from_tas_kt(tas_kt, pressure_altitude_ft, isa_deviation_k).map(|answer| [answer])
+}
+
+fn tas_from_eas_kt([eas_kt, pressure_altitude_ft, isa_deviation_k]: [f64; 3]) -> Result<[f64; 1], Error> {
+    super::tas_from_eas_kt(eas_kt, pressure_altitude_ft, isa_deviation_k).map(|answer| [answer])
+}
+
+fn eas_from_cas_kt([cas_kt, pressure_altitude_ft]: [f64; 2]) -> Result<[f64; 1], Error> {
+    super::eas_from_cas_kt(cas_kt, pressure_altitude_ft).map(|answer| [answer])
+}
+
+fn cas_from_eas_kt([eas_kt, pressure_altitude_ft]: [f64; 2]) -> Result<[f64; 1], Error> {
+    super::cas_from_eas_kt(eas_kt, pressure_altitude_ft).map(|answer| [answer])
+}
+
+fn eas_from_mach_kt([mach, pressure_altitude_ft]: [f64; 2]) -> Result<[f64; 1], Error> {
+    super::eas_from_mach_kt(mach, pressure_altitude_ft).map(|answer| [answer])
+}
+
+fn mach_from_eas([eas_kt, pressure_altitude_ft]: [f64; 2]) -> Result<[f64; 1], Error> {
+    super::mach_from_eas(eas_kt, pressure_altitude_ft).map(|answer| [answer])
+}
+
+fn radial_error_across_nm([distance_nm, radial_error_deg]: [f64; 2]) -> Result<[f64; 1], Error> {
+    super::radial_error_across_nm(distance_nm, radial_error_deg).map(|answer| [answer])
+}
+
+fn dme_error_along_nm([distance_nm, dme_error_nm, height_ft]: [f64; 3]) -> Result<[f64; 1], Error> {
+    super::dme_error_along_nm(distance_nm, dme_error_nm, height_ft).map(|answer| [answer])
+}
+
+fn fix_of_two_radials([first_radial_deg, first_distance_nm, second_radial_deg, second_distance_nm, first_error_deg, second_error_deg, track_deg]: [f64; 7]) -> Result<[f64; 9], Error> {
+    super::fix_of_two_radials(first_radial_deg, first_distance_nm, second_radial_deg, second_distance_nm, first_error_deg, second_error_deg, track_deg).map(|answer| [answer.semi_major_nm, answer.semi_minor_nm, answer.major_axis_deg, answer.north_nm, answer.east_nm, answer.correlation, answer.along_track_nm, answer.across_track_nm, answer.root_mean_square_nm])
+}
+
+fn fix_of_radial_and_dme([radial_deg, radial_distance_nm, dme_bearing_deg, dme_distance_nm, radial_error_deg, dme_error_nm, height_ft, track_deg]: [f64; 8]) -> Result<[f64; 9], Error> {
+    super::fix_of_radial_and_dme(radial_deg, radial_distance_nm, dme_bearing_deg, dme_distance_nm, radial_error_deg, dme_error_nm, height_ft, track_deg).map(|answer| [answer.semi_major_nm, answer.semi_minor_nm, answer.major_axis_deg, answer.north_nm, answer.east_nm, answer.correlation, answer.along_track_nm, answer.across_track_nm, answer.root_mean_square_nm])
+}
+
+fn fix_of_two_dme([first_bearing_deg, first_distance_nm, second_bearing_deg, second_distance_nm, first_error_nm, second_error_nm, first_height_ft, second_height_ft, track_deg]: [f64; 9]) -> Result<[f64; 9], Error> {
+    super::fix_of_two_dme(first_bearing_deg, first_distance_nm, second_bearing_deg, second_distance_nm, first_error_nm, second_error_nm, first_height_ft, second_height_ft, track_deg).map(|answer| [answer.semi_major_nm, answer.semi_minor_nm, answer.major_axis_deg, answer.north_nm, answer.east_nm, answer.correlation, answer.along_track_nm, answer.across_track_nm, answer.root_mean_square_nm])
+}
+
+fn ellipse_factor([confidence]: [f64; 1]) -> Result<[f64; 1], Error> {
+    super::ellipse_factor(confidence).map(|answer| [answer])
+}
+
+fn grid_from_true_deg([true_deg, convergence_deg]: [f64; 2]) -> Result<[f64; 1], Error> {
+    super::grid_from_true_deg(true_deg, convergence_deg).map(|answer| [answer])
+}
+
+fn true_from_grid_deg([grid_deg, convergence_deg]: [f64; 2]) -> Result<[f64; 1], Error> {
+    super::true_from_grid_deg(grid_deg, convergence_deg).map(|answer| [answer])
+}
+
+fn polar_grid_convergence_deg([lat_deg, lon_deg]: [f64; 2]) -> Result<[f64; 1], Error> {
+    super::polar_grid_convergence_deg(lat_deg, lon_deg).map(|answer| [answer])
+}
+
+fn lambert_grid_convergence_deg([lon_deg, meridian_lon_deg, parallel1_lat_deg, parallel2_lat_deg]: [f64; 4]) -> Result<[f64; 1], Error> {
+    super::lambert_grid_convergence_deg(lon_deg, meridian_lon_deg, parallel1_lat_deg, parallel2_lat_deg).map(|answer| [answer])
+}
+
+fn transverse_grid_convergence_deg([lat_deg, lon_deg, meridian_lon_deg]: [f64; 3]) -> Result<[f64; 1], Error> {
+    super::transverse_grid_convergence_deg(lat_deg, lon_deg, meridian_lon_deg).map(|answer| [answer])
+}
+
+fn utm_meridian_deg([lat_deg, lon_deg]: [f64; 2]) -> Result<[f64; 1], Error> {
+    super::utm_meridian_deg(lat_deg, lon_deg).map(|answer| [answer])
+}
+
 fn holding_entry([heading_deg, inbound_course_deg, side]: [f64; 3]) -> Result<[f64; 5], Error> {
     if [heading_deg, inbound_course_deg, side].iter().any(|input: &f64| input.is_nan()) {
         return Ok([f64::NAN; 5]);
@@ -1967,20 +1942,6 @@ fn holding_turn([true_airspeed_kt, rule]: [f64; 2]) -> Result<[f64; 4], Error> {
     super::holding_turn(true_airspeed_kt, crate::procedure::HoldingBankRule::from_code("rule", rule)?).map(|answer| [answer.bank_deg, answer.turn_rate_deg_per_s, answer.radius_nm, answer.governed_by])
 }
 
-fn holding_pattern([inbound_course_deg, side, timed, time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s]: [f64; 10]) -> Result<[f64; 14], Error> {
-    if [inbound_course_deg, side, timed, time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s].iter().any(|input: &f64| input.is_nan()) {
-        return Ok([f64::NAN; 14]);
-    }
-    super::holding_pattern(inbound_course_deg, crate::procedure::HoldingSide::from_code("side", side)?, crate::procedure::TimedLeg::from_code("timed", timed)?, time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s).map(|answer| [answer.outbound_heading_deg, answer.outbound_correction_deg, answer.inbound_correction_deg, answer.drift_factor, answer.outbound_time_s, answer.outbound_clock_s, answer.inbound_time_s, answer.duration_s, answer.outbound_end_before_fix_nm, answer.outbound_end_across_nm, answer.inbound_leg_nm, answer.length_nm, answer.width_nm, answer.bank_deg])
-}
-
-fn holding_pattern_at([since_fix_s, inbound_course_deg, side, timed, time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s]: [f64; 11]) -> Result<[f64; 4], Error> {
-    if [since_fix_s, inbound_course_deg, side, timed, time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s].iter().any(|input: &f64| input.is_nan()) {
-        return Ok([f64::NAN; 4]);
-    }
-    super::holding_pattern_at(since_fix_s, inbound_course_deg, crate::procedure::HoldingSide::from_code("side", side)?, crate::procedure::TimedLeg::from_code("timed", timed)?, time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s).map(|answer| [answer.bearing_from_fix_deg, answer.distance_nm, answer.heading_deg, answer.bank_deg])
-}
-
 fn outbound_end_dme_nm([fix_dme_nm, inbound, before_fix_nm, across_nm, height_ft]: [f64; 5]) -> Result<[f64; 1], Error> {
     if [fix_dme_nm, inbound, before_fix_nm, across_nm, height_ft].iter().any(|input: &f64| input.is_nan()) {
         return Ok([f64::NAN; 1]);
@@ -1993,21 +1954,6 @@ fn limiting_dme([fix_dme_nm, inbound, outbound_leg_nm, turn_radius_nm, altitude_
         return Ok([f64::NAN; 2]);
     }
     super::limiting_dme(fix_dme_nm, crate::lead::RadialFlown::from_code("inbound", inbound)?, outbound_leg_nm, turn_radius_nm, altitude_ft, station_elevation_ft).map(|answer| [answer.limiting_dme_nm, answer.rounded_nm])
-}
-
-fn rule_outbound_heading_deg([inbound_course_deg, inbound_correction_deg, rule]: [f64; 3]) -> Result<[f64; 1], Error> {
-    if [inbound_course_deg, inbound_correction_deg, rule].iter().any(|input: &f64| input.is_nan()) {
-        return Ok([f64::NAN; 1]);
-    }
-    super::rule_outbound_heading_deg(inbound_course_deg, inbound_correction_deg, crate::rules::DriftRule::from_code("rule", rule)?).map(|answer| [answer])
-}
-
-fn rule_outbound_time_s([outbound_time_s, inbound_time_s, wanted_inbound_time_s]: [f64; 3]) -> Result<[f64; 1], Error> {
-    super::rule_outbound_time_s(outbound_time_s, inbound_time_s, wanted_inbound_time_s).map(|answer| [answer])
-}
-
-fn rule_outbound_time_by_headwind_s([still_air_time_s, outbound_headwind_kt]: [f64; 2]) -> Result<[f64; 1], Error> {
-    super::rule_outbound_time_by_headwind_s(still_air_time_s, outbound_headwind_kt).map(|answer| [answer])
 }
 
 fn intercept([course_deg, cross_track_nm, intercept_angle_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s]: [f64; 9]) -> Result<[f64; 10], Error> {
@@ -2068,12 +2014,32 @@ fn leg_meaning([leg]: [f64; 1]) -> Result<[f64; 2], Error> {
     super::leg_meaning(crate::procedure::LegCode::from_code("leg", leg)?).map(|answer| [answer.path, answer.end])
 }
 
+fn mach_from_cas([cas_kt, pressure_altitude_ft]: [f64; 2]) -> Result<[f64; 1], Error> {
+    super::mach_from_cas(cas_kt, pressure_altitude_ft).map(|answer| [answer])
+}
+
+fn cas_from_mach_kt([mach, pressure_altitude_ft]: [f64; 2]) -> Result<[f64; 1], Error> {
+    super::cas_from_mach_kt(mach, pressure_altitude_ft).map(|answer| [answer])
+}
+
+fn tas_from_mach_kt([mach, pressure_altitude_ft, isa_deviation_k]: [f64; 3]) -> Result<[f64; 1], Error> {
+    super::tas_from_mach_kt(mach, pressure_altitude_ft, isa_deviation_k).map(|answer| [answer])
+}
+
+fn mach_from_tas([tas_kt, pressure_altitude_ft, isa_deviation_k]: [f64; 3]) -> Result<[f64; 1], Error> {
+    super::mach_from_tas(tas_kt, pressure_altitude_ft, isa_deviation_k).map(|answer| [answer])
+}
+
 fn magnetic_field([lat_deg, lon_deg, altitude_ft, decimal_year]: [f64; 4]) -> Result<[f64; 18], Error> {
     super::magnetic_field(lat_deg, lon_deg, altitude_ft, decimal_year).map(|answer| [answer.declination_deg, answer.inclination_deg, answer.horizontal_nt, answer.north_nt, answer.east_nt, answer.down_nt, answer.total_nt, answer.declination_change_deg, answer.inclination_change_deg, answer.horizontal_change_nt, answer.north_change_nt, answer.east_change_nt, answer.down_change_nt, answer.total_change_nt, answer.declination_uncertainty_deg, answer.grid_variation_deg, answer.zone, answer.in_date])
 }
 
 fn variation_deg([lat_deg, lon_deg, altitude_ft, decimal_year]: [f64; 4]) -> Result<[f64; 1], Error> {
     super::variation_deg(lat_deg, lon_deg, altitude_ft, decimal_year).map(|answer| [answer])
+}
+
+fn decimal_year([year, month, day]: [f64; 3]) -> Result<[f64; 1], Error> {
+    super::decimal_year(year, month, day).map(|answer| [answer])
 }
 
 fn magnetic_from_true_deg([true_deg, variation_deg]: [f64; 2]) -> Result<[f64; 1], Error> {
@@ -2094,34 +2060,6 @@ fn radial_from_true_deg([true_deg, station_declination_deg]: [f64; 2]) -> Result
 
 fn true_from_radial_deg([radial_deg, station_declination_deg]: [f64; 2]) -> Result<[f64; 1], Error> {
     super::true_from_radial_deg(radial_deg, station_declination_deg).map(|answer| [answer])
-}
-
-fn grid_from_true_deg([true_deg, convergence_deg]: [f64; 2]) -> Result<[f64; 1], Error> {
-    super::grid_from_true_deg(true_deg, convergence_deg).map(|answer| [answer])
-}
-
-fn true_from_grid_deg([grid_deg, convergence_deg]: [f64; 2]) -> Result<[f64; 1], Error> {
-    super::true_from_grid_deg(grid_deg, convergence_deg).map(|answer| [answer])
-}
-
-fn polar_grid_convergence_deg([lat_deg, lon_deg]: [f64; 2]) -> Result<[f64; 1], Error> {
-    super::polar_grid_convergence_deg(lat_deg, lon_deg).map(|answer| [answer])
-}
-
-fn lambert_grid_convergence_deg([lon_deg, meridian_lon_deg, parallel1_lat_deg, parallel2_lat_deg]: [f64; 4]) -> Result<[f64; 1], Error> {
-    super::lambert_grid_convergence_deg(lon_deg, meridian_lon_deg, parallel1_lat_deg, parallel2_lat_deg).map(|answer| [answer])
-}
-
-fn transverse_grid_convergence_deg([lat_deg, lon_deg, meridian_lon_deg]: [f64; 3]) -> Result<[f64; 1], Error> {
-    super::transverse_grid_convergence_deg(lat_deg, lon_deg, meridian_lon_deg).map(|answer| [answer])
-}
-
-fn utm_meridian_deg([lat_deg, lon_deg]: [f64; 2]) -> Result<[f64; 1], Error> {
-    super::utm_meridian_deg(lat_deg, lon_deg).map(|answer| [answer])
-}
-
-fn decimal_year([year, month, day]: [f64; 3]) -> Result<[f64; 1], Error> {
-    super::decimal_year(year, month, day).map(|answer| [answer])
 }
 
 fn offset_point([lat_deg, lon_deg, course_deg, offset_nm, along_nm]: [f64; 5]) -> Result<[f64; 3], Error> {
@@ -2151,6 +2089,40 @@ fn offset_arc_crossing([lat_deg, lon_deg, course_deg, offset_nm, center_lat_deg,
     super::offset_arc_crossing(lat_deg, lon_deg, course_deg, offset_nm, center_lat_deg, center_lon_deg, radius_nm).map(|answer| [answer.latitude1_deg, answer.longitude1_deg, answer.along1_nm, answer.latitude2_deg, answer.longitude2_deg, answer.along2_nm])
 }
 
+fn isentropic_pressure_ratio([mach]: [f64; 1]) -> Result<[f64; 1], Error> {
+    super::isentropic_pressure_ratio(mach).map(|answer| [answer])
+}
+
+fn pitot_pressure_ratio([mach]: [f64; 1]) -> Result<[f64; 1], Error> {
+    super::pitot_pressure_ratio(mach).map(|answer| [answer])
+}
+
+fn impact_pressure_hpa([cas_kt]: [f64; 1]) -> Result<[f64; 1], Error> {
+    super::impact_pressure_hpa(cas_kt).map(|answer| [answer])
+}
+
+fn cas_from_impact_pressure_kt([impact_pressure_hpa]: [f64; 1]) -> Result<[f64; 1], Error> {
+    super::cas_from_impact_pressure_kt(impact_pressure_hpa).map(|answer| [answer])
+}
+
+fn procedure_tas_factor([altitude_ft, isa_deviation_k]: [f64; 2]) -> Result<[f64; 1], Error> {
+    super::procedure_tas_factor(altitude_ft, isa_deviation_k).map(|answer| [answer])
+}
+
+fn procedure_turn_45_180([outbound_course_deg, side, off_time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s]: [f64; 9]) -> Result<[f64; 9], Error> {
+    if [outbound_course_deg, side, off_time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s].iter().any(|input: &f64| input.is_nan()) {
+        return Ok([f64::NAN; 9]);
+    }
+    super::procedure_turn_45_180(outbound_course_deg, crate::procedure::HoldingSide::from_code("side", side)?, off_time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s).map(|answer| [answer.off_track_deg, answer.off_heading_deg, answer.back_heading_deg, answer.straight_nm, answer.least_off_time_s, answer.established_nm, answer.farthest_nm, answer.widest_nm, answer.duration_s])
+}
+
+fn procedure_turn_80_260([outbound_course_deg, side, first_turn_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s]: [f64; 9]) -> Result<[f64; 7], Error> {
+    if [outbound_course_deg, side, first_turn_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s].iter().any(|input: &f64| input.is_nan()) {
+        return Ok([f64::NAN; 7]);
+    }
+    super::procedure_turn_80_260(outbound_course_deg, crate::procedure::HoldingSide::from_code("side", side)?, first_turn_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s).map(|answer| [answer.off_heading_deg, answer.across_nm, answer.established_nm, answer.farthest_nm, answer.widest_nm, answer.duration_s, answer.exact_angle_deg])
+}
+
 fn cold_temperature_correction_by_method_ft([height_ft, temperature_degc, elevation_ft, method]: [f64; 4]) -> Result<[f64; 1], Error> {
     if [height_ft, temperature_degc, elevation_ft, method].iter().any(|input: &f64| input.is_nan()) {
         return Ok([f64::NAN; 1]);
@@ -2177,6 +2149,20 @@ fn published_turn([true_airspeed_kt, bank_deg, constants]: [f64; 3]) -> Result<[
         return Ok([f64::NAN; 2]);
     }
     super::published_turn(true_airspeed_kt, bank_deg, crate::turn::TurnConstants::from_code("constants", constants)?).map(|answer| [answer.turn_rate_deg_per_s, answer.radius_nm])
+}
+
+fn holding_pattern([inbound_course_deg, side, timed, time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s]: [f64; 10]) -> Result<[f64; 14], Error> {
+    if [inbound_course_deg, side, timed, time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s].iter().any(|input: &f64| input.is_nan()) {
+        return Ok([f64::NAN; 14]);
+    }
+    super::holding_pattern(inbound_course_deg, crate::procedure::HoldingSide::from_code("side", side)?, crate::procedure::TimedLeg::from_code("timed", timed)?, time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s).map(|answer| [answer.outbound_heading_deg, answer.outbound_correction_deg, answer.inbound_correction_deg, answer.drift_factor, answer.outbound_time_s, answer.outbound_clock_s, answer.inbound_time_s, answer.duration_s, answer.outbound_end_before_fix_nm, answer.outbound_end_across_nm, answer.inbound_leg_nm, answer.length_nm, answer.width_nm, answer.bank_deg])
+}
+
+fn holding_pattern_at([since_fix_s, inbound_course_deg, side, timed, time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s]: [f64; 11]) -> Result<[f64; 4], Error> {
+    if [since_fix_s, inbound_course_deg, side, timed, time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s].iter().any(|input: &f64| input.is_nan()) {
+        return Ok([f64::NAN; 4]);
+    }
+    super::holding_pattern_at(since_fix_s, inbound_course_deg, crate::procedure::HoldingSide::from_code("side", side)?, crate::procedure::TimedLeg::from_code("timed", timed)?, time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s).map(|answer| [answer.bearing_from_fix_deg, answer.distance_nm, answer.heading_deg, answer.bank_deg])
 }
 
 fn radio_horizon_nm([aircraft_height_ft, antenna_height_ft, rule]: [f64; 3]) -> Result<[f64; 1], Error> {
@@ -2224,64 +2210,6 @@ fn needle_motion([groundspeed_kt, distance_nm, crossing_angle_deg, full_scale_de
     super::needle_motion(groundspeed_kt, distance_nm, crossing_angle_deg, full_scale_deg).map(|answer| [answer.needle_rate_deg_per_s, answer.full_scale_time_s])
 }
 
-fn design_base_turn_offset_deg([true_airspeed_kt, outbound_time_s, units]: [f64; 3]) -> Result<[f64; 1], Error> {
-    if [true_airspeed_kt, outbound_time_s, units].iter().any(|input: &f64| input.is_nan()) {
-        return Ok([f64::NAN; 1]);
-    }
-    super::design_base_turn_offset_deg(true_airspeed_kt, outbound_time_s, crate::procedure::DesignUnits::from_code("units", units)?).map(|answer| [answer])
-}
-
-fn base_turn_offset_exact_deg([turn_radius_nm, outbound_leg_nm]: [f64; 2]) -> Result<[f64; 1], Error> {
-    super::base_turn_offset_exact_deg(turn_radius_nm, outbound_leg_nm).map(|answer| [answer])
-}
-
-fn base_turn([inbound_course_deg, turn_side, outbound_time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s]: [f64; 9]) -> Result<[f64; 7], Error> {
-    if [inbound_course_deg, turn_side, outbound_time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s].iter().any(|input: &f64| input.is_nan()) {
-        return Ok([f64::NAN; 7]);
-    }
-    super::base_turn(inbound_course_deg, crate::procedure::HoldingSide::from_code("turn_side", turn_side)?, outbound_time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s).map(|answer| [answer.track_deg, answer.heading_deg, answer.offset_deg, answer.outbound_time_s, answer.heading_change_deg, answer.established_nm, answer.duration_s])
-}
-
-fn base_turn_on_track([inbound_course_deg, outbound_track_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s]: [f64; 8]) -> Result<[f64; 7], Error> {
-    super::base_turn_on_track(inbound_course_deg, outbound_track_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s).map(|answer| [answer.track_deg, answer.heading_deg, answer.offset_deg, answer.outbound_time_s, answer.heading_change_deg, answer.established_nm, answer.duration_s])
-}
-
-fn procedure_turn_45_180([outbound_course_deg, side, off_time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s]: [f64; 9]) -> Result<[f64; 9], Error> {
-    if [outbound_course_deg, side, off_time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s].iter().any(|input: &f64| input.is_nan()) {
-        return Ok([f64::NAN; 9]);
-    }
-    super::procedure_turn_45_180(outbound_course_deg, crate::procedure::HoldingSide::from_code("side", side)?, off_time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s).map(|answer| [answer.off_track_deg, answer.off_heading_deg, answer.back_heading_deg, answer.straight_nm, answer.least_off_time_s, answer.established_nm, answer.farthest_nm, answer.widest_nm, answer.duration_s])
-}
-
-fn procedure_turn_80_260([outbound_course_deg, side, first_turn_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s]: [f64; 9]) -> Result<[f64; 7], Error> {
-    if [outbound_course_deg, side, first_turn_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s].iter().any(|input: &f64| input.is_nan()) {
-        return Ok([f64::NAN; 7]);
-    }
-    super::procedure_turn_80_260(outbound_course_deg, crate::procedure::HoldingSide::from_code("side", side)?, first_turn_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s).map(|answer| [answer.off_heading_deg, answer.across_nm, answer.established_nm, answer.farthest_nm, answer.widest_nm, answer.duration_s, answer.exact_angle_deg])
-}
-
-fn icao_wind_kt([altitude_ft, units]: [f64; 2]) -> Result<[f64; 1], Error> {
-    if [altitude_ft, units].iter().any(|input: &f64| input.is_nan()) {
-        return Ok([f64::NAN; 1]);
-    }
-    super::icao_wind_kt(altitude_ft, crate::procedure::DesignUnits::from_code("units", units)?).map(|answer| [answer])
-}
-
-fn turn_wind_effect_nm([angle_deg, turn_rate_deg_per_s, wind_speed_kt]: [f64; 3]) -> Result<[f64; 1], Error> {
-    super::turn_wind_effect_nm(angle_deg, turn_rate_deg_per_s, wind_speed_kt).map(|answer| [answer])
-}
-
-fn base_turn_template([true_airspeed_kt, outbound_time_s, wind_speed_kt, fix_tolerance_nm]: [f64; 4]) -> Result<[f64; 3], Error> {
-    super::base_turn_template(true_airspeed_kt, outbound_time_s, wind_speed_kt, fix_tolerance_nm).map(|answer| [answer.leg_nm, answer.nearest_nm, answer.farthest_nm])
-}
-
-fn base_turn_sector_nm([true_airspeed_kt, outbound_time_s, units]: [f64; 3]) -> Result<[f64; 1], Error> {
-    if [true_airspeed_kt, outbound_time_s, units].iter().any(|input: &f64| input.is_nan()) {
-        return Ok([f64::NAN; 1]);
-    }
-    super::base_turn_sector_nm(true_airspeed_kt, outbound_time_s, crate::procedure::DesignUnits::from_code("units", units)?).map(|answer| [answer])
-}
-
 fn rhumb_inverse([lat1_deg, lon1_deg, lat2_deg, lon2_deg]: [f64; 4]) -> Result<[f64; 2], Error> {
     super::rhumb_inverse(lat1_deg, lon1_deg, lat2_deg, lon2_deg).map(|answer| [answer.distance_nm, answer.course_deg])
 }
@@ -2292,6 +2220,17 @@ fn rhumb_direct([lat_deg, lon_deg, course_deg, distance_nm]: [f64; 4]) -> Result
 
 fn rhumb_excess([lat1_deg, lon1_deg, lat2_deg, lon2_deg]: [f64; 4]) -> Result<[f64; 2], Error> {
     super::rhumb_excess(lat1_deg, lon1_deg, lat2_deg, lon2_deg).map(|answer| [answer.excess_nm, answer.conversion_angle_deg])
+}
+
+fn splay_distance_nm([half_width_nm, angle_deg]: [f64; 2]) -> Result<[f64; 1], Error> {
+    super::splay_distance_nm(half_width_nm, angle_deg).map(|answer| [answer])
+}
+
+fn route_half_width_nm([distance_nm, containment]: [f64; 2]) -> Result<[f64; 1], Error> {
+    if [distance_nm, containment].iter().any(|input: &f64| input.is_nan()) {
+        return Ok([f64::NAN; 1]);
+    }
+    super::route_half_width_nm(distance_nm, crate::station::Containment::from_code("containment", containment)?).map(|answer| [answer])
 }
 
 fn rule_density_altitude_error([pressure_altitude_ft, temperature_degc]: [f64; 2]) -> Result<[f64; 6], Error> {
@@ -2413,6 +2352,21 @@ fn rule_holds_at_height_ft([inbound_course_deg, outbound_course_deg, true_airspe
         return Ok([f64::NAN; 1]);
     }
     super::rule_holds_at_height_ft(inbound_course_deg, outbound_course_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, crate::rules::LeadRule::from_code("rule", rule)?).map(|answer| [answer])
+}
+
+fn rule_outbound_heading_deg([inbound_course_deg, inbound_correction_deg, rule]: [f64; 3]) -> Result<[f64; 1], Error> {
+    if [inbound_course_deg, inbound_correction_deg, rule].iter().any(|input: &f64| input.is_nan()) {
+        return Ok([f64::NAN; 1]);
+    }
+    super::rule_outbound_heading_deg(inbound_course_deg, inbound_correction_deg, crate::rules::DriftRule::from_code("rule", rule)?).map(|answer| [answer])
+}
+
+fn rule_outbound_time_s([outbound_time_s, inbound_time_s, wanted_inbound_time_s]: [f64; 3]) -> Result<[f64; 1], Error> {
+    super::rule_outbound_time_s(outbound_time_s, inbound_time_s, wanted_inbound_time_s).map(|answer| [answer])
+}
+
+fn rule_outbound_time_by_headwind_s([still_air_time_s, outbound_headwind_kt]: [f64; 2]) -> Result<[f64; 1], Error> {
+    super::rule_outbound_time_by_headwind_s(still_air_time_s, outbound_headwind_kt).map(|answer| [answer])
 }
 
 fn rule_slant_negligible_from_nm([height_ft]: [f64; 1]) -> Result<[f64; 1], Error> {
@@ -2547,6 +2501,30 @@ fn time_to_station_rule_s([elapsed_s, bearing_change_deg]: [f64; 2]) -> Result<[
     super::time_to_station_rule_s(elapsed_s, bearing_change_deg).map(|answer| [answer])
 }
 
+fn total_temperature_degc([temperature_degc, mach, recovery_factor]: [f64; 3]) -> Result<[f64; 1], Error> {
+    super::total_temperature_degc(temperature_degc, mach, recovery_factor).map(|answer| [answer])
+}
+
+fn static_temperature_degc([total_temperature_degc, mach, recovery_factor]: [f64; 3]) -> Result<[f64; 1], Error> {
+    super::static_temperature_degc(total_temperature_degc, mach, recovery_factor).map(|answer| [answer])
+}
+
+fn transition_level_ft([transition_altitude_ft, altimeter_setting_hpa, least_layer_ft, step_ft]: [f64; 4]) -> Result<[f64; 1], Error> {
+    super::transition_level_ft(transition_altitude_ft, altimeter_setting_hpa, least_layer_ft, step_ft).map(|answer| [answer])
+}
+
+fn true_altitude_ft([pressure_altitude_ft, altimeter_setting_hpa, elevation_ft, isa_deviation_k]: [f64; 4]) -> Result<[f64; 1], Error> {
+    super::true_altitude_ft(pressure_altitude_ft, altimeter_setting_hpa, elevation_ft, isa_deviation_k).map(|answer| [answer])
+}
+
+fn height_above_station_ft([pressure_altitude_ft, altimeter_setting_hpa, elevation_ft, isa_deviation_k]: [f64; 4]) -> Result<[f64; 1], Error> {
+    super::height_above_station_ft(pressure_altitude_ft, altimeter_setting_hpa, elevation_ft, isa_deviation_k).map(|answer| [answer])
+}
+
+fn pressure_altitude_at_true_altitude_ft([true_altitude_ft, altimeter_setting_hpa, elevation_ft, isa_deviation_k]: [f64; 4]) -> Result<[f64; 1], Error> {
+    super::pressure_altitude_at_true_altitude_ft(true_altitude_ft, altimeter_setting_hpa, elevation_ft, isa_deviation_k).map(|answer| [answer])
+}
+
 fn turn_radius_nm([true_airspeed_kt, bank_deg]: [f64; 2]) -> Result<[f64; 1], Error> {
     super::turn_radius_nm(true_airspeed_kt, bank_deg).map(|answer| [answer])
 }
@@ -2581,6 +2559,28 @@ fn limited_turn([true_airspeed_kt, bank_limit_deg, turn_rate_limit_deg_per_s]: [
 
 fn rolled_turn([true_airspeed_kt, heading_change_deg, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s]: [f64; 5]) -> Result<[f64; 6], Error> {
     super::rolled_turn(true_airspeed_kt, heading_change_deg, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s).map(|answer| [answer.bank_deg, answer.duration_s, answer.roll_duration_s, answer.advance_nm, answer.transfer_nm, answer.governed_by])
+}
+
+fn icao_wind_kt([altitude_ft, units]: [f64; 2]) -> Result<[f64; 1], Error> {
+    if [altitude_ft, units].iter().any(|input: &f64| input.is_nan()) {
+        return Ok([f64::NAN; 1]);
+    }
+    super::icao_wind_kt(altitude_ft, crate::procedure::DesignUnits::from_code("units", units)?).map(|answer| [answer])
+}
+
+fn turn_wind_effect_nm([angle_deg, turn_rate_deg_per_s, wind_speed_kt]: [f64; 3]) -> Result<[f64; 1], Error> {
+    super::turn_wind_effect_nm(angle_deg, turn_rate_deg_per_s, wind_speed_kt).map(|answer| [answer])
+}
+
+fn base_turn_template([true_airspeed_kt, outbound_time_s, wind_speed_kt, fix_tolerance_nm]: [f64; 4]) -> Result<[f64; 3], Error> {
+    super::base_turn_template(true_airspeed_kt, outbound_time_s, wind_speed_kt, fix_tolerance_nm).map(|answer| [answer.leg_nm, answer.nearest_nm, answer.farthest_nm])
+}
+
+fn base_turn_sector_nm([true_airspeed_kt, outbound_time_s, units]: [f64; 3]) -> Result<[f64; 1], Error> {
+    if [true_airspeed_kt, outbound_time_s, units].iter().any(|input: &f64| input.is_nan()) {
+        return Ok([f64::NAN; 1]);
+    }
+    super::base_turn_sector_nm(true_airspeed_kt, outbound_time_s, crate::procedure::DesignUnits::from_code("units", units)?).map(|answer| [answer])
 }
 
 fn wind_triangle([course_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt]: [f64; 4]) -> Result<[f64; 2], Error> {
