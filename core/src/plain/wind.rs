@@ -8,7 +8,9 @@ use crate::value::units::{degree, knot};
 use crate::value::{
     Bearing, Groundspeed, PressureAltitude, TrueAirspeed, TrueNorth, WindComponent, WindSpeed,
 };
-use crate::wind::{self as triangle, Crabbed, Wind, WindComponents as Components, WindLevel};
+use crate::wind::{
+    self as triangle, Crabbed, Wind, WindComponents as Components, WindInterpolation, WindLevel,
+};
 
 fn crabbed(
     course_deg: f64,
@@ -435,7 +437,7 @@ pub fn airspeed_for_groundspeed(
 }
 
 outputs! {
-    /// A wind between two levels: what [`wind_between_levels`] gives.
+    /// A wind between two levels: what [`wind_between_levels`] and [`wind_between_levels_by_method`] give.
     WindBetweenLevels {
         /// Where the wind blows from, 0 to 360; 0 in calm air.
         wind_from_deg,
@@ -486,6 +488,68 @@ pub fn wind_between_levels(
     upper_wind_from_deg: f64,
     upper_wind_speed_kt: f64,
 ) -> Result<WindBetweenLevels, Error> {
+    wind_between_levels_by_method(
+        pressure_altitude_ft,
+        lower_altitude_ft,
+        lower_wind_from_deg,
+        lower_wind_speed_kt,
+        upper_altitude_ft,
+        upper_wind_from_deg,
+        upper_wind_speed_kt,
+        WindInterpolation::Components,
+    )
+}
+
+/// The wind at an altitude between two levels, by a named way of interpolating.
+///
+/// By components, as `wind_between_levels`; or direction and speed each by itself, the direction by the shorter way, as it is taught for flight planning.
+/// Where the wind turns little between the levels the two are alike; where it turns by 90 degrees the former has 71 percent of the speed half-way.
+///
+/// # Arguments
+/// - `pressure_altitude_ft`: where the wind is wanted, -16 420 to 262 467.2
+/// - `lower_altitude_ft`: pressure altitude of the lower level, -16 420 to 262 467.2
+/// - `lower_wind_from_deg`: where its wind blows from, any finite number
+/// - `lower_wind_speed_kt`: speed of its wind, 0 to 1000
+/// - `upper_altitude_ft`: pressure altitude of the upper level, above the lower one
+/// - `upper_wind_from_deg`: where its wind blows from, any finite number
+/// - `upper_wind_speed_kt`: speed of its wind, 0 to 1000
+/// - `method`: which way
+///
+/// # Accuracy
+/// Rounding, for winds that do change so.
+///
+/// # Degenerate cases
+/// Below the lower level its wind holds, and above the upper one that one's. By direction and speed a calm counts with the direction given for it, and
+/// winds straight against each other turn to the right.
+///
+/// # Errors
+/// A value outside its range, or levels that do not ascend.
+///
+/// # Source
+/// Common practice, both: components in forecasting; direction and speed in the worked answer of a Transport Canada practice examination for private
+/// pilots, as a training page has it.
+///
+/// # Example
+/// ```
+/// # use lubberline::plain::wind_between_levels_by_method;
+/// # use lubberline::wind::WindInterpolation;
+/// assert_eq!(format!("{:.1}", wind_between_levels_by_method(5_500.0, 3_000.0, 280.0, 25.0, 6_000.0, 270.0, 28.0, WindInterpolation::DirectionAndSpeed)?.wind_speed_kt), "27.5");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
+#[expect(
+    clippy::too_many_arguments,
+    reason = "two levels with their winds, and how to go between them, in plain numbers"
+)]
+pub fn wind_between_levels_by_method(
+    pressure_altitude_ft: f64,
+    lower_altitude_ft: f64,
+    lower_wind_from_deg: f64,
+    lower_wind_speed_kt: f64,
+    upper_altitude_ft: f64,
+    upper_wind_from_deg: f64,
+    upper_wind_speed_kt: f64,
+    method: WindInterpolation,
+) -> Result<WindBetweenLevels, Error> {
     if any_nan(&[
         pressure_altitude_ft,
         lower_altitude_ft,
@@ -524,7 +588,7 @@ pub fn wind_between_levels(
         upper_wind_speed_kt,
     )?;
     let altitude = PressureAltitude::named("pressure_altitude_ft", pressure_altitude_ft)?;
-    let wind = triangle::wind_between(lower, upper, altitude)?;
+    let wind = triangle::wind_between_by_method(lower, upper, altitude, method)?;
     Ok(WindBetweenLevels {
         wind_from_deg: wind.from.angle().get::<degree>(),
         wind_speed_kt: wind.speed.value().get::<knot>(),

@@ -2,8 +2,19 @@
 
 use super::Wind;
 use crate::Error;
-use crate::value::units::{foot, ratio};
-use crate::value::{North, PressureAltitude};
+use crate::value::units::{degree, degrees, foot, ratio};
+use crate::value::{Bearing, North, PressureAltitude, WindSpeed, choice};
+
+choice! {
+    /// What changes evenly between the winds of two levels. Neither is published as a rule: both are practice.
+    WindInterpolation {
+        /// The components to north and east, as where two streams of air mix. Common practice in forecasting; what the rest of the library takes.
+        Components = 0: "components",
+        /// Direction and speed, each by itself, the direction by the shorter way. Taught for flight planning, as in the worked answer of a Transport
+        /// Canada practice examination for private pilots.
+        DirectionAndSpeed = 1: "direction_and_speed",
+    }
+}
 
 /// The wind at one level.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -119,6 +130,55 @@ pub fn wind_between<N: North>(
     Ok(if altitude < upper.altitude { between(lower, upper, altitude) } else { upper.wind })
 }
 
+/// The wind at an altitude from those of two levels, by a named way of interpolating.
+///
+/// # Degenerate cases
+/// Outside the levels the nearer one's wind holds. The direction of a calm is 0: by direction and speed it counts as one. Winds straight
+/// against each other are turned through to the right.
+///
+/// # Errors
+/// As [`wind_between`].
+///
+/// # Source
+/// Named at [`WindInterpolation`].
+///
+/// # Example
+/// ```
+/// use lubberline::value::{PressureAltitude, TrueBearing, TrueNorth, WindSpeed, units::*};
+/// use lubberline::wind::{Wind, WindInterpolation, WindLevel, wind_between_by_method};
+/// let level = |altitude_ft, from_deg, speed_kt| -> Result<WindLevel<TrueNorth>, lubberline::Error> {
+///     let wind = Wind { from: TrueBearing::new(degrees(from_deg))?, speed: WindSpeed::new(knots(speed_kt))? };
+///     Ok(WindLevel { altitude: PressureAltitude::new(feet(altitude_ft))?, wind })
+/// };
+/// let (lower, upper) = (level(18_000.0, 240.0, 40.0)?, level(24_000.0, 270.0, 60.0)?);
+/// let middle = PressureAltitude::new(feet(21_000.0))?;
+/// let between = wind_between_by_method(lower, upper, middle, WindInterpolation::DirectionAndSpeed)?;
+/// assert_eq!(format!("{:.1}", between.speed.value().get::<knot>()), "50.0");
+/// # Ok::<(), lubberline::Error>(())
+/// ```
+pub fn wind_between_by_method<N: North>(
+    lower: WindLevel<N>,
+    upper: WindLevel<N>,
+    altitude: PressureAltitude,
+    method: WindInterpolation,
+) -> Result<Wind<N>, Error> {
+    match method {
+        WindInterpolation::Components => wind_between(lower, upper, altitude),
+        WindInterpolation::DirectionAndSpeed => {
+            ascending(lower, upper)?;
+            let step = upper.altitude.value() - lower.altitude.value();
+            let share = ((altitude.value() - lower.altitude.value()) / step).get::<ratio>().clamp(0.0, 1.0);
+            let turn_deg = lower.wind.from.change_to(upper.wind.from).angle().get::<degree>();
+            let from_deg = lower.wind.from.angle().get::<degree>() + turn_deg * share;
+            let change = upper.wind.speed.value() - lower.wind.speed.value();
+            Ok(Wind {
+                from: Bearing::new(degrees(from_deg))?,
+                speed: WindSpeed::derived(lower.wind.speed.value() + change * share),
+            })
+        }
+    }
+}
+
 /// Between two levels that ascend, below the upper one.
 fn between<N: North>(lower: WindLevel<N>, upper: WindLevel<N>, altitude: PressureAltitude) -> Wind<N> {
     let step = upper.altitude.value() - lower.altitude.value();
@@ -135,6 +195,31 @@ mod tests {
     use super::*;
     use crate::value::units::{feet, knot, knots};
     use crate::value::{TrueBearing, TrueNorth, WindSpeed};
+
+    /// A Transport Canada practice examination's winds at Winnipeg and Brandon at 5 500 ft, from 3 000 and 6 000 ft, and a turn of 90 degrees.
+    #[test]
+    fn direction_and_speed_each_by_itself() {
+        let by = |lower, upper, altitude_ft, method| {
+            let wind = wind_between_by_method(lower, upper, altitude(altitude_ft), method).unwrap();
+            (wind.from.angle().get::<degree>(), wind.speed.value().get::<knot>())
+        };
+        for (lower, upper, from_deg, speed_kt) in [
+            (level(3_000.0, 280.0, 25.0), level(6_000.0, 270.0, 28.0), 271.67, 27.5),
+            (level(3_000.0, 300.0, 30.0), level(6_000.0, 310.0, 32.0), 308.33, 31.67),
+        ] {
+            let found = by(lower, upper, 5_500.0, WindInterpolation::DirectionAndSpeed);
+            assert!((found.0 - from_deg).abs() < 0.01 && (found.1 - speed_kt).abs() < 0.01, "{found:?}");
+        }
+        let (lower, upper) = (level(3_000.0, 350.0, 40.0), level(6_000.0, 80.0, 40.0));
+        let found = by(lower, upper, 4_500.0, WindInterpolation::DirectionAndSpeed);
+        assert!((found.0 - 35.0).abs() < 1e-9 && (found.1 - 40.0).abs() < 1e-9, "across north: {found:?}");
+        let mixed = by(lower, upper, 4_500.0, WindInterpolation::Components);
+        assert!((mixed.1 / 40.0 - 0.5_f64.sqrt()).abs() < 1e-9, "{mixed:?}");
+        for altitude_ft in [1_000.0, 9_000.0] {
+            let ends = WindInterpolation::ALL.iter().map(|method| by(lower, upper, altitude_ft, *method));
+            assert!(ends.clone().all(|found| (found.1 - 40.0).abs() < 1e-9), "{altitude_ft}");
+        }
+    }
 
     fn level(altitude_ft: f64, from_deg: f64, speed_kt: f64) -> WindLevel<TrueNorth> {
         WindLevel { altitude: altitude(altitude_ft), wind: wind(from_deg, speed_kt) }

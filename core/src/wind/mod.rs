@@ -6,7 +6,7 @@ mod schedule;
 mod track;
 mod triangle;
 
-pub use aloft::{WindLevel, WindsAloft, wind_between};
+pub use aloft::{WindInterpolation, WindLevel, WindsAloft, wind_between, wind_between_by_method};
 pub use components::WindComponents;
 pub use schedule::{Scheduled, make_groundspeed};
 pub use track::{MadeGood, make_good, wind_from_track};
