@@ -1542,6 +1542,16 @@
 #define LUBBER_TURN_CONSTANTS_HANDBOOK 5
 
 /**
+ * The components to north and east, as where two streams of air mix. Common practice in forecasting; what the rest of the library takes.
+ */
+#define LUBBER_WIND_INTERPOLATION_COMPONENTS 0
+
+/**
+ * Direction and speed, each by itself, the direction by the shorter way. Taught for flight planning, as in the worked answer of a Transport Canada practice examination for private pilots.
+ */
+#define LUBBER_WIND_INTERPOLATION_DIRECTION_AND_SPEED 1
+
+/**
  * Major version of the header.
  */
 #define LUBBER_VERSION_MAJOR 0
@@ -13750,6 +13760,73 @@ size_t lubber_wind_between_levels_n(size_t count,
                                     double *wind_speed_kt,
                                     ptrdiff_t wind_speed_kt_stride,
                                     int32_t *status);
+
+/**
+ * The wind at an altitude between two levels, by a named way of interpolating.
+ *
+ * By components, as `wind_between_levels`; or direction and speed each by itself, the direction by the shorter way, as it is taught for flight planning.
+ * Where the wind turns little between the levels the two are alike; where it turns by 90 degrees the former has 71 percent of the speed half-way.
+ *
+ * @param pressure_altitude_ft where the wind is wanted, -16 420 to 262 467.2
+ * @param lower_altitude_ft pressure altitude of the lower level, -16 420 to 262 467.2
+ * @param lower_wind_from_deg where its wind blows from, any finite number
+ * @param lower_wind_speed_kt speed of its wind, 0 to 1000
+ * @param upper_altitude_ft pressure altitude of the upper level, above the lower one
+ * @param upper_wind_from_deg where its wind blows from, any finite number
+ * @param upper_wind_speed_kt speed of its wind, 0 to 1000
+ * @param method which way: LUBBER_WIND_INTERPOLATION_COMPONENTS, LUBBER_WIND_INTERPOLATION_DIRECTION_AND_SPEED
+ * @param[out] wind_from_deg Where the wind blows from, 0 to 360; 0 in calm air; may be NULL
+ * @param[out] wind_speed_kt Speed of the wind; may be NULL
+ * @return LUBBER_OK, or a negative status with every output NaN
+ *
+ * Accuracy: Rounding, for winds that do change so.
+ * Degenerate cases: Below the lower level its wind holds, and above the upper one that one's. By direction and speed a calm counts with the direction given for it, and
+ * winds straight against each other turn to the right.
+ * Errors: A value outside its range, or levels that do not ascend.
+ * Source: Common practice, both: components in forecasting; direction and speed in the worked answer of a Transport Canada practice examination for private
+ * pilots, as a training page has it.
+ *
+ * Example: lubber_wind_between_levels_by_method(5500.0, 3000.0, 280.0, 25.0, 6000.0, 270.0, 28.0, LUBBER_WIND_INTERPOLATION_DIRECTION_AND_SPEED, NULL, &value) gives 27.5
+ */
+int32_t lubber_wind_between_levels_by_method(double pressure_altitude_ft,
+                                             double lower_altitude_ft,
+                                             double lower_wind_from_deg,
+                                             double lower_wind_speed_kt,
+                                             double upper_altitude_ft,
+                                             double upper_wind_from_deg,
+                                             double upper_wind_speed_kt,
+                                             int32_t method,
+                                             double *wind_from_deg,
+                                             double *wind_speed_kt);
+
+/**
+ * `lubber_wind_between_levels_by_method` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+ *
+ * `method` is one code for all points: which way: LUBBER_WIND_INTERPOLATION_COMPONENTS, LUBBER_WIND_INTERPOLATION_DIRECTION_AND_SPEED
+ *
+ * @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+ */
+size_t lubber_wind_between_levels_by_method_n(size_t count,
+                                              const double *pressure_altitude_ft,
+                                              ptrdiff_t pressure_altitude_ft_stride,
+                                              const double *lower_altitude_ft,
+                                              ptrdiff_t lower_altitude_ft_stride,
+                                              const double *lower_wind_from_deg,
+                                              ptrdiff_t lower_wind_from_deg_stride,
+                                              const double *lower_wind_speed_kt,
+                                              ptrdiff_t lower_wind_speed_kt_stride,
+                                              const double *upper_altitude_ft,
+                                              ptrdiff_t upper_altitude_ft_stride,
+                                              const double *upper_wind_from_deg,
+                                              ptrdiff_t upper_wind_from_deg_stride,
+                                              const double *upper_wind_speed_kt,
+                                              ptrdiff_t upper_wind_speed_kt_stride,
+                                              int32_t method,
+                                              double *wind_from_deg,
+                                              ptrdiff_t wind_from_deg_stride,
+                                              double *wind_speed_kt,
+                                              ptrdiff_t wind_speed_kt_stride,
+                                              int32_t *status);
 
 /**
  * Sets the usual values: calm air, 25 degrees of bank, 3 degrees per second, a roll of 5 degrees per second, at the station's

@@ -611,6 +611,10 @@ pub const LUBBER_TURN_CONSTANTS_PANS_OPS_GRAVITY: i32 = 3;
 pub const LUBBER_TURN_CONSTANTS_FAA_ORDER: i32 = 4;
 /// R = 1 091 tan b / V degrees per second, r = V² / (11.26 tan b) feet, V in knots. FAA-H-8083-25, chapter 5, from memory: 0.3 percent wide.
 pub const LUBBER_TURN_CONSTANTS_HANDBOOK: i32 = 5;
+/// The components to north and east, as where two streams of air mix. Common practice in forecasting; what the rest of the library takes.
+pub const LUBBER_WIND_INTERPOLATION_COMPONENTS: i32 = 0;
+/// Direction and speed, each by itself, the direction by the shorter way. Taught for flight planning, as in the worked answer of a Transport Canada practice examination for private pilots.
+pub const LUBBER_WIND_INTERPOLATION_DIRECTION_AND_SPEED: i32 = 1;
 
 /// What a status means: a text that lives forever; for a number that is no status, a text that says so. Never null.
 #[unsafe(no_mangle)]
@@ -15643,4 +15647,91 @@ pub unsafe extern "C" fn lubber_wind_between_levels_n(
     let (inputs, outputs) = ([Array::input(pressure_altitude_ft, pressure_altitude_ft_stride), Array::input(lower_altitude_ft, lower_altitude_ft_stride), Array::input(lower_wind_from_deg, lower_wind_from_deg_stride), Array::input(lower_wind_speed_kt, lower_wind_speed_kt_stride), Array::input(upper_altitude_ft, upper_altitude_ft_stride), Array::input(upper_wind_from_deg, upper_wind_from_deg_stride), Array::input(upper_wind_speed_kt, upper_wind_speed_kt_stride)], [Array::output(wind_from_deg, wind_from_deg_stride), Array::output(wind_speed_kt, wind_speed_kt_stride)]);
     // SAFETY: the caller vouches for the arrays.
     unsafe { many(const { Function::named("wind_between_levels") }, count, &inputs, &outputs, status) }
+}
+
+/// The wind at an altitude between two levels, by a named way of interpolating.
+///
+/// By components, as `wind_between_levels`; or direction and speed each by itself, the direction by the shorter way, as it is taught for flight planning.
+/// Where the wind turns little between the levels the two are alike; where it turns by 90 degrees the former has 71 percent of the speed half-way.
+///
+/// @param pressure_altitude_ft where the wind is wanted, -16 420 to 262 467.2
+/// @param lower_altitude_ft pressure altitude of the lower level, -16 420 to 262 467.2
+/// @param lower_wind_from_deg where its wind blows from, any finite number
+/// @param lower_wind_speed_kt speed of its wind, 0 to 1000
+/// @param upper_altitude_ft pressure altitude of the upper level, above the lower one
+/// @param upper_wind_from_deg where its wind blows from, any finite number
+/// @param upper_wind_speed_kt speed of its wind, 0 to 1000
+/// @param method which way: LUBBER_WIND_INTERPOLATION_COMPONENTS, LUBBER_WIND_INTERPOLATION_DIRECTION_AND_SPEED
+/// @param[out] wind_from_deg Where the wind blows from, 0 to 360; 0 in calm air; may be NULL
+/// @param[out] wind_speed_kt Speed of the wind; may be NULL
+/// @return LUBBER_OK, or a negative status with every output NaN
+///
+/// Accuracy: Rounding, for winds that do change so.
+/// Degenerate cases: Below the lower level its wind holds, and above the upper one that one's. By direction and speed a calm counts with the direction given for it, and
+/// winds straight against each other turn to the right.
+/// Errors: A value outside its range, or levels that do not ascend.
+/// Source: Common practice, both: components in forecasting; direction and speed in the worked answer of a Transport Canada practice examination for private
+/// pilots, as a training page has it.
+///
+/// Example: lubber_wind_between_levels_by_method(5500.0, 3000.0, 280.0, 25.0, 6000.0, 270.0, 28.0, LUBBER_WIND_INTERPOLATION_DIRECTION_AND_SPEED, NULL, &value) gives 27.5
+///
+/// # Safety
+/// Each output must be null or writable.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_wind_between_levels_by_method(
+    pressure_altitude_ft: f64,
+    lower_altitude_ft: f64,
+    lower_wind_from_deg: f64,
+    lower_wind_speed_kt: f64,
+    upper_altitude_ft: f64,
+    upper_wind_from_deg: f64,
+    upper_wind_speed_kt: f64,
+    method: i32,
+    wind_from_deg: *mut f64,
+    wind_speed_kt: *mut f64,
+) -> i32 {
+    let answer = || {
+        if [pressure_altitude_ft, lower_altitude_ft, lower_wind_from_deg, lower_wind_speed_kt, upper_altitude_ft, upper_wind_from_deg, upper_wind_speed_kt].iter().any(|number: &f64| number.is_nan()) { return Ok([f64::NAN; 2]) }
+        plain::wind_between_levels_by_method(pressure_altitude_ft, lower_altitude_ft, lower_wind_from_deg, lower_wind_speed_kt, upper_altitude_ft, upper_wind_from_deg, upper_wind_speed_kt, lubberline::wind::WindInterpolation::from_code("method", f64::from(method))?).map(|answer| [answer.wind_from_deg, answer.wind_speed_kt])
+    };
+    // SAFETY: the caller vouches for the outputs.
+    unsafe { one(answer, [wind_from_deg, wind_speed_kt]) }
+}
+
+/// `lubber_wind_between_levels_by_method` for arrays: `count` points, each operand with its stride in bytes (0 for one value for all).
+///
+/// `method` is one code for all points: which way: LUBBER_WIND_INTERPOLATION_COMPONENTS, LUBBER_WIND_INTERPOLATION_DIRECTION_AND_SPEED
+///
+/// @return how many points failed; their outputs are NaN, and `status`, if not NULL, holds the code of each point
+///
+/// # Safety
+/// Each operand must be readable (an output that is not null: writable) at every point; they may overlap point by point.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_wind_between_levels_by_method_n(
+    count: usize,
+    pressure_altitude_ft: *const f64,
+    pressure_altitude_ft_stride: isize,
+    lower_altitude_ft: *const f64,
+    lower_altitude_ft_stride: isize,
+    lower_wind_from_deg: *const f64,
+    lower_wind_from_deg_stride: isize,
+    lower_wind_speed_kt: *const f64,
+    lower_wind_speed_kt_stride: isize,
+    upper_altitude_ft: *const f64,
+    upper_altitude_ft_stride: isize,
+    upper_wind_from_deg: *const f64,
+    upper_wind_from_deg_stride: isize,
+    upper_wind_speed_kt: *const f64,
+    upper_wind_speed_kt_stride: isize,
+    method: i32,
+    wind_from_deg: *mut f64,
+    wind_from_deg_stride: isize,
+    wind_speed_kt: *mut f64,
+    wind_speed_kt_stride: isize,
+    status: *mut i32,
+) -> usize {
+    let method = f64::from(method);
+    let (inputs, outputs) = ([Array::input(pressure_altitude_ft, pressure_altitude_ft_stride), Array::input(lower_altitude_ft, lower_altitude_ft_stride), Array::input(lower_wind_from_deg, lower_wind_from_deg_stride), Array::input(lower_wind_speed_kt, lower_wind_speed_kt_stride), Array::input(upper_altitude_ft, upper_altitude_ft_stride), Array::input(upper_wind_from_deg, upper_wind_from_deg_stride), Array::input(upper_wind_speed_kt, upper_wind_speed_kt_stride), Array::input(&raw const method, 0)], [Array::output(wind_from_deg, wind_from_deg_stride), Array::output(wind_speed_kt, wind_speed_kt_stride)]);
+    // SAFETY: the caller vouches for the arrays.
+    unsafe { many(const { Function::named("wind_between_levels_by_method") }, count, &inputs, &outputs, status) }
 }

@@ -2679,6 +2679,18 @@ static size_t many_wind_between_levels(size_t count, const double *const *in, co
     return lubber_wind_between_levels_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], in[6], in_stride[6], out[0], out_stride[0], out[1], out_stride[1], status);
 }
 
+static int32_t call_wind_between_levels_by_method(const double *in, double *out)
+{
+    return lubber_wind_between_levels_by_method(in[0], in[1], in[2], in[3], in[4], in[5], in[6], (int32_t)in[7], &out[0], &out[1]);
+}
+
+static size_t many_wind_between_levels_by_method(size_t count, const double *const *in, const ptrdiff_t *in_stride, double *const *out,
+                          const ptrdiff_t *out_stride, int32_t *status)
+{
+    (void)in_stride; /* a function of choices alone has no use for it */
+    return lubber_wind_between_levels_by_method_n(count, in[0], in_stride[0], in[1], in_stride[1], in[2], in_stride[2], in[3], in_stride[3], in[4], in_stride[4], in[5], in_stride[5], in[6], in_stride[6], (int32_t)in[7][0], out[0], out_stride[0], out[1], out_stride[1], status);
+}
+
 static const struct dispatch DISPATCH[] = {
     {"radial_tolerance_deg", 1, 1, "c", {"radial_tolerance_deg"}, 0, {LUBBER_RADIAL_ACCURACY_VOR_INTERSECTING}, call_radial_tolerance_deg, many_radial_tolerance_deg},
     {"radial_error", 4, 2, "nnnn", {"aggregate_deg", "system_use_deg"}, 0, {3.5, 2.7, 3.5, 1.0}, call_radial_error, many_radial_error},
@@ -2901,6 +2913,7 @@ static const struct dispatch DISPATCH[] = {
     {"wind_from_components", 3, 2, "nnn", {"wind_from_deg", "wind_speed_kt"}, 0, {90.0, 17.32, 10.0}, call_wind_from_components, many_wind_from_components},
     {"airspeed_for_groundspeed", 4, 2, "nnnn", {"heading_deg", "true_airspeed_kt"}, 0, {351.0, 232.0, 33.0, 47.0}, call_airspeed_for_groundspeed, many_airspeed_for_groundspeed},
     {"wind_between_levels", 7, 2, "nnnnnnn", {"wind_from_deg", "wind_speed_kt"}, 0, {21000.0, 18000.0, 270.0, 40.0, 24000.0, 300.0, 60.0}, call_wind_between_levels, many_wind_between_levels},
+    {"wind_between_levels_by_method", 8, 2, "nnnnnnnc", {"wind_from_deg", "wind_speed_kt"}, 0, {5500.0, 3000.0, 280.0, 25.0, 6000.0, 270.0, 28.0, LUBBER_WIND_INTERPOLATION_DIRECTION_AND_SPEED}, call_wind_between_levels_by_method, many_wind_between_levels_by_method},
 };
 
 #define DISPATCH_COUNT (sizeof DISPATCH / sizeof DISPATCH[0])

@@ -910,6 +910,9 @@ int main(void)
     value = NAN;
     status = lubber_wind_between_levels(21000.0, 18000.0, 270.0, 40.0, 24000.0, 300.0, 60.0, NULL, &value);
     expect("lubber_wind_between_levels(21000.0, 18000.0, 270.0, 40.0, 24000.0, 300.0, 60.0, NULL, &value)", status, value, 1, "48.4");
+    value = NAN;
+    status = lubber_wind_between_levels_by_method(5500.0, 3000.0, 280.0, 25.0, 6000.0, 270.0, 28.0, LUBBER_WIND_INTERPOLATION_DIRECTION_AND_SPEED, NULL, &value);
+    expect("lubber_wind_between_levels_by_method(5500.0, 3000.0, 280.0, 25.0, 6000.0, 270.0, 28.0, LUBBER_WIND_INTERPOLATION_DIRECTION_AND_SPEED, NULL, &value)", status, value, 1, "27.5");
 
     printf("%d passed, %d failed\n", checks - failures, failures);
     return failures != 0;

@@ -1555,6 +1555,13 @@ pub const FUNCTIONS: &[Function] = &[
         run: |inputs, outputs| one(inputs, outputs, wind_between_levels),
         block: |inputs, outputs, statuses| each(inputs, outputs, statuses, wind_between_levels),
     },
+    Function {
+        name: "wind_between_levels_by_method",
+        inputs: &["pressure_altitude_ft", "lower_altitude_ft", "lower_wind_from_deg", "lower_wind_speed_kt", "upper_altitude_ft", "upper_wind_from_deg", "upper_wind_speed_kt", "method"],
+        outputs: &["wind_from_deg", "wind_speed_kt"],
+        run: |inputs, outputs| one(inputs, outputs, wind_between_levels_by_method),
+        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, wind_between_levels_by_method),
+    },
 ];
 
 fn radial_tolerance_deg([accuracy]: [f64; 1]) -> Result<[f64; 1], Error> {
@@ -2613,4 +2620,11 @@ fn airspeed_for_groundspeed([course_deg, groundspeed_kt, wind_from_deg, wind_spe
 
 fn wind_between_levels([pressure_altitude_ft, lower_altitude_ft, lower_wind_from_deg, lower_wind_speed_kt, upper_altitude_ft, upper_wind_from_deg, upper_wind_speed_kt]: [f64; 7]) -> Result<[f64; 2], Error> {
     super::wind_between_levels(pressure_altitude_ft, lower_altitude_ft, lower_wind_from_deg, lower_wind_speed_kt, upper_altitude_ft, upper_wind_from_deg, upper_wind_speed_kt).map(|answer| [answer.wind_from_deg, answer.wind_speed_kt])
+}
+
+fn wind_between_levels_by_method([pressure_altitude_ft, lower_altitude_ft, lower_wind_from_deg, lower_wind_speed_kt, upper_altitude_ft, upper_wind_from_deg, upper_wind_speed_kt, method]: [f64; 8]) -> Result<[f64; 2], Error> {
+    if [pressure_altitude_ft, lower_altitude_ft, lower_wind_from_deg, lower_wind_speed_kt, upper_altitude_ft, upper_wind_from_deg, upper_wind_speed_kt, method].iter().any(|input: &f64| input.is_nan()) {
+        return Ok([f64::NAN; 2]);
+    }
+    super::wind_between_levels_by_method(pressure_altitude_ft, lower_altitude_ft, lower_wind_from_deg, lower_wind_speed_kt, upper_altitude_ft, upper_wind_from_deg, upper_wind_speed_kt, crate::wind::WindInterpolation::from_code("method", method)?).map(|answer| [answer.wind_from_deg, answer.wind_speed_kt])
 }

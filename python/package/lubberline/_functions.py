@@ -310,6 +310,7 @@ __all__ = [
     "vor_needle",
     "vor_receiver",
     "wind_between_levels",
+    "wind_between_levels_by_method",
     "wind_components",
     "wind_correction_deg",
     "wind_from_components",
@@ -378,6 +379,8 @@ _HORIZON_RULE = {"four_thirds": 0, "feet_miles": 1, "metres_kilometres": 2, "fiv
 _SERVICE_CLASS = {"terminal": 0, "low": 1, "high": 2, "vor_low": 3, "vor_high": 4, "dme_low": 5, "dme_high": 6, "terminal_above_ground": 7, "low_above_ground": 8, "high_above_ground": 9, "compass_locator": 10, "ndb_mh": 11, "ndb_h": 12, "ndb_hh": 13}
 
 _TURN_CONSTANTS = {"exact": 0, "pans_ops": 1, "pans_ops_metric": 2, "pans_ops_gravity": 3, "faa_order": 4, "handbook": 5}
+
+_WIND_INTERPOLATION = {"components": 0, "direction_and_speed": 1}
 
 
 def radial_tolerance_deg(accuracy, **kwargs):
@@ -15000,7 +15003,7 @@ _scalar_airspeed_for_groundspeed = scalars["airspeed_for_groundspeed"]
 
 
 class WindBetweenLevels(NamedTuple):
-    """A wind between two levels: what `wind_between_levels` gives."""
+    """A wind between two levels: what `wind_between_levels` and `wind_between_levels_by_method` give."""
 
     wind_from_deg: object
     """Where the wind blows from, 0 to 360; 0 in calm air."""
@@ -15073,3 +15076,76 @@ def wind_between_levels(pressure_altitude_ft, lower_altitude_ft, lower_wind_from
 
 
 _scalar_wind_between_levels = scalars["wind_between_levels"]
+
+
+def wind_between_levels_by_method(pressure_altitude_ft, lower_altitude_ft, lower_wind_from_deg, lower_wind_speed_kt, upper_altitude_ft, upper_wind_from_deg, upper_wind_speed_kt, method, **kwargs):
+    r"""The wind at an altitude between two levels, by a named way of interpolating.
+
+    By components, as `wind_between_levels`; or direction and speed each by itself, the direction by
+    the shorter way, as it is taught for flight planning. Where the wind turns little between the
+    levels the two are alike; where it turns by 90 degrees the former has 71 percent of the speed
+    half-way.
+
+    Parameters
+    ----------
+    pressure_altitude_ft : array_like, in feet
+        Where the wind is wanted, -16 420 to 262 467.2.
+    lower_altitude_ft : array_like, in feet
+        Pressure altitude of the lower level, -16 420 to 262 467.2.
+    lower_wind_from_deg : array_like, in degrees
+        Where its wind blows from, any finite number.
+    lower_wind_speed_kt : array_like, in knots
+        Speed of its wind, 0 to 1000.
+    upper_altitude_ft : array_like, in feet
+        Pressure altitude of the upper level, above the lower one.
+    upper_wind_from_deg : array_like, in degrees
+        Where its wind blows from, any finite number.
+    upper_wind_speed_kt : array_like, in knots
+        Speed of its wind, 0 to 1000.
+    method : {"components", "direction_and_speed"}
+        Which way.
+    **kwargs
+        `out`, `where` and the other options of a NumPy function.
+
+    Returns
+    -------
+    WindBetweenLevels
+        A named tuple, of floats if every argument is a plain number, else of arrays:
+
+        `wind_from_deg`: Where the wind blows from, 0 to 360; 0 in calm air, in degrees.
+        `wind_speed_kt`: Speed of the wind, in knots.
+
+    Raises
+    ------
+    NavigationError
+        For numbers: A value outside its range, or levels that do not ascend. In arrays such a point
+        is NaN and NumPy's `invalid` warning.
+
+    Notes
+    -----
+    Accuracy: Rounding, for winds that do change so.
+
+    Degenerate cases: Below the lower level its wind holds, and above the upper one that one's. By
+    direction and speed a calm counts with the direction given for it, and winds straight against
+    each other turn to the right.
+
+    Source: Common practice, both: components in forecasting; direction and speed in the worked
+    answer of a Transport Canada practice examination for private pilots, as a training page has it.
+
+    Examples
+    --------
+    >>> import lubberline
+    >>> f"{lubberline.wind_between_levels_by_method(5500.0, 3000.0, 280.0, 25.0, 6000.0, 270.0, 28.0, 'direction_and_speed').wind_speed_kt:.1f}"
+    '27.5'
+    >>> [f"{value:.1f}" for value in lubberline.wind_between_levels_by_method([5500.0, 5500.0], 3000.0, 280.0, 25.0, 6000.0, 270.0, 28.0, 'direction_and_speed').wind_speed_kt]
+    ['27.5', '27.5']
+    """
+    method = chosen(_WIND_INTERPOLATION, "method", method)
+    if not kwargs:
+        answer = _scalar_wind_between_levels_by_method(pressure_altitude_ft, lower_altitude_ft, lower_wind_from_deg, lower_wind_speed_kt, upper_altitude_ft, upper_wind_from_deg, upper_wind_speed_kt, method)
+        if answer is not None:
+            return named(WindBetweenLevels, answer)
+    return WindBetweenLevels._make(many("wind_between_levels_by_method", WindBetweenLevels._fields, (pressure_altitude_ft, lower_altitude_ft, lower_wind_from_deg, lower_wind_speed_kt, upper_altitude_ft, upper_wind_from_deg, upper_wind_speed_kt, method), kwargs))
+
+
+_scalar_wind_between_levels_by_method = scalars["wind_between_levels_by_method"]

@@ -317,6 +317,7 @@ __all__ = [
     "vor_needle",
     "vor_receiver",
     "wind_between_levels",
+    "wind_between_levels_by_method",
     "wind_components",
     "wind_correction_deg",
     "wind_from_components",
@@ -2028,3 +2029,8 @@ class WindBetweenLevels(NamedTuple, Generic[_T]):
 def wind_between_levels(pressure_altitude_ft: Number, lower_altitude_ft: Number, lower_wind_from_deg: Number, lower_wind_speed_kt: Number, upper_altitude_ft: Number, upper_wind_from_deg: Number, upper_wind_speed_kt: Number) -> WindBetweenLevels[float]: ...
 @overload
 def wind_between_levels(pressure_altitude_ft: ArrayLike, lower_altitude_ft: ArrayLike, lower_wind_from_deg: ArrayLike, lower_wind_speed_kt: ArrayLike, upper_altitude_ft: ArrayLike, upper_wind_from_deg: ArrayLike, upper_wind_speed_kt: ArrayLike, **kwargs: Any) -> WindBetweenLevels[NDArray[np.float64]]: ...
+
+@overload
+def wind_between_levels_by_method(pressure_altitude_ft: Number, lower_altitude_ft: Number, lower_wind_from_deg: Number, lower_wind_speed_kt: Number, upper_altitude_ft: Number, upper_wind_from_deg: Number, upper_wind_speed_kt: Number, method: Literal["components", "direction_and_speed"] | int) -> WindBetweenLevels[float]: ...
+@overload
+def wind_between_levels_by_method(pressure_altitude_ft: ArrayLike, lower_altitude_ft: ArrayLike, lower_wind_from_deg: ArrayLike, lower_wind_speed_kt: ArrayLike, upper_altitude_ft: ArrayLike, upper_wind_from_deg: ArrayLike, upper_wind_speed_kt: ArrayLike, method: Literal["components", "direction_and_speed"] | int | _Codes, **kwargs: Any) -> WindBetweenLevels[NDArray[np.float64]]: ...

@@ -598,6 +598,8 @@ __all__ = [
     "vor_receiver_flag",
     "vor_receiver_radial_deg",
     "vor_receiver_to_from",
+    "wind_between_levels_by_method_wind_from_deg",
+    "wind_between_levels_by_method_wind_speed_kt",
     "wind_between_levels_wind_from_deg",
     "wind_between_levels_wind_speed_kt",
     "wind_components_crosswind_kt",
@@ -1217,5 +1219,7 @@ airspeed_for_groundspeed_heading_deg: np.ufunc
 airspeed_for_groundspeed_true_airspeed_kt: np.ufunc
 wind_between_levels_wind_from_deg: np.ufunc
 wind_between_levels_wind_speed_kt: np.ufunc
+wind_between_levels_by_method_wind_from_deg: np.ufunc
+wind_between_levels_by_method_wind_speed_kt: np.ufunc
 
 def some(function: str, *outputs: str) -> np.ufunc: ...
