@@ -1,9 +1,13 @@
-//! The turn of a leg that ends onto a DME arc, flown open loop from where the path begins it, and the arc after it by DME.
+//! Paths of legs flown: the turn of a leg that ends onto a DME arc, open loop from where the path begins it, and the arc after it by DME;
+//! racetracks and procedure turns, open loop from entry to end.
 
 use lubberline::earth::{direct, inverse};
 use lubberline::flight::{ArcTracking, Begin, Flight, PlannedTurn, Reference, Start, Steering, WindField};
 use lubberline::lead::ArcSense;
-use lubberline::procedure::legs::{Conditions, Fix, GroundPath, Leg, Passage, SegmentKind};
+use lubberline::procedure::legs::{
+    Conditions, Fix, GroundPath, Hold, HoldLength, Leg, Passage, ReversalForm, SegmentKind,
+};
+use lubberline::procedure::{HoldingSide, TimedLeg};
 use lubberline::station::Station;
 use lubberline::value::units::*;
 use lubberline::value::*;
@@ -145,4 +149,112 @@ fn a_leg_that_ends_onto_an_arc_rolls_out_on_it() {
     );
     // Each of the seven codes, both ways round, from inside and from outside.
     assert!(flown.iter().flatten().flatten().all(|count| *count >= 2), "{flown:?}");
+}
+
+/// How far from where the path ends the open loop may, over five minutes and more: the wind's direction against each place's own north,
+/// which the path takes up turn by turn, is let run here.
+const ROUND_THE_HOLD_M: f64 = 60.0;
+
+/// Flies the segments of a path one after the other, by their times, headings and turns alone; how far from its end that comes out.
+fn open_loop_m(path: &GroundPath, from: usize, fix: Position) -> f64 {
+    let conditions = &path.conditions;
+    let begin = &path.segments[from].start;
+    let (tas, wind) = (conditions.true_airspeed, conditions.wind);
+    let mut flight = Flight::new(&Start {
+        position: begin.position,
+        altitude: begin.altitude,
+        heading: hold_course(begin.course, tas, wind).unwrap().heading,
+        north_of: Some(fix),
+        true_airspeed: tas,
+        wind: WindField::uniform(wind, Reference::Carried),
+        limits: conditions.limits,
+        reaction: seconds(0.0),
+    });
+    let mut heading = hold_course(begin.course, tas, wind).unwrap().heading;
+    for segment in &path.segments[from..] {
+        match segment.turn() {
+            Some(turn) => {
+                heading = turned(heading, turn.heading_change().get::<degree>());
+                flight.steer(Steering::Turn(PlannedTurn {
+                    begin: Begin::Now,
+                    heading_after: heading,
+                    heading_change: turn.heading_change(),
+                    bank: turn.bank(),
+                }));
+            }
+            None => flight.steer(Steering::Heading(heading)),
+        }
+        let until = segment.end.time - begin.time;
+        while flight.time() < until - seconds(1e-9) {
+            flight.step((until - flight.time()).min(seconds(0.5)));
+        }
+    }
+    let end = path.segments.last().unwrap().end.position;
+    inverse(end, flight.position()).distance.value().get::<meter>()
+}
+
+#[test]
+fn racetracks_and_procedure_turns_come_out_where_their_path_does() {
+    let mut draw = Draw::new(990_033);
+    let (mut worst_m, mut flown) = (0.0_f64, 0);
+    for case in 0..72 {
+        let fix = direct(
+            Position::new(Latitude::new(degrees(50.0)).unwrap(), Longitude::new(degrees(8.0)).unwrap()),
+            bearing(draw.between(0.0, 360.0)),
+            ground(nautical_miles(draw.between(0.0, 300.0))),
+        )
+        .0;
+        let airspeed_kt = draw.between(120.0, 230.0);
+        let mut conditions = Conditions::level(airspeed(airspeed_kt), TrueAltitude::new(feet(0.0)).unwrap());
+        conditions.wind = draw.wind(airspeed_kt, 0.25);
+        let inbound = bearing(draw.between(0.0, 360.0));
+        let first_right = draw.side() > 0.0;
+        let minute = HoldTime::new(seconds(draw.between(60.0, 90.0))).unwrap();
+        let miles = ground(nautical_miles(draw.between(4.0, 8.0)));
+        let site = Station {
+            position: direct(fix, inbound, ground(nautical_miles(10.0))).0,
+            elevation: Elevation::new(feet(0.0)).unwrap(),
+            declination: Declination::ZERO,
+            ident: lubberline::station::Ident::NONE,
+        };
+        let length = match case % 6 {
+            0 => HoldLength::Time(TimedLeg::Inbound, minute),
+            1 => HoldLength::Time(TimedLeg::Outbound, minute),
+            2 => HoldLength::Time(TimedLeg::OutboundFromLevel, minute),
+            3 => HoldLength::Distance(TimedLeg::Inbound, miles),
+            4 => HoldLength::Distance(TimedLeg::Outbound, miles),
+            _ => HoldLength::Dme(site, SlantRange::new(nautical_miles(17.0)).unwrap()),
+        };
+        let side = if first_right { HoldingSide::Right } else { HoldingSide::Left };
+        let start = direct(fix, bearing(draw.between(0.0, 360.0)), ground(nautical_miles(12.0))).0;
+        let over = Fix { position: fix, passage: Passage::FlyOver };
+        let legs = if case % 4 == 3 {
+            let form = if case % 8 == 3 { ReversalForm::Off45 } else { ReversalForm::Off80 };
+            vec![
+                Leg::ProcedureTurn {
+                    fix,
+                    outbound: inbound.reciprocal(),
+                    outbound_distance: miles,
+                    first_right,
+                    form,
+                    off_time: minute,
+                },
+                Leg::CourseToFix(inbound, over),
+            ]
+        } else {
+            let hold = Hold { fix, inbound, side, length };
+            vec![
+                Leg::InitialFix(Fix { position: start, passage: Passage::FlyBy }),
+                Leg::TrackToFix(over),
+                Leg::HoldToManual(hold),
+            ]
+        };
+        let path = GroundPath::fly(&legs, &conditions).unwrap();
+        let from = if legs.len() == 3 { 1 } else { 0 };
+        let off_m = open_loop_m(&path, from, fix);
+        worst_m = worst_m.max(off_m);
+        assert!(off_m < ROUND_THE_HOLD_M, "{off_m} m {legs:?} {conditions:?}");
+        flown += 1;
+    }
+    println!("racetracks and procedure turns: {flown}, {worst_m} m from the end of their path");
 }
