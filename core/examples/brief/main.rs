@@ -64,7 +64,8 @@ A plan of path-and-terminator legs has [[leg]] in place of [[route]]:
   [[leg]]      code, \"IF\" to \"PI\", and what it needs of fix, course_deg,
                altitude_ft, distance_nm, dme_nm, station, radial_deg, center,
                turn (\"left\" or \"right\"); fly_over (false),
-               outbound_time_s (60)
+               outbound_time_s (60), timed (\"outbound_from_level\"),
+               reversal (\"45_180\"), off_time_s (60)
 
 In parentheses stands what is taken where a key is left out.
 A plan that is wrong ends with exit code 2 and says what is wrong with it.

@@ -146,6 +146,41 @@ fn a_plan_of_legs_that_is_wrong_says_what_is() {
     }
 }
 
+/// A racetrack by DME begins its turn inbound at the reading; one with a longer leg takes longer; a procedure turn is what its word says.
+#[test]
+fn racetracks_and_procedure_turns_are_as_they_are_given() {
+    let hold = |name: &str, more: &str| {
+        data(name, &approach(&[("code = \"HM\"", &format!("code = \"HM\"\n{more}"))]))["legs"][6].clone()
+    };
+    let by_dme = hold("legs-hold-dme", "station = \"HOL\"\ndme_nm = 6");
+    let begins = |reading_nm: f64| {
+        let turns = by_dme["turns"].as_array().unwrap();
+        let at = |turn: &Value| number(&turn["begin"]["stations"][0], "dme_nm");
+        turns.iter().any(|turn| (at(turn) - reading_nm).abs() < 0.01)
+    };
+    assert!(begins(6.0), "{by_dme}");
+    let short_s = number(&hold("legs-hold-short", "timed = \"inbound\"\ndistance_nm = 4"), "time_s");
+    let long_s = number(&hold("legs-hold-long", "timed = \"inbound\"\ndistance_nm = 6"), "time_s");
+    assert!(long_s > short_s + 60.0, "{long_s} {short_s}");
+    let turn = "code = \"PI\"\nfix = \"HOL\"\ncourse_deg = 85\ndistance_nm = 5\nturn = \"left\"\n";
+    let back = "[[leg]]\ncode = \"CF\"\ncourse_deg = 265\nfix = \"HOL\"\nfly_over = true\n\n";
+    let leg = |name: &str, more: &str| {
+        let text = format!("{turn}{more}\n\n{back}[[leg]]\ncode = \"HM\"");
+        number(&data(name, &approach(&[("code = \"HM\"", &text)]))["legs"][6], "time_s")
+    };
+    let (slow_s, fast_s) = (leg("legs-pi-slow", ""), leg("legs-pi-fast", "off_time_s = 75"));
+    assert!(fast_s > slow_s + 15.0, "{fast_s} {slow_s}");
+    assert!(leg("legs-pi-80", "reversal = \"80_260\"") < slow_s);
+    for (name, word, part) in [
+        ("timed", "timed = \"both\"", "leg 7 (HM): timed is \"both\"; allowed: inbound, outbound"),
+        ("reversal", "reversal = \"45_180\"", "leg 7 (HM): reversal is given; allowed:"),
+    ] {
+        let plan = approach(&[("code = \"HM\"", &format!("code = \"HM\"\n{word}"))]);
+        let (code, _, error) = run_plan(&format!("legs-wrong-{name}"), &plan, &[]);
+        assert!(code == 2 && error.contains(part), "{error}");
+    }
+}
+
 /// Given by level, the wind is that of the altitude where each leg begins: in a climb from the lower level it grows.
 #[test]
 fn winds_by_level_change_along_a_climb() {

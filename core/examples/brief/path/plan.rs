@@ -254,14 +254,44 @@ impl Keys<'_> {
         Ok(if self.to_right()? { ArcSense::Clockwise } else { ArcSense::Counterclockwise })
     }
 
+    /// An alternative by its word, or the usual one.
+    fn choice<T: Copy>(
+        &self,
+        name: &'static str,
+        given: Option<&String>,
+        all: &[T],
+        word_of: fn(T) -> &'static str,
+        usual: T,
+    ) -> Result<T, String> {
+        let key = self.key(name);
+        given.map_or(Ok(usual), |given| word(&key, given, all, word_of))
+    }
+
+    fn time(&self, name: &'static str, given: Option<f64>, usual_s: f64) -> Result<HoldTime, String> {
+        at(&self.key(name), HoldTime::new(seconds(given.unwrap_or(usual_s))))
+    }
+
     fn hold(&self) -> Result<Hold, String> {
-        let key = self.key("outbound_time_s");
-        let time_s = self.written.outbound_time_s.unwrap_or(60.0);
+        let written = self.written;
+        let timed = self.choice(
+            "timed",
+            written.timed.as_ref(),
+            TimedLeg::ALL,
+            TimedLeg::word,
+            TimedLeg::OutboundFromLevel,
+        )?;
+        let length = if written.dme_nm.is_some() {
+            HoldLength::Dme(self.station()?, self.dme()?)
+        } else if written.distance_nm.is_some() {
+            HoldLength::Distance(timed, self.distance()?)
+        } else {
+            HoldLength::Time(timed, self.time("outbound_time_s", written.outbound_time_s, 60.0)?)
+        };
         Ok(Hold {
             fix: self.fix()?,
             inbound: self.course()?,
             side: if self.to_right()? { HoldingSide::Right } else { HoldingSide::Left },
-            length: HoldLength::Time(TimedLeg::OutboundFromLevel, at(&key, HoldTime::new(seconds(time_s)))?),
+            length,
         })
     }
 
@@ -298,8 +328,14 @@ impl Keys<'_> {
                 outbound: self.course()?,
                 outbound_distance: self.distance()?,
                 first_right: self.to_right()?,
-                form: ReversalForm::Off45,
-                off_time: at("off_time", HoldTime::new(seconds(OFF_LEG_SLOW_S)))?,
+                form: self.choice(
+                    "reversal",
+                    self.written.reversal.as_ref(),
+                    ReversalForm::ALL,
+                    ReversalForm::word,
+                    ReversalForm::Off45,
+                )?,
+                off_time: self.time("off_time_s", self.written.off_time_s, OFF_LEG_SLOW_S)?,
             },
         })
     }
@@ -319,6 +355,9 @@ impl Keys<'_> {
             ("center", written.center.is_some()),
             ("turn", written.turn.is_some()),
             ("outbound_time_s", written.outbound_time_s.is_some()),
+            ("timed", written.timed.is_some()),
+            ("reversal", written.reversal.is_some()),
+            ("off_time_s", written.off_time_s.is_some()),
         ];
         let taken = self.taken.borrow();
         match given.iter().find(|(name, is_given)| *is_given && !taken.contains(name)) {

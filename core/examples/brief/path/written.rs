@@ -55,4 +55,7 @@ pub struct WrittenLeg {
     pub center: Option<String>,
     pub turn: Option<String>,
     pub outbound_time_s: Option<f64>,
+    pub timed: Option<String>,
+    pub reversal: Option<String>,
+    pub off_time_s: Option<f64>,
 }
