@@ -14,6 +14,9 @@ const NEAR_MOST: f64 = squared_chord((Near::REACH_NM - 5.0) * MILE_M);
 const MIDDLE_MOST: f64 = squared_chord((Middle::REACH_NM - 15.0) * MILE_M);
 const LEAST: f64 = squared_chord(1.0);
 
+/// How many points are looked at together for one that is not far.
+const SPAN: usize = 16;
+
 /// The cosine of 176.5 degrees between the two verticals, beyond which the longest lines need the exact path.
 const LEAST_COSINE: f64 = -0.998_134_798_421_866_6;
 
@@ -227,28 +230,36 @@ impl Kernel for Observe<'_> {
                 &mut spare_ground
             }
         };
-        let near = Near::at::<FMA>(t);
-        pass!(ground_nm in &mut *ground, turned in &mut *radial, chord in &chords,
-            north in &norths, => {
-            let z = *north * c;
-            *ground_nm = (AXIS_M / MILE_M) * (*chord + near.square::<FMA>(*chord, z)).sqrt();
-            *turned = sum::<FMA>(c, near.north::<FMA>(*chord, z), *north);
-        });
         // Counted, which is vectorised, where looking for one is not.
-        let beyond = |most: f64| {
-            !all_near && chords.iter().take(count).map(|chord| u64::from(*chord > most)).sum::<u64>() > 0
-        };
-        if beyond(NEAR_MOST) {
-            let middle = Middle::at::<FMA>(t);
-            pass!(ground_nm in &mut *ground, turned in &mut *radial, chord in &chords,
-                north in &norths, => {
+        let points_beyond =
+            |chords: &[f64], most: f64| chords.iter().map(|chord| u64::from(*chord > most)).sum::<u64>();
+        let known_chords = chords.get(..count).unwrap_or_default();
+        let beyond = |most: f64| !all_near && points_beyond(known_chords, most) > 0;
+        let (any_middle, any_far) = (beyond(NEAR_MOST), beyond(MIDDLE_MOST));
+        let near = Near::at::<FMA>(t);
+        let middle = if any_middle { Some(Middle::at::<FMA>(t)) } else { None };
+        // Among far points, which the series have no part in, there are few others.
+        let span = if any_far { SPAN } else { ROOM };
+        let spans = ground.chunks_mut(span).zip(radial.chunks_mut(span)).zip(known_chords.chunks(span));
+        for (((ground, radial), chords), norths) in spans.zip(norths.chunks(span)) {
+            if any_far && points_beyond(chords, MIDDLE_MOST) == chords.len() as u64 {
+                continue;
+            }
+            pass!(ground_nm in &mut *ground, turned in &mut *radial, chord in chords, north in norths, => {
                 let z = *north * c;
-                let far = *chord > NEAR_MOST;
-                let other_nm = (AXIS_M / MILE_M) * (*chord + middle.square::<FMA>(*chord, z)).sqrt();
-                let other_turned = sum::<FMA>(c, middle.north::<FMA>(*chord, z), *north);
-                *ground_nm = if far { other_nm } else { *ground_nm };
-                *turned = if far { other_turned } else { *turned };
+                *ground_nm = (AXIS_M / MILE_M) * (*chord + near.square::<FMA>(*chord, z)).sqrt();
+                *turned = sum::<FMA>(c, near.north::<FMA>(*chord, z), *north);
             });
+            if let Some(middle) = &middle {
+                pass!(ground_nm in &mut *ground, turned in &mut *radial, chord in chords, north in norths, => {
+                    let z = *north * c;
+                    let far = *chord > NEAR_MOST;
+                    let other_nm = (AXIS_M / MILE_M) * (*chord + middle.square::<FMA>(*chord, z)).sqrt();
+                    let other_turned = sum::<FMA>(c, middle.north::<FMA>(*chord, z), *north);
+                    *ground_nm = if far { other_nm } else { *ground_nm };
+                    *turned = if far { other_turned } else { *turned };
+                });
+            }
         }
         if wants_radial {
             pass!(radial_deg in &mut *radial, east in &mut easts, => {
@@ -260,7 +271,7 @@ impl Kernel for Observe<'_> {
                 *radial_deg = counted(direction.deg::<FMA>() - station.declination_deg);
             });
         }
-        if beyond(MIDDLE_MOST) {
+        if any_far {
             let (mut others_nm, mut bearings_deg): (Column, Column) = ([0.0; ROOM], [0.0; ROOM]);
             let (sine_1, cosine_1) = reduced_from::<FMA>(t, c);
             pass!(sine in &mut sines, cosine in &mut cosines, => {
