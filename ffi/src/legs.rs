@@ -345,7 +345,7 @@ unsafe fn flown(
 ///
 /// # Safety
 /// As [`flown`].
-unsafe fn read_legs(legs: *const lubber_leg, leg_count: usize) -> Result<Vec<LegInput>, Failure> {
+pub(crate) unsafe fn read_legs(legs: *const lubber_leg, leg_count: usize) -> Result<Vec<LegInput>, Failure> {
     const UNKNOWN: Failure = Failure::Status(LUBBER_ERROR_STRUCT);
     let mut plain_legs = Vec::new();
     if leg_count == 0 {
@@ -371,7 +371,7 @@ unsafe fn read_legs(legs: *const lubber_leg, leg_count: usize) -> Result<Vec<Leg
 ///
 /// # Safety
 /// As [`flown`]; the winds by level must be null (a failure, unless there is none) or hold what their count says.
-unsafe fn read_conditions(
+pub(crate) unsafe fn read_conditions(
     conditions: *const lubber_leg_conditions,
 ) -> Result<(ConditionsInput, Option<Vec<WindLevelInput>>), Failure> {
     // SAFETY: the caller vouches for them.

@@ -6,6 +6,7 @@ pub mod flight;
 #[rustfmt::skip]
 pub mod generated;
 pub mod legs;
+pub mod path;
 pub mod route;
 mod sized;
 pub mod sureness;

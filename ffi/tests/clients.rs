@@ -7,6 +7,8 @@
     reason = "a test fails by panicking"
 )]
 
+#[path = "clients/path.rs"]
+mod path;
 #[path = "clients/route.rs"]
 mod route;
 #[path = "clients/tutorials.rs"]
@@ -204,7 +206,9 @@ fn what_takes_structures_and_arrays_harms_no_memory() {
         println!("not tried: the compiler has no sanitizers");
         return;
     }
-    for name in ["bad_use", "structures", "course_change", "flight", "legs", "route", "arrays", "relations"] {
+    for name in
+        ["bad_use", "structures", "course_change", "flight", "legs", "path", "route", "arrays", "relations"]
+    {
         let (mut compile, program) = build(&format!("tests/c/{name}.c"));
         run(&mut compile);
         println!("{name}: {}", run(&mut Command::new(program)));

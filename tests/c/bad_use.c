@@ -493,6 +493,83 @@ static void wind_levels(void)
 #undef FLOWN
 }
 
+/* The brief of legs: null, sizes that are none, as much room as there is memory, and numbers that are none. */
+static void paths(void)
+{
+    struct lubber_path_station station;
+    struct lubber_path_surroundings surroundings;
+    struct lubber_path_leg flown[3] = {{.struct_size = sizeof flown[0]}};
+    size_t count = 7, failed = 7;
+    EXPECT(lubber_path_station_init(NULL, sizeof station, 60.5, -10.0) == LUBBER_ERROR_STRUCT);
+    EXPECT(lubber_path_surroundings_init(NULL, sizeof surroundings) == LUBBER_ERROR_STRUCT);
+    EXPECT(lubber_path_station_init(&station, sizeof station, 60.5, -10.0) == LUBBER_OK);
+    EXPECT(lubber_path_surroundings_init(&surroundings, sizeof surroundings) == LUBBER_OK);
+
+    EXPECT(lubber_path_legs(NULL, 3, &conditions, &surroundings, flown, 3, &count, &failed) == LUBBER_ERROR_STRUCT && count == 0 && failed == 0);
+    EXPECT(lubber_path_legs(legs, 3, NULL, &surroundings, flown, 3, &count, &failed) == LUBBER_ERROR_STRUCT && count == 0);
+    EXPECT(lubber_path_legs(legs, 3, &conditions, &surroundings, NULL, 3, &count, &failed) == LUBBER_ERROR_STRUCT && count == 0);
+    EXPECT(lubber_path_legs(legs, 3, &conditions, &surroundings, flown, 3, NULL, &failed) == LUBBER_ERROR_STRUCT);
+    EXPECT(lubber_path_legs(legs, 3, &conditions, NULL, flown, 3, &count, NULL) == LUBBER_OK && count == 3);
+    EXPECT(lubber_path_turns(NULL, 3, &conditions, NULL, NULL, 0, &count, NULL) == LUBBER_ERROR_STRUCT);
+    EXPECT(lubber_path_readings(NULL, 3, &conditions, NULL, NULL, 0, &count, NULL) == LUBBER_ERROR_STRUCT);
+    EXPECT(lubber_path_checks(NULL, 3, &conditions, NULL, NULL, 0, &count, NULL) == LUBBER_ERROR_STRUCT);
+    EXPECT(lubber_path_turns(NULL, 0, &conditions, NULL, NULL, 0, &count, NULL) == LUBBER_ERROR_LEG_NOT_FLOWN);
+
+    /* Stations that are said to be there and are not, or are of no size. */
+    surroundings.station_count = 1;
+    EXPECT(lubber_path_legs(legs, 3, &conditions, &surroundings, flown, 3, &count, &failed) == LUBBER_ERROR_STRUCT && count == 0);
+    surroundings.stations = &station;
+    EXPECT(lubber_path_legs(legs, 3, &conditions, &surroundings, flown, 3, &count, &failed) == LUBBER_OK && count == 3);
+    station.struct_size--;
+    EXPECT(lubber_path_legs(legs, 3, &conditions, &surroundings, flown, 3, &count, &failed) == LUBBER_ERROR_STRUCT);
+    station.struct_size++;
+    surroundings.struct_size = 0;
+    EXPECT(lubber_path_legs(legs, 3, &conditions, &surroundings, flown, 3, &count, &failed) == LUBBER_ERROR_STRUCT);
+    surroundings.struct_size = sizeof surroundings;
+    surroundings.station_count = 0;
+    EXPECT(lubber_path_readings(legs, 3, &conditions, &surroundings, NULL, 0, &count, NULL) == LUBBER_OK && count == 0);
+
+    /* Stations up to the edge of memory, and room for fewer than there are. */
+    struct lubber_path_station *edge = last(2 * sizeof station);
+    edge[0] = edge[1] = station;
+    surroundings.stations = edge;
+    surroundings.station_count = 2;
+    EXPECT(lubber_path_readings(legs, 3, &conditions, &surroundings, NULL, 0, &count, NULL) == LUBBER_OK && count == 4);
+    surroundings.stations = &station;
+    surroundings.station_count = 1;
+    for (size_t room = 1; room <= 2; room++)
+        for (size_t less = 0; less <= 16; less += 8) {
+            size_t size = sizeof(struct lubber_path_leg) - less;
+            EXPECT(lubber_path_legs(legs, 3, &conditions, &surroundings, memcpy(last(room * size), &size, sizeof size), room, &count, NULL) == LUBBER_OK && count == 3);
+            size = sizeof(struct lubber_path_turn) - less;
+            EXPECT(lubber_path_turns(legs, 3, &conditions, &surroundings, memcpy(last(size), &size, sizeof size), 1, &count, NULL) == LUBBER_OK && count == 1);
+            size = sizeof(struct lubber_path_reading) - less / 2;
+            int32_t known = size % 8 == 0 ? LUBBER_OK : LUBBER_ERROR_STRUCT;
+            EXPECT(lubber_path_readings(legs, 3, &conditions, &surroundings, memcpy(last(room * size), &size, sizeof size), room, &count, NULL) == known);
+        }
+    station.cone_half_angle_deg = 85.0;
+    for (size_t less = 0; less <= 16; less += 8) {
+        size_t size = sizeof(struct lubber_path_check) - less;
+        EXPECT(lubber_path_checks(legs, 3, &conditions, &surroundings, memcpy(last(size), &size, sizeof size), 1, &count, NULL) == LUBBER_OK && count == 1);
+    }
+
+    const double bad[] = {NAN, INFINITY, -INFINITY, -1.0, 0.0, 5e-324, 1e300, -1e300};
+    for (size_t index = 0; index < sizeof bad / sizeof *bad; index++) {
+        double *const numbers[] = {&station.latitude_deg, &station.longitude_deg, &station.elevation_ft, &station.declination_deg,
+            &station.cone_half_angle_deg, &surroundings.altimeter_setting_hpa, &surroundings.isa_deviation_k, &conditions.true_airspeed_kt,
+            &conditions.altitude_ft, &conditions.climb_fpm};
+        for (size_t place = 0; place < sizeof numbers / sizeof *numbers; place++) {
+            double good = *numbers[place];
+            *numbers[place] = bad[index];
+            int32_t status = lubber_path_legs(legs, 3, &conditions, &surroundings, flown, 3, &count, &failed);
+            EXPECT(status <= 0 && status != LUBBER_ERROR_INTERNAL && status != LUBBER_ERROR_STRUCT && count == (status == LUBBER_OK ? 3 : 0));
+            EXPECT(!isnan(bad[index]) || status != LUBBER_OK);
+            EXPECT(lubber_path_checks(legs, 3, &conditions, &surroundings, NULL, 0, &count, &failed) == status);
+            *numbers[place] = good;
+        }
+    }
+}
+
 /* Every number of the legs, the conditions and the errors. */
 static void odd_numbers(void)
 {
@@ -565,6 +642,7 @@ int main(void)
     over_each_other();
     flights();
     wind_levels();
+    paths();
     odd_numbers();
     return expect_close();
 }

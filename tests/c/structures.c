@@ -27,6 +27,12 @@ static union {
     struct lubber_route_turn route_turn;
     struct lubber_route_summary summary;
     struct lubber_wind_level level;
+    struct lubber_path_station station;
+    struct lubber_path_surroundings surroundings;
+    struct lubber_path_leg path_leg;
+    struct lubber_path_turn path_turn;
+    struct lubber_path_reading reading;
+    struct lubber_path_check check;
 } it;
 
 static struct lubber_flight *flight;
@@ -34,6 +40,9 @@ static struct lubber_course_change_input good_input;
 static struct lubber_error_model good_errors = {.struct_size = sizeof good_errors};
 static struct lubber_leg good_legs[2];
 static struct lubber_leg_conditions good_conditions;
+static struct lubber_leg good_corner[3];
+static struct lubber_path_station good_station;
+static struct lubber_path_surroundings good_surroundings;
 static struct lubber_route_fix good_fixes[3];
 static struct lubber_route_conditions good_on_route;
 
@@ -181,6 +190,54 @@ static int32_t use_level(void)
     return status;
 }
 
+static int32_t station_init(size_t size)
+{
+    return lubber_path_station_init(&it.station, size, 61.0, -10.0);
+}
+
+static int32_t use_station(void)
+{
+    size_t count;
+    struct lubber_path_surroundings surroundings = good_surroundings;
+    surroundings.stations = &it.station;
+    return lubber_path_readings(good_corner, 3, &good_conditions, &surroundings, NULL, 0, &count, NULL);
+}
+
+static int32_t surroundings_init(size_t size)
+{
+    return lubber_path_surroundings_init(&it.surroundings, size);
+}
+
+static int32_t use_surroundings(void)
+{
+    size_t count;
+    return lubber_path_legs(good_corner, 3, &good_conditions, &it.surroundings, NULL, 0, &count, NULL);
+}
+
+static int32_t use_path_leg(void)
+{
+    size_t count;
+    return lubber_path_legs(good_corner, 3, &good_conditions, &good_surroundings, &it.path_leg, 1, &count, NULL);
+}
+
+static int32_t use_path_turn(void)
+{
+    size_t count;
+    return lubber_path_turns(good_corner, 3, &good_conditions, &good_surroundings, &it.path_turn, 1, &count, NULL);
+}
+
+static int32_t use_reading(void)
+{
+    size_t count;
+    return lubber_path_readings(good_corner, 3, &good_conditions, &good_surroundings, &it.reading, 1, &count, NULL);
+}
+
+static int32_t use_check(void)
+{
+    size_t count;
+    return lubber_path_checks(good_corner, 3, &good_conditions, &good_surroundings, &it.check, 1, &count, NULL);
+}
+
 static int32_t use_segment(void)
 {
     size_t count;
@@ -243,6 +300,12 @@ static const struct kind {
     {"leg", sizeof it.legs[0], offsetof(struct lubber_leg, course_deg), 0, leg_init, use_leg},
     {"conditions", sizeof it.conditions, offsetof(struct lubber_leg_conditions, climb_fpm), 0, conditions_init, use_conditions},
     {"level", sizeof it.level, sizeof it.level, 0, level_init, use_level},
+    {"station", sizeof it.station, offsetof(struct lubber_path_station, elevation_ft), 0, station_init, use_station},
+    {"surroundings", sizeof it.surroundings, offsetof(struct lubber_path_surroundings, altimeter_setting_hpa), 0, surroundings_init, use_surroundings},
+    {"path leg", sizeof it.path_leg, offsetof(struct lubber_path_leg, start_longitude_deg), 1, by_hand, use_path_leg},
+    {"path turn", sizeof it.path_turn, offsetof(struct lubber_path_turn, begin_longitude_deg), 1, by_hand, use_path_turn},
+    {"reading", sizeof it.reading, offsetof(struct lubber_path_reading, radial_deg), 1, by_hand, use_reading},
+    {"check", sizeof it.check, offsetof(struct lubber_path_check, value), 1, by_hand, use_check},
     {"segment", sizeof it.segment, offsetof(struct lubber_path_segment, start_longitude_deg), 1, by_hand, use_segment},
     {"route fix", sizeof it.fixes[0], offsetof(struct lubber_route_fix, elevation_ft), 0, fix_init, use_fix},
     {"route conditions", sizeof it.on_route, offsetof(struct lubber_route_conditions, altimeter_setting_hpa), 0, on_route_init, use_on_route},
@@ -354,6 +417,15 @@ int main(void)
         good_legs[index].fix_longitude_deg = -10.0;
     }
     EXPECT(lubber_leg_conditions_init(&good_conditions, sizeof good_conditions, 250.0, 9000.0) == LUBBER_OK);
+    for (int index = 0; index < 3; index++) {
+        good_corner[index] = good_legs[index > 0];
+        good_corner[index].fix_longitude_deg = index == 2 ? -9.0 : -10.0;
+    }
+    EXPECT(lubber_path_station_init(&good_station, sizeof good_station, 61.0, -10.0) == LUBBER_OK);
+    EXPECT(lubber_path_surroundings_init(&good_surroundings, sizeof good_surroundings) == LUBBER_OK);
+    good_station.cone_half_angle_deg = 85.0;
+    good_surroundings.stations = &good_station;
+    good_surroundings.station_count = 1;
 
     for (int index = 0; index < 3; index++)
         EXPECT(lubber_route_fix_init(&good_fixes[index], sizeof good_fixes[index], 60.0 + 0.5 * index, index == 2 ? -9.0 : -10.0) == LUBBER_OK);

@@ -15,7 +15,7 @@ fn by_the_example(form: &str) -> Value {
 }
 
 /// Every number of `expected` stands in `given`, to the nine decimals of the example. Gives how many.
-fn agree(expected: &Value, given: &Value, place: &str) -> usize {
+pub(super) fn agree(expected: &Value, given: &Value, place: &str) -> usize {
     match (expected, given) {
         (Value::Object(members), Value::Object(others)) => members
             .iter()
