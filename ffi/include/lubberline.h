@@ -2172,6 +2172,334 @@ typedef struct lubber_path_segment {
 } lubber_path_segment;
 
 /**
+ * A station that is received along a path. Set it with lubber_path_station_init, then change what differs.
+ */
+typedef struct lubber_path_station {
+  /**
+   * sizeof(lubber_path_station).
+   */
+  size_t struct_size;
+  /**
+   * Its latitude.
+   */
+  double latitude_deg;
+  /**
+   * Its longitude.
+   */
+  double longitude_deg;
+  /**
+   * Elevation of its antenna above mean sea level; 0 at first.
+   */
+  double elevation_ft;
+  /**
+   * From true north to its own, positive east; 0 at first.
+   */
+  double declination_deg;
+  /**
+   * Half-angle of its cone of confusion from the vertical, above 0 below 90; 50 at first.
+   */
+  double cone_half_angle_deg;
+} lubber_path_station;
+
+/**
+ * What a path is briefed in. Set it with lubber_path_surroundings_init, then change what differs.
+ */
+typedef struct lubber_path_surroundings {
+  /**
+   * sizeof(lubber_path_surroundings).
+   */
+  size_t struct_size;
+  /**
+   * The stations that are received along it, all of one size; NULL, as at first, for none.
+   */
+  const struct lubber_path_station *stations;
+  /**
+   * How many; 0 at first.
+   */
+  size_t station_count;
+  /**
+   * Altimeter setting of the region, reduced to sea level; 1013.25 at first.
+   */
+  double altimeter_setting_hpa;
+  /**
+   * Deviation of the temperature from the standard atmosphere; 0 at first.
+   */
+  double isa_deviation_k;
+  /**
+   * Whose speed limit a racetrack is checked against, a LUBBER_HOLDING_SPEED_RULE_ code; that of ICAO at first.
+   */
+  int32_t holding_rule;
+} lubber_path_surroundings;
+
+/**
+ * A leg as it is flown. Directions are true; what a leg has not is NaN.
+ */
+typedef struct lubber_path_leg {
+  /**
+   * sizeof(lubber_path_leg), set by the caller in the first one of an array.
+   */
+  size_t struct_size;
+  /**
+   * Which leg it is, as in lubber_leg.
+   */
+  int32_t code;
+  /**
+   * 1 if the bank that its arc takes is within the limit, or it has no arc, else 0.
+   */
+  int32_t keeps_its_arc;
+  /**
+   * How many turns it has: as many of lubber_path_turns, in their order.
+   */
+  size_t turn_count;
+  /**
+   * How many checks have found something: as many of lubber_path_checks, in their order.
+   */
+  size_t check_count;
+  /**
+   * Where the turn onto it begins, or it itself, if it has none: latitude.
+   */
+  double start_latitude_deg;
+  /**
+   * Where it begins: longitude.
+   */
+  double start_longitude_deg;
+  /**
+   * Course where it begins.
+   */
+  double start_course_deg;
+  /**
+   * Altitude where it begins.
+   */
+  double start_altitude_ft;
+  /**
+   * Time at its beginning since the first fix.
+   */
+  double start_time_s;
+  /**
+   * Where it ends, or the turn onto the next leg begins: latitude.
+   */
+  double end_latitude_deg;
+  /**
+   * Where it ends: longitude.
+   */
+  double end_longitude_deg;
+  /**
+   * Course where it ends.
+   */
+  double end_course_deg;
+  /**
+   * Altitude where it ends.
+   */
+  double end_altitude_ft;
+  /**
+   * Time at its end since the first fix.
+   */
+  double end_time_s;
+  /**
+   * Its course where it is first flown straight or round its arc; where it ends, if it is all turn.
+   */
+  double course_deg;
+  /**
+   * The heading that holds that course.
+   */
+  double heading_deg;
+  /**
+   * Heading less course, right positive.
+   */
+  double wind_correction_deg;
+  /**
+   * Speed made good along that course.
+   */
+  double groundspeed_kt;
+  /**
+   * Where the wind it is flown in blows from.
+   */
+  double wind_from_deg;
+  /**
+   * Speed of that wind.
+   */
+  double wind_speed_kt;
+  /**
+   * The wind against that course; a tailwind is negative.
+   */
+  double headwind_kt;
+  /**
+   * The wind from the right of that course; from the left is negative.
+   */
+  double crosswind_kt;
+  /**
+   * Over the ground, with its turns.
+   */
+  double distance_nm;
+  /**
+   * From its start to its end.
+   */
+  double time_s;
+  /**
+   * The shortest straight between its turns; NaN if it is all turn and arc.
+   */
+  double shortest_straight_nm;
+  /**
+   * The greatest bank that keeps to its arc; NaN if it has none.
+   */
+  double arc_bank_deg;
+} lubber_path_leg;
+
+/**
+ * A turn of a path. Directions are true.
+ */
+typedef struct lubber_path_turn {
+  /**
+   * sizeof(lubber_path_turn), set by the caller in the first one of an array.
+   */
+  size_t struct_size;
+  /**
+   * The leg it leads onto, counted from zero.
+   */
+  size_t leg;
+  /**
+   * Which leg that is, as in lubber_leg.
+   */
+  int32_t code;
+  /**
+   * What sets its bank, a LUBBER_GOVERNOR_ code.
+   */
+  int32_t governed_by;
+  /**
+   * Where the roll into it begins: latitude.
+   */
+  double begin_latitude_deg;
+  /**
+   * Where it begins: longitude.
+   */
+  double begin_longitude_deg;
+  /**
+   * Course where it begins.
+   */
+  double begin_course_deg;
+  /**
+   * Altitude where it begins.
+   */
+  double begin_altitude_ft;
+  /**
+   * Time at its beginning since the first fix.
+   */
+  double begin_after_start_s;
+  /**
+   * Where the wings are level on the new course: latitude.
+   */
+  double roll_out_latitude_deg;
+  /**
+   * Where it rolls out: longitude.
+   */
+  double roll_out_longitude_deg;
+  /**
+   * Course where it rolls out.
+   */
+  double roll_out_course_deg;
+  /**
+   * Altitude where it rolls out.
+   */
+  double roll_out_altitude_ft;
+  /**
+   * Time at its end since the first fix.
+   */
+  double roll_out_after_start_s;
+  /**
+   * Change of heading, right positive.
+   */
+  double heading_change_deg;
+  /**
+   * Its greatest bank.
+   */
+  double bank_deg;
+  /**
+   * Radius through the air at that bank; infinite without a turn.
+   */
+  double radius_nm;
+  /**
+   * From wings level to wings level.
+   */
+  double time_s;
+} lubber_path_turn;
+
+/**
+ * What a station is seen as where a turn begins or rolls out.
+ */
+typedef struct lubber_path_reading {
+  /**
+   * sizeof(lubber_path_reading), set by the caller in the first one of an array.
+   */
+  size_t struct_size;
+  /**
+   * The turn, counted from zero along the path.
+   */
+  size_t turn;
+  /**
+   * The station, counted from zero.
+   */
+  size_t station;
+  /**
+   * 1 where it rolls out, 0 where it begins.
+   */
+  int32_t at_roll_out;
+  /**
+   * Whether the station can be used, a LUBBER_FLAG_ code.
+   */
+  int32_t flag;
+  /**
+   * The DME reading.
+   */
+  double dme_nm;
+  /**
+   * The radial, in the station's north; NaN exactly overhead.
+   */
+  double radial_deg;
+} lubber_path_reading;
+
+/**
+ * What a check of a leg has found.
+ */
+typedef struct lubber_path_check {
+  /**
+   * sizeof(lubber_path_check), set by the caller in the first one of an array.
+   */
+  size_t struct_size;
+  /**
+   * The leg, counted from zero.
+   */
+  size_t leg;
+  /**
+   * What is found, a LUBBER_PATH_CHECK_KIND_ code; lubber_path_check_text puts it in words.
+   */
+  int32_t kind;
+  /**
+   * Whose speed limit is exceeded, a LUBBER_HOLDING_SPEED_RULE_ code; -1 if it is no speed.
+   */
+  int32_t holding_rule;
+  /**
+   * The turn that begins in a cone, counted from zero along the path, else -1.
+   */
+  ptrdiff_t turn;
+  /**
+   * The station of that cone, counted from zero, else -1.
+   */
+  ptrdiff_t station;
+  /**
+   * What it takes: degrees of bank, knots of calibrated airspeed or Mach number; NaN for a cone.
+   */
+  double value;
+  /**
+   * The most there is or is allowed of that; NaN for a cone.
+   */
+  double limit;
+  /**
+   * Pressure altitude where a racetrack ends that is flown too fast, else NaN.
+   */
+  double pressure_altitude_ft;
+} lubber_path_check;
+
+/**
  * A station of a route, which way to turn there, and the wind there and on the leg to it. Set it with lubber_route_fix_init, then change what
  * differs.
  */
@@ -14132,6 +14460,117 @@ int32_t lubber_legs_points(const struct lubber_leg *legs,
                            double *longitudes_deg,
                            size_t capacity,
                            size_t *point_count);
+
+/**
+ * Sets a station at a place: at sea level without declination, with a cone of 50 degrees.
+ *
+ * @param[out] station the station
+ * @param struct_size sizeof(lubber_path_station)
+ * @param latitude_deg its latitude
+ * @param longitude_deg its longitude
+ * @return LUBBER_OK, or LUBBER_ERROR_STRUCT
+ */
+int32_t lubber_path_station_init(struct lubber_path_station *station,
+                                 size_t struct_size,
+                                 double latitude_deg,
+                                 double longitude_deg);
+
+/**
+ * Sets the usual surroundings: no station, the standard atmosphere, the holding speeds of ICAO.
+ *
+ * @param[out] surroundings the structure
+ * @param struct_size sizeof(lubber_path_surroundings)
+ * @return LUBBER_OK, or LUBBER_ERROR_STRUCT
+ */
+int32_t lubber_path_surroundings_init(struct lubber_path_surroundings *surroundings, size_t struct_size);
+
+/**
+ * Briefs a sequence of legs and gives what is flown on each.
+ *
+ * @param legs the legs, `leg_count` of them, all of one size
+ * @param conditions what they are flown with
+ * @param surroundings what they are briefed in; NULL for the usual
+ * @param[out] path_legs room for `capacity` legs, the `struct_size` of the first set by the caller and taken for all; may be NULL if that
+ * is 0
+ * @param[out] path_leg_count how many there are: as many as were given; if they do not fit, call again with more room
+ * @param[out] failed_leg the leg that could not be flown or has a number out of range, counted from 1, 0 if none; may be NULL
+ * @return LUBBER_OK, or a negative status; path_leg_count is then 0
+ */
+int32_t lubber_path_legs(const struct lubber_leg *legs,
+                         size_t leg_count,
+                         const struct lubber_leg_conditions *conditions,
+                         const struct lubber_path_surroundings *surroundings,
+                         struct lubber_path_leg *path_legs,
+                         size_t capacity,
+                         size_t *path_leg_count,
+                         size_t *failed_leg);
+
+/**
+ * Briefs a sequence of legs and gives its turns, in their order along the path.
+ *
+ * @param legs the legs, `leg_count` of them, all of one size
+ * @param conditions what they are flown with
+ * @param surroundings what they are briefed in; NULL for the usual
+ * @param[out] turns room for `capacity` turns, as in lubber_path_legs; may be NULL if that is 0
+ * @param[out] turn_count how many there are, which may be more than fit: call again with more room
+ * @param[out] failed_leg as in lubber_path_legs
+ * @return LUBBER_OK, or a negative status; turn_count is then 0
+ */
+int32_t lubber_path_turns(const struct lubber_leg *legs,
+                          size_t leg_count,
+                          const struct lubber_leg_conditions *conditions,
+                          const struct lubber_path_surroundings *surroundings,
+                          struct lubber_path_turn *turns,
+                          size_t capacity,
+                          size_t *turn_count,
+                          size_t *failed_leg);
+
+/**
+ * Briefs a sequence of legs and gives what the stations are seen as: of each turn every station's reading where it begins, then
+ * every station's where it rolls out.
+ *
+ * @param legs the legs, `leg_count` of them, all of one size
+ * @param conditions what they are flown with
+ * @param surroundings what they are briefed in; NULL for the usual, which has no station
+ * @param[out] readings room for `capacity` readings, as in lubber_path_legs; may be NULL if that is 0
+ * @param[out] reading_count how many there are, which may be more than fit: call again with more room
+ * @param[out] failed_leg as in lubber_path_legs
+ * @return LUBBER_OK, or a negative status; reading_count is then 0
+ */
+int32_t lubber_path_readings(const struct lubber_leg *legs,
+                             size_t leg_count,
+                             const struct lubber_leg_conditions *conditions,
+                             const struct lubber_path_surroundings *surroundings,
+                             struct lubber_path_reading *readings,
+                             size_t capacity,
+                             size_t *reading_count,
+                             size_t *failed_leg);
+
+/**
+ * Briefs a sequence of legs and gives what a crew should know before flying it: an arc that takes more bank than the limit, a turn that
+ * begins in a station's cone, a racetrack flown faster than the rule allows.
+ *
+ * @param legs the legs, `leg_count` of them, all of one size
+ * @param conditions what they are flown with
+ * @param surroundings what they are briefed in; NULL for the usual
+ * @param[out] checks room for `capacity` checks, as in lubber_path_legs; may be NULL if that is 0
+ * @param[out] check_count how many have found something, which may be more than fit: call again with more room
+ * @param[out] failed_leg as in lubber_path_legs
+ * @return LUBBER_OK, or a negative status; check_count is then 0
+ */
+int32_t lubber_path_checks(const struct lubber_leg *legs,
+                           size_t leg_count,
+                           const struct lubber_leg_conditions *conditions,
+                           const struct lubber_path_surroundings *surroundings,
+                           struct lubber_path_check *checks,
+                           size_t capacity,
+                           size_t *check_count,
+                           size_t *failed_leg);
+
+/**
+ * What a check says of a leg, without its numbers: English, valid for ever, "unknown check" for no LUBBER_PATH_CHECK_KIND_ code.
+ */
+const char *lubber_path_check_text(int32_t kind);
 
 /**
  * Sets a station: at sea level without declination, with a cone of 50 degrees, the wind of the conditions, and the short way to turn.
