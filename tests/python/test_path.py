@@ -341,3 +341,12 @@ def test_a_leg_on_which_nothing_is_flown_begins_and_ends_at_one_place():
     assert (first.start_latitude_deg, first.start_longitude_deg) == (first.end_latitude_deg, first.end_longitude_deg) == pytest.approx((60.0, -10.0))
     assert first.distance_nm == first.time_s == 0.0 and math.isnan(first.shortest_straight_nm) and math.isnan(first.arc_bank_deg)
     assert first.keeps_its_arc and first.turns == first.checks == () and not np.isnan(first.course_deg)
+
+
+def test_the_page_prints_what_it_says(capsys):
+    page = (ROOT / "docs" / "legs.md").read_text()
+    blocks = page.split("```python\n")[1:]
+    for block in blocks:
+        exec(compile(block.split("```")[0], "legs.md", "exec"), {})
+    told = "".join(block.split("```text\n")[1].split("```")[0] for block in blocks if "```text\n" in block)
+    assert capsys.readouterr().out == told

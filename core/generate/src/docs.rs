@@ -26,7 +26,7 @@ pub fn emit(model: &Model, banner: &str) -> String {
     }
     text.push_str(
         "\n## Bound by hand\n\nWhat takes a structure of settings is written by hand in each language, and may have another name there: in C see the header \
-         (`lubber_course_change`, `lubber_legs_fly`, `lubber_route_brief`, `lubber_flight_new` and their like), in Python `course_change` and its methods, `fly_legs`, `brief_route`, `Flight`.\n\n",
+         (`lubber_course_change`, `lubber_legs_fly`, `lubber_path_legs`, `lubber_route_brief`, `lubber_flight_new` and their like), in Python `course_change` and its methods, `fly_legs`, `brief_path`, `brief_route`, `Flight`.\n\n",
     );
     for function in &model.by_hand {
         let _ = writeln!(text, "- `{}`: {}", function.name, linked(&function.summary, model));

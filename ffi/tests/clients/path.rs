@@ -50,3 +50,17 @@ fn c_briefs_a_path_as_rust_does() {
         }
     }
 }
+
+/// The page shows a piece of the example, moved to the margin.
+#[test]
+fn the_page_of_legs_shows_a_piece_of_the_example() {
+    let read = |path: &str| std::fs::read_to_string(root().join(path)).unwrap();
+    let page = read("docs/legs.md");
+    let (_, shown) = page.split_once("```c\n").unwrap();
+    let (shown, _) = shown.split_once("```").unwrap();
+    let indented: String = shown
+        .lines()
+        .map(|line| if line.is_empty() { "\n".into() } else { format!("    {line}\n") })
+        .collect();
+    assert!(read("ffi/examples/path.c").contains(&indented), "{indented}");
+}
