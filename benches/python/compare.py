@@ -4,7 +4,7 @@
     target/peers/bin/pip install -r benches/python/requirements.txt ./python
     target/peers/bin/python benches/python/compare.py [part ...] [--points N]
 
-Parts: earth, air, instructions, threads, growth; all of them if none is named. What is printed is what `docs/performance.md`
+Parts: earth, air, instructions, floor, threads, growth; all of them if none is named. What is printed is what `docs/performance.md`
 shows. Each row is the median of interleaved runs, in CPU time of the thread (threads: by the clock). Only the ratios carry over to other
 machines, and those best when the machine is idle: the load is printed with them. LUBBERLINE_INSTRUCTIONS=baseline or avx2 in
 the environment asks for less than the processor has; the part `instructions` does so itself.
@@ -198,6 +198,16 @@ def instructions(points, _random):
                 print(f"| {what} | {name} | {float(own):.1f} | {float(peer) / float(own):.1f} |", flush=True)
 
 
+def floor(_points, _random):
+    """The observing loop beside the least there is to compute of it: a program of its own, in Rust."""
+    print("\n### The loop of observe within 300 NM and its floor, ns a point\n")
+    command = ["cargo", "run", "--quiet", "--release", "-p", "lubberline-benches", "--bin", "floor"]
+    try:
+        print(subprocess.run(command, cwd=os.path.dirname(__file__), check=True, capture_output=True, text=True).stdout, end="", flush=True)
+    except FileNotFoundError:
+        print("There is no cargo to build it.")
+
+
 def threads(points, random):
     """One thread and two, each over its own half of the same arrays, by the clock: NumPy lets go of the interpreter's lock."""
     print(f"\n### Threads, {points} points, outputs given\n\n| what | threads | ns a point | times one |\n|---|---|---|---|")
@@ -258,7 +268,7 @@ def processor():
         return platform.processor()
 
 
-PARTS = {"earth": earth, "air": of_air, "instructions": instructions, "threads": threads, "growth": growth, "given": given}
+PARTS = {"earth": earth, "air": of_air, "instructions": instructions, "floor": floor, "threads": threads, "growth": growth, "given": given}
 
 
 def main():

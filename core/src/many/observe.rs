@@ -142,15 +142,16 @@ impl Kernel for Observe<'_> {
         // Points whose latitude, longitude, and height and nearness, are what the first series answers for.
         let mut ordinary = [0_u64; 3];
         let [ordinary_latitudes, ordinary_longitudes, near_ones] = &mut ordinary;
-        let (mut sines, mut cosines, mut normals): (Column, Column, Column) =
-            ([0.0; ROOM], [0.0; ROOM], [0.0; ROOM]);
-        pass!(sine in &mut sines, cosine in &mut cosines, normal_2 in &mut normals, latitude_deg in self.latitude_deg, => {
+        // All columns at once: they are cleared together.
+        let mut columns = [[0.0; ROOM]; 8];
+        let [sines, cosines, normals, longitude_sines, longitude_cosines, norths, easts, chords] =
+            &mut columns;
+        pass!(sine in &mut *sines, cosine in &mut *cosines, normal_2 in &mut *normals, latitude_deg in self.latitude_deg, => {
             (*sine, *cosine) = sin_cos_of_quarter_deg::<FMA>(*latitude_deg);
             *normal_2 = normal::<FMA>(*sine);
             *ordinary_latitudes += u64::from(latitude_deg.abs() <= 90.0);
         });
-        let (mut longitude_sines, mut longitude_cosines): (Column, Column) = ([0.0; ROOM], [0.0; ROOM]);
-        pass!(sine in &mut longitude_sines, cosine in &mut longitude_cosines, longitude_deg in self.longitude_deg, => {
+        pass!(sine in &mut *longitude_sines, cosine in &mut *longitude_cosines, longitude_deg in self.longitude_deg, => {
             (*sine, *cosine) = sin_cos_of_turn_deg::<FMA>(*longitude_deg - station.longitude_deg);
             *ordinary_longitudes += u64::from(longitude_deg.abs() <= 360.0);
         });
@@ -165,15 +166,13 @@ impl Kernel for Observe<'_> {
                 &mut spare_dme
             }
         };
-        let (mut norths, mut easts, mut chords): (Column, Column, Column) =
-            ([0.0; ROOM], [0.0; ROOM], [0.0; ROOM]);
         let mut elevation_angle_deg = self.elevation_angle_deg;
         // With the elevation angle or without: its parts are the more.
         if let Some(level) = &mut elevation_angle_deg {
             // The radius of curvature gives its place to the part upwards.
-            pass!(sine in &sines, cosine in &cosines, normal_or_up in &mut normals, longitude_sine in &longitude_sines,
-                longitude_cosine in &longitude_cosines, altitude_ft in self.altitude_ft, dme_nm in &mut *dme,
-                level in &mut **level, north in &mut norths, east in &mut easts, chord in &mut chords, => {
+            pass!(sine in &*sines, cosine in &*cosines, normal_or_up in &mut *normals, longitude_sine in &*longitude_sines,
+                longitude_cosine in &*longitude_cosines, altitude_ft in self.altitude_ft, dme_nm in &mut *dme,
+                level in &mut **level, north in &mut *norths, east in &mut *easts, chord in &mut *chords, => {
                 let sight = Sight::of::<FMA>(&antenna, [*sine, *cosine, *normal_or_up],
                     [*longitude_sine, *longitude_cosine], *altitude_ft * FOOT);
                 *dme_nm = (AXIS_M / MILE_M) * sight.slant.sqrt();
@@ -182,9 +181,9 @@ impl Kernel for Observe<'_> {
                 *near_ones += u64::from((*chord >= LEAST) & (*chord <= NEAR_MOST) & ALTITUDES_FT.contains(altitude_ft));
             });
         } else {
-            pass!(sine in &sines, cosine in &cosines, normal_2 in &normals, longitude_sine in &longitude_sines,
-                longitude_cosine in &longitude_cosines, altitude_ft in self.altitude_ft, dme_nm in &mut *dme,
-                north in &mut norths, east in &mut easts, chord in &mut chords, => {
+            pass!(sine in &*sines, cosine in &*cosines, normal_2 in &*normals, longitude_sine in &*longitude_sines,
+                longitude_cosine in &*longitude_cosines, altitude_ft in self.altitude_ft, dme_nm in &mut *dme,
+                north in &mut *norths, east in &mut *easts, chord in &mut *chords, => {
                 let sight = Sight::of::<FMA>(&antenna, [*sine, *cosine, *normal_2],
                     [*longitude_sine, *longitude_cosine], *altitude_ft * FOOT);
                 *dme_nm = (AXIS_M / MILE_M) * sight.slant.sqrt();
@@ -196,8 +195,8 @@ impl Kernel for Observe<'_> {
         if !all_near {
             let mut no_level: Column = [0.0; ROOM];
             let level = elevation_angle_deg.as_deref_mut().unwrap_or(&mut no_level);
-            pass!(sine in &sines, cosine in &cosines, longitude_cosine in &longitude_cosines, latitude_deg in self.latitude_deg,
-                longitude_deg in self.longitude_deg, altitude_ft in self.altitude_ft, chord in &mut chords,
+            pass!(sine in &*sines, cosine in &*cosines, longitude_cosine in &*longitude_cosines, latitude_deg in self.latitude_deg,
+                longitude_deg in self.longitude_deg, altitude_ft in self.altitude_ft, chord in &mut *chords,
                 dme_nm in &mut *dme, level in &mut *level, => {
                 let arc_cosine = sum::<FMA>(*sine, t, *cosine * *longitude_cosine * c);
                 let vouched = (*chord >= LEAST) & (arc_cosine > LEAST_COSINE) & (latitude_deg.abs() <= 90.0)
@@ -207,7 +206,7 @@ impl Kernel for Observe<'_> {
             });
         }
         if let Some(angle) = elevation_angle_deg {
-            pass!(angle_deg in angle, up in &normals, => {
+            pass!(angle_deg in angle, up in &*normals, => {
                 *angle_deg = slope_deg::<FMA>(*up, *angle_deg);
             });
         }
@@ -262,11 +261,11 @@ impl Kernel for Observe<'_> {
             }
         }
         if wants_radial {
-            pass!(radial_deg in &mut *radial, east in &mut easts, => {
+            pass!(radial_deg in &mut *radial, east in &mut *easts, => {
                 let direction = Direction::of::<FMA>(*east, *radial_deg);
                 (*east, *radial_deg) = (direction.over, direction.eighths_deg);
             });
-            pass!(radial_deg in &mut *radial, over in &easts, => {
+            pass!(radial_deg in &mut *radial, over in &*easts, => {
                 let direction = Direction { eighths_deg: *radial_deg, over: *over };
                 *radial_deg = counted(direction.deg::<FMA>() - station.declination_deg);
             });
@@ -274,23 +273,23 @@ impl Kernel for Observe<'_> {
         if any_far {
             let (mut others_nm, mut bearings_deg): (Column, Column) = ([0.0; ROOM], [0.0; ROOM]);
             let (sine_1, cosine_1) = reduced_from::<FMA>(t, c);
-            pass!(sine in &mut sines, cosine in &mut cosines, => {
+            pass!(sine in &mut *sines, cosine in &mut *cosines, => {
                 (*sine, *cosine) = reduced_from::<FMA>(*sine, *cosine);
             });
             Ends {
                 sines_1: [sine_1; ROOM],
                 cosines_1: [cosine_1; ROOM],
-                sines_2: sines,
-                cosines_2: cosines,
-                sines: longitude_sines,
-                cosines: longitude_cosines,
+                sines_2: *sines,
+                cosines_2: *cosines,
+                sines: *longitude_sines,
+                cosines: *longitude_cosines,
             }
             .lines::<FMA>(
                 others_nm.get_mut(..count).unwrap_or_default(),
                 bearings_deg.get_mut(..count).unwrap_or_default(),
                 &mut [],
             );
-            pass!(ground_nm in &mut *ground, radial_deg in &mut *radial, chord in &chords,
+            pass!(ground_nm in &mut *ground, radial_deg in &mut *radial, chord in &*chords,
                 other_nm in &others_nm, bearing_deg in &bearings_deg, => {
                 let far = *chord > MIDDLE_MOST;
                 let other_deg = counted(*bearing_deg - station.declination_deg);
