@@ -118,7 +118,7 @@ pub struct lubber_route_leg {
     pub groundspeed_kt: f64,
     /// What is left between the turns at its ends; negative if they overlap.
     pub straight_nm: f64,
-    /// The time for that.
+    /// The time for that; NaN if they overlap.
     pub straight_time_s: f64,
     /// The least length that would be enough for the turns at its ends.
     pub least_length_nm: f64,
@@ -158,7 +158,7 @@ pub struct lubber_route_turn {
     pub begin_longitude_deg: f64,
     /// What a tenth of a mile on the DME is along the ground there: much, close to overhead; infinite overhead.
     pub ground_per_dme_tenth_nm: f64,
-    /// When it begins, after the last roll-out or the start.
+    /// When it begins, after the last roll-out or the start; NaN, like all times after the start, from a leg on that is too short.
     pub begin_after_last_roll_out_s: f64,
     /// When it begins, after the start of the route.
     pub begin_after_start_s: f64,
@@ -261,9 +261,9 @@ unsafe impl Grows for lubber_route_turn {
 pub struct lubber_route_summary {
     /// sizeof(lubber_route_summary), set by the caller.
     pub struct_size: usize,
-    /// Distance over the ground, with the turns; NaN on a failure.
+    /// Distance over the ground, with the turns; NaN on a failure, and if a leg is too short for its turns.
     pub total_distance_nm: f64,
-    /// Time from the first station to the last, with the turns; NaN on a failure.
+    /// Time from the first station to the last, with the turns; NaN likewise.
     pub total_time_s: f64,
     /// How many legs there are, which may be more than fit; 0 on a failure.
     pub leg_count: usize,

@@ -96,8 +96,10 @@ pub struct lubber_sureness {
     pub by_source_nm: [f64; 8],
     /// The source that is worth most, by its place among the eight from 0; -1 if none is worth anything.
     pub foremost: f64,
-    /// The DME reading at which the turn begins with the margin added to its lead; NaN if that lies past the station.
+    /// The DME reading at which the turn begins with the margin added to its lead; NaN if there is no turn.
     pub begin_with_margin_at_dme_nm: f64,
+    /// The lead with the margin added: how far before the station that is, negative past it.
+    pub begin_with_margin_before_fix_nm: f64,
 }
 
 // SAFETY: as the trait asks; the sources are one field, which no boundary divides.
@@ -234,5 +236,6 @@ pub(crate) fn sureness_to_c(sure: &SurenessOutput) -> lubber_sureness {
         ],
         foremost: sure.foremost,
         begin_with_margin_at_dme_nm: sure.begin_with_margin_at_dme_nm,
+        begin_with_margin_before_fix_nm: sure.begin_with_margin_before_fix_nm,
     }
 }

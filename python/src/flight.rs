@@ -237,6 +237,7 @@ pub fn sureness_dicts<'py>(
         ("linear_chance_beyond", sure.linear_chance_beyond),
         ("linear_margin_nm", sure.linear_margin_nm),
         ("begin_with_margin_at_dme_nm", sure.begin_with_margin_at_dme_nm),
+        ("begin_with_margin_before_fix_nm", sure.begin_with_margin_before_fix_nm),
     ] {
         answer.set_item(name, value)?;
     }

@@ -120,6 +120,7 @@ static void tell_turn(const struct lubber_route_turn *turn, const struct lubber_
     number("chance_beyond_limit", sure->chance_beyond);
     number("margin_nm", sure->margin_nm);
     number("begin_with_margin_at_dme_nm", sure->begin_with_margin_at_dme_nm);
+    number("begin_with_margin_before_fix_nm", sure->begin_with_margin_before_fix_nm);
     number("linear_deviation_nm", sure->linear_deviation_nm);
     number("linear_chance_beyond_limit", sure->linear_chance_beyond);
     number("linear_margin_nm", sure->linear_margin_nm);

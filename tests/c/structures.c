@@ -397,7 +397,7 @@ static void failed(void)
     it.sureness.struct_size = sizeof it.sureness;
     EXPECT(lubber_course_change_sureness(&good_input, NULL, 0.5, 0.9, 10, 1, &it.sureness) == LUBBER_ERROR_STRUCT);
     EXPECT(isnan(it.sureness.mean_nm) && isnan(it.sureness.by_source_nm[7]) && isnan(it.sureness.foremost));
-    EXPECT(isnan(it.sureness.begin_with_margin_at_dme_nm));
+    EXPECT(isnan(it.sureness.begin_with_margin_at_dme_nm) && isnan(it.sureness.begin_with_margin_before_fix_nm));
 
     it.summary.struct_size = sizeof it.summary + 8;
     EXPECT(lubber_route_brief(NULL, 3, &good_on_route, NULL, 0, NULL, 0, &it.summary) == LUBBER_ERROR_STRUCT);

@@ -174,6 +174,7 @@ def test_the_special_plans_are_special():
     _, short = briefed(PLANS["too short"])
     assert [leg.long_enough for leg in short.legs] == [True, False, True, True]
     assert short.geojson()["features"][6 + 3]["geometry"] is None
+    assert math.isnan(short.total_time_s) and math.isnan(short.turns[1].begin_after_start_s) and short.turns[0].begin_after_start_s > 0.0
     _, low = briefed(PLANS["far and low"])
     assert [leg.unreceived_nm > 0.0 for leg in low.legs] == [False, False, True, True]
     kinds = [one["geometry"]["type"] for one in briefed(PLANS["antimeridian"])[1].geojson()["features"]]
@@ -202,8 +203,9 @@ def test_sureness_is_that_of_the_course_change():
     alone = lubberline.course_change_sureness(turn.change, **errors, limit_nm=1.0, trials=500, seed=7)
     assert turn.sureness.margin_nm == pytest.approx(alone.margin_nm, abs=1e-6)
     assert turn.sureness.begin_with_margin_at_dme_nm == pytest.approx(
-        lubberline.slant_range_nm(turn.begin_before_fix_nm + turn.sureness.margin_nm, turn.height_above_station_ft), abs=1e-9
+        lubberline.slant_range_nm(abs(turn.begin_before_fix_nm + turn.sureness.margin_nm), turn.height_above_station_ft), abs=1e-9
     )
+    assert turn.sureness.begin_with_margin_before_fix_nm == pytest.approx(turn.begin_before_fix_nm + turn.sureness.margin_nm, abs=1e-12)
     assert turn.sureness.begin_with_margin_at_dme_nm == pytest.approx(alone.begin_with_margin_at_dme_nm, abs=1e-6)
     assert turn.sureness.foremost == alone.foremost
     nothing = brief_route([SKE, OST, MAR], **FLOWN, errors={"dme_nm": math.nan}, trials=5).turns[0].sureness

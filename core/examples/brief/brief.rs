@@ -59,8 +59,7 @@ impl Brief {
         let pairs = plan.route.iter().zip(plan.route.iter().skip(1));
         let legs = pairs.zip(&brief.legs).map(|((from, to), leg)| Leg::of(from, to, leg)).collect();
         let inner = plan.route.iter().skip(1);
-        // How many legs are flown before one that is too short.
-        let timed = brief.legs.iter().take_while(|leg| leg.is_long_enough()).count();
+        let timed = brief.timed_legs();
         let whole = timed == brief.legs.len();
         let course_changes = inner
             .zip(&brief.turns)

@@ -1,10 +1,8 @@
 //! How sure a turn is: what the errors of a plan make of its roll-out.
 
 use lubberline::Error;
-use lubberline::earth::slant_range;
 use lubberline::flight::{ErrorModel, ErrorSource};
 use lubberline::route::RouteTurn;
-use lubberline::value::GroundDistance;
 use lubberline::value::units::{Length, degree, foot, knot, nautical_mile, second};
 use serde::Serialize;
 
@@ -92,9 +90,9 @@ impl Sure {
             deviation_nm: miles(sure.deviation),
             chance_beyond_limit: sure.chance_beyond,
             margin_nm: miles(sure.margin),
-            begin_with_margin_at_dme_nm: GroundDistance::new(begin.abs())
-                .ok()
-                .map(|ground| miles(slant_range(ground, turn.height).value())),
+            begin_with_margin_at_dme_nm: turn
+                .reading_with_margin(sure.margin)
+                .map(|reading| miles(reading.value())),
             begin_with_margin_before_fix_nm: miles(begin),
             linear_deviation_nm: miles(sure.linear_deviation),
             linear_chance_beyond_limit: sure.linear_chance_beyond,

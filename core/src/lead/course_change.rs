@@ -276,10 +276,11 @@ impl<N: North> CourseChange<N> {
         slant_range(GroundDistance::derived(metres(self.past_fix_m.abs())), height)
     }
 
-    /// What DME at the fix shows where the turn begins with so much more lead; none if that lies past the fix.
+    /// What DME at the fix shows where the turn begins with so much more lead, which may lie past the fix; none for a margin that is no
+    /// number, or beyond any distance on the earth.
     pub fn reading_with_margin(&self, margin: Length, height: HeightAboveStation) -> Option<SlantRange> {
-        let ground = self.lead() + margin;
-        (ground >= metres(0.0)).then(|| slant_range(GroundDistance::derived(ground), height))
+        let ground = GroundDistance::new((self.lead() + margin).abs()).ok()?;
+        Some(slant_range(ground, height))
     }
 
     /// How close to the fix the aircraft comes over the ground, from inbound course to outbound course.

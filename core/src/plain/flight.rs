@@ -553,8 +553,10 @@ super::outputs! {
         by_height_nm,
         /// The source that is worth most, by its place among the eight from 0; -1 if none is worth anything.
         foremost,
-        /// The DME reading at which the turn begins with the margin added to its lead; NaN if that lies past the station.
+        /// The DME reading at which the turn begins with the margin added to its lead; NaN if there is no turn.
         begin_with_margin_at_dme_nm,
+        /// The lead with the margin added: how far before the station that is, negative past it.
+        begin_with_margin_before_fix_nm,
     }
 }
 
@@ -670,5 +672,6 @@ pub(super) fn sureness_output(
         foremost: sure.foremost().map_or(-1.0, |source| f64::from(source.code())),
         begin_with_margin_at_dme_nm: reading
             .map_or(f64::NAN, |reading| reading.value().get::<nautical_mile>()),
+        begin_with_margin_before_fix_nm: (change.lead() + sure.margin).get::<nautical_mile>(),
     }
 }

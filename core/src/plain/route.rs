@@ -132,7 +132,7 @@ pub struct RouteLegOutput {
     pub groundspeed_kt: f64,
     /// What is left between the turns at its ends; negative if they overlap.
     pub straight_nm: f64,
-    /// The time for that.
+    /// The time for that; NaN if they overlap.
     pub straight_time_s: f64,
     /// The least length that would be enough for the turns at its ends.
     pub least_length_nm: f64,
@@ -193,7 +193,7 @@ pub struct RouteTurnOutput {
     pub begin_longitude_deg: f64,
     /// What a tenth of a mile on the DME is along the ground there: much, close to overhead; infinite overhead.
     pub ground_per_dme_tenth_nm: f64,
-    /// When it begins, after the last roll-out or the start.
+    /// When it begins, after the last roll-out or the start; NaN, like all times after the start, from a leg on that is too short.
     pub begin_after_last_roll_out_s: f64,
     /// When it begins, after the start of the route.
     pub begin_after_start_s: f64,
@@ -311,17 +311,24 @@ impl BriefedRoute {
     /// The turns at its stations, without the first and the last.
     pub fn turns(&self) -> Vec<RouteTurnOutput> {
         let fixes = self.plan.fixes.iter().skip(1);
-        self.brief.turns.iter().zip(fixes).map(|(turn, fix)| turn_output(turn, fix)).collect()
+        let timed = self.brief.timed_legs();
+        let turns = self.brief.turns.iter().zip(fixes).enumerate();
+        turns.map(|(index, (turn, fix))| turn_output(turn, fix, index < timed)).collect()
     }
 
-    /// Distance over the ground, with the turns.
+    /// Distance over the ground, with the turns; NaN if a leg is too short for its turns.
     pub fn total_distance_nm(&self) -> f64 {
-        self.brief.distance().get::<nautical_mile>()
+        where_so(self.is_long_enough(), self.brief.distance().get::<nautical_mile>())
     }
 
-    /// Time from the first station to the last, with the turns.
+    /// Time from the first station to the last, with the turns; NaN if a leg is too short for its turns.
     pub fn total_time_s(&self) -> f64 {
-        self.brief.time().get::<second>()
+        where_so(self.is_long_enough(), self.brief.time().get::<second>())
+    }
+
+    /// Whether every leg is long enough for the turns at its ends.
+    pub fn is_long_enough(&self) -> bool {
+        self.brief.timed_legs() == self.brief.legs.len()
     }
 
     /// Latitudes and longitudes of points along what is flown straight on a leg, no farther apart than a spacing: see [`RouteBrief::leg_points`].
@@ -427,6 +434,11 @@ fn degrees_of(position: Position) -> (f64, f64) {
     (position.latitude_deg(), position.longitude_deg())
 }
 
+/// A number where there is one.
+fn where_so(is_so: bool, value: f64) -> f64 {
+    if is_so { value } else { f64::NAN }
+}
+
 fn leg_output(leg: &RouteLeg) -> RouteLegOutput {
     RouteLegOutput {
         length_nm: miles(leg.length.value()),
@@ -440,7 +452,7 @@ fn leg_output(leg: &RouteLeg) -> RouteLegOutput {
         wind_correction_deg: leg.crab.wind_correction.get::<degree>(),
         groundspeed_kt: leg.crab.groundspeed.value().get::<knot>(),
         straight_nm: miles(leg.straight),
-        straight_time_s: leg.straight_time.get::<second>(),
+        straight_time_s: where_so(leg.is_long_enough(), leg.straight_time.get::<second>()),
         least_length_nm: miles(leg.least_length()),
         long_enough: leg.is_long_enough(),
         horizon_from_nm: miles(leg.horizon_from.value()),
@@ -449,7 +461,8 @@ fn leg_output(leg: &RouteLeg) -> RouteLegOutput {
     }
 }
 
-fn turn_output(turn: &RouteTurn, fix: &RouteFix) -> RouteTurnOutput {
+/// A turn, with its times if no leg before it is too short.
+fn turn_output(turn: &RouteTurn, fix: &RouteFix, timed: bool) -> RouteTurnOutput {
     let (change, flown) = (&turn.change, turn.change.turn());
     let (before, after) = (change.before(), change.after());
     let (begin_latitude_deg, begin_longitude_deg) = degrees_of(turn.begin_place(fix));
@@ -477,11 +490,11 @@ fn turn_output(turn: &RouteTurn, fix: &RouteFix) -> RouteTurnOutput {
         begin_latitude_deg,
         begin_longitude_deg,
         ground_per_dme_tenth_nm: 0.1 * turn.ground_per_reading().get::<ratio>(),
-        begin_after_last_roll_out_s: turn.straight_time.get::<second>(),
-        begin_after_start_s: turn.begin_time.get::<second>(),
+        begin_after_last_roll_out_s: where_so(timed, turn.straight_time.get::<second>()),
+        begin_after_start_s: where_so(timed, turn.begin_time.get::<second>()),
         turn_time_s: flown.duration().get::<second>(),
         turn_length_nm: miles(change.turn_length()),
-        roll_out_after_start_s: turn.roll_out_time().get::<second>(),
+        roll_out_after_start_s: where_so(timed, turn.roll_out_time().get::<second>()),
         roll_out_dme_nm: miles(turn.roll_out_reading().value()),
         roll_out_radial_deg: turn.roll_out_radial.angle().get::<degree>(),
         roll_out_past_fix_nm: miles(change.past_fix_at_roll_out()),
@@ -625,6 +638,12 @@ mod tests {
         let taken_nm = turns[0].roll_out_past_fix_nm + turns[1].begin_before_fix_nm;
         assert!(close(leg.least_length_nm, taken_nm) && taken_nm > leg.length_nm);
         assert!(route.leg_points(1, 20.0).is_empty());
+        // Times are given as far as there are any.
+        assert!(route.legs()[0].straight_time_s > 0.0 && leg.straight_time_s.is_nan());
+        assert!(turns[0].roll_out_after_start_s > turns[0].begin_after_start_s);
+        assert!(turns[1].begin_after_start_s.is_nan() && turns[1].begin_after_last_roll_out_s.is_nan());
+        assert!(turns[1].roll_out_after_start_s.is_nan() && turns[1].turn_time_s > 0.0);
+        assert!(route.total_distance_nm().is_nan() && route.total_time_s().is_nan());
     }
 
     #[test]

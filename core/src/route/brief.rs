@@ -103,6 +103,11 @@ impl RouteBrief {
         Ok(Self { legs, turns })
     }
 
+    /// How many legs, from the first on, are flown before one that is too short for the turns at its ends: from that one on, times run backwards.
+    pub fn timed_legs(&self) -> usize {
+        self.legs.iter().take_while(|leg| leg.is_long_enough()).count()
+    }
+
     /// Distance over the ground, with the turns.
     pub fn distance(&self) -> Length {
         let straight = self.legs.iter().map(|leg| leg.straight);

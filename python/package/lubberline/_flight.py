@@ -318,7 +318,9 @@ class Sureness:
     by_source_nm: dict[str, float]
     """What one standard deviation of each source is worth."""
     begin_with_margin_at_dme_nm: float
-    """The DME reading at which the turn begins with the margin added to its lead; NaN if that lies past the station."""
+    """The DME reading at which the turn begins with the margin added to its lead; NaN if there is no turn."""
+    begin_with_margin_before_fix_nm: float
+    """The lead with the margin added: how far before the station that is, negative past it."""
 
     @property
     def foremost(self) -> str | None:

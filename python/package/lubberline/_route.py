@@ -134,7 +134,7 @@ class RouteLeg:
     straight_nm: float
     """What is left between the turns at its ends; negative if they overlap."""
     straight_time_s: float
-    """The time for that."""
+    """The time for that; NaN if they overlap."""
     least_length_nm: float
     """The least length that would be enough for the turns at its ends."""
     long_enough: bool
@@ -193,7 +193,7 @@ class RouteTurn:
     ground_per_dme_tenth_nm: float
     """What a tenth of a mile on the DME is along the ground there: much, close to overhead; infinite overhead."""
     begin_after_last_roll_out_s: float
-    """When it begins, after the last roll-out or the start."""
+    """When it begins, after the last roll-out or the start; NaN, like all times after the start, from a leg on that is too short."""
     begin_after_start_s: float
     """When it begins, after the start of the route."""
     turn_time_s: float
@@ -287,14 +287,14 @@ class RouteBrief:
     turns: tuple[RouteTurn, ...]
     """The turns at its stations, without the first and the last."""
     total_distance_nm: float
-    """Distance over the ground, with the turns."""
+    """Distance over the ground, with the turns; NaN if a leg is too short for its turns."""
     total_time_s: float
-    """Time from the first station to the last, with the turns."""
+    """Time from the first station to the last, with the turns; NaN likewise."""
 
     def data(self, title: str = "Untitled plan") -> dict[str, Any]:
         """The brief as a dictionary that `json.dump` takes, with the keys of the brief that Rust's example gives as JSON.
 
-        What has no number is None: a radius where there is no turn, a limit that is infinite, a reading past the station.
+        What has no number is None: a radius where there is no turn, a limit that is infinite, a time after a leg that is too short.
 
         Examples
         --------
@@ -321,8 +321,8 @@ class RouteBrief:
             "turn_rate_limit_deg_per_s": _finite(given.turn_rate_limit_deg_per_s),
             "roll_rate_deg_per_s": _finite(given.roll_rate_deg_per_s),
             "errors": None if self.errors is None else dict(self.errors),
-            "total_distance_nm": self.total_distance_nm,
-            "total_time_s": self.total_time_s,
+            "total_distance_nm": _finite(self.total_distance_nm),
+            "total_time_s": _finite(self.total_time_s),
             "legs": [_leg_data(leg) for leg in self.legs],
             "course_changes": [_turn_data(turn) for turn in self.turns],
         }
@@ -430,8 +430,8 @@ def brief_route(
 
     Notes
     -----
-    Accuracy: that of `course_change` for the turns; leg times with the groundspeed half-way. A leg too short for its turns is briefed all the same, and the
-    times after it count what overlaps as flown backwards. Fewer than three stations make no turn.
+    Accuracy: that of `course_change` for the turns; leg times with the groundspeed half-way. A leg too short for its turns is briefed all the same, but
+    from there on no time is given, nor a total: they would count what overlaps as flown backwards. Fewer than three stations make no turn.
 
     Examples
     --------
@@ -528,7 +528,8 @@ def _finite(value: Any) -> Any:
 
 
 def _leg_data(leg: RouteLeg) -> dict[str, Any]:
-    return {"from": leg.from_fix.station.ident, "to": leg.to_fix.station.ident, **leg._rows()}
+    numbers = {name: _finite(value) for name, value in leg._rows().items()}
+    return {"from": leg.from_fix.station.ident, "to": leg.to_fix.station.ident, **numbers}
 
 
 def _turn_data(turn: RouteTurn) -> dict[str, Any]:
@@ -550,6 +551,7 @@ def _sureness_data(sure: Sureness) -> dict[str, Any]:
         "chance_beyond_limit": sure.chance_beyond,
         "margin_nm": sure.margin_nm,
         "begin_with_margin_at_dme_nm": sure.begin_with_margin_at_dme_nm,
+        "begin_with_margin_before_fix_nm": sure.begin_with_margin_before_fix_nm,
         "linear_deviation_nm": sure.linear_deviation_nm,
         "linear_chance_beyond_limit": sure.linear_chance_beyond,
         "linear_margin_nm": sure.linear_margin_nm,
@@ -582,7 +584,7 @@ def _leg_feature(leg: RouteLeg) -> dict[str, Any]:
         "final_course_deg": leg.final_course_deg,
         "length_nm": leg.length_nm,
         "straight_nm": leg.straight_nm,
-        "straight_time_s": leg.straight_time_s,
+        "straight_time_s": _finite(leg.straight_time_s),
         "groundspeed_kt": leg.groundspeed_kt,
         "long_enough": leg.long_enough,
     }
@@ -597,7 +599,7 @@ def _turn_features(turn: RouteTurn) -> list[dict[str, Any]]:
         "dme_nm": turn.begin_at_dme_nm,
         "radial_deg": turn.begin_on_radial_deg,
         "before_fix_nm": turn.begin_before_fix_nm,
-        "after_start_s": turn.begin_after_start_s,
+        "after_start_s": _finite(turn.begin_after_start_s),
     }
     flown = {
         "kind": "turn",
@@ -613,7 +615,7 @@ def _turn_features(turn: RouteTurn) -> list[dict[str, Any]]:
         "dme_nm": turn.roll_out_dme_nm,
         "radial_deg": turn.roll_out_radial_deg,
         "past_fix_nm": turn.roll_out_past_fix_nm,
-        "after_start_s": turn.roll_out_after_start_s,
+        "after_start_s": _finite(turn.roll_out_after_start_s),
     }
     return [
         feature(point(turn.begin_latitude_deg, turn.begin_longitude_deg), begin),
