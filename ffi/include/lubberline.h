@@ -2662,7 +2662,7 @@ typedef struct lubber_route_leg {
    */
   double straight_nm;
   /**
-   * The time for that.
+   * The time for that; NaN if they overlap.
    */
   double straight_time_s;
   /**
@@ -2724,7 +2724,7 @@ typedef struct lubber_route_turn {
    */
   double ground_per_dme_tenth_nm;
   /**
-   * When it begins, after the last roll-out or the start.
+   * When it begins, after the last roll-out or the start; NaN, like all times after the start, from a leg on that is too short.
    */
   double begin_after_last_roll_out_s;
   /**
@@ -2911,11 +2911,11 @@ typedef struct lubber_route_summary {
    */
   size_t struct_size;
   /**
-   * Distance over the ground, with the turns; NaN on a failure.
+   * Distance over the ground, with the turns; NaN on a failure, and if a leg is too short for its turns.
    */
   double total_distance_nm;
   /**
-   * Time from the first station to the last, with the turns; NaN on a failure.
+   * Time from the first station to the last, with the turns; NaN likewise.
    */
   double total_time_s;
   /**
@@ -3035,9 +3035,13 @@ typedef struct lubber_sureness {
    */
   double foremost;
   /**
-   * The DME reading at which the turn begins with the margin added to its lead; NaN if that lies past the station.
+   * The DME reading at which the turn begins with the margin added to its lead; NaN if there is no turn.
    */
   double begin_with_margin_at_dme_nm;
+  /**
+   * The lead with the margin added: how far before the station that is, negative past it.
+   */
+  double begin_with_margin_before_fix_nm;
 } lubber_sureness;
 
 #ifdef __cplusplus
