@@ -97,6 +97,12 @@ fn formulas(criterion: &mut Criterion) {
         plain::wind_triangle(40.0, speed, 270.0, 60.0).map_or(f64::NAN, |answer| answer.heading_deg)
     });
     each("turn_radius_nm", &|speed| plain::turn_radius_nm(speed, 25.0).unwrap_or(f64::NAN));
+    // Through a pointer that the compiler does not see behind, as from another language: not taken into the loop.
+    type OfTwo = fn(f64, f64) -> Result<f64, lubberline::Error>;
+    let (slant_range, turn_radius): (OfTwo, OfTwo) =
+        black_box((plain::slant_range_nm, plain::turn_radius_nm));
+    each("slant_range_nm, called", &|speed| slant_range(speed, 33_000.0).unwrap_or(f64::NAN));
+    each("turn_radius_nm, called", &|speed| turn_radius(speed, 25.0).unwrap_or(f64::NAN));
     each("lead_nm, instant roll", &|speed| {
         plain::lead_nm(40.0, 110.0, speed, 270.0, 60.0, 25.0, 3.0, f64::INFINITY).unwrap_or(f64::NAN)
     });
