@@ -10139,7 +10139,7 @@ pub unsafe extern "C" fn lubber_rhumb_direct_n(
 /// Accuracy: 40 nanometres along the line and, for the angle, 60 across its far end.
 /// Degenerate cases: Coincident points have an excess of zero and no angle (NaN). Along a meridian the two are one.
 /// Errors: A latitude beyond a pole, or an infinite number.
-/// Source: As `lubber_rhumb_inverse` and `lubber_geodesic_inverse`(super::geodesic_inverse).
+/// Source: As `lubber_rhumb_inverse` and `lubber_geodesic_inverse`.
 ///
 /// Example: lubber_rhumb_excess(60.0, -30.0, 60.0, 30.0, &value, NULL) gives 62.97
 ///
@@ -11855,7 +11855,7 @@ pub unsafe extern "C" fn lubber_rule_lead_error_n(
 /// @param[out] past_station_nm How far past the station that is, along the outbound course; negative before it; may be NULL
 /// @param[out] began_in_cone 1 if the turn begins in the cone of confusion, else 0; may be NULL
 /// @param[out] ended_in_cone 1 if it ends there, else 0; may be NULL
-/// @param[out] verdict What it comes to: the code of LUBBER_TURN_VERDICT_EARLY, LUBBER_TURN_VERDICT_SAFE, LUBBER_TURN_VERDICT_LATE(crate::rules::TurnVerdict), -1 early, 0 safe, 1 late; may be NULL
+/// @param[out] verdict What it comes to: the code of LUBBER_TURN_VERDICT_EARLY, LUBBER_TURN_VERDICT_SAFE, LUBBER_TURN_VERDICT_LATE, -1 early, 0 safe, 1 late; may be NULL
 /// @return LUBBER_OK, or a negative status with every output NaN
 ///
 /// Accuracy: A centimetre across the outbound course and half a metre along it for the flight itself. The station stands at 45 degrees of latitude; elsewhere it ends less than 0.001 NM away to leads of 10 NM. The exact

@@ -132,7 +132,7 @@ pub fn cold_temperature_correction_rule_ft(
 /// Cold-temperature correction, exact for air that is as cold against standard all the way up as at the source.
 ///
 /// The indicated height at which the true height is the charted one, less that: the inverse of
-/// [`true_altitude_ft`] for a source at standard pressure.
+/// [`super::true_altitude_ft`] for a source at standard pressure.
 ///
 /// # Arguments
 /// - `height_ft`: charted height above the altimeter setting source, 0 to 20 000

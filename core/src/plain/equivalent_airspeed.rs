@@ -80,7 +80,7 @@ pub fn tas_from_eas_kt(eas_kt: f64, pressure_altitude_ft: f64, isa_deviation_k: 
 
 /// Equivalent airspeed from calibrated airspeed: less by the effect of compressibility.
 ///
-/// `Ve = M a0 sqrt(p/p0)` with the Mach number of [`mach_from_cas`]; the temperature plays no part.
+/// `Ve = M a0 sqrt(p/p0)` with the Mach number of [`super::mach_from_cas`]; the temperature plays no part.
 ///
 /// # Arguments
 /// - `cas_kt`: calibrated airspeed, 0 to 5000

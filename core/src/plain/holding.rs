@@ -81,7 +81,7 @@ pub fn holding_entry(
 outputs! {
     /// What is timed in a holding pattern: what [`holding_timing`] gives.
     HoldingTiming {
-        /// The leg that is timed, [`TimedLeg`].
+        /// The leg that is timed, [`procedure::TimedLeg`].
         timed,
         /// Its time.
         time_s,

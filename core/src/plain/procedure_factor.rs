@@ -9,7 +9,7 @@ use crate::value::{IsaDeviation, ProcedureAltitude};
 /// The factor from indicated to true airspeed of procedure design, which leaves compressibility out.
 ///
 /// `171233 sqrt(288 + D - 0.00198 H) / (288 - 0.00198 H)^2.628` with altitude `H` in feet and ISA deviation
-/// `D`. With a deviation of 15 it is also the form of the FAA's procedure design. [`tas_from_cas_kt`] is exact.
+/// `D`. With a deviation of 15 it is also the form of the FAA's procedure design. [`super::tas_from_cas_kt`] is exact.
 ///
 /// # Arguments
 /// - `altitude_ft`: altitude of the procedure, -2000 to 50 000

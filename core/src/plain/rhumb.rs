@@ -158,7 +158,7 @@ outputs! {
 /// A latitude beyond a pole, or an infinite number.
 ///
 /// # Source
-/// As [`rhumb_inverse`] and [`geodesic_inverse`](super::geodesic_inverse).
+/// As [`rhumb_inverse`] and [`super::geodesic_inverse`].
 ///
 /// # Example
 /// ```

@@ -160,7 +160,7 @@ outputs! {
         began_in_cone,
         /// 1 if it ends there, else 0.
         ended_in_cone,
-        /// What it comes to: the code of [`TurnVerdict`](crate::rules::TurnVerdict), -1 early, 0 safe, 1 late.
+        /// What it comes to: the code of [`crate::rules::TurnVerdict`], -1 early, 0 safe, 1 late.
         verdict,
     }
 }

@@ -9659,7 +9659,7 @@ def rhumb_excess(lat1_deg, lon1_deg, lat2_deg, lon2_deg, **kwargs):
     Degenerate cases: Coincident points have an excess of zero and no angle (NaN). Along a meridian
     the two are one.
 
-    Source: As `rhumb_inverse` and `geodesic_inverse`(super::geodesic_inverse).
+    Source: As `rhumb_inverse` and `geodesic_inverse`.
 
     Examples
     --------
@@ -11362,7 +11362,7 @@ class RuleLeadFlown(NamedTuple):
     ended_in_cone: object
     """1 if it ends there, else 0."""
     verdict: object
-    """What it comes to: the code of `TurnVerdict`(crate::rules::TurnVerdict), -1 early, 0 safe, 1 late."""
+    """What it comes to: the code of `TurnVerdict`, -1 early, 0 safe, 1 late."""
 
 
 def rule_lead_flown(inbound_course_deg, outbound_course_deg, true_airspeed_kt, height_above_station_ft=0.0, wind_from_deg=0.0, wind_speed_kt=0.0, bank_limit_deg=25.0, turn_rate_limit_deg_per_s=3.0, roll_rate_deg_per_s=5.0, rule="third", cue="reading", cone_half_angle_deg=50.0, allowed_beyond_nm=0.5, allowed_short_nm=1.0, **kwargs):
@@ -11421,8 +11421,7 @@ def rule_lead_flown(inbound_course_deg, outbound_course_deg, true_airspeed_kt, h
         before it, in nautical miles.
         `began_in_cone`: 1 if the turn begins in the cone of confusion, else 0.
         `ended_in_cone`: 1 if it ends there, else 0.
-        `verdict`: What it comes to: the code of `TurnVerdict`(crate::rules::TurnVerdict), -1 early,
-        0 safe, 1 late.
+        `verdict`: What it comes to: the code of `TurnVerdict`, -1 early, 0 safe, 1 late.
 
     Raises
     ------
