@@ -8,7 +8,7 @@ use super::karney::{
     ARC, ARC_1, ARC_2, ARC_3, ARC_4, LENGTH_1, LENGTH_2, LENGTH_3, LENGTH_4, LONGITUDE, LONGITUDE_1,
     LONGITUDE_2, LONGITUDE_3,
 };
-use super::long::{bearing, reduced};
+use super::long::{bearing, reduced_columns};
 use super::{AXIS_M, FLATTENING};
 use crate::many::arithmetic::{polynomial, sum};
 use crate::many::functions::{DEGREE, Direction, rounded, sin_cos_deg, sin_cos_of_turn_deg};
@@ -42,9 +42,7 @@ impl Kernel for Direct<'_> {
             return;
         }
         let (mut sines, mut cosines): (Column, Column) = ([0.0; ROOM], [0.0; ROOM]);
-        pass!(sine in &mut sines, cosine in &mut cosines, lat_deg in self.lat_deg, => {
-            (*sine, *cosine) = reduced::<FMA>(*lat_deg);
-        });
+        reduced_columns::<FMA>(self.lat_deg, &mut sines, &mut cosines);
         let (mut easts, mut norths): (Column, Column) = ([0.0; ROOM], [0.0; ROOM]);
         pass!(east in &mut easts, north in &mut norths, bearing_deg in self.bearing_deg, => {
             (*east, *north) = sin_cos_deg::<FMA>(*bearing_deg);

@@ -41,7 +41,7 @@ pub struct Long<'a> {
 
 /// Sine and cosine of a reduced latitude.
 #[inline(always)]
-pub fn reduced<const FMA: bool>(latitude_deg: f64) -> (f64, f64) {
+fn reduced<const FMA: bool>(latitude_deg: f64) -> (f64, f64) {
     let (sine, cosine) = sin_cos_of_quarter_deg::<FMA>(latitude_deg);
     reduced_from::<FMA>(sine, cosine)
 }
@@ -51,6 +51,21 @@ pub fn reduced<const FMA: bool>(latitude_deg: f64) -> (f64, f64) {
 pub fn reduced_from<const FMA: bool>(sine: f64, cosine: f64) -> (f64, f64) {
     let normal = normal::<FMA>(sine);
     ((1.0 - FLATTENING) * normal * sine, normal * cosine)
+}
+
+/// Sines and cosines of reduced latitudes; where all are the same, computed once.
+#[inline(always)]
+pub fn reduced_columns<const FMA: bool>(latitudes_deg: &[f64], sines: &mut Column, cosines: &mut Column) {
+    let first_deg = latitudes_deg.first().copied().unwrap_or(f64::NAN);
+    let differing = |bits: u64, latitude_deg: &f64| bits | (latitude_deg.to_bits() ^ first_deg.to_bits());
+    if latitudes_deg.iter().fold(0, differing) == 0 {
+        let (sine, cosine) = reduced::<FMA>(first_deg);
+        (*sines, *cosines) = ([sine; ROOM], [cosine; ROOM]);
+        return;
+    }
+    pass!(sine in sines, cosine in cosines, latitude_deg in latitudes_deg, => {
+        (*sine, *cosine) = reduced::<FMA>(*latitude_deg);
+    });
 }
 
 /// What lines are found from: sines and cosines of both reduced latitudes, and of the longitude difference.
@@ -114,13 +129,9 @@ impl Kernel for Long<'_> {
             return;
         }
         let (mut sines_1, mut cosines_1): (Column, Column) = ([0.0; ROOM], [0.0; ROOM]);
-        pass!(sine in &mut sines_1, cosine in &mut cosines_1, latitude_deg in self.lat1_deg, => {
-            (*sine, *cosine) = reduced::<FMA>(*latitude_deg);
-        });
+        reduced_columns::<FMA>(self.lat1_deg, &mut sines_1, &mut cosines_1);
         let (mut sines_2, mut cosines_2): (Column, Column) = ([0.0; ROOM], [0.0; ROOM]);
-        pass!(sine in &mut sines_2, cosine in &mut cosines_2, latitude_deg in self.lat2_deg, => {
-            (*sine, *cosine) = reduced::<FMA>(*latitude_deg);
-        });
+        reduced_columns::<FMA>(self.lat2_deg, &mut sines_2, &mut cosines_2);
         let (mut sines, mut cosines): (Column, Column) = ([0.0; ROOM], [0.0; ROOM]);
         pass!(sine in &mut sines, cosine in &mut cosines, lon1_deg in self.lon1_deg, lon2_deg in self.lon2_deg, => {
             (*sine, *cosine) = sin_cos_of_turn_deg::<FMA>(*lon2_deg - *lon1_deg);
