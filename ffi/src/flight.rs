@@ -8,6 +8,7 @@ use lubberline::plain::{FlightAndReceiver, FlightInput, FlightState};
 
 use crate::generated::{LUBBER_ERROR_INTERNAL, LUBBER_ERROR_STRUCT, LUBBER_OK};
 use crate::sized::{self, Grows};
+use crate::wind_levels::{Failure, lubber_wind_level, read_levels};
 
 /// A flight with its receiver; made by lubber_flight_new, freed by lubber_flight_free.
 #[allow(non_camel_case_types, reason = "the name is C's")]
@@ -504,6 +505,32 @@ pub unsafe extern "C" fn lubber_flight_set_wind_levels(
     };
     // SAFETY: the caller vouches for it.
     unsafe { with(flight, set) }
+}
+
+/// Flies through winds at several levels from now on, as lubber_flight_set_wind_levels through two: they change by components from one level to
+/// the next, and not beyond the lowest and the highest.
+///
+/// @param flight the flight
+/// @param levels the levels in ascending order, `level_count` of them, all of one size; directions are from the carried north
+/// @param level_count 1 to 16
+/// @return LUBBER_OK, or a negative status; lubber_wind_levels_check says which level is wrong
+///
+/// # Safety
+/// `flight` must be null (a failure) or come from lubber_flight_new; `levels` must be null (a failure) or hold what the count says.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn lubber_flight_set_winds_aloft(
+    flight: *mut lubber_flight,
+    levels: *const lubber_wind_level,
+    level_count: usize,
+) -> i32 {
+    // SAFETY: the caller vouches for both.
+    unsafe {
+        match read_levels(levels, level_count) {
+            Ok(levels) => with(flight, |flown| flown.set_winds_aloft(&levels)),
+            Err(Failure::Status(status)) => status,
+            Err(Failure::Error(error)) => error.code(),
+        }
+    }
 }
 
 /// Flies at another true airspeed from now on, above 0 to 5000.

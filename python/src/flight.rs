@@ -9,6 +9,7 @@ use pyo3::types::{PyBytes, PyDict};
 
 use crate::course_change::{Settings, input};
 use crate::error::raised;
+use crate::legs::level;
 
 /// The state behind `lubberline.Flight`.
 #[pyclass(name = "Flight", module = "lubberline._native")]
@@ -174,6 +175,12 @@ impl Flight {
         self.steered(python, |flight| {
             flight.set_wind_levels(low_ft, low_deg, low_kt, high_ft, high_deg, high_kt)
         })
+    }
+
+    /// From levels of altitude, direction and speed.
+    fn set_winds_aloft(&mut self, python: Python<'_>, levels: Vec<[f64; 3]>) -> PyResult<()> {
+        let levels: Vec<_> = levels.iter().map(level).collect();
+        self.steered(python, |flight| flight.set_winds_aloft(&levels))
     }
 
     fn set_airspeed(&mut self, python: Python<'_>, true_airspeed_kt: f64) -> PyResult<()> {

@@ -50,12 +50,12 @@ pub fn conditions_of(given: &Conditions) -> (ConditionsInput, Option<Vec<WindLev
         upper_wind_from_deg: *upper_wind_from_deg,
         upper_wind_speed_kt: *upper_wind_speed_kt,
     };
-    let level = |&[pressure_altitude_ft, wind_from_deg, wind_speed_kt]: &[f64; 3]| WindLevelInput {
-        pressure_altitude_ft,
-        wind_from_deg,
-        wind_speed_kt,
-    };
     (conditions, levels.as_ref().map(|levels| levels.iter().map(level).collect()))
+}
+
+/// A level from its altitude, direction and speed.
+pub fn level(&[pressure_altitude_ft, wind_from_deg, wind_speed_kt]: &[f64; 3]) -> WindLevelInput {
+    WindLevelInput { pressure_altitude_ft, wind_from_deg, wind_speed_kt }
 }
 
 /// Segments as tuples, and points as latitudes and longitudes.

@@ -59,6 +59,46 @@ static void winds(struct lubber_flight_start start)
     EXPECT(lubber_flight_set_airspeed(flight, 250.0) == LUBBER_OK);
     EXPECT(lubber_flight_look(flight, &state) == LUBBER_OK);
     EXPECT_NEAR(state.groundspeed_kt, 310.0, 1e-9);
+
+    /* The same with a level between that changes nothing, and with one that does. */
+    const size_t size = sizeof(struct lubber_wind_level);
+    struct lubber_wind_level levels[17] = {{size, 10000.0, 180.0, 20.0}, {size, 14000.0, 180.0, 36.0}, {size, 20000.0, 180.0, 60.0}};
+    double ends[2][3];
+    for (int way = 0; way < 2; way++) {
+        struct lubber_flight *other = NULL;
+        EXPECT(lubber_flight_new(&start, &other) == LUBBER_OK);
+        if (way == 0)
+            EXPECT(lubber_flight_set_wind_levels(other, 10000.0, 180.0, 20.0, 20000.0, 180.0, 60.0) == LUBBER_OK);
+        else
+            EXPECT(lubber_flight_set_winds_aloft(other, levels, 3) == LUBBER_OK);
+        EXPECT(lubber_flight_climb_to(other, 22000.0, 4000.0) == LUBBER_OK && lubber_flight_step(other, 100.0) == LUBBER_OK);
+        EXPECT(lubber_flight_look(other, &state) == LUBBER_OK);
+        ends[way][0] = state.latitude_deg;
+        ends[way][1] = state.groundspeed_kt;
+        ends[way][2] = state.altitude_ft;
+        lubber_flight_free(other);
+    }
+    for (int number = 0; number < 3; number++)
+        EXPECT_NEAR(ends[1][number], ends[0][number], 1e-9);
+    levels[1].wind_speed_kt = 0.0;
+    start.altitude_ft = 12000.0;
+    lubber_flight_free(flight);
+    EXPECT(lubber_flight_new(&start, &flight) == LUBBER_OK && lubber_flight_set_winds_aloft(flight, levels, 3) == LUBBER_OK);
+    EXPECT(lubber_flight_look(flight, &state) == LUBBER_OK);
+    EXPECT_NEAR(state.groundspeed_kt, 310.0, 1e-9);
+
+    /* What is refused leaves the flight as it was. */
+    for (int index = 3; index < 17; index++)
+        levels[index] = (struct lubber_wind_level){size, 20000.0 + 100.0 * index, 180.0, 60.0};
+    EXPECT(lubber_flight_set_winds_aloft(flight, levels, 17) == LUBBER_ERROR_FLIGHT_WIND_LEVELS);
+    EXPECT(lubber_flight_set_winds_aloft(flight, levels, 0) == LUBBER_ERROR_WIND_LEVELS);
+    EXPECT(lubber_flight_set_winds_aloft(flight, NULL, 3) == LUBBER_ERROR_STRUCT);
+    EXPECT(lubber_flight_set_winds_aloft(NULL, levels, 3) == LUBBER_ERROR_STRUCT);
+    levels[2].wind_from_deg = NAN;
+    EXPECT(lubber_flight_set_winds_aloft(flight, levels, 3) == LUBBER_ERROR_BEARING);
+    EXPECT(lubber_flight_set_winds_aloft(flight, levels + 1, 1) == LUBBER_OK);
+    EXPECT(lubber_flight_look(flight, &state) == LUBBER_OK);
+    EXPECT_NEAR(state.groundspeed_kt, 300.0, 1e-9);
     lubber_flight_free(flight);
 }
 

@@ -123,6 +123,23 @@ def test_the_wind_of_levels_is_the_one_between_them():
         flight.set_wind_levels(lower_altitude_ft=20_000.0, upper_altitude_ft=10_000.0, **levels)
 
 
+def test_the_winds_of_many_levels_are_those_between_them():
+    levels = [(10_000.0, 180.0, 20.0), lubberline.WindLevel(14_000.0, 180.0, 0.0), (20_000.0, 180.0, 60.0)]
+    flight = inbound(altitude_ft=12_000.0)
+    for given in (levels, np.array(levels)):
+        flight.set_winds_aloft(given)
+        assert flight.state.groundspeed_kt == pytest.approx(310.0)
+    flight.climb_to(20_000.0, 3_000.0)
+    flight.run(200.0)
+    assert flight.state.groundspeed_kt == pytest.approx(360.0)
+    with pytest.raises(lubberline.NavigationError, match="wind level 2 is at 10000 ft"):
+        flight.set_winds_aloft([levels[1], levels[0]])
+    with pytest.raises(lubberline.NavigationError, match="wind_level_count is 17; allowed: from 1.0 to 16.0"):
+        flight.set_winds_aloft([(1000.0 * place, 180.0, 60.0) for place in range(17)])
+    with pytest.raises(TypeError, match="wind level 1 must be three numbers"):
+        flight.set_winds_aloft([3.0])
+
+
 def test_tuning_to_the_next_station_moves_nothing_but_what_is_shown():
     flight = inbound(wind_from_deg=300.0, wind_speed_kt=30.0)
     before = flight.step(30.0)

@@ -252,7 +252,7 @@ impl Flight {
         };
         let height = |part: f64| height_m + (reached_m - height_m) * part;
         let level_m_s = (self.airspeed_m_s * self.airspeed_m_s - climb_m_s * climb_m_s).sqrt();
-        let wind = self.wind;
+        let wind = &self.wind;
         self.place = self.place.after(time_s, height, |place, part| {
             let heading_rad = if part == 0.0 {
                 start_heading_rad
@@ -276,8 +276,8 @@ impl Flight {
         if climb_m_s == 0.0 {
             return f64::INFINITY;
         }
-        [self.level_m, self.wind.lower_m(), self.wind.upper_m()]
-            .into_iter()
+        std::iter::once(self.level_m)
+            .chain(self.wind.altitudes_m())
             .map(|altitude_m| (altitude_m - self.altitude_m) / climb_m_s)
             .filter(|time_s| *time_s > ALTITUDE_REACHED_S)
             .fold(f64::INFINITY, f64::min)

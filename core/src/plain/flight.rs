@@ -4,6 +4,7 @@ use super::any_nan;
 use super::course_change::{CourseChangeInput, typed};
 use super::lead::wind;
 use super::turn::turn_limits;
+use super::wind_levels::{WindLevelInput, winds_aloft};
 use crate::Error;
 use crate::flight::{
     ArcTracking, ERROR_SOURCES, ErrorModel, Flight, Interception, NeedleTracking, OutboundEnd, PlannedTurn,
@@ -455,6 +456,15 @@ impl FlightAndReceiver {
             upper_speed_kt,
         )?;
         self.flight.set_wind(WindField::between(lower, upper, Reference::Carried)?);
+        Ok(())
+    }
+
+    /// Flies through winds at up to sixteen levels from now on, as [`FlightAndReceiver::set_wind_levels`] through two.
+    ///
+    /// # Errors
+    /// As [`super::check_wind_levels`], which names the level; more than sixteen.
+    pub fn set_winds_aloft(&mut self, levels: &[WindLevelInput]) -> Result<(), Error> {
+        self.flight.set_wind(WindField::aloft(&winds_aloft(levels)?, Reference::Carried)?);
         Ok(())
     }
 

@@ -225,6 +225,8 @@ quantities! {
     DayOfMonth = 72: "day of the month", "", [from 1.0 below 32.0];
     /// How many levels winds are given at.
     WindLevels = 73: "number of wind levels", "", [from 1.0 to 1000.0];
+    /// How many levels the winds of a flight are given at.
+    FlightWindLevels = 74: "number of a flight's wind levels", "", [from 1.0 to 16.0];
 }
 
 impl Quantity {

@@ -52,6 +52,11 @@ impl<N: North> WindsAloft<N> {
         Self { lowest, higher: Vec::new() }
     }
 
+    /// The lowest level, and those above it in ascending order.
+    pub fn levels(&self) -> (&WindLevel<N>, &[WindLevel<N>]) {
+        (&self.lowest, &self.higher)
+    }
+
     /// The wind at an altitude: its components change evenly with altitude between two levels.
     ///
     /// A wind that turns far between two levels is weaker in between, as where two streams of air mix;

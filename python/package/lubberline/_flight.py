@@ -11,6 +11,7 @@ from numpy.typing import NDArray
 from . import _native
 from ._call import number, one_chosen
 from ._course_change import CourseChange
+from ._wind_levels import WindLevels, each_level
 
 
 class FlightState(NamedTuple):
@@ -285,6 +286,14 @@ class Flight:
                 number("upper_speed_kt", upper_speed_kt),
             ),
         )
+
+    def set_winds_aloft(self, wind_levels: WindLevels) -> None:
+        """Fly through winds at up to sixteen levels, in ascending order: each a `WindLevel`, or altitude, direction and speed.
+
+        They change by components from one level to the next, and not beyond the lowest and the highest. What is steered goes on believing in the
+        old wind, as for `set_wind_levels`.
+        """
+        self._flight.set_winds_aloft(each_level(wind_levels))
 
     def set_airspeed(self, true_airspeed_kt: float) -> None:
         """Fly at another true airspeed from now on."""
