@@ -30,8 +30,8 @@
  * - A size that ends inside a field, or above 4096, is that of no header; it is refused and nothing is written.
  * What is refused gives LUBBER_ERROR_STRUCT.
  *
- * Threads. Every function is re-entrant: there is no global state. What flies a sequence of legs, briefs a route or tries a course
- * change's sureness allocates, and frees everything before it returns; lubber_flight_new allocates what lubber_flight_free frees.
+ * Threads. Every function is re-entrant: there is no global state. What flies a sequence of legs, briefs a route, takes winds by level or
+ * tries a course change's sureness allocates, and frees everything before it returns; lubber_flight_new allocates what lubber_flight_free frees.
  * Nothing else does.
  */
 
@@ -420,6 +420,11 @@
  * Number of wind levels out of range; allowed: from 1.0 to 1000.0.
  */
 #define LUBBER_ERROR_WIND_LEVELS (-73)
+
+/**
+ * Number of a flight's wind levels out of range; allowed: from 1.0 to 16.0.
+ */
+#define LUBBER_ERROR_FLIGHT_WIND_LEVELS (-74)
 
 /**
  * The course change is a reversal and has no lead.
@@ -1904,6 +1909,28 @@ typedef struct lubber_flight_state {
 } lubber_flight_state;
 
 /**
+ * The wind at one of several levels.
+ */
+typedef struct lubber_wind_level {
+  /**
+   * sizeof(lubber_wind_level), in each level of an array.
+   */
+  size_t struct_size;
+  /**
+   * Pressure altitude of the level, above that of the level before it.
+   */
+  double pressure_altitude_ft;
+  /**
+   * Where its wind blows from, true.
+   */
+  double wind_from_deg;
+  /**
+   * Speed of its wind, 0 to 1000.
+   */
+  double wind_speed_kt;
+} lubber_wind_level;
+
+/**
  * A leg of a procedure; which numbers it needs follows from its code, the others may be NaN. Set it with lubber_leg_init, then
  * what the leg needs.
  */
@@ -1991,28 +2018,6 @@ typedef struct lubber_leg {
    */
   double off_time_s;
 } lubber_leg;
-
-/**
- * The wind at one of several levels.
- */
-typedef struct lubber_wind_level {
-  /**
-   * sizeof(lubber_wind_level), in each level of an array.
-   */
-  size_t struct_size;
-  /**
-   * Pressure altitude of the level, above that of the level before it.
-   */
-  double pressure_altitude_ft;
-  /**
-   * Where its wind blows from, true.
-   */
-  double wind_from_deg;
-  /**
-   * Speed of its wind, 0 to 1000.
-   */
-  double wind_speed_kt;
-} lubber_wind_level;
 
 /**
  * What a sequence of legs is flown with. Set it with lubber_leg_conditions_init, then change what differs.
@@ -14389,6 +14394,19 @@ int32_t lubber_flight_set_wind_levels(struct lubber_flight *flight,
                                       double upper_altitude_ft,
                                       double upper_from_deg,
                                       double upper_speed_kt);
+
+/**
+ * Flies through winds at several levels from now on, as lubber_flight_set_wind_levels through two: they change by components from one level to
+ * the next, and not beyond the lowest and the highest.
+ *
+ * @param flight the flight
+ * @param levels the levels in ascending order, `level_count` of them, all of one size; directions are from the carried north
+ * @param level_count 1 to 16
+ * @return LUBBER_OK, or a negative status; lubber_wind_levels_check says which level is wrong
+ */
+int32_t lubber_flight_set_winds_aloft(struct lubber_flight *flight,
+                                      const struct lubber_wind_level *levels,
+                                      size_t level_count);
 
 /**
  * Flies at another true airspeed from now on, above 0 to 5000.
