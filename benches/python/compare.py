@@ -203,7 +203,8 @@ def floor(_points, _random):
     print("\n### The loop of observe within 300 NM and its floor, ns a point\n")
     command = ["cargo", "run", "--quiet", "--release", "-p", "lubberline-benches", "--bin", "floor"]
     try:
-        print(subprocess.run(command, cwd=os.path.dirname(__file__), check=True, capture_output=True, text=True).stdout, end="", flush=True)
+        here = os.path.dirname(os.path.abspath(__file__))
+        print(subprocess.run(command, cwd=here, check=True, stdout=subprocess.PIPE, text=True).stdout, end="", flush=True)
     except FileNotFoundError:
         print("There is no cargo to build it.")
 

@@ -76,6 +76,7 @@ impl Kernel for Floor<'_> {
 }
 
 /// Runs a kernel by the instructions of a name.
+#[cfg_attr(not(target_arch = "x86_64"), allow(unused_variables))]
 fn run<K: Kernel>(instructions: &str, kernel: K) {
     #[cfg(target_arch = "x86_64")]
     {
@@ -99,6 +100,7 @@ fn run<K: Kernel>(instructions: &str, kernel: K) {
 }
 
 /// The instruction sets there are.
+#[cfg_attr(not(target_arch = "x86_64"), allow(unused_mut))]
 fn there() -> Vec<&'static str> {
     let mut found = vec!["baseline"];
     #[cfg(target_arch = "x86_64")]
