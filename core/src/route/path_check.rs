@@ -136,15 +136,15 @@ impl PathBrief {
     ///
     /// # Example
     /// ```
-    /// use lubberline::procedure::legs::{Conditions, Hold, Leg};
-    /// use lubberline::procedure::{HoldingSide, HoldingSpeedRule};
+    /// use lubberline::procedure::legs::{Conditions, Hold, HoldLength, Leg};
+    /// use lubberline::procedure::{HoldingSide, HoldingSpeedRule, TimedLeg};
     /// use lubberline::route::{PathBrief, PathCheckKind, PathSurroundings};
     /// use lubberline::value::{*, units::*};
     /// let hold = Hold {
     ///     fix: Position::new(Latitude::new(degrees(60.0))?, Longitude::new(degrees(-10.0))?),
     ///     inbound: TrueBearing::new(degrees(90.0))?,
     ///     side: HoldingSide::Right,
-    ///     outbound_time: HoldTime::new(seconds(60.0))?,
+    ///     length: HoldLength::Time(TimedLeg::OutboundFromLevel, HoldTime::new(seconds(60.0))?),
     /// };
     /// let surroundings = PathSurroundings {
     ///     stations: Vec::new(),
