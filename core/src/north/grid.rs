@@ -128,7 +128,7 @@ mod tests {
     }
 
     /// J. P. Snyder (1987), numerical example of the Lambert conformal conic, ellipsoid: Clarke 1866, parallels 33 and 45 degrees
-    /// north, n = 0.6304965; and on the sphere, n = 0.6304777 (both from memory).
+    /// north, n = 0.6304965; and on the sphere, n = 0.6304777 (read in a transcription).
     #[test]
     fn the_constant_of_the_cone_is_snyders() {
         let parallels = [33.0_f64.to_radians(), 45.0_f64.to_radians()];
