@@ -88,9 +88,9 @@ impl OffsetLine {
     /// let northward = Course { through: at(60.0, -10.0)?, bearing: TrueBearing::new(degrees(0.0))? };
     /// let eastward = Course { through: at(60.5, -10.0)?, bearing: TrueBearing::new(degrees(90.0))? };
     /// // Two miles right of both courses the turn begins two miles sooner.
-    /// let [first, second] = [northward, eastward].map(|course| OffsetLine { course, offset: nautical_miles(2.0) });
-    /// let turn = first.turn_onto(&second, ArcRadius::new(nautical_miles(3.0))?);
-    /// assert!(turn.is_some_and(|turn| (first.abeam(turn.begin).along_track - nautical_miles(25.1)).abs() < nautical_miles(0.1)));
+    /// let [one, other] = [northward, eastward].map(|course| OffsetLine { course, offset: nautical_miles(2.0) });
+    /// let turn = one.turn_onto(&other, ArcRadius::new(nautical_miles(3.0))?);
+    /// assert!(turn.is_some_and(|turn| (one.abeam(turn.begin).along_track - nautical_miles(25.1)).abs() < nautical_miles(0.1)));
     /// # Ok::<(), lubberline::Error>(())
     /// ```
     pub fn turn_onto(&self, other: &Self, radius: ArcRadius) -> Option<TangentTurn> {
