@@ -8,6 +8,7 @@ import pytest
 
 import lubberline
 from lubberline import Leg
+from lubberline._legs import _NUMBERS
 
 
 def fix(code, latitude, longitude, **more):
@@ -261,8 +262,15 @@ def test_what_cannot_be_flown_says_why(legs, message):
 
 
 def test_a_word_that_no_leg_has_is_a_type_error():
-    with pytest.raises(TypeError, match="a leg has no latitude"):
-        lubberline.fly_legs([Leg("IF", latitude=1.0)], **FLOWN)
+    with pytest.raises(TypeError, match="a leg has no latitude; allowed: fix_latitude_deg, "):
+        Leg("IF", latitude=1.0)
+
+
+def test_every_word_of_a_leg_is_known_to_what_flies_it():
+    for name in ("fly_over", "to_right"):
+        lubberline.fly_legs([Leg("IF", fix_latitude_deg=1.0, fix_longitude_deg=1.0, **{name: True})], **FLOWN)
+    for name in (word for word in _NUMBERS if word not in ("fly_over", "to_right")):
+        lubberline.fly_legs([Leg("IF", **{"fix_latitude_deg": 1.0, "fix_longitude_deg": 1.0, name: 1.0})], **FLOWN)
 
 
 def test_legs_and_paths_are_values():
