@@ -1117,6 +1117,11 @@
 #define LUBBER_PATH_CHECK_KIND_HOLDING_MACH 4
 
 /**
+ * A station is not received where a turn begins or rolls out, or where a leg ends that is ended by it.
+ */
+#define LUBBER_PATH_CHECK_KIND_NOT_RECEIVED 5
+
+/**
  * Not at all: radials per mile times the radius. CNATRA P-871 chapter 4.
  */
 #define LUBBER_ARC_LEAD_RULE_PLAIN 0
@@ -2483,15 +2488,16 @@ typedef struct lubber_path_check {
    */
   int32_t holding_rule;
   /**
-   * The turn that begins in a cone, counted from zero along the path, else -1.
+   * The turn that begins in a cone, or begins or rolls out where a station is not received, counted from zero along the path, else -1.
    */
   ptrdiff_t turn;
   /**
-   * The station of that cone, counted from zero, else -1.
+   * The station of that cone, or that is not received, counted from zero, else -1: so too a leg's own that is not among them.
    */
   ptrdiff_t station;
   /**
-   * What it takes: degrees of bank, knots of calibrated airspeed or Mach number; NaN for a cone.
+   * What it takes: degrees of bank, knots of calibrated airspeed, Mach number, or nautical miles from a station that is not received;
+   * NaN for a cone.
    */
   double value;
   /**
@@ -14570,7 +14576,8 @@ int32_t lubber_path_readings(const struct lubber_leg *legs,
 
 /**
  * Briefs a sequence of legs and gives what a crew should know before flying it: an arc that takes more bank than the limit, a turn that
- * begins in a station's cone, a racetrack flown faster than the rule allows.
+ * begins in a station's cone, a station that is not received where a turn begins or rolls out or where the leg ends that it ends, a
+ * racetrack flown faster than the rule allows.
  *
  * @param legs the legs, `leg_count` of them, all of one size
  * @param conditions what they are flown with

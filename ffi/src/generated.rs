@@ -441,6 +441,8 @@ pub const LUBBER_PATH_CHECK_KIND_CONE: i32 = 2;
 pub const LUBBER_PATH_CHECK_KIND_HOLDING_AIRSPEED: i32 = 3;
 /// A racetrack is flown at a higher Mach number than the rule allows where it ends.
 pub const LUBBER_PATH_CHECK_KIND_HOLDING_MACH: i32 = 4;
+/// A station is not received where a turn begins or rolls out, or where a leg ends that is ended by it.
+pub const LUBBER_PATH_CHECK_KIND_NOT_RECEIVED: i32 = 5;
 /// Not at all: radials per mile times the radius. CNATRA P-871 chapter 4.
 pub const LUBBER_ARC_LEAD_RULE_PLAIN: i32 = 0;
 /// The radius times (90 ± lead) / 90. CNATRA P-1204 p. 76 (4-01), printed formula.

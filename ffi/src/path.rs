@@ -218,11 +218,12 @@ pub struct lubber_path_check {
     pub kind: i32,
     /// Whose speed limit is exceeded, a LUBBER_HOLDING_SPEED_RULE_ code; -1 if it is no speed.
     pub holding_rule: i32,
-    /// The turn that begins in a cone, counted from zero along the path, else -1.
+    /// The turn that begins in a cone, or begins or rolls out where a station is not received, counted from zero along the path, else -1.
     pub turn: isize,
-    /// The station of that cone, counted from zero, else -1.
+    /// The station of that cone, or that is not received, counted from zero, else -1: so too a leg's own that is not among them.
     pub station: isize,
-    /// What it takes: degrees of bank, knots of calibrated airspeed or Mach number; NaN for a cone.
+    /// What it takes: degrees of bank, knots of calibrated airspeed, Mach number, or nautical miles from a station that is not received;
+    /// NaN for a cone.
     pub value: f64,
     /// The most there is or is allowed of that; NaN for a cone.
     pub limit: f64,
@@ -373,7 +374,8 @@ pub unsafe extern "C" fn lubber_path_readings(
 }
 
 /// Briefs a sequence of legs and gives what a crew should know before flying it: an arc that takes more bank than the limit, a turn that
-/// begins in a station's cone, a racetrack flown faster than the rule allows.
+/// begins in a station's cone, a station that is not received where a turn begins or rolls out or where the leg ends that it ends, a
+/// racetrack flown faster than the rule allows.
 ///
 /// @param legs the legs, `leg_count` of them, all of one size
 /// @param conditions what they are flown with
@@ -417,6 +419,7 @@ pub extern "C" fn lubber_path_check_text(kind: i32) -> *const c_char {
         Ok(PathCheckKind::HoldingMach) => {
             c"the racetrack is flown at a higher Mach number than the rule allows"
         }
+        Ok(PathCheckKind::NotReceived) => c"a station is not received where a turn or the leg takes it",
         Err(_) => c"unknown check",
     };
     text.as_ptr()

@@ -241,7 +241,7 @@ static void numbers_of_checks(void)
     EXPECT(flown[2].arc_bank_deg > 0.5 && flown[2].arc_bank_deg < bank_deg);
     conditions = kept;
     for (int32_t kind = -1; kind <= 6; kind++)
-        EXPECT((strcmp(lubber_path_check_text(kind), "unknown check") == 0) == (kind < 1 || kind > 4));
+        EXPECT((strcmp(lubber_path_check_text(kind), "unknown check") == 0) == (kind < 1 || kind > 5));
 }
 
 static void tell_point(const char *name, size_t turn, int at_roll_out)

@@ -223,6 +223,29 @@ def test_the_checks_have_codes_and_numbers():
     assert "Mach 0.83 (icao_turbulence)" in held.sentence
 
 
+def test_a_station_that_is_not_received_is_told():
+    far, near = Station(60.5, -7.0, ident="FAR"), Station(60.5, -9.5, ident="NEAR")
+    brief, _ = corner(altitude_ft=2000.0, climb_fpm=0.0, stations=[near, far])
+    (check,) = brief.checks
+    assert check in brief.legs[2].checks and (check.kind, check.turn, check.station) == ("not_received", 0, far)
+    begin = brief.legs[2].turns[0].begin
+    assert [seen.flag for seen in begin.stations] == ["clear", "below_horizon"]
+    assert check.value == pytest.approx(lubberline.geodesic_inverse(begin.latitude_deg, begin.longitude_deg, 60.5, -7.0).distance_nm, rel=1e-3)
+    # Common practice: 1.23 times the root of the feet.
+    assert check.limit == pytest.approx(1.23 * math.sqrt(2000.0), abs=0.5) and check.limit < check.value
+    assert check.sentence == f"turn 1 begins {check.value:.1f} NM from FAR, which is received to {check.limit:.1f} NM at that altitude"
+    assert corner(altitude_ft=2000.0, climb_fpm=0.0, stations=[near])[0].checks == ()
+
+    reading = {"center_latitude_deg": 60.5, "center_longitude_deg": -7.0, "distance_nm": 70.0, "course_deg": 90.0}
+    legs = [Leg("IF", fix_latitude_deg=60.5, fix_longitude_deg=-10.0), Leg("CD", **reading)]
+    (check,) = brief_path(legs, true_airspeed_kt=250.0, altitude_ft=2000.0).checks
+    assert (check.kind, check.turn, check.station) == ("not_received", None, None) and check.value == pytest.approx(70.0, abs=0.1)
+    assert check.sentence.startswith("the leg ends 70.0 NM from its station, which is received to ")
+    (check,) = brief_path(legs, true_airspeed_kt=250.0, altitude_ft=2000.0, stations=[far]).checks
+    assert check.station == far and check.sentence.startswith("the leg ends 70.0 NM from FAR")
+    assert brief_path(legs, true_airspeed_kt=250.0, altitude_ft=9000.0).checks == ()
+
+
 def corner(**more):
     legs = [
         Leg(code, fix_latitude_deg=latitude, fix_longitude_deg=longitude) for code, latitude, longitude in [("IF", 60.0, -10.0), ("TF", 60.5, -10.0), ("TF", 60.5, -9.0)]

@@ -180,11 +180,12 @@ pub struct PathCheckOutput {
     pub leg: usize,
     /// What is found.
     pub kind: PathCheckKind,
-    /// The turn that begins in a cone, counted from zero along the path.
+    /// The turn that begins in a cone, or begins or rolls out where a station is not received, counted from zero along the path.
     pub turn: Option<usize>,
-    /// The station of that cone, counted from zero.
+    /// The station of that cone, or that is not received, counted from zero; none for a leg's own that is not among them.
     pub station: Option<usize>,
-    /// What it takes: degrees of bank, knots of calibrated airspeed or Mach number; NaN for a cone.
+    /// What it takes: degrees of bank, knots of calibrated airspeed, Mach number, or nautical miles from a station that is not received;
+    /// NaN for a cone.
     pub value: f64,
     /// The most there is or is allowed of that; NaN for a cone.
     pub limit: f64,
@@ -299,12 +300,12 @@ impl BriefedPath {
 
     /// What the checks have found as sentences, in the order of [`BriefedPath::checks`]; a station without an ident is called by its number.
     pub fn check_sentences(&self, idents: &[String]) -> Vec<String> {
-        let sentence = |check: &PathCheck| match *check {
-            PathCheck::Cone { station, .. } => match idents.get(station).filter(|ident| !ident.is_empty()) {
+        let sentence = |check: &PathCheck| match check.station() {
+            Some(station) => match idents.get(station).filter(|ident| !ident.is_empty()) {
                 Some(ident) => check.sentence(ident),
                 None => check.sentence(&format!("station {}", station + 1)),
             },
-            _ => check.sentence(""),
+            None => check.sentence(""),
         };
         self.checks.iter().flatten().map(sentence).collect()
     }
@@ -465,6 +466,13 @@ fn check_output(leg: usize, turns_before: usize, check: &PathCheck) -> PathCheck
         PathCheck::Cone { turn, station } => {
             PathCheckOutput { turn: Some(turns_before + turn), station: Some(station), ..none }
         }
+        PathCheck::NotReceived { turn, station, distance, limit, .. } => PathCheckOutput {
+            turn: turn.map(|turn| turns_before + turn),
+            station,
+            value: distance.value().get::<nautical_mile>(),
+            limit: limit.value().get::<nautical_mile>(),
+            ..none
+        },
         PathCheck::HoldingAirspeed { calibrated, limit, altitude, .. } => PathCheckOutput {
             value: calibrated.value().get::<knot>(),
             limit: limit.value().get::<knot>(),

@@ -2,6 +2,7 @@
 
 use crate::Error;
 use crate::procedure::legs::{Conditions, GroundPath, Leg, LegCode, Place, Segment, SegmentKind};
+use crate::station::Station;
 use crate::turn::RolledTurn;
 use crate::value::units::{Angle, Length, Time, metres, ratio};
 use crate::value::{Position, TrueBearing, TrueNorth};
@@ -46,6 +47,8 @@ pub struct PathLeg {
     pub shortest_straight: Option<Length>,
     /// The greatest bank that keeps to its arc, if it has one.
     pub arc_bank: Option<Angle>,
+    /// The station that its end is told by, if one is: see [`Leg::station`].
+    pub station: Option<Station>,
 }
 
 /// A turn of a path, between the places where it is begun and where its wings are level again.
@@ -118,7 +121,7 @@ impl PathBrief {
             };
             let end = flown.last().map_or(start, |last| last.end);
             here = Some(end);
-            briefed.push(PathLeg::of(leg.code(), start, end, &flown, &path.conditions)?);
+            briefed.push(PathLeg::of(leg, start, end, &flown, &path.conditions)?);
         }
         Ok(Self { legs: briefed, path })
     }
@@ -157,7 +160,7 @@ impl PathBrief {
 
 impl PathLeg {
     fn of(
-        code: LegCode,
+        leg: &Leg,
         start: Place,
         end: Place,
         flown: &[&Segment],
@@ -174,7 +177,7 @@ impl PathLeg {
         }
         let wind = on_course.or(flown.last()).map_or(conditions.wind, |segment| segment.wind);
         Ok(Self {
-            code,
+            code: leg.code(),
             start,
             end,
             course,
@@ -194,6 +197,7 @@ impl PathLeg {
                 .map(|segment| segment.length)
                 .reduce(|least, other| least.min(other)),
             arc_bank,
+            station: leg.station(),
         })
     }
 

@@ -1,13 +1,15 @@
 //! What a crew should know of a leg before flying it.
 
-use super::{PathBrief, PathLeg, PathSurroundings};
+use super::{PathBrief, PathLeg, PathStation, PathSurroundings};
 use crate::Error;
 use crate::air::{Air, indicated_altitude, pressure_altitude_at};
-use crate::procedure::legs::LegPath;
+use crate::procedure::legs::{LegPath, Place};
 use crate::procedure::{HoldingSpeedRule, holding_speed};
-use crate::station::Flag;
-use crate::value::units::{Angle, degree, foot, knot, metres, ratio};
-use crate::value::{CalibratedAirspeed, Elevation, Mach, PressureAltitude, TrueAirspeed, choice};
+use crate::station::{Flag, Receiver};
+use crate::value::units::{Angle, degree, foot, knot, metres, nautical_mile, ratio};
+use crate::value::{
+    CalibratedAirspeed, Elevation, GroundDistance, Mach, PressureAltitude, TrueAirspeed, choice,
+};
 
 choice! {
     /// What a check of a leg has found.
@@ -20,6 +22,8 @@ choice! {
         HoldingAirspeed = 3: "holding_airspeed",
         /// A racetrack is flown at a higher Mach number than the rule allows where it ends.
         HoldingMach = 4: "holding_mach",
+        /// A station is not received where a turn begins or rolls out, or where a leg ends that is ended by it.
+        NotReceived = 5: "not_received",
     }
 }
 
@@ -33,6 +37,7 @@ impl PathCheckKind {
                 "the racetrack is flown at a higher calibrated airspeed than the rule allows"
             }
             Self::HoldingMach => "the racetrack is flown at a higher Mach number than the rule allows",
+            Self::NotReceived => "a station is not received where a turn or the leg takes it",
         }
     }
 }
@@ -78,6 +83,19 @@ pub enum PathCheck {
         /// By whose rule.
         rule: HoldingSpeedRule,
     },
+    /// See [`PathCheckKind::NotReceived`].
+    NotReceived {
+        /// The turn of the leg, counted from zero; none where the leg ends.
+        turn: Option<usize>,
+        /// Whether it is received where the turn begins, and not where it rolls out.
+        at_roll_out: bool,
+        /// The station of the surroundings, counted from zero; none if it is the leg's own and not among them.
+        station: Option<usize>,
+        /// How far off it is over the ground.
+        distance: GroundDistance,
+        /// How far it is received at that altitude.
+        limit: GroundDistance,
+    },
 }
 
 impl PathCheck {
@@ -88,10 +106,20 @@ impl PathCheck {
             Self::Cone { .. } => PathCheckKind::Cone,
             Self::HoldingAirspeed { .. } => PathCheckKind::HoldingAirspeed,
             Self::HoldingMach { .. } => PathCheckKind::HoldingMach,
+            Self::NotReceived { .. } => PathCheckKind::NotReceived,
         }
     }
 
-    /// A sentence for a crew, with the numbers; `station` is what the station of a cone is called.
+    /// The station of the surroundings that it is about, counted from zero, if it is about one.
+    pub const fn station(&self) -> Option<usize> {
+        match *self {
+            Self::Cone { station, .. } => Some(station),
+            Self::NotReceived { station, .. } => station,
+            _ => None,
+        }
+    }
+
+    /// A sentence for a crew, with the numbers; `station` is what the station of [`PathCheck::station`] is called.
     pub fn sentence(&self, station: &str) -> String {
         let held =
             |calibrated: CalibratedAirspeed, altitude: PressureAltitude, limit, rule: HoldingSpeedRule| {
@@ -117,16 +145,32 @@ impl PathCheck {
             Self::HoldingMach { calibrated, limit, altitude, rule, .. } => {
                 held(calibrated, altitude, format!("Mach {:.2}", limit.value().get::<ratio>()), rule)
             }
+            Self::NotReceived { turn, at_roll_out, station: known, distance, limit } => {
+                let place = match turn {
+                    None => "the leg ends".to_owned(),
+                    Some(turn) if at_roll_out => format!("turn {} rolls out", turn + 1),
+                    Some(turn) => format!("turn {} begins", turn + 1),
+                };
+                format!(
+                    "{place} {:.1} NM from {}, which is received to {:.1} NM at that altitude",
+                    distance.value().get::<nautical_mile>(),
+                    if known.is_some() { station } else { "its station" },
+                    limit.value().get::<nautical_mile>()
+                )
+            }
         }
     }
 }
 
 impl PathBrief {
     /// What the checks find of a leg, counted from zero: whether the limit of bank keeps to its arc, whether a turn begins in the cone of
-    /// a station, whether a racetrack is flown faster than the rule allows at the altitude where it ends.
+    /// a station, whether a station is received where a turn begins and rolls out and where the leg ends that is ended by it, whether a
+    /// racetrack is flown faster than the rule allows at the altitude where it ends.
     ///
     /// # Degenerate cases
-    /// There is nothing to find of a leg that there is not. Of two limits of a racetrack that are both exceeded the airspeed is told.
+    /// There is nothing to find of a leg that there is not. Of two limits of a racetrack that are both exceeded the airspeed is told. A station
+    /// that is received neither where a turn begins nor where it rolls out is told once, where it begins. A leg's own station is that of
+    /// the surroundings at its place, if there is one there.
     ///
     /// # Errors
     /// [`Error::OutOfRange`] if a racetrack ends outside the atmosphere, or its airspeed there is none.
@@ -173,12 +217,42 @@ impl PathBrief {
                 if known.seen_from(&flown.begin).flag == Flag::Cone {
                     found.push(PathCheck::Cone { turn, station });
                 }
+                let places = [(false, &flown.begin), (true, &flown.roll_out)];
+                found.extend(places.into_iter().find_map(|(at_roll_out, place)| {
+                    not_received(known, place, Some(turn), at_roll_out, Some(station))
+                }));
             }
         }
+        found.extend(ended_unreceived(briefed, surroundings));
         if briefed.code.path() == LegPath::Hold {
             found.extend(held_too_fast(briefed, conditions.true_airspeed, surroundings)?);
         }
         Ok(found)
+    }
+}
+
+/// Whether a station is not received at a place.
+fn not_received(
+    station: &PathStation,
+    place: &Place,
+    turn: Option<usize>,
+    at_roll_out: bool,
+    number: Option<usize>,
+) -> Option<PathCheck> {
+    let (distance, limit) = station.beyond_reception(place)?;
+    Some(PathCheck::NotReceived { turn, at_roll_out, station: number, distance, limit })
+}
+
+/// Whether a leg that a station ends is ended where that is not received.
+fn ended_unreceived(leg: &PathLeg, surroundings: &PathSurroundings) -> Option<PathCheck> {
+    let station = leg.station?;
+    let mut known = surroundings.stations.iter().enumerate();
+    match known.find(|(_, known)| known.station.position == station.position) {
+        Some((number, known)) => not_received(known, &leg.end, None, false, Some(number)),
+        None => {
+            let own = PathStation { station, cone_half_angle: Receiver::default().cone };
+            not_received(&own, &leg.end, None, false, None)
+        }
     }
 }
 
@@ -205,4 +279,109 @@ fn held_too_fast(
         }
         _ => None,
     })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::procedure::legs::{Conditions, Fix, Leg, Passage};
+    use crate::station::{Ident, Station};
+    use crate::value::units::{feet, hectopascals, kelvins, knots, nautical_miles};
+    use crate::value::{
+        AltimeterSetting, Declination, IsaDeviation, Position, SlantRange, TrueAltitude, TrueBearing,
+    };
+
+    fn station(longitude: f64) -> Station {
+        Station {
+            position: Position::derived(60.5, longitude),
+            elevation: Elevation::new(feet(0.0)).unwrap(),
+            declination: Declination::ZERO,
+            ident: Ident::NONE,
+        }
+    }
+
+    /// North, then east past a corner at 60.5 N 10 W to the end of the leg, with what each leg is checked for.
+    fn checked(last: Leg, altitude_ft: f64, stations: &[Station]) -> Vec<Vec<PathCheck>> {
+        let by = |latitude| Fix { position: Position::derived(latitude, -10.0), passage: Passage::FlyBy };
+        let legs = [Leg::InitialFix(by(60.0)), Leg::TrackToFix(by(60.5)), last];
+        let (speed, altitude) = (TrueAirspeed::new(knots(200.0)), TrueAltitude::new(feet(altitude_ft)));
+        let conditions = Conditions::level(speed.unwrap(), altitude.unwrap());
+        let brief = PathBrief::of(&legs, &conditions).unwrap();
+        let cone_half_angle = Receiver::default().cone;
+        let surroundings = PathSurroundings {
+            stations: stations.iter().map(|&station| PathStation { station, cone_half_angle }).collect(),
+            setting: AltimeterSetting::new(hectopascals(1013.25)).unwrap(),
+            deviation: IsaDeviation::new(kelvins(0.0)).unwrap(),
+            holding_rule: HoldingSpeedRule::Icao,
+        };
+        (0..legs.len()).map(|leg| brief.checks(leg, &surroundings).unwrap()).collect()
+    }
+
+    fn east() -> Leg {
+        Leg::TrackToFix(Fix { position: Position::derived(60.5, -9.0), passage: Passage::FlyBy })
+    }
+
+    /// Common practice: 1.23 times the root of the feet, in nautical miles.
+    fn horizon_nm(altitude_ft: f64) -> f64 {
+        1.23 * altitude_ft.sqrt()
+    }
+
+    #[test]
+    fn a_turn_low_and_far_from_a_station_does_not_receive_it() {
+        // A degree of longitude is 29.6 NM there.
+        let (far, near) = (station(-7.0), station(-9.5));
+        let found = checked(east(), 2_000.0, &[near, far]);
+        assert!(found[0].is_empty() && found[1].is_empty());
+        let [PathCheck::NotReceived { turn: Some(0), at_roll_out: false, station: Some(1), distance, limit }] =
+            found[2][..]
+        else {
+            panic!("{found:?}")
+        };
+        assert!((distance.value().get::<nautical_mile>() - 89.0).abs() < 1.5, "{distance:?}");
+        assert!((limit.value().get::<nautical_mile>() - horizon_nm(2_000.0)).abs() < 0.5, "{limit:?}");
+        let told = found[2][0].sentence("FAR");
+        assert!(told.starts_with("turn 1 begins ") && told.contains(" NM from FAR, which is received to 5"));
+        assert!(checked(east(), 9_000.0, &[near, far]).iter().all(Vec::is_empty), "higher it is received");
+    }
+
+    #[test]
+    fn a_station_lost_in_the_turn_is_told_where_it_rolls_out() {
+        // To the west of the corner: the turn to the east goes away from it, by a mile or two.
+        let lost = |longitude| {
+            let found = checked(east(), 2_000.0, &[station(longitude)]);
+            found[2].iter().any(|check| matches!(check, PathCheck::NotReceived { at_roll_out: true, .. }))
+        };
+        assert!((0..40).any(|step| lost(-11.0 - f64::from(step) * 0.025)));
+        assert!(!lost(-11.0) && !lost(-13.0));
+    }
+
+    #[test]
+    fn far_off_it_is_out_of_reach_however_high() {
+        let found = checked(east(), 45_000.0, &[station(-2.0)]);
+        let PathCheck::NotReceived { distance, limit, .. } = found[2][0] else { panic!("{found:?}") };
+        assert_eq!(limit, Receiver::default().reach);
+        assert!(distance > limit);
+    }
+
+    #[test]
+    fn a_leg_ends_by_a_station_that_is_received_there() {
+        let bearing = TrueBearing::from_degrees(90.0);
+        let dme = |longitude, read_nm| {
+            Leg::CourseToDme(bearing, station(longitude), SlantRange::new(nautical_miles(read_nm)).unwrap())
+        };
+        let ends = |leg, altitude_ft, known: &[Station]| {
+            let found = checked(leg, altitude_ft, known);
+            let ended = |check: &&PathCheck| matches!(check, PathCheck::NotReceived { turn: None, .. });
+            let told = found[2].iter().find(ended).copied();
+            told.map(|check| (check.station(), check.sentence("FAR")))
+        };
+        let (known, told) = ends(dme(-7.0, 70.0), 2_000.0, &[]).unwrap();
+        assert_eq!(known, None);
+        assert!(told.starts_with("the leg ends 70.0 NM from its station, which is received to 5"), "{told}");
+        let (known, told) = ends(dme(-7.0, 70.0), 2_000.0, &[station(-9.5), station(-7.0)]).unwrap();
+        assert_eq!(known, Some(1));
+        assert!(told.starts_with("the leg ends 70.0 NM from FAR"), "{told}");
+        assert_eq!(ends(dme(-7.0, 40.0), 2_000.0, &[]), None);
+        assert_eq!(ends(dme(-7.0, 70.0), 5_000.0, &[]), None);
+    }
 }

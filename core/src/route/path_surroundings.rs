@@ -2,8 +2,11 @@
 
 use crate::procedure::HoldingSpeedRule;
 use crate::procedure::legs::Place;
-use crate::station::{Flag, Receiver, Station};
-use crate::value::{AltimeterSetting, ConeHalfAngle, IsaDeviation, Radial, SlantRange};
+use crate::station::{Flag, HorizonRule, Receiver, Station, radio_horizon};
+use crate::value::units::metres;
+use crate::value::{
+    AltimeterSetting, ConeHalfAngle, GroundDistance, IsaDeviation, Radial, SlantRange, SurfaceHeight,
+};
 
 /// What a path is briefed in.
 #[derive(Debug, Clone, PartialEq)]
@@ -50,5 +53,22 @@ impl PathStation {
             receiver.receive(&self.station, place.position, place.altitude, radial).flag
         });
         StationReading { radial: seen.radial, dme: seen.dme, flag }
+    }
+
+    /// How far off the station is where it is not received, and how far it is received at that altitude: to the radio horizon of a
+    /// smooth earth or to the reach of the [`Receiver`] that is usual, whichever is nearer; none where it is received.
+    ///
+    /// # Degenerate cases
+    /// Below the antenna it is received nowhere: to a distance of zero.
+    pub fn beyond_reception(&self, place: &Place) -> Option<(GroundDistance, GroundDistance)> {
+        if !matches!(self.seen_from(place).flag, Flag::BelowHorizon | Flag::OutOfRange) {
+            return None;
+        }
+        let receiver = Receiver::default();
+        let above = place.altitude.value() - self.station.elevation.value() + receiver.antenna.value();
+        let above = SurfaceHeight::derived(above.max(metres(0.0)));
+        let horizon = radio_horizon(above, receiver.antenna, HorizonRule::FourThirds);
+        let distance = self.station.observe(place.position, place.altitude).ground_distance;
+        Some((distance, GroundDistance::derived(horizon.value().min(receiver.reach.value()))))
     }
 }

@@ -78,15 +78,15 @@ class PathCheck:
     """What a crew should know of a leg before flying it."""
 
     kind: str
-    """What is found: "arc_bank", "cone", "holding_airspeed" or "holding_mach"."""
+    """What is found: "arc_bank", "cone", "holding_airspeed", "holding_mach" or "not_received"."""
     sentence: str
     """The same in words, with the numbers."""
     turn: int | None = None
-    """The turn of the leg that begins in a cone, counted from zero."""
+    """The turn of the leg that begins in a cone, or begins or rolls out where a station is not received, counted from zero."""
     station: Station | None = None
-    """The station of that cone."""
+    """The station of that cone, or that is not received; None for a leg's own that is not among the stations."""
     value: float = math.nan
-    """What it takes: degrees of bank, knots of calibrated airspeed, or Mach number."""
+    """What it takes: degrees of bank, knots of calibrated airspeed, Mach number, or nautical miles from a station that is not received."""
     limit: float = math.nan
     """The most there is or is allowed of that."""
     pressure_altitude_ft: float = math.nan
@@ -304,7 +304,7 @@ def brief_path(
 
     Of each leg that is its course, heading, groundspeed, wind, distance and time, where its turns begin and end and what the stations are
     seen as there, and what should be known before: an arc that takes more bank than the limit, a turn that begins in a cone, a
-    racetrack flown faster than is allowed.
+    station that is not received where it is needed, a racetrack flown faster than is allowed.
 
     Parameters
     ----------

@@ -80,6 +80,10 @@ fn checks_are_told() {
         checks("legs-fast", &fast, 6).contains("at 250 kt calibrated; the limit at 3000 ft is 230 kt (icao)")
     );
     assert!(checks("legs-cone", &approach(&[]), 6).contains("in the cone of HOL"));
+    let received = " NM from HOL, which is received to ";
+    assert!(!data("legs-near", &approach(&[]))["legs"].to_string().contains(received));
+    let low = approach(&[("pressure_altitude_ft = 3000", "pressure_altitude_ft = 300")]);
+    assert!(data("legs-low", &low)["legs"].to_string().contains(received));
 }
 
 #[test]

@@ -203,10 +203,8 @@ fn checks(plan: &Plan, flown: &PathBrief, leg: usize) -> Vec<String> {
         deviation: plan.deviation,
         holding_rule: plan.holding_rule,
     };
-    let ident = |check: &PathCheck| match *check {
-        PathCheck::Cone { station, .. } => plan.stations.get(station).map_or("", |site| &site.ident),
-        _ => "",
-    };
+    let site = |check: &PathCheck| check.station().and_then(|station| plan.stations.get(station));
+    let ident = |check: &PathCheck| site(check).map_or("", |site| site.ident.as_str());
     // A racetrack that ends outside the atmosphere has no speed to be checked.
     let found = flown.checks(leg, &surroundings).unwrap_or_default();
     found.iter().map(|check| check.sentence(ident(check))).collect()

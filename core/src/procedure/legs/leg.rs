@@ -3,9 +3,11 @@
 use super::LegCode;
 use crate::lead::ArcSense;
 use crate::procedure::holding::{HoldingSide, TimedLeg};
-use crate::station::Station;
+use crate::station::{Ident, Station};
+use crate::value::units::metres;
 use crate::value::{
-    GroundDistance, HoldTime, Position, Radial, SlantRange, TrueAltitude, TrueBearing, choice,
+    Declination, Elevation, GroundDistance, HoldTime, Position, Radial, SlantRange, TrueAltitude,
+    TrueBearing, choice,
 };
 
 choice! {
@@ -167,6 +169,25 @@ impl Leg {
             Self::HoldToFix(..) => LegCode::HoldToFix,
             Self::HoldToManual(..) => LegCode::HoldToManual,
             Self::ProcedureTurn { .. } => LegCode::ProcedureTurn,
+        }
+    }
+
+    /// The station that its end is told by, if one is: that of a DME reading, a radial or an arc. An arc's station is a place alone, taken
+    /// here at sea level.
+    pub fn station(&self) -> Option<Station> {
+        match self {
+            Self::FixToDme(_, _, station, _)
+            | Self::CourseToDme(_, station, _)
+            | Self::CourseToRadial(_, station, _)
+            | Self::HeadingToDme(_, station, _)
+            | Self::HeadingToRadial(_, station, _) => Some(*station),
+            Self::ArcToFix { station, .. } => Some(Station {
+                position: *station,
+                elevation: Elevation::derived(metres(0.0)),
+                declination: Declination::ZERO,
+                ident: Ident::NONE,
+            }),
+            _ => None,
         }
     }
 
