@@ -297,7 +297,7 @@ def test_the_stations_are_seen_from_where_each_turn_begins_and_ends():
         assert near.flag == ("cone" if seen.elevation_angle_deg > 30.0 else "clear") and far.flag == "out_of_range"
     assert brief.legs[1].fix == "CNR" and brief.legs[0].fix is None
     wide, _ = corner(stations=sites, cone_half_angle_deg=85.0)
-    assert [(check.kind, check.turn, check.station.ident) for check in wide.legs[2].checks] == [("cone", 0, "CNR")]
+    assert [(check.kind, check.turn, check.station.ident) for check in wide.legs[2].checks] == [("cone", 0, "CNR"), ("not_received", 0, "")]
     unnamed, _ = corner(stations=[Station(60.5, -10.0)], cone_half_angle_deg=85.0)
     assert unnamed.checks[0].sentence == "turn 1 begins in the cone of station 1, where radials are of no use"
 
