@@ -6681,7 +6681,8 @@ pub unsafe extern "C" fn lubber_rule_intercept_angle_deg_n(
 /// Accuracy: The exact share is `1 - cos(angle)`: 0.13 at 30 degrees, 0.29 at 45, 0.5 at 60. See `radial_intercept`.
 /// Degenerate cases: Close to the station it gives more radials than there are.
 /// Errors: A value outside its range.
-/// Source: CNATRA P-1215, course intercepts; CNATRA P-1265 p. 2-11 (5-99), there of arcs.
+/// Source: A third at 45 degrees: CNATRA P-1215, course intercepts. That, two thirds at 60, the whole at 90 and very little below 30: CNATRA P-1265
+/// p. 2-11 (5-99), there of arcs. The library's own reading: nothing to 30 degrees, and straight lines from 30 to 45, to 60 and to the whole at 90.
 ///
 /// Example: lubber_rule_intercept_lead_deg(15.0, 2.5, 45.0, &value) gives 3.33
 ///
@@ -7552,7 +7553,8 @@ pub unsafe extern "C" fn lubber_magnetic_field_n(
 /// @return LUBBER_OK, or a negative status with every output NaN
 ///
 /// Accuracy: As `magnetic_field`. Arrays and single calls agree to 1e-8 nT across the horizontal field, as far as that turns the declination.
-/// Degenerate cases: As `magnetic_field`.
+/// Degenerate cases: As `magnetic_field`. Near the magnetic poles (caution and blackout zones) and out of date it warns of nothing itself: `zone` and `in_date` of
+/// `magnetic_field` say so.
 /// Errors: A value outside its range.
 /// Source: As `magnetic_field`.
 ///

@@ -382,7 +382,8 @@ pub fn rule_intercept_angle_deg(off_radial_deg: f64) -> Result<f64, Error> {
 /// A value outside its range.
 ///
 /// # Source
-/// CNATRA P-1215, course intercepts; CNATRA P-1265 p. 2-11 (5-99), there of arcs.
+/// A third at 45 degrees: CNATRA P-1215, course intercepts. That, two thirds at 60, the whole at 90 and very little below 30: CNATRA P-1265
+/// p. 2-11 (5-99), there of arcs. The library's own reading: nothing to 30 degrees, and straight lines from 30 to 45, to 60 and to the whole at 90.
 ///
 /// # Example
 /// ```

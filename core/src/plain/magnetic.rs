@@ -130,7 +130,8 @@ pub fn magnetic_field(
 /// As `magnetic_field`. Arrays and single calls agree to 1e-8 nT across the horizontal field, as far as that turns the declination.
 ///
 /// # Degenerate cases
-/// As `magnetic_field`.
+/// As `magnetic_field`. Near the magnetic poles (caution and blackout zones) and out of date it warns of nothing itself: `zone` and `in_date` of
+/// `magnetic_field` say so.
 ///
 /// # Errors
 /// A value outside its range.

@@ -23,7 +23,7 @@ pub fn intercept_angle(off_radial: DirectionChange) -> Angle {
 }
 
 /// The share of the lead of a 90-degree intercept that a smaller angle takes: a third at 45 degrees, two thirds at 60, very
-/// little below 30. In between it is interpolated here.
+/// little below 30, as published. In between it is interpolated here, and the little is taken for nothing.
 ///
 /// The exact share is `1 - cos(angle)`: 0.29 at 45, 0.5 at 60 and 0.13 at 30 degrees.
 pub(super) fn share(angle_deg: f64) -> f64 {
@@ -39,6 +39,7 @@ pub(super) fn share(angle_deg: f64) -> f64 {
 ///
 /// # Source
 /// CNATRA P-1215, course intercepts (one third at 45 degrees), and P-1265 p. 2-11 (5-99) for the other angles, which it says of arcs.
+/// The library's own reading: nothing to 30 degrees, and straight lines from 30 to 45, to 60 and to the whole at 90.
 ///
 /// # Example
 /// ```

@@ -6205,7 +6205,10 @@ def rule_intercept_lead_deg(distance_nm, turn_radius_nm, intercept_angle_deg=90.
 
     Degenerate cases: Close to the station it gives more radials than there are.
 
-    Source: CNATRA P-1215, course intercepts; CNATRA P-1265 p. 2-11 (5-99), there of arcs.
+    Source: A third at 45 degrees: CNATRA P-1215, course intercepts. That, two thirds at 60, the
+    whole at 90 and very little below 30: CNATRA P-1265 p. 2-11 (5-99), there of arcs. The library's
+    own reading: nothing to 30 degrees, and straight lines from 30 to 45, to 60 and to the whole at
+    90.
 
     Examples
     --------
@@ -7056,7 +7059,8 @@ def variation_deg(lat_deg, lon_deg, altitude_ft, decimal_year, **kwargs):
     Accuracy: As `magnetic_field`. Arrays and single calls agree to 1e-8 nT across the horizontal
     field, as far as that turns the declination.
 
-    Degenerate cases: As `magnetic_field`.
+    Degenerate cases: As `magnetic_field`. Near the magnetic poles (caution and blackout zones) and
+    out of date it warns of nothing itself: `zone` and `in_date` of `magnetic_field` say so.
 
     Source: As `magnetic_field`.
 
