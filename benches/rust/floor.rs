@@ -13,7 +13,7 @@ use many::functions::{Direction, atan2_deg, sin_cos_deg, sin_cos_of_quarter_deg,
 use many::observe::{Observe, Station};
 use many::{Column, Kernel, ROOM, pass};
 
-#[allow(dead_code, unused_imports, missing_docs)]
+#[allow(dead_code, unused_imports, missing_docs, reason = "only some of the library's loops are timed here")]
 mod many;
 
 /// The floor: columns in and out.
@@ -76,7 +76,7 @@ impl Kernel for Floor<'_> {
 }
 
 /// Runs a kernel by the instructions of a name.
-#[cfg_attr(not(target_arch = "x86_64"), allow(unused_variables))]
+#[cfg_attr(not(target_arch = "x86_64"), allow(unused_variables, reason = "there is one set elsewhere"))]
 fn run<K: Kernel>(instructions: &str, kernel: K) {
     #[cfg(target_arch = "x86_64")]
     {
@@ -100,7 +100,7 @@ fn run<K: Kernel>(instructions: &str, kernel: K) {
 }
 
 /// The instruction sets there are.
-#[cfg_attr(not(target_arch = "x86_64"), allow(unused_mut))]
+#[cfg_attr(not(target_arch = "x86_64"), allow(unused_mut, reason = "there is one set elsewhere"))]
 fn there() -> Vec<&'static str> {
     let mut found = vec!["baseline"];
     #[cfg(target_arch = "x86_64")]

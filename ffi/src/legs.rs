@@ -239,20 +239,14 @@ pub unsafe extern "C" fn lubber_legs_fly(
         if !failed_leg.is_null() {
             failed_leg.write(0);
         }
-        let size = if capacity == 0 { Some(0) } else { sized::size(segments) };
-        let Some(size) = size else { return LUBBER_ERROR_STRUCT };
+        let Some(size) = sized::room(segments, capacity) else { return LUBBER_ERROR_STRUCT };
         match flown(legs, leg_count, conditions) {
             Ok(path) => {
                 segment_count.write(path.segments.len());
-                for (index, segment) in path.segments.iter().take(capacity).enumerate() {
-                    let place = segments.byte_add(index * size);
-                    sized::fill(
-                        place,
-                        size,
-                        &segment_to_c(&segment_output(&path, segment)),
-                        sized::NO_ANSWER,
-                    );
-                }
+                let told = path.segments.iter().take(capacity);
+                let told: Vec<_> =
+                    told.map(|segment| segment_to_c(&segment_output(&path, segment))).collect();
+                sized::fill_array(segments, size, capacity, &told);
                 LUBBER_OK
             }
             Err(Failure::Status(status)) => status,

@@ -455,15 +455,12 @@ unsafe fn give<T: Grows>(
         if !failed_leg.is_null() {
             failed_leg.write(0);
         }
-        let size = if capacity == 0 { Some(0) } else { sized::size(places) };
-        let Some(size) = size else { return LUBBER_ERROR_STRUCT };
+        let Some(size) = sized::room(places, capacity) else { return LUBBER_ERROR_STRUCT };
         let answer = || briefed(given).map(|(path, rule)| asked(&path, rule));
         match catch_unwind(AssertUnwindSafe(answer)) {
             Ok(Ok(values)) => {
                 count.write(values.len());
-                for (index, value) in values.iter().take(capacity).enumerate() {
-                    sized::fill(places.byte_add(index * size), size, value, sized::NO_ANSWER);
-                }
+                sized::fill_array(places, size, capacity, &values);
                 LUBBER_OK
             }
             Ok(Err(Failure::Status(status))) => status,

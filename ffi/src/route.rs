@@ -355,7 +355,7 @@ pub unsafe extern "C" fn lubber_route_brief(
     // SAFETY: the caller vouches for the arrays and the structures.
     unsafe {
         let Some(summary_size) = sized::size(summary) else { return LUBBER_ERROR_STRUCT };
-        let (leg_size, turn_size) = (room(legs, leg_capacity), room(turns, turn_capacity));
+        let (leg_size, turn_size) = (sized::room(legs, leg_capacity), sized::room(turns, turn_capacity));
         let (Some(leg_size), Some(turn_size)) = (leg_size, turn_size) else {
             let nothing = failed(&Refused::status(LUBBER_ERROR_STRUCT));
             sized::fill(summary, summary_size, &nothing, sized::NO_ANSWER);
@@ -363,12 +363,8 @@ pub unsafe extern "C" fn lubber_route_brief(
         };
         let (status, told) = match briefed(fixes, fix_count, conditions, told) {
             Ok((told, all_legs, all_turns)) => {
-                for (index, leg) in all_legs.iter().take(leg_capacity).enumerate() {
-                    sized::fill(legs.byte_add(index * leg_size), leg_size, leg, sized::NO_ANSWER);
-                }
-                for (index, turn) in all_turns.iter().take(turn_capacity).enumerate() {
-                    sized::fill(turns.byte_add(index * turn_size), turn_size, turn, sized::NO_ANSWER);
-                }
+                sized::fill_array(legs, leg_size, leg_capacity, &all_legs);
+                sized::fill_array(turns, turn_size, turn_capacity, &all_turns);
                 (LUBBER_OK, told)
             }
             Err(refused) => (refused.status, failed(&refused)),
@@ -415,7 +411,7 @@ pub unsafe extern "C" fn lubber_route_sureness(
             return LUBBER_ERROR_STRUCT;
         }
         turn_count.write(0);
-        let (Some(size), Some(model)) = (room(sureness, capacity), model(errors)) else {
+        let (Some(size), Some(model)) = (sized::room(sureness, capacity), model(errors)) else {
             return LUBBER_ERROR_STRUCT;
         };
         let each = briefed(fixes, fix_count, conditions, |route| {
@@ -424,10 +420,8 @@ pub unsafe extern "C" fn lubber_route_sureness(
         match each {
             Ok(Ok(each)) => {
                 turn_count.write(each.len());
-                for (index, sure) in each.iter().take(capacity).enumerate() {
-                    let place = sureness.byte_add(index * size);
-                    sized::fill(place, size, &sureness_to_c(sure), sized::NO_ANSWER);
-                }
+                let told: Vec<_> = each.iter().map(sureness_to_c).collect();
+                sized::fill_array(sureness, size, capacity, &told);
                 LUBBER_OK
             }
             Ok(Err(error)) => error.code(),
@@ -535,15 +529,6 @@ unsafe fn points(
             Err(refused) => refused.status,
         }
     }
-}
-
-/// The size of each place of an array, 0 if there is none; nothing for a size that is none.
-///
-/// # Safety
-/// As [`sized::size`].
-unsafe fn room<T: Grows>(places: *const T, capacity: usize) -> Option<usize> {
-    // SAFETY: the caller vouches for the first.
-    if capacity == 0 { Some(0) } else { unsafe { sized::size(places) } }
 }
 
 /// Why a route was refused, and where: counted from one, zero for nowhere.

@@ -115,3 +115,23 @@ pub(crate) unsafe fn fill<T: Grows>(structure: *mut T, size: usize, values: &T, 
         structure.cast::<usize>().write(size);
     }
 }
+
+/// The size of the structures in a caller's array, by its first; 0 where there is room for none. None if it is null or of no known size.
+///
+/// # Safety
+/// As [`size`], if there is room for one.
+pub(crate) unsafe fn room<T: Grows>(places: *const T, capacity: usize) -> Option<usize> {
+    // SAFETY: the caller vouches for the first.
+    if capacity == 0 { Some(0) } else { unsafe { size(places) } }
+}
+
+/// Writes values into a caller's array of structures of a size, as far as it reaches.
+///
+/// # Safety
+/// There must be room for `capacity` structures of `size` bytes.
+pub(crate) unsafe fn fill_array<T: Grows>(places: *mut T, size: usize, capacity: usize, values: &[T]) {
+    for (index, value) in values.iter().take(capacity).enumerate() {
+        // SAFETY: the caller vouches for the room.
+        unsafe { fill(places.byte_add(index * size), size, value, NO_ANSWER) };
+    }
+}

@@ -74,6 +74,30 @@ fn alternative<T: Copy>(
     known.ok_or_else(|| unknown_word(python, name, &word, all.iter().copied().map(word_of)))
 }
 
+/// What a leg may be given that is no number.
+const WORDS: [&str; 4] = ["fly_over", "to_right", "timed", "reversal"];
+
+/// The place of a number in a leg.
+type Place = fn(&mut LegInput) -> &mut f64;
+
+/// The numbers that a leg may be given.
+const NUMBERS: [(&str, Place); 14] = [
+    ("fix_latitude_deg", |leg| &mut leg.fix_latitude_deg),
+    ("fix_longitude_deg", |leg| &mut leg.fix_longitude_deg),
+    ("course_deg", |leg| &mut leg.course_deg),
+    ("altitude_ft", |leg| &mut leg.altitude_ft),
+    ("distance_nm", |leg| &mut leg.distance_nm),
+    ("center_latitude_deg", |leg| &mut leg.center_latitude_deg),
+    ("center_longitude_deg", |leg| &mut leg.center_longitude_deg),
+    ("center_elevation_ft", |leg| &mut leg.center_elevation_ft),
+    ("center_declination_deg", |leg| &mut leg.center_declination_deg),
+    ("radial_deg", |leg| &mut leg.radial_deg),
+    ("outbound_time_s", |leg| &mut leg.outbound_time_s),
+    ("hold_distance_nm", |leg| &mut leg.hold_distance_nm),
+    ("hold_dme_nm", |leg| &mut leg.hold_dme_nm),
+    ("off_time_s", |leg| &mut leg.off_time_s),
+];
+
 /// A leg from its word and the numbers that were given for it.
 fn leg(python: Python<'_>, word: &str, numbers: &Bound<'_, PyDict>) -> PyResult<LegInput> {
     let known = LegCode::ALL.iter().copied().find(|code| code.word() == word);
@@ -90,29 +114,22 @@ fn leg(python: Python<'_>, word: &str, numbers: &Bound<'_, PyDict>) -> PyResult<
                     alternative(python, "reversal", &value, ReversalForm::ALL, ReversalForm::word)?;
             }
             _ => {
-                let number: f64 = value.extract()?;
-                let field = match name.as_str() {
-                    "fix_latitude_deg" => &mut leg.fix_latitude_deg,
-                    "fix_longitude_deg" => &mut leg.fix_longitude_deg,
-                    "course_deg" => &mut leg.course_deg,
-                    "altitude_ft" => &mut leg.altitude_ft,
-                    "distance_nm" => &mut leg.distance_nm,
-                    "center_latitude_deg" => &mut leg.center_latitude_deg,
-                    "center_longitude_deg" => &mut leg.center_longitude_deg,
-                    "center_elevation_ft" => &mut leg.center_elevation_ft,
-                    "center_declination_deg" => &mut leg.center_declination_deg,
-                    "radial_deg" => &mut leg.radial_deg,
-                    "outbound_time_s" => &mut leg.outbound_time_s,
-                    "hold_distance_nm" => &mut leg.hold_distance_nm,
-                    "hold_dme_nm" => &mut leg.hold_dme_nm,
-                    "off_time_s" => &mut leg.off_time_s,
-                    _ => return Err(PyTypeError::new_err(format!("a leg has no {name}"))),
-                };
-                *field = number;
+                let place = NUMBERS.iter().find(|(known, _)| *known == name);
+                let (_, place) = place.ok_or_else(|| {
+                    let allowed: Vec<&str> = NUMBERS.iter().map(|(known, _)| *known).chain(WORDS).collect();
+                    PyTypeError::new_err(format!("a leg has no {name}; allowed: {}", allowed.join(", ")))
+                })?;
+                *place(&mut leg) = value.extract()?;
             }
         }
     }
     Ok(leg)
+}
+
+/// Refuses a leg of an unknown word, or with what no leg has.
+#[pyfunction]
+pub fn check_leg(python: Python<'_>, word: &str, numbers: &Bound<'_, PyDict>) -> PyResult<()> {
+    leg(python, word, numbers).map(|_| ())
 }
 
 /// Legs, each a word and the numbers given for it.

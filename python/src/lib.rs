@@ -33,6 +33,7 @@ fn _native(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add_function(wrap_pyfunction!(flight::usual_errors, module)?)?;
     module.add_function(wrap_pyfunction!(flight::overshoots, module)?)?;
     module.add_function(wrap_pyfunction!(legs::flown_legs, module)?)?;
+    module.add_function(wrap_pyfunction!(legs::check_leg, module)?)?;
     module.add_function(wrap_pyfunction!(path::brief_path, module)?)?;
     module.add_function(wrap_pyfunction!(route::brief_route, module)?)?;
     module.add_function(wrap_pyfunction!(error::check_station, module)?)?;

@@ -4,37 +4,9 @@
 #include <string.h>
 
 #include "expect.h"
+#include "json.h"
 
 enum { LEGS = 7, MOST = 64 };
-
-static const char *separator = "";
-
-static void open_with(const char *name, char bracket)
-{
-    if (name == NULL)
-        printf("%s%c", separator, bracket);
-    else
-        printf("%s\"%s\": %c", separator, name, bracket);
-    separator = "";
-}
-
-static void close_with(char bracket)
-{
-    printf("%c\n", bracket);
-    separator = ", ";
-}
-
-static void number(const char *name, double value)
-{
-    printf(isfinite(value) ? "%s\"%s\": %.17g" : "%s\"%s\": null", separator, name, value);
-    separator = ", ";
-}
-
-static void word(const char *name, const char *value)
-{
-    printf("%s\"%s\": \"%s\"", separator, name, value);
-    separator = ", ";
-}
 
 static struct lubber_leg legs[LEGS];
 static struct lubber_leg_conditions conditions;

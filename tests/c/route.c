@@ -4,38 +4,9 @@
 #include <string.h>
 
 #include "expect.h"
+#include "json.h"
 
 enum { FIXES = 5, LEGS = FIXES - 1, TURNS = FIXES - 2 };
-
-static const char *separator = "";
-
-static void open_with(const char *name, char bracket)
-{
-    if (name == NULL)
-        printf("%s%c", separator, bracket);
-    else
-        printf("%s\"%s\": %c", separator, name, bracket);
-    separator = "";
-}
-
-static void close_with(char bracket)
-{
-    printf("%c\n", bracket);
-    separator = ", ";
-}
-
-static void number(const char *name, double value)
-{
-    printf(isfinite(value) ? "%s\"%s\": %.17g" : "%s\"%s\": null", separator, name, value);
-    separator = ", ";
-}
-
-static void truth(const char *name, int value)
-{
-    EXPECT(value == 0 || value == 1);
-    printf("%s\"%s\": %s", separator, name, value ? "true" : "false");
-    separator = ", ";
-}
 
 static void tell_leg(const struct lubber_route_leg *leg)
 {

@@ -3,6 +3,7 @@
 use super::any_nan;
 use super::course_change::{CourseChangeInput, typed};
 use super::lead::wind;
+use super::station::{STATION, station};
 use super::turn::turn_limits;
 use super::wind_levels::{WindLevelInput, winds_aloft};
 use crate::Error;
@@ -12,14 +13,13 @@ use crate::flight::{
 };
 use crate::lead::{ArcSense, CourseChange};
 use crate::procedure::{HoldingEntry, HoldingSide};
-use crate::station::{Flag, Ident, Receiver, Station};
+use crate::station::{Flag, Receiver};
 use crate::value::units::{
     degree, degrees, feet, feet_per_minute, foot, knot, knots, nautical_mile, nautical_miles, second, seconds,
 };
 use crate::value::{
-    ArcRadius, Bearing, ConeHalfAngle, Declination, Elevation, HeightAboveStation, InterceptAngle, Latitude,
-    Longitude, Position, PressureAltitude, Quantity, Radial, SlantRange, TrueAirspeed, TrueAltitude,
-    TrueNorth, WindSpeed,
+    ArcRadius, Bearing, ConeHalfAngle, HeightAboveStation, InterceptAngle, Latitude, Longitude, Position,
+    PressureAltitude, Quantity, Radial, SlantRange, TrueAirspeed, TrueAltitude, TrueNorth, WindSpeed,
 };
 use crate::wind::{Wind, WindLevel};
 
@@ -124,24 +124,6 @@ super::outputs! {
     }
 }
 
-/// A station without an ident.
-fn station(
-    latitude_deg: f64,
-    longitude_deg: f64,
-    elevation_ft: f64,
-    declination_deg: f64,
-) -> Result<Station, Error> {
-    Ok(Station {
-        position: Position::new(
-            Latitude::named("station_latitude_deg", latitude_deg)?,
-            Longitude::named("station_longitude_deg", longitude_deg)?,
-        ),
-        elevation: Elevation::named("station_elevation_ft", elevation_ft)?,
-        declination: Declination::named("station_declination_deg", declination_deg)?,
-        ident: Ident::NONE,
-    })
-}
-
 impl FlightState {
     /// Its numbers in the order of its fields, as a table has them for columns.
     pub const fn columns(&self) -> [f64; 16] {
@@ -180,10 +162,13 @@ impl FlightAndReceiver {
     /// A value outside its range; a NaN is refused too, since no flight begins without a number.
     pub fn new(input: &FlightInput) -> Result<Self, Error> {
         let station = station(
-            input.station_latitude_deg,
-            input.station_longitude_deg,
-            input.station_elevation_ft,
-            input.station_declination_deg,
+            STATION,
+            [
+                input.station_latitude_deg,
+                input.station_longitude_deg,
+                input.station_elevation_ft,
+                input.station_declination_deg,
+            ],
         )?;
         let start = Start {
             position: Position::new(
@@ -263,10 +248,8 @@ impl FlightAndReceiver {
     ) -> Result<(), Error> {
         let course = Radial::named("course_deg", course_deg)?;
         let station = station(
-            station_latitude_deg,
-            station_longitude_deg,
-            station_elevation_ft,
-            station_declination_deg,
+            STATION,
+            [station_latitude_deg, station_longitude_deg, station_elevation_ft, station_declination_deg],
         )?;
         self.flight.carry_north_of(station.position);
         self.receiver = Tuned { station, course, ..self.receiver };

@@ -2,6 +2,7 @@
 
 use super::lead::wind;
 use super::outputs;
+use super::station::station;
 use super::turn::turn_limits;
 use super::wind_levels::{WindLevelInput, winds_aloft};
 use crate::Error;
@@ -12,14 +13,15 @@ use crate::procedure::legs::{
     Conditions, Fix, GroundPath, Hold, HoldLength, Leg, Passage, Place, ReversalForm, Segment,
 };
 use crate::procedure::{HoldingSide, TimedLeg};
-use crate::station::{Ident, Station};
 use crate::value::units::{degree, feet_per_minute, foot, knot, nautical_mile, nautical_miles, second};
 use crate::value::{
-    Bearing, Declination, Elevation, GroundDistance, HoldTime, InterceptAngle, Latitude, Longitude, Position,
-    PressureAltitude, Quantity, Radial, SlantRange, TrueAirspeed, TrueAltitude, TrueBearing, TrueNorth,
-    WindSpeed,
+    Bearing, GroundDistance, HoldTime, InterceptAngle, Latitude, Longitude, Position, PressureAltitude,
+    Quantity, Radial, SlantRange, TrueAirspeed, TrueAltitude, TrueBearing, TrueNorth, WindSpeed,
 };
 use crate::wind::{Wind, WindLevel, WindsAloft};
+
+const CENTER: [&str; 4] =
+    ["center_latitude_deg", "center_longitude_deg", "center_elevation_ft", "center_declination_deg"];
 
 outputs! {
     /// What the two letters of a leg say: what [`leg_meaning`] gives.
@@ -415,13 +417,14 @@ fn leg(input: &LegInput) -> Result<Leg, Error> {
             Longitude::named("center_longitude_deg", input.center_longitude_deg)?,
         ))
     };
-    let station = || -> Result<Station, Error> {
-        Ok(Station {
-            position: center()?,
-            elevation: Elevation::named("center_elevation_ft", input.center_elevation_ft)?,
-            declination: Declination::named("center_declination_deg", input.center_declination_deg)?,
-            ident: Ident::NONE,
-        })
+    let station = || {
+        let given = [
+            input.center_latitude_deg,
+            input.center_longitude_deg,
+            input.center_elevation_ft,
+            input.center_declination_deg,
+        ];
+        station(CENTER, given)
     };
     let radial = || -> Result<Radial, Error> { Bearing::named("radial_deg", input.radial_deg) };
     let sense = || if input.to_right { ArcSense::Clockwise } else { ArcSense::Counterclockwise };

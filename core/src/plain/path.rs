@@ -3,6 +3,7 @@
 use super::legs::{
     ConditionsInput, LegInput, SegmentOutput, fly_legs, fly_legs_aloft, segment_output, typed_legs,
 };
+use super::station::{SITE, station};
 use super::wind_levels::WindLevelInput;
 use crate::Error;
 use crate::procedure::HoldingSpeedRule;
@@ -10,12 +11,10 @@ use crate::procedure::legs::{LegCode, Place};
 use crate::route::{
     PathBrief, PathCheck, PathCheckKind, PathLeg, PathStation, PathSurroundings, PathTurn, StationReading,
 };
-use crate::station::{Flag, Ident, Station};
+use crate::station::Flag;
 use crate::turn::Governor;
 use crate::value::units::{degree, foot, knot, nautical_mile, nautical_miles, ratio, second};
-use crate::value::{
-    AltimeterSetting, ConeHalfAngle, Declination, Elevation, IsaDeviation, Latitude, Longitude, Position,
-};
+use crate::value::{AltimeterSetting, ConeHalfAngle, IsaDeviation};
 
 /// A station that is received along a path.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -379,15 +378,10 @@ impl BriefedPath {
 
 fn typed_station(input: &PathStationInput) -> Result<PathStation, Error> {
     Ok(PathStation {
-        station: Station {
-            position: Position::new(
-                Latitude::named("latitude_deg", input.latitude_deg)?,
-                Longitude::named("longitude_deg", input.longitude_deg)?,
-            ),
-            elevation: Elevation::named("elevation_ft", input.elevation_ft)?,
-            declination: Declination::named("declination_deg", input.declination_deg)?,
-            ident: Ident::NONE,
-        },
+        station: station(
+            SITE,
+            [input.latitude_deg, input.longitude_deg, input.elevation_ft, input.declination_deg],
+        )?,
         cone_half_angle: ConeHalfAngle::named("cone_half_angle_deg", input.cone_half_angle_deg)?,
     })
 }

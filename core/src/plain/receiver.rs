@@ -1,16 +1,17 @@
 //! Plain functions of reception, and of what a receiver shows.
 
 use super::earth::position;
+use super::station::{STATION, station};
 use super::{any_nan, outputs};
 use crate::Error;
-use crate::station::{self, HorizonRule, Ident, Indicator, Receiver, ServiceClass, Station};
+use crate::station::{self, HorizonRule, Indicator, Receiver, ServiceClass};
 use crate::value::units::{
     degree, degree_per_second, degrees, foot, nautical_mile, nautical_miles, ratio, second,
 };
 use crate::value::{
-    AbeamZone, ConeHalfAngle, Declination, Deflection, DirectionChange, DisplayStep, Elevation, FullScale,
-    GroundDistance, Groundspeed, HeightAboveStation, Quantity, Radial, SlantRange, StationDistance,
-    SurfaceHeight, TrueAltitude,
+    AbeamZone, ConeHalfAngle, Deflection, DirectionChange, DisplayStep, FullScale, GroundDistance,
+    Groundspeed, HeightAboveStation, Quantity, Radial, SlantRange, StationDistance, SurfaceHeight,
+    TrueAltitude,
 };
 
 /// The greatest ground distance at which a station is received over a smooth earth.
@@ -309,17 +310,10 @@ pub fn vor_receiver(
     ]) {
         return Ok(VorIndication::NAN);
     }
-    let station = Station {
-        position: position(
-            "station_latitude_deg",
-            station_latitude_deg,
-            "station_longitude_deg",
-            station_longitude_deg,
-        )?,
-        elevation: Elevation::named("station_elevation_ft", station_elevation_ft)?,
-        declination: Declination::named("station_declination_deg", station_declination_deg)?,
-        ident: Ident::NONE,
-    };
+    let station = station(
+        STATION,
+        [station_latitude_deg, station_longitude_deg, station_elevation_ft, station_declination_deg],
+    )?;
     let aircraft = position("latitude_deg", latitude_deg, "longitude_deg", longitude_deg)?;
     let altitude = TrueAltitude::named("altitude_ft", altitude_ft)?;
     let selected = Radial::named("selected_course_deg", selected_course_deg)?;

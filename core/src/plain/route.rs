@@ -4,17 +4,17 @@ use super::any_nan;
 use super::course_change::{FlyOverOutput, fly_over_output};
 use super::flight::{ErrorModelInput, SurenessOutput, sureness_output};
 use super::lead::wind;
+use super::station::{SITE, station};
 use super::turn::turn_limits;
 use super::wind_levels::{WindLevelInput, winds_aloft};
 use crate::Error;
 use crate::lead::TurnSide;
 use crate::route::{RouteBrief, RouteError, RouteFix, RouteLeg, RoutePlace, RoutePlan, RouteTurn};
-use crate::station::{Ident, Station};
 use crate::turn::Governor;
 use crate::value::units::{Length, degree, foot, knot, nautical_mile, nautical_miles, ratio, second};
 use crate::value::{
-    AltimeterSetting, ConeHalfAngle, Declination, Elevation, InterceptAngle, IsaDeviation, Latitude,
-    Longitude, Position, PressureAltitude, Quantity, TrueAirspeed, TrueNorth,
+    AltimeterSetting, ConeHalfAngle, InterceptAngle, IsaDeviation, Position, PressureAltitude, Quantity,
+    TrueAirspeed, TrueNorth,
 };
 use crate::wind::Wind;
 
@@ -411,15 +411,10 @@ fn typed_fix(
         input.wind_levels.is_empty() && input.wind_from_deg.is_nan() && input.wind_speed_kt.is_nan();
     let own = || wind_at(altitude, input.wind_levels, input.wind_from_deg, input.wind_speed_kt);
     Ok(RouteFix {
-        station: Station {
-            position: Position::new(
-                Latitude::named("latitude_deg", input.latitude_deg)?,
-                Longitude::named("longitude_deg", input.longitude_deg)?,
-            ),
-            elevation: Elevation::named("elevation_ft", input.elevation_ft)?,
-            declination: Declination::named("declination_deg", input.declination_deg)?,
-            ident: Ident::NONE,
-        },
+        station: station(
+            SITE,
+            [input.latitude_deg, input.longitude_deg, input.elevation_ft, input.declination_deg],
+        )?,
         cone_half_angle: ConeHalfAngle::named("cone_half_angle_deg", input.cone_half_angle_deg)?,
         turn: TurnSide::from_code("turn", f64::from(input.turn))?,
         wind: if has_none { everywhere } else { own()? },

@@ -8,6 +8,22 @@ use crate::station::{self, Ident, Station};
 use crate::value::units::{degree, nautical_mile};
 use crate::value::{ConeHalfAngle, Declination, Elevation, HeightAboveStation, TrueAltitude};
 
+pub(super) const STATION: [&str; 4] =
+    ["station_latitude_deg", "station_longitude_deg", "station_elevation_ft", "station_declination_deg"];
+pub(super) const SITE: [&str; 4] = ["latitude_deg", "longitude_deg", "elevation_ft", "declination_deg"];
+
+/// A station without an ident from plain numbers under the names its caller gave them.
+pub(super) fn station(names: [&'static str; 4], given: [f64; 4]) -> Result<Station, Error> {
+    let [latitude, longitude, elevation, declination] = names;
+    let [latitude_deg, longitude_deg, elevation_ft, declination_deg] = given;
+    Ok(Station {
+        position: position(latitude, latitude_deg, longitude, longitude_deg)?,
+        elevation: Elevation::named(elevation, elevation_ft)?,
+        declination: Declination::named(declination, declination_deg)?,
+        ident: Ident::NONE,
+    })
+}
+
 outputs! {
     /// What an aircraft makes of a station: what [`observe`] gives.
     Observation {
@@ -78,17 +94,10 @@ pub fn observe(
     ]) {
         return Ok(Observation::NAN);
     }
-    let station = Station {
-        position: position(
-            "station_latitude_deg",
-            station_latitude_deg,
-            "station_longitude_deg",
-            station_longitude_deg,
-        )?,
-        elevation: Elevation::named("station_elevation_ft", station_elevation_ft)?,
-        declination: Declination::named("station_declination_deg", station_declination_deg)?,
-        ident: Ident::NONE,
-    };
+    let station = station(
+        STATION,
+        [station_latitude_deg, station_longitude_deg, station_elevation_ft, station_declination_deg],
+    )?;
     let aircraft = position("latitude_deg", latitude_deg, "longitude_deg", longitude_deg)?;
     let seen = station.observe(aircraft, TrueAltitude::named("altitude_ft", altitude_ft)?);
     Ok(Observation {

@@ -20,26 +20,6 @@ from ._wind_levels import WindLevels, each_level
 #: What is given by a word.
 _WORDS = ("timed", "reversal")
 
-#: What a leg may be given besides.
-_NUMBERS = (
-    "fix_latitude_deg",
-    "fix_longitude_deg",
-    "fly_over",
-    "course_deg",
-    "altitude_ft",
-    "distance_nm",
-    "center_latitude_deg",
-    "center_longitude_deg",
-    "center_elevation_ft",
-    "center_declination_deg",
-    "radial_deg",
-    "outbound_time_s",
-    "to_right",
-    "hold_distance_nm",
-    "hold_dme_nm",
-    "off_time_s",
-)
-
 
 class Leg:
     """One leg: the two letters of ARINC 424, and the numbers it needs.
@@ -73,13 +53,11 @@ class Leg:
     numbers: Mapping[str, float | bool | str]
 
     def __init__(self, code: str, **numbers: float | bool | str) -> None:
-        for name in numbers:
-            if name not in _WORDS + _NUMBERS:
-                raise TypeError(f"a leg has no {name}; allowed: {', '.join(_NUMBERS + _WORDS)}")
         checked = {
             name: value if isinstance(value, bool) or (name in _WORDS and isinstance(value, str)) else number(name, value)
             for name, value in numbers.items()
         }
+        _native.check_leg(code, checked)
         object.__setattr__(self, "code", code)
         object.__setattr__(self, "numbers", MappingProxyType(checked))
 
