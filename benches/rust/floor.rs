@@ -46,32 +46,35 @@ impl Kernel for Floor<'_> {
             });
             return;
         }
-        let (mut sines, mut cosines, mut easts): (Column, Column, Column) =
-            ([0.0; ROOM], [0.0; ROOM], [0.0; ROOM]);
-        if matches!(self.way, Way::Passes) {
-            pass!(a in first, sine in &mut sines, cosine in &mut cosines, => {
-                (*sine, *cosine) = sin_cos_deg::<FMA>(*a);
+        let (mut sines, mut cosines, mut easts) = (Column::of(0.0), Column::of(0.0), Column::of(0.0));
+        let given = first.chunks(ROOM).zip(second.chunks(ROOM)).zip(third.chunks(ROOM));
+        let answers = direction.chunks_mut(ROOM).zip(root.chunks_mut(ROOM)).zip(product.chunks_mut(ROOM));
+        for (((first, second), third), ((direction, root), product)) in given.zip(answers) {
+            if matches!(self.way, Way::Passes) {
+                pass!(a in first, sine in &mut sines, cosine in &mut cosines, => {
+                    (*sine, *cosine) = sin_cos_deg::<FMA>(*a);
+                });
+                pass!(b in second, cosine in &cosines, east in &mut easts, z in product, => {
+                    let (sine_2, cosine_2) = sin_cos_deg::<FMA>(*b);
+                    (*east, *z) = (*cosine * sine_2, *cosine * cosine_2);
+                });
+            } else {
+                pass!(a in first, sine in &mut sines, cosine in &mut cosines, => {
+                    (*sine, *cosine) = sin_cos_of_quarter_deg::<FMA>(*a);
+                });
+                pass!(b in second, cosine in &cosines, east in &mut easts, z in product, => {
+                    let (sine_2, cosine_2) = sin_cos_of_turn_deg::<FMA>(*b);
+                    (*east, *z) = (*cosine * sine_2, *cosine * cosine_2);
+                });
+            }
+            pass!(sine in &mut sines, east in &mut easts, c in third, y in root, => {
+                let direction = Direction::of::<FMA>(*east, *sine);
+                (*sine, *east, *y) = (direction.eighths_deg, direction.over, c.sqrt());
             });
-            pass!(b in second, cosine in &cosines, east in &mut easts, z in product, => {
-                let (sine_2, cosine_2) = sin_cos_deg::<FMA>(*b);
-                (*east, *z) = (*cosine * sine_2, *cosine * cosine_2);
-            });
-        } else {
-            pass!(a in first, sine in &mut sines, cosine in &mut cosines, => {
-                (*sine, *cosine) = sin_cos_of_quarter_deg::<FMA>(*a);
-            });
-            pass!(b in second, cosine in &cosines, east in &mut easts, z in product, => {
-                let (sine_2, cosine_2) = sin_cos_of_turn_deg::<FMA>(*b);
-                (*east, *z) = (*cosine * sine_2, *cosine * cosine_2);
+            pass!(eighths_deg in &sines, over in &easts, x in direction, => {
+                *x = Direction { eighths_deg: *eighths_deg, over: *over }.deg::<FMA>();
             });
         }
-        pass!(sine in &mut sines, east in &mut easts, c in third, y in root, => {
-            let direction = Direction::of::<FMA>(*east, *sine);
-            (*sine, *east, *y) = (direction.eighths_deg, direction.over, c.sqrt());
-        });
-        pass!(eighths_deg in &sines, over in &easts, x in direction, => {
-            *x = Direction { eighths_deg: *eighths_deg, over: *over }.deg::<FMA>();
-        });
     }
 }
 
@@ -148,29 +151,23 @@ fn main() {
             for _ in 0..rounds {
                 for (kind, best) in best.iter_mut().enumerate() {
                     let begin = Instant::now();
-                    let [x, y, z] = answers.each_mut().map(|column| column.chunks_mut(ROOM));
-                    let [a, b, c] = given.each_ref().map(|column| column.chunks(ROOM));
-                    for (given, answers) in a.zip(b).zip(c).zip(x.zip(y).zip(z)) {
-                        let (((a, b), c), ((x, y), z)) = (given, answers);
-                        let way = [Way::OneLoop, Way::Passes, Way::Cheap].into_iter().nth(kind);
-                        match way {
-                            Some(way) => {
-                                run(instructions, Floor { given: [a, b, c], answers: [x, y, z], way })
-                            }
-                            None => run(
-                                instructions,
-                                Observe {
-                                    station: black_box(station),
-                                    latitude_deg: a,
-                                    longitude_deg: b,
-                                    altitude_ft: c,
-                                    radial_deg: Some(x),
-                                    dme_nm: Some(y),
-                                    ground_distance_nm: Some(z),
-                                    elevation_angle_deg: None,
-                                },
-                            ),
-                        }
+                    let [x, y, z] = answers.each_mut().map(Vec::as_mut_slice);
+                    let [a, b, c] = given.each_ref().map(Vec::as_slice);
+                    match [Way::OneLoop, Way::Passes, Way::Cheap].into_iter().nth(kind) {
+                        Some(way) => run(instructions, Floor { given: [a, b, c], answers: [x, y, z], way }),
+                        None => run(
+                            instructions,
+                            Observe {
+                                station: black_box(station),
+                                latitude_deg: a,
+                                longitude_deg: b,
+                                altitude_ft: c,
+                                radial_deg: Some(x),
+                                dme_nm: Some(y),
+                                ground_distance_nm: Some(z),
+                                elevation_angle_deg: None,
+                            },
+                        ),
                     }
                     black_box(&mut answers);
                     *best = best.min(begin.elapsed().as_nanos() as f64 / count as f64);

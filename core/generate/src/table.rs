@@ -10,8 +10,9 @@ pub fn emit(model: &Model, banner: &str) -> String {
 
 //! Every plain function as data, for what treats them alike: the bindings and the tests.
 
+use super::block::{{columns, each, wanted}};
+use super::function::one;
 pub use super::function::{{Block, Function}};
-use super::function::{{columns, each, one, wanted}};
 use crate::Error;
 
 /// Every plain function, in the order of `docs/functions.md`.

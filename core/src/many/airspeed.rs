@@ -3,7 +3,7 @@
 use super::arithmetic::{polynomial, sum};
 use super::atmosphere::Air;
 use super::functions::{EXPANSION, IMPACT, exp};
-use super::{Column, Kernel, ROOM, pass};
+use super::{Column, Kernel, pass};
 use crate::air::standard::{GAS_CONSTANT, HEAT_RATIO, SEA_LEVEL_K, SEA_LEVEL_PA};
 
 const KNOT_M_S: f64 = 1852.0 / 3600.0;
@@ -36,7 +36,7 @@ pub enum Conversion {
     CalibratedFromTrue,
 }
 
-/// Airspeeds in knots and altitudes, no more than [`ROOM`], and where what is asked of them goes.
+/// Airspeeds in knots and altitudes, no more than [`super::ROOM`], and where what is asked of them goes.
 ///
 /// NaN asks for the exact path: whatever is outside its range, and speeds above that of sound, where the pitot tube stands behind
 /// a shock.
@@ -54,14 +54,14 @@ impl Kernel for Airspeed<'_> {
     fn run<const FMA: bool>(self) {
         let air = Air::at::<FMA>(self.pressure_altitude_ft);
         // Squared speed of sound, NaN for a deviation outside its range.
-        let mut squared_sounds: Column = [SEA_LEVEL_SOUND_KT2; ROOM];
+        let mut squared_sounds: Column = Column::of(SEA_LEVEL_SOUND_KT2);
         if let Some(deviations_k) = self.isa_deviation_k {
             pass!(deviation_k in deviations_k, standard_k in &air.temperature_k, squared_sound in &mut squared_sounds, => {
                 let sound_kt2 = SOUND_KT2_K * (*standard_k + *deviation_k);
                 *squared_sound = if deviation_k.abs() <= 150.0 { sound_kt2 } else { f64::NAN };
             });
         }
-        let mut impacts: Column = [0.0; ROOM];
+        let mut impacts: Column = Column::of(0.0);
         if self.conversion == Conversion::CalibratedFromTrue {
             pass!(airspeed_kt in self.airspeed_kt, squared_sound in &squared_sounds, base_pa in &air.base_pa,
                 logarithm in &air.logarithm, impact_here in &mut impacts, => {
@@ -70,7 +70,7 @@ impl Kernel for Airspeed<'_> {
                 let over_sea_level = *base_pa * exp::<FMA>(*logarithm) * (1.0 / SEA_LEVEL_PA);
                 *impact_here = if vouched { impact::<FMA>(squared_mach) * over_sea_level } else { f64::NAN };
             });
-            squared_sounds = [SEA_LEVEL_SOUND_KT2; ROOM];
+            squared_sounds = Column::of(SEA_LEVEL_SOUND_KT2);
         } else {
             pass!(airspeed_kt in self.airspeed_kt, base_pa in &air.base_pa, logarithm in &air.logarithm,
                 impact_here in &mut impacts, => {
@@ -81,7 +81,7 @@ impl Kernel for Airspeed<'_> {
             });
         }
         if self.conversion == Conversion::MachFromCalibrated {
-            squared_sounds = [1.0; ROOM];
+            squared_sounds = Column::of(1.0);
         }
         pass!(impact_here in &impacts, squared_sound in &squared_sounds, converted in self.converted, => {
             *converted = (squared_mach::<FMA>(*impact_here) * *squared_sound).sqrt();

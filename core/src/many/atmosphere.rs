@@ -2,7 +2,7 @@
 
 use super::arithmetic::sum;
 use super::functions::{exp, ln};
-use super::{Column, Kernel, ROOM, pass};
+use super::{Column, Kernel, pass};
 use crate::air::standard::{ABOVE, GAS_CONSTANT, GRAVITY_M_S2, HEAT_RATIO, Layer, TROPOSPHERE};
 
 const FOOT_M: f64 = 0.3048;
@@ -64,7 +64,7 @@ pub struct Air {
 impl Air {
     #[inline(always)]
     pub fn at<const FMA: bool>(altitude_ft: &[f64]) -> Self {
-        let mut air = Self { temperature_k: [0.0; ROOM], base_pa: [0.0; ROOM], logarithm: [0.0; ROOM] };
+        let mut air = Self { temperature_k: Column::of(0.0), base_pa: Column::of(0.0), logarithm: Column::of(0.0) };
         // Hardly anyone flies above the first two layers, and a choice among seven costs as much as the logarithm. What is chosen
         // for a point is the same either way.
         let above_two =
@@ -94,7 +94,7 @@ impl Air {
     }
 }
 
-/// Altitudes and deviations, no more than [`ROOM`], and where temperature, pressure, density and speed of sound go: NaN outside the range.
+/// Altitudes and deviations, no more than [`super::ROOM`], and where temperature, pressure, density and speed of sound go: NaN outside the range.
 pub struct Atmosphere<'a> {
     pub pressure_altitude_ft: &'a [f64],
     pub isa_deviation_k: &'a [f64],

@@ -4,7 +4,7 @@ use std::sync::LazyLock;
 
 use super::functions::{atan2_deg, sin_cos_deg};
 use super::lanes::{Lanes, WIDTH};
-use super::{Column, Kernel, ROOM, pass};
+use super::{Column, Kernel, pass};
 use crate::earth::{ECCENTRICITY_SQUARED, SEMI_MAJOR_M};
 use crate::north::harmonics::{Coefficients, DEGREE, REFERENCE_RADIUS_M};
 use crate::north::{wmm2020, wmm2025};
@@ -14,7 +14,7 @@ const FOOT_M: f64 = 0.3048;
 const OLDER_YEAR: f64 = 2020.0;
 const NEWER_YEAR: f64 = 2025.0;
 
-/// Places and dates, no more than [`ROOM`], and where the declinations go.
+/// Places and dates, no more than [`super::ROOM`], and where the declinations go.
 ///
 /// NaN asks for the exact path: longitudes beyond a full circle, horizontal fields of less than a nanotesla, and whatever is outside
 /// its range.
@@ -167,18 +167,18 @@ impl Kernel for Variation<'_> {
     #[inline(always)]
     fn run<const FMA: bool>(self) {
         const { assert!(DEGREE == 12) };
-        let (mut sines, mut cosines): (Column, Column) = ([0.0; ROOM], [0.0; ROOM]);
+        let (mut sines, mut cosines): (Column, Column) = (Column::of(0.0), Column::of(0.0));
         pass!(latitude_deg in self.latitude_deg, sine in &mut sines, cosine in &mut cosines, => {
             (*sine, *cosine) = sin_cos_deg::<FMA>(*latitude_deg);
         });
-        let (mut longitude_sines, mut longitude_cosines): (Column, Column) = ([0.0; ROOM], [0.0; ROOM]);
+        let (mut longitude_sines, mut longitude_cosines): (Column, Column) = (Column::of(0.0), Column::of(0.0));
         pass!(longitude_deg in self.longitude_deg, sine in &mut longitude_sines, cosine in &mut longitude_cosines, => {
             (*sine, *cosine) = sin_cos_deg::<FMA>(*longitude_deg);
         });
         // The geocentric place, and the angle from its vertical to the geodetic one.
         let (mut sines_c, mut cosines_c, mut ratios): (Column, Column, Column) =
-            ([0.0; ROOM], [1.0; ROOM], [1.0; ROOM]);
-        let (mut sines_v, mut cosines_v): (Column, Column) = ([0.0; ROOM], [0.0; ROOM]);
+            (Column::of(0.0), Column::of(1.0), Column::of(1.0));
+        let (mut sines_v, mut cosines_v): (Column, Column) = (Column::of(0.0), Column::of(0.0));
         pass!(sine in &sines, cosine in &cosines, altitude_ft in self.altitude_ft, sine_c in &mut sines_c,
             cosine_c in &mut cosines_c, ratio in &mut ratios, sine_v in &mut sines_v, cosine_v in &mut cosines_v, => {
             let height_m = *altitude_ft * FOOT_M;
@@ -191,12 +191,12 @@ impl Kernel for Variation<'_> {
             *sine_v = *sine_c * *cosine - *cosine_c * *sine;
             *cosine_v = *cosine_c * *cosine + *sine_c * *sine;
         });
-        let mut years: Column = [NEWER_YEAR; ROOM];
+        let mut years: Column = Column::of(NEWER_YEAR);
         pass!(year in &mut years, given in self.decimal_year, => { *year = *given; });
 
         let [older, newer] = &*MODELS;
         let (mut norths, mut easts, mut downs): (Column, Column, Column) =
-            ([0.0; ROOM], [0.0; ROOM], [0.0; ROOM]);
+            (Column::of(0.0), Column::of(0.0), Column::of(0.0));
         let groups = self.latitude_deg.len().div_ceil(WIDTH);
         pass!(sine in sines_c.as_chunks::<WIDTH>().0.iter().take(groups), cosine in cosines_c.as_chunks().0,
             longitude_sine in longitude_sines.as_chunks().0, longitude_cosine in longitude_cosines.as_chunks().0,

@@ -4,7 +4,7 @@ use super::arithmetic::sum;
 use super::functions::{atan2_deg, exp, sin_cos_deg, sin_cos_within, slope_deg};
 use super::roll::{self, MOST_ROLLED, NODES, STEEPEST};
 use super::turn_radius::KNOT2_NM;
-use super::{Column, Kernel, ROOM, pass};
+use super::{Column, Kernel, pass};
 use crate::turn::STANDARD_GRAVITY_M_S2;
 
 const KNOT_M_S: f64 = 1852.0 / 3600.0;
@@ -14,7 +14,7 @@ const KNOT_DEG_PER_S: f64 = KNOT_M_S * RADIAN / STANDARD_GRAVITY_M_S2;
 const RADIAN: f64 = std::f64::consts::PI / 180.0;
 /// Sine of the least change of course that is answered: a tenth of a degree, from none and from a reversal.
 const LEAST_SINE: f64 = 0.001_75;
-/// Course changes, no more than [`ROOM`], and where the leads go: the arguments of `lead_nm`.
+/// Course changes, no more than [`super::ROOM`], and where the leads go: the arguments of `lead_nm`.
 ///
 /// NaN asks for the exact path: changes of course within a tenth of a degree of none and of a reversal, winds above nine tenths of the
 /// airspeed, rolls to more than 45 degrees of bank or through as much heading, directions beyond a full circle, leads near the
@@ -36,20 +36,20 @@ impl Kernel for Lead<'_> {
     // its change of heading away from the first one, and is as long as what it covers in that direction.
     #[inline(always)]
     fn run<const FMA: bool>(self) {
-        let (mut sines, mut cosines): (Column, Column) = ([0.0; ROOM], [0.0; ROOM]);
+        let (mut sines, mut cosines): (Column, Column) = (Column::of(0.0), Column::of(0.0));
         pass!(inbound_deg in self.inbound_course_deg, outbound_deg in self.outbound_course_deg, sine in &mut sines,
             cosine in &mut cosines, => {
             (*sine, *cosine) = sin_cos_deg::<FMA>(*outbound_deg - *inbound_deg);
         });
-        let (mut tails, mut drifts): (Column, Column) = ([0.0; ROOM], [0.0; ROOM]);
+        let (mut tails, mut drifts): (Column, Column) = (Column::of(0.0), Column::of(0.0));
         pass!(inbound_deg in self.inbound_course_deg, from_deg in self.wind_from_deg, wind_kt in self.wind_speed_kt,
             tail_kt in &mut tails, drift_kt in &mut drifts, => {
             let (sine, cosine) = sin_cos_deg::<FMA>(*from_deg - *inbound_deg);
             (*tail_kt, *drift_kt) = (-*wind_kt * cosine, -*wind_kt * sine);
         });
         // The headings as vectors of the airspeed's length: into the wind by as much as it blows across the course.
-        let (mut first_norths, mut first_easts): (Column, Column) = ([0.0; ROOM], [0.0; ROOM]);
-        let (mut dots, mut crosses): (Column, Column) = ([0.0; ROOM], [0.0; ROOM]);
+        let (mut first_norths, mut first_easts): (Column, Column) = (Column::of(0.0), Column::of(0.0));
+        let (mut dots, mut crosses): (Column, Column) = (Column::of(0.0), Column::of(0.0));
         pass!(airspeed_kt in self.true_airspeed_kt, sine in &sines, cosine in &cosines, tail_kt in &tails,
             drift_kt in &drifts, first_north in &mut first_norths, first_east in &mut first_easts, dot in &mut dots,
             cross in &mut crosses, => {
@@ -64,19 +64,19 @@ impl Kernel for Lead<'_> {
             *cross = sum::<FMA>(north, second_east, -(across * second_north));
         });
         // The change of heading goes the way of the change of course, and may pass half a circle.
-        let mut changes: Column = [0.0; ROOM];
+        let mut changes: Column = Column::of(0.0);
         pass!(dot in &dots, cross in &crosses, sine in &sines, change_deg in &mut changes, => {
             let right = cross.abs().copysign(*cross * *sine);
             let turned_deg = atan2_deg::<FMA>(right, *dot);
             *change_deg = if turned_deg < 0.0 { turned_deg + 360.0 } else { turned_deg };
         });
-        let (mut half_sines, mut half_cosines): (Column, Column) = ([0.0; ROOM], [0.0; ROOM]);
+        let (mut half_sines, mut half_cosines): (Column, Column) = (Column::of(0.0), Column::of(0.0));
         pass!(change_deg in &changes, half_sine in &mut half_sines, half_cosine in &mut half_cosines, => {
             (*half_sine, *half_cosine) = sin_cos_deg::<FMA>(0.5 * *change_deg);
         });
         // The tangent of the bank; and with an instant roll how long the way is, in miles, and how long it takes, in hours.
-        let mut tangents: Column = [0.0; ROOM];
-        let (mut lengths, mut durations): (Column, Column) = ([0.0; ROOM], [0.0; ROOM]);
+        let mut tangents: Column = Column::of(0.0);
+        let (mut lengths, mut durations): (Column, Column) = (Column::of(0.0), Column::of(0.0));
         pass!(bank_deg in self.bank_limit_deg, rate_deg_per_s in self.turn_rate_limit_deg_per_s,
             airspeed_kt in self.true_airspeed_kt, change_deg in &changes, half_sine in &half_sines,
             tangent in &mut tangents, length_nm in &mut lengths, duration_h in &mut durations, => {
@@ -93,8 +93,8 @@ impl Kernel for Lead<'_> {
         let rolled =
             self.roll_rate_deg_per_s.iter().map(|rate| u64::from(*rate < f64::INFINITY)).sum::<u64>();
         if rolled > 0 {
-            let mut banks: Column = [0.0; ROOM];
-            let (mut roll_hours, mut per_logs): (Column, Column) = ([0.0; ROOM], [0.0; ROOM]);
+            let mut banks: Column = Column::of(0.0);
+            let (mut roll_hours, mut per_logs): (Column, Column) = (Column::of(0.0), Column::of(0.0));
             pass!(airspeed_kt in self.true_airspeed_kt, roll_deg_per_s in self.roll_rate_deg_per_s,
                 change_deg in &changes, tangent in &mut tangents, bank in &mut banks, hours in &mut roll_hours,
                 per_log in &mut per_logs, => {
@@ -109,7 +109,7 @@ impl Kernel for Lead<'_> {
                 *bank = RADIAN * slope_deg::<FMA>(*tangent, 1.0);
             });
             // The mean of cosine and sine of the heading while rolling in.
-            let (mut alongs, mut acrosses): (Column, Column) = ([0.0; ROOM], [0.0; ROOM]);
+            let (mut alongs, mut acrosses): (Column, Column) = (Column::of(0.0), Column::of(0.0));
             for (node, weight) in NODES {
                 pass!(bank in &banks, per_log in &per_logs, along in &mut alongs, across in &mut acrosses, => {
                     let turned = roll::turned::<FMA>(*per_log, *bank * *bank * (node * node));

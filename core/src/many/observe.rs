@@ -126,26 +126,89 @@ impl Sight {
 /// Altitudes that are answered for, in feet.
 const ALTITUDES_FT: std::ops::RangeInclusive<f64> = -16_500.0..=400_000.0;
 
+/// What of a station serves all its points.
+struct Known {
+    station: Station,
+    antenna: Antenna,
+    near: Near,
+    /// Found when the first point asks for it.
+    middle: Option<Middle>,
+}
+
+/// What is computed of up to [`ROOM`] points on the way, in columns that serve one part of them after the other.
+struct Columns {
+    sines: Column,
+    cosines: Column,
+    normals: Column,
+    longitude_sines: Column,
+    longitude_cosines: Column,
+    norths: Column,
+    easts: Column,
+    ups: Column,
+    levels: Column,
+    chords: Column,
+    eighths_deg: Column,
+}
+
 impl Kernel for Observe<'_> {
     #[inline(always)]
-    fn run<const FMA: bool>(self) {
-        let station = self.station;
-        let count = self.latitude_deg.len();
-        if count > ROOM || !station.is_ordinary() {
+    fn run<const FMA: bool>(mut self) {
+        if !self.station.is_ordinary() {
             let all = [self.radial_deg, self.dme_nm, self.ground_distance_nm, self.elevation_angle_deg];
             all.into_iter().flatten().for_each(|answer| answer.fill(f64::NAN));
             return;
         }
-        let antenna = Antenna::of::<FMA>(&station);
-        let Antenna { sine: t, cosine: c, .. } = antenna;
+        let antenna = Antenna::of::<FMA>(&self.station);
+        let near = Near::at::<FMA>(antenna.sine);
+        let mut known = Known { station: self.station, antenna, near, middle: None };
+        let zero = Column::of(0.0);
+        let mut columns = Columns {
+            sines: zero,
+            cosines: zero,
+            normals: zero,
+            longitude_sines: zero,
+            longitude_cosines: zero,
+            norths: zero,
+            easts: zero,
+            ups: zero,
+            levels: zero,
+            chords: zero,
+            eighths_deg: zero,
+        };
+        while !self.latitude_deg.is_empty() {
+            self.split_off().part::<FMA>(&mut known, &mut columns);
+        }
+    }
+}
 
+impl Observe<'_> {
+    /// Its first points, no more than a column has room for, which are its own no more.
+    #[inline(always)]
+    fn split_off(&mut self) -> Self {
+        let count = self.latitude_deg.len().min(ROOM);
+        Self {
+            station: self.station,
+            latitude_deg: self.latitude_deg.split_off(..count).unwrap_or_default(),
+            longitude_deg: self.longitude_deg.split_off(..count).unwrap_or_default(),
+            altitude_ft: self.altitude_ft.split_off(..count).unwrap_or_default(),
+            radial_deg: self.radial_deg.as_mut().and_then(|rest| rest.split_off_mut(..count)),
+            dme_nm: self.dme_nm.as_mut().and_then(|rest| rest.split_off_mut(..count)),
+            ground_distance_nm: self.ground_distance_nm.as_mut().and_then(|rest| rest.split_off_mut(..count)),
+            elevation_angle_deg: self.elevation_angle_deg.as_mut().and_then(|rest| rest.split_off_mut(..count)),
+        }
+    }
+
+    /// No more points than a column has room for.
+    #[inline(always)]
+    fn part<const FMA: bool>(self, known: &mut Known, columns: &mut Columns) {
+        let Known { station, antenna, near, middle } = known;
+        let Antenna { sine: t, cosine: c, .. } = *antenna;
+        let Columns { sines, cosines, normals, longitude_sines, longitude_cosines, norths, easts, ups, levels, chords, eighths_deg } =
+            columns;
+        let count = self.latitude_deg.len();
         // Points whose latitude, longitude, and height and nearness, are what the first series answers for.
         let mut ordinary = [0_u64; 3];
         let [ordinary_latitudes, ordinary_longitudes, near_ones] = &mut ordinary;
-        // All columns at once: they are cleared together.
-        let mut columns = [[0.0; ROOM]; 8];
-        let [sines, cosines, normals, longitude_sines, longitude_cosines, norths, easts, chords] =
-            &mut columns;
         pass!(sine in &mut *sines, cosine in &mut *cosines, normal_2 in &mut *normals, latitude_deg in self.latitude_deg, => {
             (*sine, *cosine) = sin_cos_of_quarter_deg::<FMA>(*latitude_deg);
             *normal_2 = normal::<FMA>(*sine);
@@ -158,25 +221,23 @@ impl Kernel for Observe<'_> {
 
         // Where an answer goes, or a column for what would be computed with it anyway.
         let wants_ground = self.radial_deg.is_some() || self.ground_distance_nm.is_some();
-        let (mut spare_dme, mut spare_radial, mut spare_ground): (Column, Column, Column);
+        let (mut spare_dme, mut spare_ground): (Column, Column);
         let dme = match self.dme_nm {
             Some(column) => column,
             None => {
-                spare_dme = [0.0; ROOM];
-                &mut spare_dme
+                spare_dme = Column::of(0.0);
+                spare_dme.as_mut_slice()
             }
         };
-        let mut elevation_angle_deg = self.elevation_angle_deg;
         // With the elevation angle or without: its parts are the more.
-        if let Some(level) = &mut elevation_angle_deg {
-            // The radius of curvature gives its place to the part upwards.
-            pass!(sine in &*sines, cosine in &*cosines, normal_or_up in &mut *normals, longitude_sine in &*longitude_sines,
+        if self.elevation_angle_deg.is_some() {
+            pass!(sine in &*sines, cosine in &*cosines, normal_2 in &*normals, longitude_sine in &*longitude_sines,
                 longitude_cosine in &*longitude_cosines, altitude_ft in self.altitude_ft, dme_nm in &mut *dme,
-                level in &mut **level, north in &mut *norths, east in &mut *easts, chord in &mut *chords, => {
-                let sight = Sight::of::<FMA>(&antenna, [*sine, *cosine, *normal_or_up],
+                level in &mut *levels, up in &mut *ups, north in &mut *norths, east in &mut *easts, chord in &mut *chords, => {
+                let sight = Sight::of::<FMA>(antenna, [*sine, *cosine, *normal_2],
                     [*longitude_sine, *longitude_cosine], *altitude_ft * FOOT);
                 *dme_nm = (AXIS_M / MILE_M) * sight.slant.sqrt();
-                (*level, *normal_or_up) = (sight.level.sqrt(), sight.up);
+                (*level, *up) = (sight.level.sqrt(), sight.up);
                 (*north, *east, *chord) = (sight.north, sight.east, sight.chord);
                 *near_ones += u64::from((*chord >= LEAST) & (*chord <= NEAR_MOST) & ALTITUDES_FT.contains(altitude_ft));
             });
@@ -184,7 +245,7 @@ impl Kernel for Observe<'_> {
             pass!(sine in &*sines, cosine in &*cosines, normal_2 in &*normals, longitude_sine in &*longitude_sines,
                 longitude_cosine in &*longitude_cosines, altitude_ft in self.altitude_ft, dme_nm in &mut *dme,
                 north in &mut *norths, east in &mut *easts, chord in &mut *chords, => {
-                let sight = Sight::of::<FMA>(&antenna, [*sine, *cosine, *normal_2],
+                let sight = Sight::of::<FMA>(antenna, [*sine, *cosine, *normal_2],
                     [*longitude_sine, *longitude_cosine], *altitude_ft * FOOT);
                 *dme_nm = (AXIS_M / MILE_M) * sight.slant.sqrt();
                 (*north, *east, *chord) = (sight.north, sight.east, sight.chord);
@@ -193,11 +254,9 @@ impl Kernel for Observe<'_> {
         }
         let all_near = ordinary.into_iter().all(|points| points == count as u64);
         if !all_near {
-            let mut no_level: Column = [0.0; ROOM];
-            let level = elevation_angle_deg.as_deref_mut().unwrap_or(&mut no_level);
             pass!(sine in &*sines, cosine in &*cosines, longitude_cosine in &*longitude_cosines, latitude_deg in self.latitude_deg,
                 longitude_deg in self.longitude_deg, altitude_ft in self.altitude_ft, chord in &mut *chords,
-                dme_nm in &mut *dme, level in &mut *level, => {
+                dme_nm in &mut *dme, level in &mut *levels, => {
                 let arc_cosine = sum::<FMA>(*sine, t, *cosine * *longitude_cosine * c);
                 let vouched = (*chord >= LEAST) & (arc_cosine > LEAST_COSINE) & (latitude_deg.abs() <= 90.0)
                     & (longitude_deg.abs() <= 360.0) & ALTITUDES_FT.contains(altitude_ft);
@@ -205,28 +264,20 @@ impl Kernel for Observe<'_> {
                 (*chord, *dme_nm, *level) = (answer(*chord), answer(*dme_nm), answer(*level));
             });
         }
-        if let Some(angle) = elevation_angle_deg {
-            pass!(angle_deg in angle, up in &*normals, => {
-                *angle_deg = slope_deg::<FMA>(*up, *angle_deg);
+        if let Some(angles_deg) = self.elevation_angle_deg {
+            pass!(angle_deg in angles_deg, up in &*ups, level in &*levels, => {
+                *angle_deg = slope_deg::<FMA>(*up, *level);
             });
         }
         if !wants_ground {
             return;
         }
 
-        let wants_radial = self.radial_deg.is_some();
-        let radial = match self.radial_deg {
-            Some(column) => column,
-            None => {
-                spare_radial = [0.0; ROOM];
-                &mut spare_radial
-            }
-        };
         let ground = match self.ground_distance_nm {
             Some(column) => column,
             None => {
-                spare_ground = [0.0; ROOM];
-                &mut spare_ground
+                spare_ground = Column::of(0.0);
+                spare_ground.as_mut_slice()
             }
         };
         // Counted, which is vectorised, where looking for one is not.
@@ -235,22 +286,21 @@ impl Kernel for Observe<'_> {
         let known_chords = chords.get(..count).unwrap_or_default();
         let beyond = |most: f64| !all_near && points_beyond(known_chords, most) > 0;
         let (any_middle, any_far) = (beyond(NEAR_MOST), beyond(MIDDLE_MOST));
-        let near = Near::at::<FMA>(t);
-        let middle = if any_middle { Some(Middle::at::<FMA>(t)) } else { None };
         // Among far points, which the series have no part in, there are few others.
         let span = if any_far { SPAN } else { ROOM };
-        let spans = ground.chunks_mut(span).zip(radial.chunks_mut(span)).zip(known_chords.chunks(span));
-        for (((ground, radial), chords), norths) in spans.zip(norths.chunks(span)) {
+        let spans = ground.chunks_mut(span).zip(eighths_deg.chunks_mut(span)).zip(known_chords.chunks(span));
+        for (((ground, turned), chords), norths) in spans.zip(norths.chunks(span)) {
             if any_far && points_beyond(chords, MIDDLE_MOST) == chords.len() as u64 {
                 continue;
             }
-            pass!(ground_nm in &mut *ground, turned in &mut *radial, chord in chords, north in norths, => {
+            pass!(ground_nm in &mut *ground, turned in &mut *turned, chord in chords, north in norths, => {
                 let z = *north * c;
                 *ground_nm = (AXIS_M / MILE_M) * (*chord + near.square::<FMA>(*chord, z)).sqrt();
                 *turned = sum::<FMA>(c, near.north::<FMA>(*chord, z), *north);
             });
-            if let Some(middle) = &middle {
-                pass!(ground_nm in &mut *ground, turned in &mut *radial, chord in chords, north in norths, => {
+            if any_middle {
+                let middle = middle.get_or_insert_with(|| Middle::at::<FMA>(t));
+                pass!(ground_nm in &mut *ground, turned in &mut *turned, chord in chords, north in norths, => {
                     let z = *north * c;
                     let far = *chord > NEAR_MOST;
                     let other_nm = (AXIS_M / MILE_M) * (*chord + middle.square::<FMA>(*chord, z)).sqrt();
@@ -260,25 +310,26 @@ impl Kernel for Observe<'_> {
                 });
             }
         }
-        if wants_radial {
-            pass!(radial_deg in &mut *radial, east in &mut *easts, => {
-                let direction = Direction::of::<FMA>(*east, *radial_deg);
-                (*east, *radial_deg) = (direction.over, direction.eighths_deg);
+        let mut radial = self.radial_deg;
+        if let Some(radial) = radial.as_deref_mut() {
+            pass!(turned_or_eighths_deg in eighths_deg.get_mut(..count).unwrap_or_default(), east in &mut *easts, => {
+                let direction = Direction::of::<FMA>(*east, *turned_or_eighths_deg);
+                (*east, *turned_or_eighths_deg) = (direction.over, direction.eighths_deg);
             });
-            pass!(radial_deg in &mut *radial, over in &*easts, => {
-                let direction = Direction { eighths_deg: *radial_deg, over: *over };
+            pass!(radial_deg in radial, eighths_deg in &*eighths_deg, over in &*easts, => {
+                let direction = Direction { eighths_deg: *eighths_deg, over: *over };
                 *radial_deg = counted(direction.deg::<FMA>() - station.declination_deg);
             });
         }
         if any_far {
-            let (mut others_nm, mut bearings_deg): (Column, Column) = ([0.0; ROOM], [0.0; ROOM]);
+            let (mut others_nm, mut bearings_deg): (Column, Column) = (Column::of(0.0), Column::of(0.0));
             let (sine_1, cosine_1) = reduced_from::<FMA>(t, c);
             pass!(sine in &mut *sines, cosine in &mut *cosines, => {
                 (*sine, *cosine) = reduced_from::<FMA>(*sine, *cosine);
             });
             Ends {
-                sines_1: [sine_1; ROOM],
-                cosines_1: [cosine_1; ROOM],
+                sines_1: Column::of(sine_1),
+                cosines_1: Column::of(cosine_1),
                 sines_2: *sines,
                 cosines_2: *cosines,
                 sines: *longitude_sines,
@@ -289,14 +340,15 @@ impl Kernel for Observe<'_> {
                 bearings_deg.get_mut(..count).unwrap_or_default(),
                 &mut [],
             );
-            pass!(ground_nm in &mut *ground, radial_deg in &mut *radial, chord in &*chords,
-                other_nm in &others_nm, bearing_deg in &bearings_deg, => {
-                let far = *chord > MIDDLE_MOST;
+            pass!(ground_nm in &mut *ground, chord in &*chords, other_nm in &others_nm, => {
+                *ground_nm = if *chord > MIDDLE_MOST { *other_nm } else { *ground_nm };
+            });
+            let radial = radial.unwrap_or_default();
+            pass!(radial_deg in radial, chord in &*chords, other_nm in &others_nm, bearing_deg in &bearings_deg, => {
                 let other_deg = counted(*bearing_deg - station.declination_deg);
                 // A bearing says nothing of itself where there is no distance.
                 let other_deg = if other_nm.is_nan() { f64::NAN } else { other_deg };
-                *ground_nm = if far { *other_nm } else { *ground_nm };
-                *radial_deg = if far { other_deg } else { *radial_deg };
+                *radial_deg = if *chord > MIDDLE_MOST { other_deg } else { *radial_deg };
             });
         }
     }
@@ -359,7 +411,7 @@ mod tests {
         let mut exact = 0;
         for points in points.chunks(ROOM) {
             let column = |place: usize| points.iter().map(|point| point[place]).collect::<Vec<_>>();
-            let mut answers = [[0.0; ROOM]; 4];
+            let mut answers = [Column::of(0.0); 4];
             let [radial, dme, ground, angle] = answers.each_mut().map(|answer| &mut answer[..points.len()]);
             Observe {
                 station,

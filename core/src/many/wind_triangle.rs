@@ -1,9 +1,9 @@
 //! The headings that hold many courses in the wind.
 
 use super::functions::{atan2_deg, sin_cos_deg};
-use super::{Column, Kernel, ROOM, pass};
+use super::{Column, Kernel, pass};
 
-/// Courses, airspeeds and winds, no more than [`ROOM`], and where heading and groundspeed go.
+/// Courses, airspeeds and winds, no more than [`super::ROOM`], and where heading and groundspeed go.
 ///
 /// A groundspeed that is NaN asks for the exact path: directions beyond a full circle, values outside their range, and winds
 /// that nearly cannot be held, where the last bit decides.
@@ -19,7 +19,7 @@ pub struct WindTriangle<'a> {
 impl Kernel for WindTriangle<'_> {
     #[inline(always)]
     fn run<const FMA: bool>(self) {
-        let (mut acrosses, mut alongs): (Column, Column) = ([0.0; ROOM], [0.0; ROOM]);
+        let (mut acrosses, mut alongs): (Column, Column) = (Column::of(0.0), Column::of(0.0));
         pass!(course_deg in self.course_deg, from_deg in self.wind_from_deg, wind_kt in self.wind_speed_kt,
             across in &mut acrosses, along in &mut alongs, => {
             let (sine, cosine) = sin_cos_deg::<FMA>(*from_deg - *course_deg);

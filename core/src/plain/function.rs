@@ -2,7 +2,6 @@
 
 use super::table::FUNCTIONS;
 use crate::Error;
-use crate::many::{Kernel, ROOM, run};
 
 /// A plain function as data, as `FUNCTIONS` lists it. Choices are given by their codes.
 ///
@@ -32,8 +31,9 @@ pub struct Function {
 }
 
 /// Computes many points: a column of numbers for each argument and for each output, and a status for each point, which
-/// is 0 or the code of an error, whose outputs are then NaN. There are as many points as statuses; a column that is
-/// shorter, and columns of another number, give NaN. An output's column that is empty is not wanted.
+/// is 0 or the code of an error, whose outputs are then NaN. There are as many points as statuses; an argument's column of
+/// one number is that number for all of them, another column that is shorter, and columns of another number, give NaN. An
+/// output's column that is empty is not wanted.
 ///
 /// A point's answer depends on that point alone, not on its place nor on how many there are. A function that has a loop of
 /// its own over columns says in its documentation how far its answers are from those of single calls.
@@ -76,166 +76,6 @@ pub(super) fn one<const I: usize, const O: usize>(
         *outputs = function(inputs)?;
     }
     Ok(())
-}
-
-/// [`Function::block`] from a function of arrays, point after point.
-pub(super) fn each<const I: usize, const O: usize>(
-    inputs: &[&[f64]],
-    outputs: &mut [&mut [f64]],
-    statuses: &mut [i32],
-    function: impl Fn([f64; I]) -> Result<[f64; O], Error>,
-) {
-    let inputs = <[&[f64]; I]>::try_from(inputs).ok();
-    for (index, status) in statuses.iter_mut().enumerate() {
-        let given = inputs.map(|inputs| inputs.map(|column| column.get(index).copied().unwrap_or(f64::NAN)));
-        let (code, answer) = match given.map(&function) {
-            Some(Ok(answer)) => (0, answer),
-            Some(Err(error)) => (error.code(), [f64::NAN; O]),
-            None => (0, [f64::NAN; O]),
-        };
-        *status = code;
-        for (output, value) in outputs.iter_mut().zip(answer) {
-            if let Some(output) = output.get_mut(index) {
-                *output = value;
-            }
-        }
-    }
-}
-
-/// [`Function::block`] from a loop over columns of at most [`ROOM`] points, which leaves a NaN in an output where it does not
-/// answer for a point; that point is then computed by the function itself. Where columns are missing or short all are.
-pub(super) fn columns<const I: usize, const O: usize>(
-    inputs: &[&[f64]],
-    outputs: &mut [&mut [f64]],
-    statuses: &mut [i32],
-    loops: impl Fn([&[f64]; I], [&mut [f64]; O]),
-    function: impl Fn([f64; I]) -> Result<[f64; O], Error>,
-) {
-    let all = |given: [&[f64]; I], places: [Option<&mut [f64]>; O]| {
-        if places.iter().all(Option::is_some) {
-            loops(given, places.map(Option::unwrap_or_default));
-            return None;
-        }
-        // What is not wanted goes where nobody reads it but for its NaN.
-        let count = given.first().map_or(ROOM, |column| column.len());
-        let mut spares = [[0.0; ROOM]; O];
-        let mut rest = spares.iter_mut();
-        let places = places.map(|place| {
-            let spare = rest.next();
-            place.or(spare.and_then(|column| column.get_mut(..count))).unwrap_or_default()
-        });
-        loops(given, places);
-        let spares = spares.each_ref().map(|spare| spare.get(..count).unwrap_or_default());
-        (counted(spares) > 0).then(|| {
-            let mut marks = [0.0; ROOM];
-            run(Marking { answers: spares, marks: &mut marks });
-            marks
-        })
-    };
-    parts(inputs, outputs, statuses, all, function);
-}
-
-/// As [`columns`], from a loop that computes the outputs only that are wanted, and leaves its NaN in every one of them.
-pub(super) fn wanted<const I: usize, const O: usize>(
-    inputs: &[&[f64]],
-    outputs: &mut [&mut [f64]],
-    statuses: &mut [i32],
-    loops: impl Fn([&[f64]; I], [Option<&mut [f64]>; O]),
-    function: impl Fn([f64; I]) -> Result<[f64; O], Error>,
-) {
-    if outputs.iter().all(|column| column.is_empty()) {
-        return each(inputs, outputs, statuses, function);
-    }
-    let all = |given: [&[f64]; I], places: [Option<&mut [f64]>; O]| {
-        loops(given, places);
-        None
-    };
-    parts(inputs, outputs, statuses, all, function);
-}
-
-/// Runs a loop over parts of at most [`ROOM`] points, and the function for those that it marks by a NaN: in an output, or in
-/// marks that it gives back.
-fn parts<const I: usize, const O: usize>(
-    inputs: &[&[f64]],
-    outputs: &mut [&mut [f64]],
-    statuses: &mut [i32],
-    loops: impl Fn([&[f64]; I], [Option<&mut [f64]>; O]) -> Option<[f64; ROOM]>,
-    function: impl Fn([f64; I]) -> Result<[f64; O], Error>,
-) {
-    let count = statuses.len();
-    let (Ok(given), Ok(answers)) =
-        (<[&[f64]; I]>::try_from(inputs), <&mut [&mut [f64]; O]>::try_from(&mut *outputs))
-    else {
-        return each(inputs, outputs, statuses, function);
-    };
-    let short = |column: &&mut [f64]| !column.is_empty() && column.len() < count;
-    if given.iter().any(|column| column.len() < count) || answers.iter().any(short) {
-        return each(inputs, outputs, statuses, function);
-    }
-    for (part, statuses) in statuses.chunks_mut(ROOM).enumerate() {
-        let (start, end) = (part * ROOM, part * ROOM + statuses.len());
-        let given = given.map(|column| column.get(start..end).unwrap_or_default());
-        let marked = loops(given, answers.each_mut().map(|column| column.get_mut(start..end)));
-        statuses.fill(0);
-        let answered = answers.each_ref().map(|column| column.get(start..end).unwrap_or_default());
-        if counted(answered) == 0 && marked.is_none() {
-            continue;
-        }
-        let mut marks = marked.unwrap_or([0.0; ROOM]);
-        run(Marking { answers: answered, marks: &mut marks });
-        for ((index, status), mark) in statuses.iter_mut().enumerate().zip(marks) {
-            if mark.is_nan() {
-                let point = given.map(|column| column.get(index).copied().unwrap_or(f64::NAN));
-                let answer = function(point).unwrap_or_else(|error| {
-                    *status = error.code();
-                    [f64::NAN; O]
-                });
-                for (column, value) in answers.iter_mut().zip(answer) {
-                    if let Some(place) = column.get_mut(start + index) {
-                        *place = value;
-                    }
-                }
-            }
-        }
-    }
-}
-
-/// How many of the answers are no numbers.
-fn counted<const O: usize>(answers: [&[f64]; O]) -> u64 {
-    let mut count = 0;
-    run(Unanswered { answers, count: &mut count });
-    count
-}
-
-/// Counts the answers that are no numbers.
-struct Unanswered<'a, const O: usize> {
-    answers: [&'a [f64]; O],
-    count: &'a mut u64,
-}
-
-impl<const O: usize> Kernel for Unanswered<'_, O> {
-    #[inline(always)]
-    fn run<const FMA: bool>(self) {
-        let among = |answer: &[f64]| answer.iter().map(|value| u64::from(!value.is_finite())).sum::<u64>();
-        *self.count = self.answers.into_iter().map(among).sum();
-    }
-}
-
-/// Marks with a NaN the points that have an answer which is no number.
-struct Marking<'a, const O: usize> {
-    answers: [&'a [f64]; O],
-    marks: &'a mut [f64; ROOM],
-}
-
-impl<const O: usize> Kernel for Marking<'_, O> {
-    #[inline(always)]
-    fn run<const FMA: bool>(self) {
-        for answer in self.answers {
-            for (mark, value) in self.marks.iter_mut().zip(answer) {
-                *mark += 0.0 * value;
-            }
-        }
-    }
 }
 
 #[cfg(test)]

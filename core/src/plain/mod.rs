@@ -13,6 +13,7 @@ mod altimeter;
 mod altimeter_setting;
 mod arc;
 mod base_turns;
+mod block;
 mod circle;
 mod cold;
 mod course;

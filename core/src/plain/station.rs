@@ -1,9 +1,12 @@
 //! Plain functions of [`crate::station`].
 
+use std::mem::MaybeUninit;
+
+use super::block::Arguments;
 use super::earth::position;
 use super::{any_nan, outputs};
 use crate::Error;
-use crate::many::{self, observe::Observe, run};
+use crate::many::{self, ROOM, observe::Observe, run};
 use crate::station::{self, Ident, Station};
 use crate::value::units::{degree, nautical_mile};
 use crate::value::{ConeHalfAngle, Declination, Elevation, HeightAboveStation, TrueAltitude};
@@ -109,38 +112,49 @@ pub fn observe(
 }
 
 /// [`observe`] over columns, each run of points of one station together.
-pub(super) fn observe_block(inputs: [&[f64]; 7], outputs: [Option<&mut [f64]>; 4]) {
-    let [latitudes, longitudes, elevations, declinations, mut lat_deg, mut lon_deg, mut alt_ft] = inputs;
+pub(super) fn observe_block(inputs: [&[f64]; 7], outputs: [Option<&mut [f64]>; 4], count: usize) {
+    let [latitudes, longitudes, elevations, declinations, points @ ..] = inputs;
+    let stations = [latitudes, longitudes, elevations, declinations];
     let [mut radial, mut dme, mut ground, mut angle] = outputs;
-    let mut at = 0;
-    while let (Some(&latitude_deg), Some(&longitude_deg), Some(&elevation_ft), Some(&declination_deg)) =
-        (latitudes.get(at), longitudes.get(at), elevations.get(at), declinations.get(at))
-    {
-        let firsts = [latitude_deg, longitude_deg, elevation_ft, declination_deg];
-        let columns = [latitudes, longitudes, elevations, declinations];
-        let rest = columns.map(|column| column.get(at..).unwrap_or_default());
-        let mut differing = 0;
-        run(many::observe::Others { columns: rest, firsts, differing: &mut differing });
-        let count = if differing == 0 {
-            latitudes.len() - at
-        } else {
-            let differs = |(column, first): (&&[f64], f64)| {
-                column.iter().position(|value| value.to_bits() != first.to_bits())
-            };
-            rest.iter().zip(firsts).filter_map(differs).min().unwrap_or(1).max(1)
-        };
-        at += count;
+    let mut repeated = MaybeUninit::uninit();
+    let points = Arguments::<3, { 4 * ROOM }>::of(points, count, &mut repeated);
+    let mut start = 0;
+    while start < count {
+        let (station, same) = station_at(stations, start);
+        let count = same.min(points.most()).min(count - start);
+        let [latitude_deg, longitude_deg, altitude_ft] = points.part(start, count);
+        start += count;
         run(Observe {
-            station: many::observe::Station { latitude_deg, longitude_deg, elevation_ft, declination_deg },
-            latitude_deg: lat_deg.split_off(..count).unwrap_or_default(),
-            longitude_deg: lon_deg.split_off(..count).unwrap_or_default(),
-            altitude_ft: alt_ft.split_off(..count).unwrap_or_default(),
+            station,
+            latitude_deg,
+            longitude_deg,
+            altitude_ft,
             radial_deg: radial.as_mut().and_then(|rest| rest.split_off_mut(..count)),
             dme_nm: dme.as_mut().and_then(|rest| rest.split_off_mut(..count)),
             ground_distance_nm: ground.as_mut().and_then(|rest| rest.split_off_mut(..count)),
             elevation_angle_deg: angle.as_mut().and_then(|rest| rest.split_off_mut(..count)),
         });
     }
+}
+
+/// The station of a point, and how many points from that one on have it: all of them, if all columns are of one number.
+fn station_at(columns: [&[f64]; 4], start: usize) -> (many::observe::Station, usize) {
+    let rest = columns.map(|column| match column {
+        [_] => column,
+        _ => column.get(start..column.len().min(start + ROOM)).unwrap_or_default(),
+    });
+    let firsts = rest.map(|column| column.first().copied().unwrap_or(f64::NAN));
+    let [latitude_deg, longitude_deg, elevation_ft, declination_deg] = firsts;
+    let station = many::observe::Station { latitude_deg, longitude_deg, elevation_ft, declination_deg };
+    let most = rest.iter().map(|column| if column.len() == 1 { usize::MAX } else { column.len() }).min();
+    let mut differing = 0;
+    run(many::observe::Others { columns: rest, firsts, differing: &mut differing });
+    if differing == 0 {
+        return (station, most.unwrap_or(1));
+    }
+    let differs =
+        |(column, first): (&&[f64], f64)| column.iter().position(|value| value.to_bits() != first.to_bits());
+    (station, rest.iter().zip(firsts).filter_map(differs).min().unwrap_or(1).max(1))
 }
 
 /// Radius of the cone of confusion above a station.

@@ -2,8 +2,9 @@
 
 //! Every plain function as data, for what treats them alike: the bindings and the tests.
 
+use super::block::{columns, each, wanted};
+use super::function::one;
 pub use super::function::{Block, Function};
-use super::function::{columns, each, one, wanted};
 use crate::Error;
 
 /// Every plain function, in the order of `docs/functions.md`.

@@ -23,8 +23,15 @@ pub const MOST_OPERANDS: usize = 24;
 /// The status of a point whose computation panicked, which none should; the outputs are NaN.
 pub const INTERNAL_ERROR: i32 = -1000;
 
-/// The most points that are computed together: enough for a vectorised loop, few enough for the nearest cache.
+/// The most points that are computed together where an operand is copied: enough for a vectorised loop, few enough for the stack
+/// and the nearest cache.
 const BLOCK: usize = 128;
+
+/// The most that are where none is.
+const LONG_BLOCK: usize = 4 * BLOCK;
+
+/// Points in a line of the cache: blocks begin with one, so that no vector lies across two.
+const LINE: usize = 8;
 
 /// Fewer points than this are not worth a block's columns.
 const WORTHWHILE: usize = 8;
@@ -97,15 +104,23 @@ unsafe fn in_blocks(
         let mut operands = inputs.iter().map(|input| (input.data, input.stride)).chain(others);
         *alone = output.is_slice() && operands.all(|(data, stride)| !output.touches(data, stride, count));
     }
-    let mut failures = 0;
-    for start in (0..count).step_by(BLOCK) {
-        let points = start..count.min(start + BLOCK);
+    let in_place = inputs.iter().all(|input| input.is_slice() || input.stride == 0)
+        && outputs.iter().zip(&alone).all(|(output, alone)| *alone || output.data.is_null());
+    // The first block is shorter, to end where a line of the cache does.
+    let first = outputs.iter().find(|output| in_place && !output.data.is_null());
+    let before = first.map_or(0, |output| output.data.addr() / size_of::<f64>() % LINE);
+    let (mut failures, mut start) = (0, 0);
+    while start < count {
+        let most = if in_place { LONG_BLOCK } else { BLOCK };
+        let end = count.min(start + most - if start == 0 { before } else { 0 });
+        let points = start..end;
         // SAFETY: the caller vouches for the points.
         failures += unsafe {
             block(function, points.clone(), inputs, outputs, status, &mut given, &mut answers, &alone)
                 // What panicked has changed no input; by themselves, only the point at fault is lost.
                 .unwrap_or_else(|| one_by_one(function, points, inputs, outputs, status))
         };
+        start = end;
     }
     failures
 }
@@ -127,7 +142,7 @@ unsafe fn block(
     alone: &[bool; MOST_OPERANDS],
 ) -> Option<usize> {
     let (start, count) = (points.start, points.len());
-    let mut statuses = [0; BLOCK];
+    let mut statuses = [0; LONG_BLOCK];
     let mut columns: [&[f64]; MOST_OPERANDS] = [&[]; MOST_OPERANDS];
     let mut results: [&mut [f64]; MOST_OPERANDS] = std::array::from_fn(|_| Default::default());
     let columns = columns.get_mut(..inputs.len())?;
@@ -135,16 +150,14 @@ unsafe fn block(
     let statuses = statuses.get_mut(..count)?;
     for ((column, input), memory) in columns.iter_mut().zip(inputs).zip(given) {
         let memory = memory.as_mut_ptr().cast::<f64>();
-        // SAFETY: the caller vouches for the points; a column has room for them, and as many are filled as are shown, those of
-        // a constant since the first range. Nothing writes to an input while its slice lives: an output that is computed in
-        // place touches none.
+        // SAFETY: the caller vouches for the points; a column has room for them, and as many are filled as are shown. Nothing
+        // writes to an input while its slice lives: an output that is computed in place touches none.
         *column = unsafe {
             if input.is_slice() {
                 slice::from_raw_parts(input.address(start).cast(), count)
             } else {
-                if input.stride != 0 || start == 0 {
-                    input.gather(start, memory, count);
-                }
+                let count = if input.stride == 0 { 1 } else { count };
+                input.gather(start, memory, count);
                 slice::from_raw_parts(memory, count)
             }
         };

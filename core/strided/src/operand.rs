@@ -55,10 +55,6 @@ impl Input {
                     let first = at(self.data, self.stride, start);
                     ptr::copy_nonoverlapping(first, column.cast(), count * size_of::<f64>());
                 }
-                0 => {
-                    let value = self.read(0);
-                    (0..count).for_each(|index| column.add(index).write(value));
-                }
                 _ => (0..count).for_each(|index| column.add(index).write(self.read(start + index))),
             }
         }

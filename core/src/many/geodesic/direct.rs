@@ -41,14 +41,14 @@ impl Kernel for Direct<'_> {
             self.latitude_deg.fill(f64::NAN);
             return;
         }
-        let (mut sines, mut cosines): (Column, Column) = ([0.0; ROOM], [0.0; ROOM]);
+        let (mut sines, mut cosines): (Column, Column) = (Column::of(0.0), Column::of(0.0));
         reduced_columns::<FMA>(self.lat_deg, &mut sines, &mut cosines);
-        let (mut easts, mut norths): (Column, Column) = ([0.0; ROOM], [0.0; ROOM]);
+        let (mut easts, mut norths): (Column, Column) = (Column::of(0.0), Column::of(0.0));
         pass!(east in &mut easts, north in &mut norths, bearing_deg in self.bearing_deg, => {
             (*east, *north) = sin_cos_deg::<FMA>(*bearing_deg);
         });
         // Most of the arc: the length as an angle, and the start's difference between the two.
-        let mut arcs: Column = [0.0; ROOM];
+        let mut arcs: Column = Column::of(0.0);
         pass!(arc in &mut arcs, s1 in &sines, c1 in &cosines, east in &easts, north in &norths,
             distance_nm in self.distance_nm, => {
             let along = *north * *c1;
@@ -60,7 +60,7 @@ impl Kernel for Direct<'_> {
                     polynomial::<FMA, 2>(m, LENGTH_3), polynomial::<FMA, 1>(m, LENGTH_4)]);
             *arc = sum::<FMA>(MILE * *distance_nm, polynomial::<FMA, 5>(m, ARC), waves);
         });
-        let (mut arc_sines, mut arc_cosines): (Column, Column) = ([0.0; ROOM], [0.0; ROOM]);
+        let (mut arc_sines, mut arc_cosines): (Column, Column) = (Column::of(0.0), Column::of(0.0));
         pass!(sine in &mut arc_sines, cosine in &mut arc_cosines, arc in &arcs, => {
             (*sine, *cosine) = sin_cos_of_turn_deg::<FMA>(DEGREE * *arc);
         });
@@ -93,7 +93,7 @@ impl Kernel for Direct<'_> {
             *arc = factor * sum::<FMA>(sine, far, whole);
             (*arc_sine, *arc_cosine) = (sine, cosine);
         });
-        let mut overs: Column = [0.0; ROOM];
+        let mut overs: Column = Column::of(0.0);
         pass!(eighths_deg in &mut *self.longitude_deg, over in &mut overs, arc_sine in &arc_sines,
             arc_cosine in &arc_cosines, s1 in &sines, c1 in &cosines, east in &easts, north in &norths, => {
             let onward = sum::<FMA>(*c1, *arc_cosine, -(*s1 * *arc_sine * *north));
@@ -158,7 +158,7 @@ mod tests {
         let (mut apart_m, mut turned, mut alone) = (0.0_f64, 0.0_f64, 0);
         for lines in lines.chunks(ROOM) {
             let column = |place: usize| lines.iter().map(|line| line[place]).collect::<Vec<_>>();
-            let (mut latitudes, mut longitudes, mut bearings) = ([0.0; ROOM], [0.0; ROOM], [0.0; ROOM]);
+            let (mut latitudes, mut longitudes, mut bearings) = (Column::of(0.0), Column::of(0.0), Column::of(0.0));
             Direct {
                 lat_deg: &column(0),
                 lon_deg: &column(1),

@@ -60,7 +60,7 @@ pub fn reduced_columns<const FMA: bool>(latitudes_deg: &[f64], sines: &mut Colum
     let differing = |bits: u64, latitude_deg: &f64| bits | (latitude_deg.to_bits() ^ first_deg.to_bits());
     if latitudes_deg.iter().fold(0, differing) == 0 {
         let (sine, cosine) = reduced::<FMA>(first_deg);
-        (*sines, *cosines) = ([sine; ROOM], [cosine; ROOM]);
+        (*sines, *cosines) = (Column::of(sine), Column::of(cosine));
         return;
     }
     pass!(sine in sines, cosine in cosines, latitude_deg in latitudes_deg, => {
@@ -128,11 +128,11 @@ impl Kernel for Long<'_> {
             self.distance_nm.fill(f64::NAN);
             return;
         }
-        let (mut sines_1, mut cosines_1): (Column, Column) = ([0.0; ROOM], [0.0; ROOM]);
+        let (mut sines_1, mut cosines_1): (Column, Column) = (Column::of(0.0), Column::of(0.0));
         reduced_columns::<FMA>(self.lat1_deg, &mut sines_1, &mut cosines_1);
-        let (mut sines_2, mut cosines_2): (Column, Column) = ([0.0; ROOM], [0.0; ROOM]);
+        let (mut sines_2, mut cosines_2): (Column, Column) = (Column::of(0.0), Column::of(0.0));
         reduced_columns::<FMA>(self.lat2_deg, &mut sines_2, &mut cosines_2);
-        let (mut sines, mut cosines): (Column, Column) = ([0.0; ROOM], [0.0; ROOM]);
+        let (mut sines, mut cosines): (Column, Column) = (Column::of(0.0), Column::of(0.0));
         pass!(sine in &mut sines, cosine in &mut cosines, lon1_deg in self.lon1_deg, lon2_deg in self.lon2_deg, => {
             (*sine, *cosine) = sin_cos_of_turn_deg::<FMA>(*lon2_deg - *lon1_deg);
         });
@@ -163,14 +163,14 @@ impl Ends {
         let (sines_1, cosines_1, sines_2, cosines_2) = (&*sines_1, &*cosines_1, &*sines_2, &*cosines_2);
         // The arc over the difference itself, and from it the first step.
         let (mut arc_sines, mut arc_cosines, mut arcs): (Column, Column, Column) =
-            ([0.0; ROOM], [0.0; ROOM], [0.0; ROOM]);
+            (Column::of(0.0), Column::of(0.0), Column::of(0.0));
         pass!(s1 in sines_1, c1 in cosines_1, s2 in sines_2, c2 in cosines_2, sine in &*sines,
             cosine in &*cosines, arc_sine in &mut arc_sines, arc_cosine in &mut arc_cosines, => {
             let (across, along) = (*c2 * *sine, sum::<FMA>(*c1, *s2, -(*s1 * *c2 * *cosine)));
             *arc_sine = sum::<FMA>(across, across, along * along).sqrt();
             *arc_cosine = sum::<FMA>(*c1 * *c2, *cosine, *s1 * *s2);
         });
-        let (mut overs, mut steps): (Column, Column) = ([0.0; ROOM], [0.0; ROOM]);
+        let (mut overs, mut steps): (Column, Column) = (Column::of(0.0), Column::of(0.0));
         pass!(eighths_deg in &mut arcs, over in &mut overs, arc_sine in &arc_sines, arc_cosine in &arc_cosines, => {
             Direction { eighths_deg: *eighths_deg, over: *over } = Direction::of::<FMA>(*arc_sine, *arc_cosine);
         });
@@ -279,7 +279,7 @@ mod tests {
     fn compared<const FMA: bool>(pairs: &[[f64; 4]], worst: &mut Worst) {
         for pairs in pairs.chunks(ROOM) {
             let column = |place: usize| pairs.iter().map(|pair| pair[place]).collect::<Vec<_>>();
-            let (mut distances, mut initials, mut finals) = ([0.0; ROOM], [0.0; ROOM], [0.0; ROOM]);
+            let (mut distances, mut initials, mut finals) = (Column::of(0.0), Column::of(0.0), Column::of(0.0));
             Long {
                 lat1_deg: &column(0),
                 lon1_deg: &column(1),
