@@ -166,6 +166,7 @@ fn main() {
                                 dme_nm: Some(y),
                                 ground_distance_nm: Some(z),
                                 elevation_angle_deg: None,
+                                asks: &mut false,
                             },
                         ),
                     }

@@ -2,6 +2,8 @@
 
 #[path = "../../core/src/many/arithmetic.rs"]
 pub mod arithmetic;
+#[path = "../../core/src/many/bounds.rs"]
+pub mod bounds;
 #[path = "../../core/src/many/functions/mod.rs"]
 pub mod functions;
 #[path = "../../core/src/many/geodesic/mod.rs"]

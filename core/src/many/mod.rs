@@ -8,6 +8,7 @@
 pub mod airspeed;
 pub mod arithmetic;
 pub mod atmosphere;
+pub mod bounds;
 pub mod declination;
 pub mod functions;
 pub mod geodesic;

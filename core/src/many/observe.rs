@@ -1,7 +1,8 @@
 //! What many aircraft make of one station.
 
 use super::arithmetic::sum;
-use super::functions::{Direction, sin_cos_deg, sin_cos_of_quarter_deg, sin_cos_of_turn_deg, slope_deg};
+use super::bounds::Beyond;
+use super::functions::{Direction, sin_cos_deg, sin_cos_of_half_deg, sin_cos_of_quarter_deg, sin_cos_of_turn_deg, slope_deg};
 use super::geodesic::{AXIS_M, ECCENTRICITY_SQUARED, Ends, Middle, Near, Series, normal, reduced_from};
 use super::{Column, Kernel, ROOM, pass};
 
@@ -42,8 +43,7 @@ impl Station {
     }
 }
 
-/// Aircraft about a station, no more than [`ROOM`], and where their radial, DME, ground distance and elevation angle go, if they
-/// are wanted.
+/// Aircraft about a station, and where their radial, DME, ground distance and elevation angle go, if they are wanted.
 ///
 /// An answer that is NaN asks for the exact path: within a metre of the station and near its antipode, for
 /// longitudes beyond a full circle, and for whatever is outside its range.
@@ -56,6 +56,8 @@ pub struct Observe<'a> {
     pub dme_nm: Option<&'a mut [f64]>,
     pub ground_distance_nm: Option<&'a mut [f64]>,
     pub elevation_angle_deg: Option<&'a mut [f64]>,
+    /// Set if there may be such an answer.
+    pub asks: &'a mut bool,
 }
 
 /// A station for the loops: what of it they use, in units of the semi-major axis.
@@ -126,6 +128,12 @@ impl Sight {
 /// Altitudes that are answered for, in feet.
 const ALTITUDES_FT: std::ops::RangeInclusive<f64> = -16_500.0..=400_000.0;
 
+/// Above the lowest altitude, heights of which rounding leaves no doubt that they are answered for.
+const ORDINARY_FT: f64 = 416_000.0;
+
+/// Longitude differences whose sine and cosine need no reduction.
+const NEAR_LONGITUDE_DEG: f64 = 45.0;
+
 /// What of a station serves all its points.
 struct Known {
     station: Station,
@@ -156,6 +164,7 @@ impl Kernel for Observe<'_> {
         if !self.station.is_ordinary() {
             let all = [self.radial_deg, self.dme_nm, self.ground_distance_nm, self.elevation_angle_deg];
             all.into_iter().flatten().for_each(|answer| answer.fill(f64::NAN));
+            *self.asks = true;
             return;
         }
         let antenna = Antenna::of::<FMA>(&self.station);
@@ -184,9 +193,9 @@ impl Kernel for Observe<'_> {
 impl Observe<'_> {
     /// Its first points, no more than a column has room for, which are its own no more.
     #[inline(always)]
-    fn split_off(&mut self) -> Self {
+    fn split_off(&mut self) -> Observe<'_> {
         let count = self.latitude_deg.len().min(ROOM);
-        Self {
+        Observe {
             station: self.station,
             latitude_deg: self.latitude_deg.split_off(..count).unwrap_or_default(),
             longitude_deg: self.longitude_deg.split_off(..count).unwrap_or_default(),
@@ -195,6 +204,7 @@ impl Observe<'_> {
             dme_nm: self.dme_nm.as_mut().and_then(|rest| rest.split_off_mut(..count)),
             ground_distance_nm: self.ground_distance_nm.as_mut().and_then(|rest| rest.split_off_mut(..count)),
             elevation_angle_deg: self.elevation_angle_deg.as_mut().and_then(|rest| rest.split_off_mut(..count)),
+            asks: self.asks,
         }
     }
 
@@ -206,18 +216,32 @@ impl Observe<'_> {
         let Columns { sines, cosines, normals, longitude_sines, longitude_cosines, norths, easts, ups, levels, chords, eighths_deg } =
             columns;
         let count = self.latitude_deg.len();
-        // Points whose latitude, longitude, and height and nearness, are what the first series answers for.
-        let mut ordinary = [0_u64; 3];
-        let [ordinary_latitudes, ordinary_longitudes, near_ones] = &mut ordinary;
+        // Whether all latitudes, longitudes, and heights and distances, are what the first series answers for.
+        let (mut latitudes, mut longitudes, mut sights) = (Beyond::default(), Beyond::default(), Beyond::default());
         pass!(sine in &mut *sines, cosine in &mut *cosines, normal_2 in &mut *normals, latitude_deg in self.latitude_deg, => {
             (*sine, *cosine) = sin_cos_of_quarter_deg::<FMA>(*latitude_deg);
             *normal_2 = normal::<FMA>(*sine);
-            *ordinary_latitudes += u64::from(latitude_deg.abs() <= 90.0);
+            latitudes.above(latitude_deg.abs(), 90.0);
         });
+        // Most longitudes are near the station's, which takes less. What is near it is no longitude beyond a full circle, unless the
+        // station's is next to that.
+        let near_deg = if station.longitude_deg.abs() + NEAR_LONGITUDE_DEG <= 360.0 { NEAR_LONGITUDE_DEG } else { 0.0 };
         pass!(sine in &mut *longitude_sines, cosine in &mut *longitude_cosines, longitude_deg in self.longitude_deg, => {
-            (*sine, *cosine) = sin_cos_of_turn_deg::<FMA>(*longitude_deg - station.longitude_deg);
-            *ordinary_longitudes += u64::from(longitude_deg.abs() <= 360.0);
+            let turned_deg = *longitude_deg - station.longitude_deg;
+            (*sine, *cosine) = sin_cos_of_half_deg::<FMA>(turned_deg + turned_deg);
+            longitudes.above(turned_deg.abs(), near_deg);
         });
+        if longitudes.any() {
+            longitudes = Beyond::default();
+            pass!(sine in &mut *longitude_sines, cosine in &mut *longitude_cosines, longitude_deg in self.longitude_deg, => {
+                let turned_deg = *longitude_deg - station.longitude_deg;
+                let (other_sine, other_cosine) = sin_cos_of_turn_deg::<FMA>(turned_deg);
+                let is_near = turned_deg.abs() <= near_deg;
+                *sine = if is_near { *sine } else { other_sine };
+                *cosine = if is_near { *cosine } else { other_cosine };
+                longitudes.above(longitude_deg.abs(), 360.0);
+            });
+        }
 
         // Where an answer goes, or a column for what would be computed with it anyway.
         let wants_ground = self.radial_deg.is_some() || self.ground_distance_nm.is_some();
@@ -239,7 +263,10 @@ impl Observe<'_> {
                 *dme_nm = (AXIS_M / MILE_M) * sight.slant.sqrt();
                 (*level, *up) = (sight.level.sqrt(), sight.up);
                 (*north, *east, *chord) = (sight.north, sight.east, sight.chord);
-                *near_ones += u64::from((*chord >= LEAST) & (*chord <= NEAR_MOST) & ALTITUDES_FT.contains(altitude_ft));
+                sights.below(*chord, LEAST);
+                sights.above(*chord, NEAR_MOST);
+                sights.below(*altitude_ft - ALTITUDES_FT.start(), 0.0);
+                sights.above(*altitude_ft - ALTITUDES_FT.start(), ORDINARY_FT);
             });
         } else {
             pass!(sine in &*sines, cosine in &*cosines, normal_2 in &*normals, longitude_sine in &*longitude_sines,
@@ -249,11 +276,15 @@ impl Observe<'_> {
                     [*longitude_sine, *longitude_cosine], *altitude_ft * FOOT);
                 *dme_nm = (AXIS_M / MILE_M) * sight.slant.sqrt();
                 (*north, *east, *chord) = (sight.north, sight.east, sight.chord);
-                *near_ones += u64::from((*chord >= LEAST) & (*chord <= NEAR_MOST) & ALTITUDES_FT.contains(altitude_ft));
+                sights.below(*chord, LEAST);
+                sights.above(*chord, NEAR_MOST);
+                sights.below(*altitude_ft - ALTITUDES_FT.start(), 0.0);
+                sights.above(*altitude_ft - ALTITUDES_FT.start(), ORDINARY_FT);
             });
         }
-        let all_near = ordinary.into_iter().all(|points| points == count as u64);
+        let all_near = !latitudes.any() && !longitudes.any() && !sights.any();
         if !all_near {
+            *self.asks = true;
             pass!(sine in &*sines, cosine in &*cosines, longitude_cosine in &*longitude_cosines, latitude_deg in self.latitude_deg,
                 longitude_deg in self.longitude_deg, altitude_ft in self.altitude_ft, chord in &mut *chords,
                 dme_nm in &mut *dme, level in &mut *levels, => {
@@ -422,6 +453,7 @@ mod tests {
                 dme_nm: Some(dme),
                 ground_distance_nm: Some(ground),
                 elevation_angle_deg: Some(angle),
+                asks: &mut false,
             }
             .run::<FMA>();
             for (index, [latitude, longitude, altitude]) in points.iter().enumerate() {

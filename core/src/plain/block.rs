@@ -109,12 +109,12 @@ pub(super) fn columns<const I: usize, const O: usize>(
 }
 
 /// As [`columns`], from a loop over any number of points that computes the outputs only that are wanted, leaves its NaN in every one
-/// of them, and takes columns of one number.
+/// of them, takes columns of one number, and says whether it left none.
 pub(super) fn wanted<const I: usize, const O: usize>(
     inputs: &[&[f64]],
     outputs: &mut [&mut [f64]],
     statuses: &mut [i32],
-    loops: impl Fn([&[f64]; I], [Option<&mut [f64]>; O], usize),
+    loops: impl Fn([&[f64]; I], [Option<&mut [f64]>; O], usize) -> bool,
     function: impl Fn([f64; I]) -> Result<[f64; O], Error>,
 ) {
     let count = statuses.len();
@@ -122,11 +122,13 @@ pub(super) fn wanted<const I: usize, const O: usize>(
     let Some((given, answers)) = fitting(inputs, outputs, count).filter(|_| !none) else {
         return each(inputs, outputs, statuses, function);
     };
-    loops(given, answers.each_mut().map(|column| column.get_mut(..count)), count);
+    statuses.fill(0);
+    if loops(given, answers.each_mut().map(|column| column.get_mut(..count)), count) {
+        return;
+    }
     for (part, statuses) in statuses.chunks_mut(ROOM).enumerate() {
         let (start, end) = (part * ROOM, part * ROOM + statuses.len());
         let seen = answers.each_ref().map(|column| column.get(start..end).unwrap_or_default());
-        statuses.fill(0);
         if unanswered(seen) > 0 {
             let given = given.map(|column| match column {
                 [_] => column,

@@ -111,14 +111,14 @@ pub fn observe(
     })
 }
 
-/// [`observe`] over columns, each run of points of one station together.
-pub(super) fn observe_block(inputs: [&[f64]; 7], outputs: [Option<&mut [f64]>; 4], count: usize) {
+/// [`observe`] over columns, each run of points of one station together; whether all are answered.
+pub(super) fn observe_block(inputs: [&[f64]; 7], outputs: [Option<&mut [f64]>; 4], count: usize) -> bool {
     let [latitudes, longitudes, elevations, declinations, points @ ..] = inputs;
     let stations = [latitudes, longitudes, elevations, declinations];
     let [mut radial, mut dme, mut ground, mut angle] = outputs;
     let mut repeated = MaybeUninit::uninit();
     let points = Arguments::<3, { 4 * ROOM }>::of(points, count, &mut repeated);
-    let mut start = 0;
+    let (mut start, mut asks) = (0, false);
     while start < count {
         let (station, same) = station_at(stations, start);
         let count = same.min(points.most()).min(count - start);
@@ -133,8 +133,10 @@ pub(super) fn observe_block(inputs: [&[f64]; 7], outputs: [Option<&mut [f64]>; 4
             dme_nm: dme.as_mut().and_then(|rest| rest.split_off_mut(..count)),
             ground_distance_nm: ground.as_mut().and_then(|rest| rest.split_off_mut(..count)),
             elevation_angle_deg: angle.as_mut().and_then(|rest| rest.split_off_mut(..count)),
+            asks: &mut asks,
         });
     }
+    !asks
 }
 
 /// The station of a point, and how many points from that one on have it: all of them, if all columns are of one number.

@@ -27,8 +27,8 @@ pub const INTERNAL_ERROR: i32 = -1000;
 /// and the nearest cache.
 const BLOCK: usize = 128;
 
-/// The most that are where none is.
-const LONG_BLOCK: usize = 4 * BLOCK;
+/// The most that are where none is: what a block costs by itself is then nothing to its points.
+const LONG_BLOCK: usize = 16 * BLOCK;
 
 /// Points in a line of the cache: blocks begin with one, so that no vector lies across two.
 const LINE: usize = 8;
@@ -142,12 +142,17 @@ unsafe fn block(
     alone: &[bool; MOST_OPERANDS],
 ) -> Option<usize> {
     let (start, count) = (points.start, points.len());
-    let mut statuses = [0; LONG_BLOCK];
+    let mut statuses = [const { MaybeUninit::uninit() }; LONG_BLOCK];
     let mut columns: [&[f64]; MOST_OPERANDS] = [&[]; MOST_OPERANDS];
     let mut results: [&mut [f64]; MOST_OPERANDS] = std::array::from_fn(|_| Default::default());
     let columns = columns.get_mut(..inputs.len())?;
     let results = results.get_mut(..outputs.len())?;
     let statuses = statuses.get_mut(..count)?;
+    for status in &mut *statuses {
+        status.write(0);
+    }
+    // SAFETY: all have just been written.
+    let statuses = unsafe { slice::from_raw_parts_mut(statuses.as_mut_ptr().cast::<i32>(), count) };
     for ((column, input), memory) in columns.iter_mut().zip(inputs).zip(given) {
         let memory = memory.as_mut_ptr().cast::<f64>();
         // SAFETY: the caller vouches for the points; a column has room for them, and as many are filled as are shown. Nothing

@@ -49,14 +49,21 @@ pub fn rounded(x: f64) -> f64 {
     (x + ROUNDER) - ROUNDER
 }
 
-/// Sine and cosine of an angle in degrees, to 90 either way: cheaper, within 4e-16 of the truth rather than to the last place.
+/// Sine and cosine of half an angle in degrees, to 90 either way: cheaper, within 2.5e-16 of the truth rather than to the last
+/// place.
 #[inline(always)]
-pub fn sin_cos_of_quarter_deg<const FMA: bool>(angle_deg: f64) -> (f64, f64) {
+pub fn sin_cos_of_half_deg<const FMA: bool>(angle_deg: f64) -> (f64, f64) {
     let [first, rest @ ..] = SINE_OF_HALF;
     let z = angle_deg * angle_deg;
     let sine = sum::<FMA>(angle_deg * z, polynomial_by_pairs::<FMA, 6>(z, rest), angle_deg * first);
-    let cosine = sum::<FMA>(z, polynomial_by_pairs::<FMA, 7>(z, COSINE_OF_HALF), 1.0);
-    // Of half the angle; doubled, the cosine of a small one without loss.
+    (sine, sum::<FMA>(z, polynomial_by_pairs::<FMA, 7>(z, COSINE_OF_HALF), 1.0))
+}
+
+/// Sine and cosine of an angle in degrees, to 90 either way: cheaper, within 4e-16 of the truth.
+#[inline(always)]
+pub fn sin_cos_of_quarter_deg<const FMA: bool>(angle_deg: f64) -> (f64, f64) {
+    let (sine, cosine) = sin_cos_of_half_deg::<FMA>(angle_deg);
+    // Doubled, the cosine of a small one without loss.
     let twice = sine + sine;
     (twice * cosine, sum::<FMA>(-twice, sine, 1.0))
 }

@@ -1,0 +1,51 @@
+//! Whether any of many numbers is beyond a bound.
+
+/// Collects, in its highest bit, whether a number was beyond a bound. What is no number is beyond any.
+///
+/// Numbers that are not negative compare as their bits do. A difference of bits and a sum of them are two operations a number and
+/// any processor has them for whole vectors; a comparison that is counted takes four.
+#[derive(Debug, Clone, Copy, Default)]
+pub struct Beyond(u64);
+
+impl Beyond {
+    /// A number that is not negative, if it is a number, and should be no larger than the other.
+    #[inline(always)]
+    pub fn above(&mut self, value: f64, most: f64) {
+        self.0 |= most.to_bits().wrapping_sub(value.to_bits());
+    }
+
+    /// A number that should be no less than the other, which is not negative.
+    #[inline(always)]
+    pub fn below(&mut self, value: f64, least: f64) {
+        self.0 |= value.to_bits() | value.to_bits().wrapping_sub(least.to_bits());
+    }
+
+    /// Whether a number was.
+    #[inline(always)]
+    pub fn any(self) -> bool {
+        self.0 >> 63 == 1
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn what_is_beyond() {
+        let negative_nan = -f64::NAN;
+        for value in [0.5, 2.0, 3.0, 7.0, f64::INFINITY, f64::NAN, negative_nan, 0.0, -1.0, -f64::INFINITY, -1e300] {
+            let mut both = Beyond::default();
+            both.below(value, 2.0);
+            both.above(value, 3.0);
+            assert_eq!(both.any(), !(2.0..=3.0).contains(&value), "{value}");
+            let mut above = Beyond::default();
+            above.above(value.abs(), 3.0);
+            assert_eq!(above.any(), !(value.abs() <= 3.0), "{value}");
+            let mut from_zero = Beyond::default();
+            from_zero.below(value, 0.0);
+            from_zero.above(value, 3.0);
+            assert_eq!(from_zero.any(), !(0.0..=3.0).contains(&value), "{value}");
+        }
+    }
+}
