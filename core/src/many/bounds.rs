@@ -27,9 +27,30 @@ impl Beyond {
     }
 }
 
+/// The value, or no number.
+// By its bits, as below: a choice of a value that comes from memory the compiler may turn into a branch, and the loop with it.
+#[inline(always)]
+pub fn only_if(known: bool, value: f64) -> f64 {
+    f64::from_bits(value.to_bits() | u64::from(!known).wrapping_neg())
+}
+
+/// The first value or the other.
+#[inline(always)]
+pub fn either(is_first: bool, first: f64, other: f64) -> f64 {
+    let mask = u64::from(is_first).wrapping_neg();
+    f64::from_bits(first.to_bits() & mask | other.to_bits() & !mask)
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn a_value_or_none() {
+        assert!(only_if(true, -2.5) == -2.5 && only_if(true, f64::NAN).is_nan());
+        assert!(only_if(false, -2.5).is_nan() && only_if(false, f64::INFINITY).is_nan());
+        assert!(either(true, -2.5, f64::NAN) == -2.5 && either(false, f64::NAN, -2.5) == -2.5);
+    }
 
     #[test]
     fn what_is_beyond() {

@@ -1,7 +1,7 @@
 //! What many aircraft make of one station.
 
 use super::arithmetic::sum;
-use super::bounds::Beyond;
+use super::bounds::{Beyond, either, only_if};
 use super::functions::{Direction, sin_cos_deg, sin_cos_of_half_deg, sin_cos_of_quarter_deg, sin_cos_of_turn_deg, slope_deg};
 use super::geodesic::{AXIS_M, ECCENTRICITY_SQUARED, Ends, Middle, Near, Series, normal, reduced_from};
 use super::{Column, Kernel, ROOM, pass};
@@ -126,7 +126,8 @@ impl Sight {
 }
 
 /// Altitudes that are answered for, in feet.
-const ALTITUDES_FT: std::ops::RangeInclusive<f64> = -16_500.0..=400_000.0;
+const LOWEST_FT: f64 = -16_500.0;
+const HIGHEST_FT: f64 = 400_000.0;
 
 /// Above the lowest altitude, heights of which rounding leaves no doubt that they are answered for.
 const ORDINARY_FT: f64 = 416_000.0;
@@ -237,8 +238,7 @@ impl Observe<'_> {
                 let turned_deg = *longitude_deg - station.longitude_deg;
                 let (other_sine, other_cosine) = sin_cos_of_turn_deg::<FMA>(turned_deg);
                 let is_near = turned_deg.abs() <= near_deg;
-                *sine = if is_near { *sine } else { other_sine };
-                *cosine = if is_near { *cosine } else { other_cosine };
+                (*sine, *cosine) = (either(is_near, *sine, other_sine), either(is_near, *cosine, other_cosine));
                 longitudes.above(longitude_deg.abs(), 360.0);
             });
         }
@@ -265,8 +265,8 @@ impl Observe<'_> {
                 (*north, *east, *chord) = (sight.north, sight.east, sight.chord);
                 sights.below(*chord, LEAST);
                 sights.above(*chord, NEAR_MOST);
-                sights.below(*altitude_ft - ALTITUDES_FT.start(), 0.0);
-                sights.above(*altitude_ft - ALTITUDES_FT.start(), ORDINARY_FT);
+                sights.below(*altitude_ft - LOWEST_FT, 0.0);
+                sights.above(*altitude_ft - LOWEST_FT, ORDINARY_FT);
             });
         } else {
             pass!(sine in &*sines, cosine in &*cosines, normal_2 in &*normals, longitude_sine in &*longitude_sines,
@@ -278,21 +278,29 @@ impl Observe<'_> {
                 (*north, *east, *chord) = (sight.north, sight.east, sight.chord);
                 sights.below(*chord, LEAST);
                 sights.above(*chord, NEAR_MOST);
-                sights.below(*altitude_ft - ALTITUDES_FT.start(), 0.0);
-                sights.above(*altitude_ft - ALTITUDES_FT.start(), ORDINARY_FT);
+                sights.below(*altitude_ft - LOWEST_FT, 0.0);
+                sights.above(*altitude_ft - LOWEST_FT, ORDINARY_FT);
             });
         }
         let all_near = !latitudes.any() && !longitudes.any() && !sights.any();
         if !all_near {
             *self.asks = true;
-            pass!(sine in &*sines, cosine in &*cosines, longitude_cosine in &*longitude_cosines, latitude_deg in self.latitude_deg,
-                longitude_deg in self.longitude_deg, altitude_ft in self.altitude_ft, chord in &mut *chords,
-                dme_nm in &mut *dme, level in &mut *levels, => {
+            // Column after column, each of which makes no number of the chord where it says no.
+            pass!(chord in &mut *chords, sine in &*sines, cosine in &*cosines, longitude_cosine in &*longitude_cosines, => {
                 let arc_cosine = sum::<FMA>(*sine, t, *cosine * *longitude_cosine * c);
-                let vouched = (*chord >= LEAST) & (arc_cosine > LEAST_COSINE) & (latitude_deg.abs() <= 90.0)
-                    & (longitude_deg.abs() <= 360.0) & ALTITUDES_FT.contains(altitude_ft);
-                let answer = |value: f64| if vouched { value } else { f64::NAN };
-                (*chord, *dme_nm, *level) = (answer(*chord), answer(*dme_nm), answer(*level));
+                *chord = only_if((*chord >= LEAST) & (arc_cosine > LEAST_COSINE), *chord);
+            });
+            pass!(chord in &mut *chords, latitude_deg in self.latitude_deg, => {
+                *chord = only_if(latitude_deg.abs() <= 90.0, *chord);
+            });
+            pass!(chord in &mut *chords, longitude_deg in self.longitude_deg, => {
+                *chord = only_if(longitude_deg.abs() <= 360.0, *chord);
+            });
+            pass!(chord in &mut *chords, altitude_ft in self.altitude_ft, => {
+                *chord = only_if((*altitude_ft >= LOWEST_FT) & (*altitude_ft <= HIGHEST_FT), *chord);
+            });
+            pass!(chord in &*chords, dme_nm in &mut *dme, level in &mut *levels, => {
+                (*dme_nm, *level) = (only_if(!chord.is_nan(), *dme_nm), only_if(!chord.is_nan(), *level));
             });
         }
         if let Some(angles_deg) = self.elevation_angle_deg {
@@ -371,15 +379,15 @@ impl Observe<'_> {
                 bearings_deg.get_mut(..count).unwrap_or_default(),
                 &mut [],
             );
-            pass!(ground_nm in &mut *ground, chord in &*chords, other_nm in &others_nm, => {
-                *ground_nm = if *chord > MIDDLE_MOST { *other_nm } else { *ground_nm };
-            });
-            let radial = radial.unwrap_or_default();
-            pass!(radial_deg in radial, chord in &*chords, other_nm in &others_nm, bearing_deg in &bearings_deg, => {
+            let radial = radial.or(eighths_deg.get_mut(..count)).unwrap_or_default();
+            pass!(ground_nm in &mut *ground, radial_deg in radial, chord in &*chords, other_nm in &others_nm,
+                bearing_deg in &bearings_deg, => {
+                let far = *chord > MIDDLE_MOST;
                 let other_deg = counted(*bearing_deg - station.declination_deg);
                 // A bearing says nothing of itself where there is no distance.
                 let other_deg = if other_nm.is_nan() { f64::NAN } else { other_deg };
-                *radial_deg = if *chord > MIDDLE_MOST { other_deg } else { *radial_deg };
+                *ground_nm = if far { *other_nm } else { *ground_nm };
+                *radial_deg = if far { other_deg } else { *radial_deg };
             });
         }
     }
