@@ -64,7 +64,8 @@ pub struct Air {
 impl Air {
     #[inline(always)]
     pub fn at<const FMA: bool>(altitude_ft: &[f64]) -> Self {
-        let mut air = Self { temperature_k: Column::of(0.0), base_pa: Column::of(0.0), logarithm: Column::of(0.0) };
+        let mut air =
+            Self { temperature_k: Column::of(0.0), base_pa: Column::of(0.0), logarithm: Column::of(0.0) };
         // Hardly anyone flies above the first two layers, and a choice among seven costs as much as the logarithm. What is chosen
         // for a point is the same either way.
         let above_two =

@@ -171,7 +171,8 @@ impl Kernel for Variation<'_> {
         pass!(latitude_deg in self.latitude_deg, sine in &mut sines, cosine in &mut cosines, => {
             (*sine, *cosine) = sin_cos_deg::<FMA>(*latitude_deg);
         });
-        let (mut longitude_sines, mut longitude_cosines): (Column, Column) = (Column::of(0.0), Column::of(0.0));
+        let (mut longitude_sines, mut longitude_cosines): (Column, Column) =
+            (Column::of(0.0), Column::of(0.0));
         pass!(longitude_deg in self.longitude_deg, sine in &mut longitude_sines, cosine in &mut longitude_cosines, => {
             (*sine, *cosine) = sin_cos_deg::<FMA>(*longitude_deg);
         });

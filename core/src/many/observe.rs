@@ -2,7 +2,9 @@
 
 use super::arithmetic::sum;
 use super::bounds::{Beyond, either, only_if};
-use super::functions::{Direction, sin_cos_deg, sin_cos_of_half_deg, sin_cos_of_quarter_deg, sin_cos_of_turn_deg, slope_deg};
+use super::functions::{
+    Direction, sin_cos_deg, sin_cos_of_half_deg, sin_cos_of_quarter_deg, sin_cos_of_turn_deg, slope_deg,
+};
 use super::geodesic::{AXIS_M, ECCENTRICITY_SQUARED, Ends, Middle, Near, Series, normal, reduced_from};
 use super::{Column, Kernel, ROOM, pass};
 
@@ -204,7 +206,10 @@ impl Observe<'_> {
             radial_deg: self.radial_deg.as_mut().and_then(|rest| rest.split_off_mut(..count)),
             dme_nm: self.dme_nm.as_mut().and_then(|rest| rest.split_off_mut(..count)),
             ground_distance_nm: self.ground_distance_nm.as_mut().and_then(|rest| rest.split_off_mut(..count)),
-            elevation_angle_deg: self.elevation_angle_deg.as_mut().and_then(|rest| rest.split_off_mut(..count)),
+            elevation_angle_deg: self
+                .elevation_angle_deg
+                .as_mut()
+                .and_then(|rest| rest.split_off_mut(..count)),
             asks: self.asks,
         }
     }
@@ -214,11 +219,23 @@ impl Observe<'_> {
     fn part<const FMA: bool>(self, known: &mut Known, columns: &mut Columns) {
         let Known { station, antenna, near, middle } = known;
         let Antenna { sine: t, cosine: c, .. } = *antenna;
-        let Columns { sines, cosines, normals, longitude_sines, longitude_cosines, norths, easts, ups, levels, chords, eighths_deg } =
-            columns;
+        let Columns {
+            sines,
+            cosines,
+            normals,
+            longitude_sines,
+            longitude_cosines,
+            norths,
+            easts,
+            ups,
+            levels,
+            chords,
+            eighths_deg,
+        } = columns;
         let count = self.latitude_deg.len();
         // Whether all latitudes, longitudes, and heights and distances, are what the first series answers for.
-        let (mut latitudes, mut longitudes, mut sights) = (Beyond::default(), Beyond::default(), Beyond::default());
+        let (mut latitudes, mut longitudes, mut sights) =
+            (Beyond::default(), Beyond::default(), Beyond::default());
         pass!(sine in &mut *sines, cosine in &mut *cosines, normal_2 in &mut *normals, latitude_deg in self.latitude_deg, => {
             (*sine, *cosine) = sin_cos_of_quarter_deg::<FMA>(*latitude_deg);
             *normal_2 = normal::<FMA>(*sine);
@@ -226,7 +243,8 @@ impl Observe<'_> {
         });
         // Most longitudes are near the station's, which takes less. What is near it is no longitude beyond a full circle, unless the
         // station's is next to that.
-        let near_deg = if station.longitude_deg.abs() + NEAR_LONGITUDE_DEG <= 360.0 { NEAR_LONGITUDE_DEG } else { 0.0 };
+        let near_deg =
+            if station.longitude_deg.abs() + NEAR_LONGITUDE_DEG <= 360.0 { NEAR_LONGITUDE_DEG } else { 0.0 };
         pass!(sine in &mut *longitude_sines, cosine in &mut *longitude_cosines, longitude_deg in self.longitude_deg, => {
             let turned_deg = *longitude_deg - station.longitude_deg;
             (*sine, *cosine) = sin_cos_of_half_deg::<FMA>(turned_deg + turned_deg);

@@ -17,7 +17,11 @@ impl<'a, const I: usize, const MOST: usize> Arguments<'a, I, MOST> {
     /// Those of `count` points; `repeated` is filled if it is needed.
     // It is the caller's, as what is big costs more to give back than to fill.
     #[inline(always)]
-    pub(super) fn of(columns: [&'a [f64]; I], count: usize, repeated: &'a mut MaybeUninit<[[f64; MOST]; I]>) -> Self {
+    pub(super) fn of(
+        columns: [&'a [f64]; I],
+        count: usize,
+        repeated: &'a mut MaybeUninit<[[f64; MOST]; I]>,
+    ) -> Self {
         let any_one = columns.iter().any(|column| column.len() < count);
         let repeated = any_one.then(|| &*repeated.write(columns.map(|column| [value(column, 0); MOST])));
         Self { columns, count, repeated }
@@ -93,7 +97,8 @@ pub(super) fn columns<const I: usize, const O: usize>(
         let given = given.part(start, count);
         // What is not wanted goes where nobody reads it but for its NaN.
         let mut spares = MaybeUninit::uninit();
-        let mut spares = if all_wanted { None } else { Some(spares.write([[0.0; ROOM]; O])) }.into_iter().flatten();
+        let mut spares =
+            if all_wanted { None } else { Some(spares.write([[0.0; ROOM]; O])) }.into_iter().flatten();
         let mut places = answers.each_mut().map(|column| {
             let spare = spares.next().and_then(|spare| spare.get_mut(..count));
             column.get_mut(start..start + count).or(spare).unwrap_or_default()
@@ -218,6 +223,105 @@ impl<const O: usize> Kernel for Marking<'_, O> {
         for answer in self.answers {
             for (mark, value) in self.marks.iter_mut().zip(answer) {
                 *mark += 0.0 * value;
+            }
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::plain::table::FUNCTIONS;
+
+    fn bits(values: &[f64]) -> Vec<u64> {
+        values.iter().map(|value| if value.is_nan() { f64::NAN.to_bits() } else { value.to_bits() }).collect()
+    }
+
+    #[test]
+    fn a_block_is_its_points() {
+        let values = [1.0, -1.0, 0.25, 40.0, f64::NAN, f64::INFINITY, 1e300, 7.0];
+        for function in FUNCTIONS {
+            let columns: Vec<Vec<f64>> = (0..function.inputs.len())
+                .map(|place| (0..values.len()).map(|index| values[(index * (place + 1)) % 8]).collect())
+                .collect();
+            let inputs: Vec<&[f64]> = columns.iter().map(Vec::as_slice).collect();
+            let mut answers = vec![[0.0; 8]; function.outputs.len()];
+            let mut outputs: Vec<&mut [f64]> = answers.iter_mut().map(<[f64; 8]>::as_mut_slice).collect();
+            let mut statuses = [7; 8];
+            (function.block)(&inputs, &mut outputs, &mut statuses);
+            for (index, status) in statuses.into_iter().enumerate() {
+                let given: Vec<f64> = columns.iter().map(|column| column[index]).collect();
+                let mut answer = vec![0.0; function.outputs.len()];
+                let result = (function.run)(&given, &mut answer);
+                assert_eq!(status, result.map_or_else(|error| error.code(), |()| 0), "{}", function.name);
+                let of_block: Vec<f64> = answers.iter().map(|column| column[index]).collect();
+                // A loop of its own rounds in its own way, by a bound that is held beside it; and it knows no neighbours.
+                for (single, many) in answer.iter().zip(&of_block) {
+                    let near = (single - many).abs() <= 1e-13 * single.abs().max(1.0) || single == many;
+                    assert!(near || (single.is_nan() && many.is_nan()), "{} {given:?}", function.name);
+                }
+                let mut alone = vec![0.0; function.outputs.len()];
+                let columns: Vec<&[f64]> = given.iter().map(std::slice::from_ref).collect();
+                let mut places: Vec<&mut [f64]> = alone.iter_mut().map(std::slice::from_mut).collect();
+                (function.block)(&columns, &mut places, &mut [7]);
+                assert_eq!(bits(&alone), bits(&of_block), "{} {given:?}", function.name);
+                assert!(result.is_ok() || answer.iter().all(|value| value.is_nan()), "{}", function.name);
+            }
+        }
+    }
+
+    /// An output that is not wanted changes nothing about the others, nor about the status.
+    #[test]
+    fn what_is_not_wanted_is_left_out() {
+        let values = [1.0, -1.0, 0.25, 40.0, f64::NAN, 1e300, 7.0, 30.0];
+        for function in FUNCTIONS.iter().filter(|function| function.outputs.len() > 1) {
+            let columns: Vec<Vec<f64>> = (0..function.inputs.len())
+                .map(|place| (0..values.len()).map(|index| values[(index * (place + 1)) % 8]).collect())
+                .collect();
+            let inputs: Vec<&[f64]> = columns.iter().map(Vec::as_slice).collect();
+            let asked = |wants: &dyn Fn(usize) -> bool| {
+                let mut answers: Vec<Vec<f64>> = (0..function.outputs.len())
+                    .map(|place| vec![0.0; if wants(place) { 8 } else { 0 }])
+                    .collect();
+                let mut outputs: Vec<&mut [f64]> = answers.iter_mut().map(Vec::as_mut_slice).collect();
+                let mut statuses = [7; 8];
+                (function.block)(&inputs, &mut outputs, &mut statuses);
+                (answers, statuses)
+            };
+            let (all, statuses) = asked(&|_| true);
+            for one in 0..function.outputs.len() {
+                let (alone, statuses_alone) = asked(&|place| place == one);
+                assert_eq!(bits(&alone[one]), bits(&all[one]), "{} {one}", function.name);
+                assert_eq!(statuses_alone, statuses, "{} {one}", function.name);
+                let (others, _) = asked(&|place| place != one);
+                let same = others.iter().zip(&all).filter(|(other, all)| bits(other) == bits(all)).count();
+                assert_eq!(same, function.outputs.len() - 1, "{} {one}", function.name);
+            }
+        }
+    }
+
+    /// An argument of one number is a column of it, in blocks of more than one part too, among points that are answered for and not.
+    #[test]
+    fn one_number_is_a_column_of_it() {
+        const COUNT: usize = 700;
+        let values = [1.0, 20.0, 0.25, 40.0, 3.0, 7.0, 30.0, f64::NAN];
+        for function in FUNCTIONS {
+            let value =
+                |place: usize, index: usize| values[(index / 90 * (place + 3) + place + index % 3) % 8];
+            let columns: Vec<Vec<f64>> = (0..function.inputs.len())
+                .map(|place| (0..COUNT).map(|index| value(place, index)).collect())
+                .collect();
+            for same in 0..function.inputs.len() {
+                let full = vec![values[same % 7]; COUNT];
+                let asked = |same_column: &[f64]| {
+                    let mut inputs: Vec<&[f64]> = columns.iter().map(Vec::as_slice).collect();
+                    inputs[same] = same_column;
+                    let mut answers = vec![vec![0.0; COUNT]; function.outputs.len()];
+                    let mut outputs: Vec<&mut [f64]> = answers.iter_mut().map(Vec::as_mut_slice).collect();
+                    let mut statuses = vec![7; COUNT];
+                    (function.block)(&inputs, &mut outputs, &mut statuses);
+                    (answers.iter().map(|answer| bits(answer)).collect::<Vec<_>>(), statuses)
+                };
+                assert!(asked(&full[..1]) == asked(&full), "{} {same}", function.name);
             }
         }
     }

@@ -158,7 +158,8 @@ mod tests {
         let (mut apart_m, mut turned, mut alone) = (0.0_f64, 0.0_f64, 0);
         for lines in lines.chunks(ROOM) {
             let column = |place: usize| lines.iter().map(|line| line[place]).collect::<Vec<_>>();
-            let (mut latitudes, mut longitudes, mut bearings) = (Column::of(0.0), Column::of(0.0), Column::of(0.0));
+            let (mut latitudes, mut longitudes, mut bearings) =
+                (Column::of(0.0), Column::of(0.0), Column::of(0.0));
             Direct {
                 lat_deg: &column(0),
                 lon_deg: &column(1),

@@ -279,7 +279,8 @@ mod tests {
     fn compared<const FMA: bool>(pairs: &[[f64; 4]], worst: &mut Worst) {
         for pairs in pairs.chunks(ROOM) {
             let column = |place: usize| pairs.iter().map(|pair| pair[place]).collect::<Vec<_>>();
-            let (mut distances, mut initials, mut finals) = (Column::of(0.0), Column::of(0.0), Column::of(0.0));
+            let (mut distances, mut initials, mut finals) =
+                (Column::of(0.0), Column::of(0.0), Column::of(0.0));
             Long {
                 lat1_deg: &column(0),
                 lon1_deg: &column(1),
