@@ -10,7 +10,7 @@ pub mod functions;
 pub mod geodesic;
 #[path = "../../core/src/many/loops.rs"]
 mod loops;
-#[path = "../../core/src/many/observe.rs"]
+#[path = "../../core/src/many/observe/mod.rs"]
 pub mod observe;
 
 pub(crate) use loops::pass;
