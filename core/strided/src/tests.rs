@@ -28,7 +28,7 @@ fn slant_alone(ground_nm: f64, height_ft: f64) -> f64 {
     slant_nm
 }
 
-/// More than two blocks, the last one not full.
+/// More than two blocks of copied operands, the last one not full.
 const COUNT: usize = 2 * BLOCK + 37;
 
 fn ground(index: usize) -> f64 {
@@ -44,6 +44,56 @@ fn strides_may_be_zero_or_negative() {
     assert_eq!(unsafe { run(slant(), COUNT, &operands.0, &operands.1, null_mut()) }, 0);
     for (index, slant_nm) in slants.iter().enumerate() {
         assert_eq!(*slant_nm, slant_alone(ground(COUNT - 1 - index), 30_000.0));
+    }
+}
+
+/// In long blocks, wherever the memory begins: the first block is shortened to end where a line of the cache does.
+#[test]
+fn memory_may_begin_at_any_place_of_a_cache_line() {
+    const MANY: usize = 2 * LONG_BLOCK + 37;
+    let observe = Function::named("observe").unwrap();
+    let station = [61.0, -12.0, 420.0, -8.0];
+    let point = |index: usize| {
+        let part = |factor: f64| (index as f64 * factor).fract();
+        // Some at the station, far away, or nowhere.
+        let latitude_deg = if index % 500 == 7 { 61.0 } else { 58.0 + 6.0 * part(0.618_033_988_7) };
+        let longitude_deg = if index % 500 == 7 { -12.0 } else { -17.0 + 10.0 * part(0.754_877_666_2) };
+        let altitude_ft = if index % 900 == 100 { 1e6 } else { 40_000.0 * part(0.569_840_290_9) };
+        [if index % 700 == 300 { -60.0 } else { latitude_deg }, longitude_deg, altitude_ft]
+    };
+    let expected: Vec<[u64; 4]> = (0..MANY)
+        .map(|index| {
+            let [latitude_deg, longitude_deg, altitude_ft] = point(index);
+            let [lat, lon, elevation, declination] = station;
+            let given = [lat, lon, elevation, declination, latitude_deg, longitude_deg, altitude_ft];
+            let inputs = given.each_ref().map(|value| input(std::slice::from_ref(value), 8));
+            let mut answers = [[0.0]; 4];
+            let outputs = answers.each_mut().map(|value| output(value, 8));
+            unsafe { run(observe, 1, &inputs, &outputs, null_mut()) };
+            answers.map(|[value]| value.to_bits())
+        })
+        .collect();
+    for places in 0..LINE {
+        let mut columns: [Vec<f64>; 7] = std::array::from_fn(|_| vec![0.0; MANY + LINE]);
+        for index in 0..MANY {
+            for (column, value) in columns.iter_mut().zip(point(index)) {
+                column[places + index] = value;
+            }
+        }
+        let mut status = vec![7; MANY];
+        let stations = station.each_ref().map(|value| input(std::slice::from_ref(value), 0));
+        let points: [Input; 3] = std::array::from_fn(|place| input(&columns[place][places..], 8));
+        let inputs: Vec<Input> = stations.into_iter().chain(points).collect();
+        let outputs: Vec<Output> =
+            columns[3..].iter_mut().map(|column| output(&mut column[places..], 8)).collect();
+        let failures = unsafe { run(observe, MANY, &inputs, &outputs, status.as_mut_ptr()) };
+        let refused = (0..MANY).filter(|index| index % 900 == 100).count();
+        assert_eq!(failures, refused);
+        for index in 0..MANY {
+            let found: [u64; 4] = std::array::from_fn(|place| columns[3 + place][places + index].to_bits());
+            assert_eq!(found, expected[index], "{places} {index}");
+            assert_eq!(status[index] != 0, index % 900 == 100);
+        }
     }
 }
 

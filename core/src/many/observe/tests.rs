@@ -93,7 +93,7 @@ fn about(station: Station, reach_nm: f64, count: usize, seed: &mut u64) -> Vec<[
 fn stations() -> Vec<Station> {
     let latitudes =
         [-90.0, -89.9999, -66.0, -45.0, -1e-9, 0.0, 0.3, 12.0, 33.0, 51.5, 61.0, 74.0, 86.0, 89.0, 90.0];
-    let longitudes = [-180.0, -12.0, 0.0, 179.99];
+    let longitudes = [-180.0, -12.0, 0.0, 179.99, 350.0];
     let all = latitudes.into_iter().flat_map(|latitude| longitudes.map(|longitude| (latitude, longitude)));
     all.map(|(latitude_deg, longitude_deg)| Station {
         latitude_deg,
