@@ -4,9 +4,9 @@
     target/peers/bin/pip install -r benches/python/requirements.txt ./python
     target/peers/bin/python benches/python/compare.py [part ...] [--points N]
 
-Parts: earth, cold, air, instructions, floor, threads, growth; all of them if none is named. What is printed is what `docs/performance.md`
+Parts: earth, air, instructions, floor, threads, growth; all of them if none is named. What is printed is what `docs/performance.md`
 shows. Each row is the median of interleaved runs, in CPU time of the thread (threads: by the clock); a run is one call that is not counted
-and as many as take a tenth of a second (cold: a single call after half a second's sleep). Only the ratios carry over to other
+and as many as take a tenth of a second. Only the ratios carry over to other
 machines, and those best when the machine is idle: the load is printed with them. LUBBERLINE_INSTRUCTIONS=baseline or avx2 in
 the environment asks for less than the processor has; the part `instructions` does so itself.
 """
@@ -126,22 +126,6 @@ def earth(points, random):
           "pyproj Geod.inv")
     table(f"{points} points at bearings and distances to 5000 NM from one point", directing(points, random), points,
           "pyproj Geod.fwd")
-
-
-def cold(points, random):
-    """Single calls on arrays that nobody has touched for half a second, when other work has taken their place in the caches."""
-    print(f"\n### After half a second's sleep, one station, {points} aircraft within 300 NM, outputs given\n")
-    print("| what | ns a point | times pyproj Geod.inv |\n|---|---|---|")
-    calls, found = observing(points, 300, random), {}
-    for name in ("pyproj Geod.inv", "observe but for the elevation angle, outputs given", "observe, outputs given"):
-        taken = []
-        for _ in range(RUNS):
-            time.sleep(0.5)
-            start = time.thread_time_ns()
-            calls[name]()
-            taken.append((time.thread_time_ns() - start) / points)
-        found[name] = statistics.median(taken)
-        print(f"| {name} | {found[name]:.1f} | {found['pyproj Geod.inv'] / found[name]:.1f} |", flush=True)
 
 
 def triangles(points, random):
@@ -288,7 +272,7 @@ def processor():
         return platform.processor()
 
 
-PARTS = {"earth": earth, "cold": cold, "air": of_air, "instructions": instructions, "floor": floor, "threads": threads, "growth": growth, "given": given}
+PARTS = {"earth": earth, "air": of_air, "instructions": instructions, "floor": floor, "threads": threads, "growth": growth, "given": given}
 
 
 def main():
