@@ -8013,7 +8013,8 @@ size_t lubber_mach_from_tas_n(size_t count,
  * @param[out] in_date 1 if the date lies in the years the models are made for, 2020 to 2030, else 0; may be NULL
  * @return LUBBER_OK, or a negative status with every output NaN
  *
- * Accuracy: The arithmetic to 1e-8 nT. The model: one standard deviation of 137 nT north, 89 east, 141 down.
+ * Accuracy: The arithmetic to 1e-8 nT, and so far arrays and single calls agree, angles and what follows from them as far as that turns or changes
+ * them. The model: one standard deviation of 137 nT north, 89 east, 141 down.
  * Degenerate cases: Between 55 degrees of latitude there is no grid variation (NaN). At a pole the components are those of the meridian of the longitude given. About the magnetic poles, where `zone` is not 0, and out of
  * date the declination must not be relied on.
  * Errors: A value outside its range.

@@ -2793,7 +2793,7 @@ static const struct dispatch DISPATCH[] = {
     {"cas_from_mach_kt", 2, 1, "nn", {"cas_from_mach_kt"}, 0, {0.78, 35000.0}, call_cas_from_mach_kt, many_cas_from_mach_kt},
     {"tas_from_mach_kt", 3, 1, "nnn", {"tas_from_mach_kt"}, 0, {0.78, 35000.0, 0.0}, call_tas_from_mach_kt, many_tas_from_mach_kt},
     {"mach_from_tas", 3, 1, "nnn", {"mach_from_tas"}, 0, {450.0, 35000.0, 0.0}, call_mach_from_tas, many_mach_from_tas},
-    {"magnetic_field", 4, 18, "nnnn", {"declination_deg", "inclination_deg", "horizontal_nt", "north_nt", "east_nt", "down_nt", "total_nt", "declination_change_deg", "inclination_change_deg", "horizontal_change_nt", "north_change_nt", "east_change_nt", "down_change_nt", "total_change_nt", "declination_uncertainty_deg", "grid_variation_deg", "zone", "in_date"}, 0, {-80.0, 240.0, 0.0, 2027.5}, call_magnetic_field, many_magnetic_field},
+    {"magnetic_field", 4, 18, "nnnn", {"declination_deg", "inclination_deg", "horizontal_nt", "north_nt", "east_nt", "down_nt", "total_nt", "declination_change_deg", "inclination_change_deg", "horizontal_change_nt", "north_change_nt", "east_change_nt", "down_change_nt", "total_change_nt", "declination_uncertainty_deg", "grid_variation_deg", "zone", "in_date"}, 1, {-80.0, 240.0, 0.0, 2027.5}, call_magnetic_field, many_magnetic_field},
     {"variation_deg", 4, 1, "nnnn", {"variation_deg"}, 1, {-80.0, 240.0, 0.0, 2027.5}, call_variation_deg, many_variation_deg},
     {"decimal_year", 3, 1, "nnn", {"decimal_year"}, 0, {2026.0, 7.0, 2.5}, call_decimal_year, many_decimal_year},
     {"magnetic_from_true_deg", 2, 1, "nn", {"magnetic_from_true_deg"}, 0, {5.0, 12.0}, call_magnetic_from_true_deg, many_magnetic_from_true_deg},

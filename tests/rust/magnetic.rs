@@ -71,6 +71,57 @@ fn arrays_give_every_printed_declination() {
     }
 }
 
+/// Every value of the field that the models' authors print, in arrays, to half of its last digit.
+#[test]
+fn arrays_give_every_printed_field() {
+    let path = concat!(env!("CARGO_MANIFEST_DIR"), "/data/published/magnetic.csv");
+    let mut rows = csv::Reader::from_path(path).unwrap();
+    let function = Function::named("magnetic_field").unwrap();
+    let (mut columns, mut printed): ([Vec<f64>; 4], Vec<csv::StringRecord>) = Default::default();
+    for row in rows.records().map(Result::unwrap).filter(|row| &row[1] == "magnetic_field") {
+        for (column, value) in columns.iter_mut().zip(row[2].split(';')) {
+            column.push(value.parse().unwrap());
+        }
+        printed.push(row);
+    }
+    assert!(printed.len() >= 900, "{}", printed.len());
+    let mut answers = vec![vec![0.0; printed.len()]; function.outputs.len()];
+    let mut outputs: Vec<&mut [f64]> = answers.iter_mut().map(Vec::as_mut_slice).collect();
+    (function.block)(&columns.each_ref().map(Vec::as_slice), &mut outputs, &mut vec![0; printed.len()]);
+    for (index, row) in printed.iter().enumerate() {
+        let output = function.outputs.iter().position(|name| *name == &row[3]).unwrap();
+        let [scale, offset, expected, tolerance] =
+            [4, 5, 6, 7].map(|field| row[field].parse::<f64>().unwrap());
+        let answer = answers[output][index] * scale + offset;
+        assert!((answer - expected).abs() <= tolerance * (1.0 + 1e-9), "{row:?}: {answer}");
+    }
+}
+
+/// Arrays have a grid variation where single calls have one, at a latitude of one number too, and with or without what else there is.
+#[test]
+fn arrays_leave_out_grid_variations_where_there_are_none() {
+    let latitudes =
+        [-90.0, -55.0, -54.999_999_999_999, 0.0, 54.999_999_999_999, 55.0, 70.0, 90.0, 91.0, f64::NAN];
+    let function = Function::named("magnetic_field").unwrap();
+    let place = function.outputs.iter().position(|name| *name == "grid_variation_deg").unwrap();
+    let asked = |latitudes: &[f64], count: usize| {
+        let mut answers = vec![Vec::new(); function.outputs.len()];
+        answers[place] = vec![0.0; count];
+        let mut outputs: Vec<&mut [f64]> = answers.iter_mut().map(Vec::as_mut_slice).collect();
+        (function.block)(&[latitudes, &[170.0], &[0.0], &[2026.0]], &mut outputs, &mut vec![0; count]);
+        answers.swap_remove(place)
+    };
+    for (latitude_deg, answer) in latitudes.into_iter().zip(asked(&latitudes, latitudes.len())) {
+        let single = magnetic_field(latitude_deg, 170.0, 0.0, 2026.0)
+            .map_or(f64::NAN, |field| field.grid_variation_deg);
+        assert_eq!(answer.is_nan(), single.is_nan(), "{latitude_deg}");
+        assert!(answer.is_nan() || (answer - single).abs() < 1e-10, "{latitude_deg}: {answer} {single}");
+        for same in asked(&[latitude_deg], 3) {
+            assert!(same == answer || same.is_nan() && answer.is_nan(), "{latitude_deg}");
+        }
+    }
+}
+
 /// From one model to the next the declination steps by what the older one had come to miss, not by more.
 #[test]
 fn the_models_meet_at_2025() {

@@ -28,6 +28,8 @@ pub struct Function {
     pub block: bool,
     /// Whether that loop takes its outputs as options and computes those that are wanted only.
     pub wanted: bool,
+    /// Whether that takes the statuses and the function itself too and does the whole of the block.
+    pub whole: bool,
 }
 
 #[derive(Clone)]

@@ -61,6 +61,7 @@ fn plain_file(file: &syn::File, module: &str, model: &mut Model) -> Result<()> {
                 let optional =
                     |inputs: &dyn quote::ToTokens| inputs.to_token_stream().to_string().contains("Option");
                 function.wanted = block.is_some_and(|inputs| optional(inputs));
+                function.whole = block.is_some_and(|inputs| inputs.len() == 4);
                 model.functions.push(function);
             }
             None => {

@@ -33,7 +33,9 @@ fn entry(text: &mut String, function: &Function) {
     let quoted =
         |names: Vec<&String>| names.iter().map(|name| format!("\"{name}\"")).collect::<Vec<_>>().join(", ");
     let name = &function.name;
-    let block = if function.block {
+    let block = if function.whole {
+        format!("super::{}::{name}_block(inputs, outputs, statuses, {name})", function.module)
+    } else if function.block {
         let how = if function.wanted { "wanted" } else { "columns" };
         format!("{how}(inputs, outputs, statuses, super::{}::{name}_block, {name})", function.module)
     } else {

@@ -12,7 +12,7 @@ use crate::north::{wmm2020, wmm2025};
 const FOOT_M: f64 = 0.3048;
 /// The epochs of the models. Each is made for the years to the next.
 const OLDER_YEAR: f64 = 2020.0;
-const NEWER_YEAR: f64 = 2025.0;
+pub const NEWER_YEAR: f64 = 2025.0;
 
 /// Places and dates, no more than [`super::ROOM`], and where the declinations go.
 ///
@@ -99,13 +99,17 @@ struct Place {
 }
 
 impl Place {
-    /// The field's parts to the north, to the east and down, in the geocentric frame.
+    /// The field's parts to the north, to the east and down, in the geocentric frame, or their changes in a year.
     ///
     /// The functions carry the power of the radius with them, and from order one on they are divided by the cosine of the latitude, so that
     /// nothing divides at the poles.
     #[inline(always)]
-    fn parts<const FMA: bool>(&self, model: &Model, years: Lanes) -> [Lanes; 3] {
+    fn parts<const FMA: bool, const CHANGE: bool>(&self, model: &Model, years: Lanes) -> [Lanes; 3] {
         let zero = Lanes::of(0.0);
+        let at = |value: f64, change: f64| match CHANGE {
+            true => Lanes::of(change),
+            false => Lanes::of(value).plus::<FMA>(years, Lanes::of(change)),
+        };
         let Self { sine, cosine, longitude_sine, longitude_cosine, ratio } = *self;
         let (up, back) = (sine.times(ratio), ratio.times(ratio));
         let [mut north, mut east, mut down] = [zero; 3];
@@ -129,8 +133,8 @@ impl Place {
                     let next = up.times(function).minus::<FMA>(back.times(Lanes::of(term.recursion)), before);
                     (before, function) = (function, next);
                 }
-                let g = Lanes::of(term.g).plus::<FMA>(years, Lanes::of(term.g_change));
-                let h = Lanes::of(term.h).plus::<FMA>(years, Lanes::of(term.h_change));
+                let g = at(term.g, term.g_change);
+                let h = at(term.h, term.h_change);
                 let next = function.times(Lanes::of(term.next_degree));
                 even_next = even_next.plus::<FMA>(next, g);
                 odd_next = odd_next.plus::<FMA>(next, h);
@@ -142,7 +146,7 @@ impl Place {
                     odd_back = odd_back.plus::<FMA>(behind, h);
                 }
                 if order == 1 {
-                    let g = Lanes::of(term.zonal).plus::<FMA>(years, Lanes::of(term.zonal_change));
+                    let g = at(term.zonal, term.zonal_change);
                     zonal = zonal.plus::<FMA>(function, g);
                 }
             }
@@ -163,25 +167,48 @@ impl Place {
     }
 }
 
-impl Kernel for Variation<'_> {
+/// Places and dates as the models take them.
+pub struct Places {
+    sines: Column,
+    cosines: Column,
+    longitude_sines: Column,
+    longitude_cosines: Column,
+    ratios: Column,
+    /// The angle from the geocentric vertical to the geodetic one.
+    pub sines_v: Column,
+    pub cosines_v: Column,
+    pub years: Column,
+}
+
+impl Places {
     #[inline(always)]
-    fn run<const FMA: bool>(self) {
-        const { assert!(DEGREE == 12) };
+    pub fn of<const FMA: bool>(
+        latitude_deg: &[f64],
+        longitude_deg: &[f64],
+        altitude_ft: &[f64],
+        decimal_year: &[f64],
+    ) -> Self {
+        let mut places = Self {
+            sines: Column::of(0.0),
+            cosines: Column::of(1.0),
+            longitude_sines: Column::of(0.0),
+            longitude_cosines: Column::of(0.0),
+            ratios: Column::of(1.0),
+            sines_v: Column::of(0.0),
+            cosines_v: Column::of(0.0),
+            years: Column::of(NEWER_YEAR),
+        };
         let (mut sines, mut cosines): (Column, Column) = (Column::of(0.0), Column::of(0.0));
-        pass!(latitude_deg in self.latitude_deg, sine in &mut sines, cosine in &mut cosines, => {
+        pass!(latitude_deg in latitude_deg, sine in &mut sines, cosine in &mut cosines, => {
             (*sine, *cosine) = sin_cos_deg::<FMA>(*latitude_deg);
         });
-        let (mut longitude_sines, mut longitude_cosines): (Column, Column) =
-            (Column::of(0.0), Column::of(0.0));
-        pass!(longitude_deg in self.longitude_deg, sine in &mut longitude_sines, cosine in &mut longitude_cosines, => {
+        pass!(longitude_deg in longitude_deg, sine in &mut places.longitude_sines,
+            cosine in &mut places.longitude_cosines, => {
             (*sine, *cosine) = sin_cos_deg::<FMA>(*longitude_deg);
         });
-        // The geocentric place, and the angle from its vertical to the geodetic one.
-        let (mut sines_c, mut cosines_c, mut ratios): (Column, Column, Column) =
-            (Column::of(0.0), Column::of(1.0), Column::of(1.0));
-        let (mut sines_v, mut cosines_v): (Column, Column) = (Column::of(0.0), Column::of(0.0));
-        pass!(sine in &sines, cosine in &cosines, altitude_ft in self.altitude_ft, sine_c in &mut sines_c,
-            cosine_c in &mut cosines_c, ratio in &mut ratios, sine_v in &mut sines_v, cosine_v in &mut cosines_v, => {
+        pass!(sine in &sines, cosine in &cosines, altitude_ft in altitude_ft, sine_c in &mut places.sines,
+            cosine_c in &mut places.cosines, ratio in &mut places.ratios, sine_v in &mut places.sines_v,
+            cosine_v in &mut places.cosines_v, => {
             let height_m = *altitude_ft * FOOT_M;
             let curvature_m = SEMI_MAJOR_M / (1.0 - ECCENTRICITY_SQUARED * *sine * *sine).sqrt();
             let outward_m = (curvature_m + height_m) * *cosine;
@@ -192,16 +219,21 @@ impl Kernel for Variation<'_> {
             *sine_v = *sine_c * *cosine - *cosine_c * *sine;
             *cosine_v = *cosine_c * *cosine + *sine_c * *sine;
         });
-        let mut years: Column = Column::of(NEWER_YEAR);
-        pass!(year in &mut years, given in self.decimal_year, => { *year = *given; });
+        pass!(year in &mut places.years, given in decimal_year, => { *year = *given; });
+        places
+    }
 
+    /// The field's parts to the north, to the east and down at so many of the places, in the geocentric frame, each by the model of
+    /// its date; or their changes in a year.
+    #[inline(always)]
+    pub fn parts<const FMA: bool, const CHANGE: bool>(&self, count: usize, into: [&mut Column; 3]) {
+        const { assert!(DEGREE == 12) };
         let [older, newer] = &*MODELS;
-        let (mut norths, mut easts, mut downs): (Column, Column, Column) =
-            (Column::of(0.0), Column::of(0.0), Column::of(0.0));
-        let groups = self.latitude_deg.len().div_ceil(WIDTH);
-        pass!(sine in sines_c.as_chunks::<WIDTH>().0.iter().take(groups), cosine in cosines_c.as_chunks().0,
-            longitude_sine in longitude_sines.as_chunks().0, longitude_cosine in longitude_cosines.as_chunks().0,
-            ratio in ratios.as_chunks().0, years in years.as_chunks().0, north in norths.as_chunks_mut().0,
+        let groups = count.div_ceil(WIDTH);
+        let [norths, easts, downs] = into;
+        pass!(sine in self.sines.as_chunks::<WIDTH>().0.iter().take(groups), cosine in self.cosines.as_chunks().0,
+            longitude_sine in self.longitude_sines.as_chunks().0, longitude_cosine in self.longitude_cosines.as_chunks().0,
+            ratio in self.ratios.as_chunks().0, years in self.years.as_chunks().0, north in norths.as_chunks_mut().0,
             east in easts.as_chunks_mut().0, down in downs.as_chunks_mut().0, => {
             let place = Place {
                 sine: Lanes(*sine),
@@ -214,10 +246,10 @@ impl Kernel for Variation<'_> {
             let recent = years.iter().filter(|year| **year >= NEWER_YEAR).count();
             let mut parts = [Lanes::of(0.0); 3];
             if recent < WIDTH {
-                parts = place.parts::<FMA>(older, year.less(Lanes::of(OLDER_YEAR)));
+                parts = place.parts::<FMA, CHANGE>(older, year.less(Lanes::of(OLDER_YEAR)));
             }
             if recent > 0 {
-                let others = place.parts::<FMA>(newer, year.less(Lanes::of(NEWER_YEAR)));
+                let others = place.parts::<FMA, CHANGE>(newer, year.less(Lanes::of(NEWER_YEAR)));
                 for (part, other) in parts.iter_mut().zip(others) {
                     pass!(value in &mut part.0, other in other.0, year in years, => {
                         *value = if *year >= NEWER_YEAR { other } else { *value };
@@ -226,13 +258,34 @@ impl Kernel for Variation<'_> {
             }
             [*north, *east, *down] = parts.map(|part| part.0);
         });
-        pass!(north in &mut norths, down in &downs, sine_v in &sines_v, cosine_v in &cosines_v, => {
+    }
+}
+
+/// Whether a place and date are answered for.
+#[inline(always)]
+pub fn vouched(latitude_deg: f64, longitude_deg: f64, altitude_ft: f64, year: f64) -> bool {
+    (latitude_deg.abs() <= 90.0)
+        & (longitude_deg.abs() <= 360.0)
+        & (altitude_ft >= -16_500.0)
+        & (altitude_ft <= 400_000.0)
+        & (year >= OLDER_YEAR)
+        & (year <= 2035.0)
+}
+
+impl Kernel for Variation<'_> {
+    #[inline(always)]
+    fn run<const FMA: bool>(self) {
+        let places =
+            Places::of::<FMA>(self.latitude_deg, self.longitude_deg, self.altitude_ft, self.decimal_year);
+        let (mut norths, mut easts, mut downs): (Column, Column, Column) =
+            (Column::of(0.0), Column::of(0.0), Column::of(0.0));
+        places.parts::<FMA, false>(self.latitude_deg.len(), [&mut norths, &mut easts, &mut downs]);
+        pass!(north in &mut norths, down in &downs, sine_v in &places.sines_v, cosine_v in &places.cosines_v, => {
             *north = *north * *cosine_v - *down * *sine_v;
         });
         pass!(north in &norths, east in &easts, latitude_deg in self.latitude_deg, longitude_deg in self.longitude_deg,
             altitude_ft in self.altitude_ft, year in self.decimal_year, variation_deg in self.variation_deg, => {
-            let vouched = (latitude_deg.abs() <= 90.0) & (longitude_deg.abs() <= 360.0) & (*altitude_ft >= -16_500.0)
-                & (*altitude_ft <= 400_000.0) & (*year >= 2020.0) & (*year <= 2035.0)
+            let vouched = vouched(*latitude_deg, *longitude_deg, *altitude_ft, *year)
                 & (*north * *north + *east * *east >= 1.0);
             *variation_deg = if vouched { atan2_deg::<FMA>(*east, *north) } else { f64::NAN };
         });

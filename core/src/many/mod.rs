@@ -17,6 +17,7 @@ mod instructions;
 pub mod lanes;
 pub mod lead;
 mod loops;
+pub mod magnetic_field;
 pub mod observe;
 pub mod roll;
 pub mod slant_range;
@@ -58,7 +59,7 @@ mod tests {
     use crate::plain::table::Function;
 
     /// Functions with loops of their own, and ranges to draw their arguments from; an empty one is that number.
-    const LOOPS: [(&str, &[(f64, f64)]); 9] = [
+    const LOOPS: [(&str, &[(f64, f64)]); 10] = [
         ("standard_atmosphere", &[(-20_000.0, 270_000.0), (-160.0, 160.0)]),
         ("tas_from_cas_kt", &[(0.0, 700.0), (-17_000.0, 80_000.0), (-60.0, 60.0)]),
         ("cas_from_tas_kt", &[(0.0, 700.0), (-17_000.0, 80_000.0), (-60.0, 60.0)]),
@@ -79,6 +80,7 @@ mod tests {
                 (5.0, 5.0),
             ],
         ),
+        ("magnetic_field", &[(-91.0, 91.0), (-370.0, 370.0), (-20_000.0, 410_000.0), (2019.0, 2036.0)]),
         ("variation_deg", &[(-91.0, 91.0), (-370.0, 370.0), (-20_000.0, 410_000.0), (2019.0, 2036.0)]),
     ];
 

@@ -14,10 +14,21 @@ struct Model {
     uncertainty_deg_nt: f64,
 }
 
+/// For each model, the part of the declination's uncertainty that goes with the horizontal field, in degrees times nanotesla.
+pub(crate) const UNCERTAINTIES_DEG_NT: [f64; 2] = [5625.0, 5417.0];
+
 /// The models in the order of their years, each made for five.
 const MODELS: [Model; 2] = [
-    Model { epoch_year: 2020.0, coefficients: &wmm2020::COEFFICIENTS, uncertainty_deg_nt: 5625.0 },
-    Model { epoch_year: 2025.0, coefficients: &wmm2025::COEFFICIENTS, uncertainty_deg_nt: 5417.0 },
+    Model {
+        epoch_year: 2020.0,
+        coefficients: &wmm2020::COEFFICIENTS,
+        uncertainty_deg_nt: UNCERTAINTIES_DEG_NT[0],
+    },
+    Model {
+        epoch_year: 2025.0,
+        coefficients: &wmm2025::COEFFICIENTS,
+        uncertainty_deg_nt: UNCERTAINTIES_DEG_NT[1],
+    },
 ];
 
 /// When the last model ends.

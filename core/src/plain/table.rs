@@ -721,7 +721,7 @@ pub const FUNCTIONS: &[Function] = &[
         inputs: &["lat_deg", "lon_deg", "altitude_ft", "decimal_year"],
         outputs: &["declination_deg", "inclination_deg", "horizontal_nt", "north_nt", "east_nt", "down_nt", "total_nt", "declination_change_deg", "inclination_change_deg", "horizontal_change_nt", "north_change_nt", "east_change_nt", "down_change_nt", "total_change_nt", "declination_uncertainty_deg", "grid_variation_deg", "zone", "in_date"],
         run: |inputs, outputs| one(inputs, outputs, magnetic_field),
-        block: |inputs, outputs, statuses| each(inputs, outputs, statuses, magnetic_field),
+        block: |inputs, outputs, statuses| super::magnetic::magnetic_field_block(inputs, outputs, statuses, magnetic_field),
     },
     Function {
         name: "variation_deg",

@@ -6995,8 +6995,9 @@ def magnetic_field(lat_deg, lon_deg, altitude_ft, decimal_year, **kwargs):
 
     Notes
     -----
-    Accuracy: The arithmetic to 1e-8 nT. The model: one standard deviation of 137 nT north, 89 east,
-    141 down.
+    Accuracy: The arithmetic to 1e-8 nT, and so far arrays and single calls agree, angles and what
+    follows from them as far as that turns or changes them. The model: one standard deviation of 137
+    nT north, 89 east, 141 down.
 
     Degenerate cases: Between 55 degrees of latitude there is no grid variation (NaN). At a pole the
     components are those of the meridian of the longitude given. About the magnetic poles, where

@@ -87,6 +87,7 @@ pub fn read(
         doc,
         block: false,
         wanted: false,
+        whole: false,
     };
     names::within(&function)?;
     Ok(function)
