@@ -264,12 +264,11 @@ impl Places {
 /// Whether a place and date are answered for.
 #[inline(always)]
 pub fn vouched(latitude_deg: f64, longitude_deg: f64, altitude_ft: f64, year: f64) -> bool {
-    (latitude_deg.abs() <= 90.0)
-        & (longitude_deg.abs() <= 360.0)
-        & (altitude_ft >= -16_500.0)
-        & (altitude_ft <= 400_000.0)
-        & (year >= OLDER_YEAR)
-        & (year <= 2035.0)
+    let within = |value: f64, least: f64, most: f64| (value >= least) & (value <= most);
+    within(latitude_deg, -90.0, 90.0)
+        & within(longitude_deg, -360.0, 360.0)
+        & within(altitude_ft, -16_500.0, 400_000.0)
+        & within(year, OLDER_YEAR, 2035.0)
 }
 
 impl Kernel for Variation<'_> {
