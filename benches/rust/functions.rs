@@ -151,7 +151,7 @@ fn formulas(criterion: &mut Criterion) {
 fn arrays(criterion: &mut Criterion) {
     let mut group = criterion.benchmark_group("arrays");
     group.throughput(Throughput::Elements(POINTS));
-    let ranges: [(&str, &[(f64, f64)]); 8] = [
+    let ranges: [(&str, &[(f64, f64)]); 9] = [
         (
             "observe",
             &[
@@ -183,6 +183,7 @@ fn arrays(criterion: &mut Criterion) {
             ],
         ),
         ("variation_deg", &[(-90.0, 90.0), (-180.0, 180.0), (0.0, 40_000.0), (2025.0, 2030.0)]),
+        ("magnetic_field", &[(-90.0, 90.0), (-180.0, 180.0), (0.0, 40_000.0), (2025.0, 2030.0)]),
     ];
     for (name, ranges) in ranges {
         let Some(function) = Function::named(name) else { continue };
