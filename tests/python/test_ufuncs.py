@@ -180,3 +180,48 @@ def test_some_outputs_are_those_of_all():
         ufunc.some("observed", "radial_deg")
     with pytest.raises(ValueError, match="no output is named"):
         ufunc.some("observe")
+
+
+EDGES = np.array([0.0, -0.0, 45.0, -45.0, 90.0, -90.0, 180.0, 315.0, -360.0, 361.0, 1e300, -16_500.0, 400_000.0, 400_001.0,
+                  np.nan, -np.nan, np.inf, -np.inf])
+
+
+def drawn(random, count, low, high):
+    """Numbers of a range, one in twenty at or beyond an edge."""
+    values = random.uniform(low, high, count)
+    edges = random.random(count) < 0.05
+    values[edges] = random.choice(EDGES, edges.sum())
+    return values
+
+
+@pytest.mark.parametrize("count", [1, 8, 129, 600, 2051])
+@pytest.mark.parametrize("arrangement", ["one station", "one altitude", "many stations", "many elevations"])
+def test_observe_is_the_same_bits_however_its_points_stand(count, arrangement):
+    random = np.random.default_rng(count)
+    outputs = ["radial_deg", "dme_nm", "ground_distance_nm", "elevation_angle_deg"]
+    observe = ufunc.some("observe", *outputs)
+    for reach_deg, station_longitude_deg in [(0.001, -12.0), (4.0, 179.0), (60.0, 350.0)]:
+        station = [random.uniform(-85.0, 85.0), station_longitude_deg, 420.0, -8.0]
+        latitude = np.clip(station[0] + drawn(random, count, -reach_deg, reach_deg), -90.0, 90.0)
+        longitude = station[1] + drawn(random, count, -reach_deg, reach_deg)
+        altitude = drawn(random, count, -2_000.0, 60_000.0)
+        if arrangement == "one altitude":
+            altitude = 31_000.0
+        elif arrangement == "many stations":
+            station[0] = np.repeat(random.uniform(-85.0, 85.0, count // 100 + 1), 100)[:count]
+        elif arrangement == "many elevations":
+            station[2] = drawn(random, count, 0.0, 9_000.0)
+        with np.errstate(invalid="ignore"):
+            found = observe(*station, latitude, longitude, altitude)
+            points = zip(*(column.tolist() for column in np.broadcast_arrays(*station, latitude, longitude, altitude)))
+            wanted = np.array([observe(*point) for point in points]).T
+            spread = np.zeros((count, 3))
+            spread[:, 1] = latitude
+            places = tuple(np.empty(count + 3)[shift:shift + count] for shift in range(4))
+            elsewhere = observe(*station, spread[:, 1], longitude, altitude, out=places)
+            in_place = observe(*station, over := latitude.copy(), longitude, altitude, out=(None, over, None, None))
+            two = ufunc.some("observe", "dme_nm", "elevation_angle_deg")(*station, latitude, longitude, altitude)
+        for answers in (found, elsewhere, in_place):
+            np.testing.assert_array_equal(np.array(answers), wanted)
+        np.testing.assert_array_equal(np.array(two), wanted[[1, 3]])
+        assert count < 100 or np.isfinite(wanted).mean() > 0.5
