@@ -337,12 +337,19 @@ def test_a_line_over_the_antimeridian_is_cut():
         ({"wind_levels": [(9000.0, 1.0, 2.0)]}, TypeError, "allowed: one of them"),
         ({"wind_levels": [], "wind_from_deg": 0.0, "wind_speed_kt": 0.0}, lubberline.NavigationError, "wind_level_count is 0"),
         ({"true_airspeed_kt": None}, TypeError, "true_airspeed_kt must be a real number"),
+        ({"true_airspeed_kt": True}, TypeError, "true_airspeed_kt must be a real number, not bool"),
         ({"fixes": {"END": ("60", -9.0)}}, TypeError, "latitude of END must be a real number"),
+        ({"fixes": [1]}, TypeError, "fixes must be a mapping, not list"),
     ],
 )
 def test_what_is_wrong_is_named(more, error, message):
     with pytest.raises(error, match=message):
         corner(**more)
+
+
+def test_what_is_no_leg_is_refused():
+    with pytest.raises(TypeError, match="legs must be of Leg, not str"):
+        brief_path(["TF"], true_airspeed_kt=250.0, altitude_ft=9000.0)
 
 
 @pytest.mark.parametrize(

@@ -267,6 +267,8 @@ def test_what_is_no_route_is_refused():
         brief_route([SKE, OST], **{**FLOWN, "true_airspeed_kt": None})
     with pytest.raises(TypeError, match="errors has 'dme'"):
         brief_route([SKE, OST], **FLOWN, errors={"dme": 0.1})
+    with pytest.raises(TypeError, match="errors must be a mapping, not list"):
+        brief_route([SKE, OST], **FLOWN, errors=["dme"])
 
 
 def test_few_stations_make_no_turn():

@@ -1,5 +1,6 @@
 """How the named functions and the objects reach the native ones."""
 
+from collections.abc import Mapping
 from numbers import Integral, Real
 from typing import Any, TypeAlias
 
@@ -20,12 +21,19 @@ _BARE = (np.ndarray, np.generic, float, int, list, tuple)
 
 
 def number(parameter: str, value: Any) -> float:
-    """A setting as a float; a text, a complex number or an array is none."""
+    """A setting as a float; a text, a truth value, a complex number or an array is none."""
     if isinstance(value, np.ndarray) and value.ndim == 0:
         value = value[()]
-    if not isinstance(value, Real):
+    if isinstance(value, bool) or not isinstance(value, Real):
         raise TypeError(f"{parameter} must be a real number, not {type(value).__name__}")
     return float(value)
+
+
+def mapping(parameter: str, value: Any) -> Mapping[str, Any]:
+    """A mapping as it is."""
+    if not isinstance(value, Mapping):
+        raise TypeError(f"{parameter} must be a mapping, not {type(value).__name__}")
+    return value
 
 
 def chosen(codes: dict[str, int], parameter: str, value: Any) -> Any:

@@ -11,7 +11,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from . import _native
-from ._call import number
+from ._call import mapping, number
 from ._functions import pressure_altitude_at_true_altitude_ft
 from ._geojson import CAUTION, feature, line, point
 from ._legs import GroundPath, Leg, PathSegment, _conditions
@@ -379,7 +379,11 @@ def brief_path(
         raise TypeError(f"holding_rule must be a text, not {type(holding_rule).__name__}")
     surroundings = number("altimeter_setting_hpa", altimeter_setting_hpa), number("isa_deviation_k", isa_deviation_k), holding_rule
     legs, stations = tuple(legs), tuple(stations)
-    named = {str(ident): (number(f"latitude of {ident}", north), number(f"longitude of {ident}", east)) for ident, (north, east) in (fixes or {}).items()}
+    others = [leg for leg in legs if not isinstance(leg, Leg)]
+    if others:
+        raise TypeError(f"legs must be of Leg, not {type(others[0]).__name__}")
+    given = mapping("fixes", {} if fixes is None else fixes)
+    named = {str(ident): (number(f"latitude of {ident}", north), number(f"longitude of {ident}", east)) for ident, (north, east) in given.items()}
     briefed = _native.brief_path(
         [(leg.code, dict(leg.numbers)) for leg in legs],
         _conditions(levels=(None,) * 4, wind_levels=wind_levels, **numbers),

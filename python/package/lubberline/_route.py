@@ -8,7 +8,7 @@ from dataclasses import dataclass, field, fields
 from typing import Any, Literal, NamedTuple
 
 from . import _native
-from ._call import number, one_chosen
+from ._call import mapping, number, one_chosen
 from ._course_change import CourseChange, FlyOver, course_change
 from ._flight import Sureness
 from ._functions import cas_from_tas_kt, mach_from_tas, standard_atmosphere
@@ -490,7 +490,7 @@ def _asked(
     """What is asked of the errors, as the native function takes it and as it is told."""
     if errors is None:
         return None, None
-    unknown = [name for name in errors if name not in _ERRORS]
+    unknown = [name for name in mapping("errors", errors) if name not in _ERRORS]
     if unknown:
         raise TypeError(f"errors has {unknown[0]!r}; allowed: {', '.join(map(repr, _ERRORS))}")
     given = {name: number(name, errors.get(name, 0.0)) for name in _ERRORS}
