@@ -90,8 +90,9 @@ impl Kernel for Lead<'_> {
             *length_nm = 2.0 * radius_per_kt * *airspeed_kt * *half_sine;
             *duration_h = radius_per_kt * (*change_deg * RADIAN);
         });
+        // Whatever is not instant, what is no number too.
         let rolled =
-            self.roll_rate_deg_per_s.iter().map(|rate| u64::from(*rate < f64::INFINITY)).sum::<u64>();
+            self.roll_rate_deg_per_s.iter().map(|rate| u64::from(*rate != f64::INFINITY)).sum::<u64>();
         if rolled > 0 {
             let mut banks: Column = Column::of(0.0);
             let (mut roll_hours, mut per_logs): (Column, Column) = (Column::of(0.0), Column::of(0.0));

@@ -127,4 +127,77 @@ mod tests {
             }
         }
     }
+
+    /// What is no number, or none that is allowed, is for an array what it is for a single call: among points that are answered for,
+    /// by itself, and where all points of a part have it.
+    #[test]
+    fn what_is_refused_is_refused_among_any_points() {
+        let bad = [f64::NAN, -f64::NAN, f64::INFINITY, f64::NEG_INFINITY, -1e300, 1e300];
+        let (observe, lead) = (
+            &[61.0, -12.0, 420.0, -8.0, 61.5, -11.0, 31_000.0],
+            &[40.0, 110.0, 430.0, 270.0, 60.0, 25.0, 3.0],
+        );
+        let instant: Vec<f64> = lead.iter().copied().chain([f64::INFINITY]).collect();
+        let rolled: Vec<f64> = lead.iter().copied().chain([5.0]).collect();
+        let points: [(&str, &[f64]); 14] = [
+            ("observe", observe),
+            ("geodesic_inverse", &[61.0, -12.0, 40.0, 100.0]),
+            ("geodesic_direct", &[61.0, -12.0, 80.0, 300.0]),
+            ("standard_atmosphere", &[31_000.0, 5.0]),
+            ("tas_from_cas_kt", &[250.0, 31_000.0, 5.0]),
+            ("cas_from_tas_kt", &[430.0, 31_000.0, 5.0]),
+            ("mach_from_cas", &[250.0, 31_000.0]),
+            ("wind_triangle", &[40.0, 430.0, 270.0, 60.0]),
+            ("slant_range_nm", &[10.0, 31_000.0]),
+            ("turn_radius_nm", &[430.0, 25.0]),
+            ("lead_nm", &instant),
+            ("lead_nm", &rolled),
+            ("variation_deg", &[61.0, -12.0, 31_000.0, 2026.5]),
+            ("magnetic_field", &[61.0, -12.0, 31_000.0, 2026.5]),
+        ];
+        for (name, good) in points {
+            let function = Function::named(name).unwrap();
+            let shape = |answers: &[f64], status: i32| {
+                (answers.iter().map(|value| value.is_nan()).collect::<Vec<_>>(), status)
+            };
+            for (place, value) in (0..good.len()).flat_map(|place| bad.map(|value| (place, value))) {
+                let point = |is_bad: bool| {
+                    let mut point = good.to_vec();
+                    point[place] = if is_bad { value } else { point[place] };
+                    point
+                };
+                let wanted = [false, true].map(|is_bad| {
+                    let mut answers = vec![0.0; function.outputs.len()];
+                    let result = (function.run)(&point(is_bad), &mut answers);
+                    shape(&answers, result.map_or_else(|error| error.code(), |()| 0))
+                });
+                // Which of the points are bad: all, every other, the last one alone in its part.
+                let among: [&dyn Fn(usize) -> bool; 3] =
+                    [&|_| true, &|index| index % 2 == 1, &|index| index == 128];
+                for (count, is_bad) in
+                    [1, 7, 129].into_iter().flat_map(|count| among.map(|is_bad| (count, is_bad)))
+                {
+                    let points: Vec<Vec<f64>> = (0..count).map(|index| point(is_bad(index))).collect();
+                    let columns: Vec<Vec<f64>> = (0..good.len())
+                        .map(|place| points.iter().map(|point| point[place]).collect())
+                        .collect();
+                    let given: Vec<&[f64]> = columns.iter().map(Vec::as_slice).collect();
+                    let mut answers = vec![vec![0.0; count]; function.outputs.len()];
+                    let mut places: Vec<&mut [f64]> = answers.iter_mut().map(Vec::as_mut_slice).collect();
+                    let mut statuses = vec![7; count];
+                    (function.block)(&given, &mut places, &mut statuses);
+                    for (index, status) in statuses.into_iter().enumerate() {
+                        let answer: Vec<f64> = answers.iter().map(|column| column[index]).collect();
+                        let wanted = &wanted[usize::from(is_bad(index))];
+                        assert_eq!(
+                            &shape(&answer, status),
+                            wanted,
+                            "{name} {:?} {index} of {count}",
+                            points[index]
+                        );
+                    }
+                }
+            }
+        }
+    }
 }
