@@ -1,23 +1,24 @@
 //! Whether any of many numbers is beyond a bound.
 
-/// Collects, in its highest bit, whether a number was beyond a bound. What is no number is beyond any.
+/// Collects, in its highest bit, whether a number was outside its bounds; what is no number is outside of any.
 ///
-/// Numbers that are not negative compare as their bits do. A difference of bits and a sum of them are two operations a number and
-/// any processor has them for whole vectors; a comparison that is counted takes four.
+/// Numbers that are not negative compare as their bits do. Differences of bits and their sum any processor has for whole vectors; a
+/// comparison that is counted takes twice as many operations.
 #[derive(Debug, Clone, Copy, Default)]
 pub struct Beyond(u64);
 
 impl Beyond {
-    /// A number that is not negative, if it is a number, and should be no larger than the other.
+    /// A number and its bounds, which are not negative: of a number with a minus sign it says that it is outside.
     #[inline(always)]
-    pub fn above(&mut self, value: f64, most: f64) {
-        self.0 |= most.to_bits().wrapping_sub(value.to_bits());
+    pub fn look(&mut self, value: f64, least: f64, most: f64) {
+        let (value, least, most) = (value.to_bits(), least.to_bits(), most.to_bits());
+        self.0 |= value | value.wrapping_sub(least) | most.wrapping_sub(value);
     }
 
-    /// A number that should be no less than the other, which is not negative.
+    /// A number of either sign and what its size may be.
     #[inline(always)]
-    pub fn below(&mut self, value: f64, least: f64) {
-        self.0 |= value.to_bits() | value.to_bits().wrapping_sub(least.to_bits());
+    pub fn look_at_size(&mut self, value: f64, most: f64) {
+        self.0 |= most.to_bits().wrapping_sub(value.abs().to_bits());
     }
 
     /// Whether a number was.
@@ -54,21 +55,21 @@ mod tests {
 
     #[test]
     fn what_is_beyond() {
-        let negative_nan = -f64::NAN;
-        for value in
-            [0.5, 2.0, 3.0, 7.0, f64::INFINITY, f64::NAN, negative_nan, 0.0, -1.0, -f64::INFINITY, -1e300]
-        {
-            let mut both = Beyond::default();
-            both.below(value, 2.0);
-            both.above(value, 3.0);
-            assert_eq!(both.any(), !(2.0..=3.0).contains(&value), "{value}");
-            let mut above = Beyond::default();
-            above.above(value.abs(), 3.0);
-            assert_eq!(above.any(), !(0.0..=3.0).contains(&value.abs()), "{value}");
-            let mut from_zero = Beyond::default();
-            from_zero.below(value, 0.0);
-            from_zero.above(value, 3.0);
-            assert_eq!(from_zero.any(), !(0.0..=3.0).contains(&value), "{value}");
+        for (least, most) in [(2.0_f64, 3.0_f64), (0.0, 90.0), (1e-14, 1e300)] {
+            let edges = [least, most].map(|edge| [edge.next_down(), edge, edge.next_up()]);
+            let others = [5e-324, 0.0, 2.5, 1e300, f64::MAX, f64::INFINITY, f64::NAN];
+            for value in edges.into_iter().flatten().chain(others).flat_map(|value| [value, -value]) {
+                let mut beyond = Beyond::default();
+                beyond.look(value, least, most);
+                let outside = value.is_sign_negative() || !(least..=most).contains(&value);
+                assert_eq!(beyond.any(), outside, "{value} from {least} to {most}");
+                let mut size = Beyond::default();
+                size.look_at_size(value, most);
+                assert_eq!(size.any(), !(0.0..=most).contains(&value.abs()), "{value} to {most}");
+                // It stays so, whatever comes after.
+                beyond.look(least, least, most);
+                assert_eq!(beyond.any(), outside);
+            }
         }
     }
 }

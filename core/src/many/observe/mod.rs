@@ -231,7 +231,7 @@ impl Columns {
             latitude_deg in latitudes_deg, => {
             (*sine, *cosine) = sin_cos_of_quarter_deg::<FMA>(*latitude_deg);
             *normal_2 = normal::<FMA>(*sine);
-            latitudes.above(latitude_deg.abs(), 90.0);
+            latitudes.look_at_size(*latitude_deg, 90.0);
         });
         // Most longitudes are near the station's, which takes less. What is near it is no longitude beyond a full circle, unless the
         // station's is next to that.
@@ -240,7 +240,7 @@ impl Columns {
         pass!(sine in &mut self.longitude_sines, cosine in &mut self.longitude_cosines, longitude_deg in longitudes_deg, => {
             let turned_deg = *longitude_deg - station.longitude_deg;
             (*sine, *cosine) = sin_cos_of_half_deg::<FMA>(turned_deg + turned_deg);
-            longitudes.above(turned_deg.abs(), near_deg);
+            longitudes.look_at_size(turned_deg, near_deg);
         });
         if longitudes.any() {
             longitudes = Beyond::default();
@@ -250,7 +250,7 @@ impl Columns {
                 let (other_sine, other_cosine) = sin_cos_of_turn_deg::<FMA>(turned_deg);
                 let is_near = turned_deg.abs() <= near_deg;
                 (*sine, *cosine) = (either(is_near, *sine, other_sine), either(is_near, *cosine, other_cosine));
-                longitudes.above(longitude_deg.abs(), 360.0);
+                longitudes.look_at_size(*longitude_deg, 360.0);
             });
         }
         !latitudes.any() && !longitudes.any()
@@ -267,10 +267,8 @@ impl Columns {
     ) -> bool {
         let mut sights = Beyond::default();
         let mut bound = |altitude_ft: f64, chord: f64| {
-            sights.below(chord, LEAST);
-            sights.above(chord, NEAR_MOST);
-            sights.below(altitude_ft - LOWEST_FT, 0.0);
-            sights.above(altitude_ft - LOWEST_FT, ORDINARY_FT);
+            sights.look(chord, LEAST, NEAR_MOST);
+            sights.look(altitude_ft - LOWEST_FT, 0.0, ORDINARY_FT);
         };
         // With the elevation angle or without: its parts are the more.
         if with_angle {
