@@ -12180,8 +12180,9 @@ size_t lubber_rule_off_course_nm_n(size_t count,
  * @param[out] elevation_angle_deg Angle of the aircraft above the station's horizontal; may be NULL
  * @return LUBBER_OK, or a negative status with every output NaN
  *
- * Accuracy: 30 nanometres along the ground, a micrometre along the slant. In arrays a tenth of a micrometre to 300 NM and a micrometre
- * beyond, along the ground and across; within a metre of the station and beyond 10 560 NM each point is computed as by itself.
+ * Accuracy: 30 nanometres along the ground, a micrometre along the slant. In arrays a tenth of a micrometre to 300 NM and a micrometre to
+ * 18 000 km, along the ground and across; from there to 10 560 NM three micrometres, across as far as the radial moves the other end; within a
+ * metre of the station and beyond 10 560 NM each point is computed as by itself.
  * Mean sea level is taken for the ellipsoid.
  * Degenerate cases: Exactly overhead the radial is NaN. Reception is not judged here.
  * Errors: A value outside its range.

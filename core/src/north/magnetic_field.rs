@@ -31,6 +31,9 @@ const MODELS: [Model; 2] = [
     },
 ];
 
+/// The latitude from which on, to either pole, grid north is used.
+pub(crate) const POLAR_GRID_LATITUDE_DEG: f64 = 55.0;
+
 /// When the last model ends.
 const LAST_YEAR: f64 = 2030.0;
 
@@ -189,7 +192,8 @@ impl MagneticField {
         let convergence = polar_grid_convergence(self.position).angle();
         let variation =
             DirectionChange::from_degrees((self.declination().angle() - convergence).get::<degree>());
-        (self.position.latitude_deg().abs() >= 55.0).then(|| Declination::from_degrees(variation.degrees()))
+        (self.position.latitude_deg().abs() >= POLAR_GRID_LATITUDE_DEG)
+            .then(|| Declination::from_degrees(variation.degrees()))
     }
 
     /// One standard deviation of the declination, `sqrt(0.26² + (5417 / H)²)` degrees with H in nanotesla, at most half a

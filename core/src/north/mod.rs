@@ -11,6 +11,6 @@ pub(crate) mod wmm2025;
 
 pub use decimal_year::DecimalYear;
 pub use grid::{LambertGrid, polar_grid_convergence};
-pub(crate) use magnetic_field::UNCERTAINTIES_DEG_NT;
 pub use magnetic_field::{FieldVector, MagneticField, MagneticZone};
+pub(crate) use magnetic_field::{POLAR_GRID_LATITUDE_DEG, UNCERTAINTIES_DEG_NT};
 pub use transverse_grid::{TransverseGrid, utm_meridian};

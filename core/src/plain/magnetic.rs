@@ -1,14 +1,15 @@
 //! The magnetic field of the earth and its date, in plain numbers.
 
+use std::iter::repeat_n;
+
 use super::block::columns;
 use super::earth::position;
 use super::{any_nan, outputs};
 use crate::Error;
-use crate::many::bounds::only_if;
 use crate::many::declination::Variation;
 use crate::many::magnetic_field::Field;
 use crate::many::run;
-use crate::north::{DecimalYear, MagneticField};
+use crate::north::{DecimalYear, MagneticField, POLAR_GRID_LATITUDE_DEG};
 use crate::value::TrueAltitude;
 use crate::value::units::{degree, nanotesla};
 
@@ -134,14 +135,15 @@ pub(super) fn magnetic_field_block(
     };
     columns(inputs, outputs, statuses, loops, single);
     if let (Some(latitude_deg), Some(grid_variation_deg)) = (inputs.first(), outputs.get_mut(15)) {
-        let polar = |variation_deg: &mut f64, latitude_deg: f64| {
-            *variation_deg = only_if(latitude_deg.abs() >= 55.0, *variation_deg);
-        };
-        if let [latitude_deg] = latitude_deg {
-            grid_variation_deg.iter_mut().for_each(|variation_deg| polar(variation_deg, *latitude_deg));
-        } else {
-            let both = grid_variation_deg.iter_mut().zip(*latitude_deg);
-            both.for_each(|(variation_deg, latitude_deg)| polar(variation_deg, *latitude_deg));
+        // One number stands for all points.
+        let most = if latitude_deg.len() == 1 { statuses.len() } else { 1 };
+        let latitudes_deg = latitude_deg.iter().flat_map(|latitude_deg| repeat_n(*latitude_deg, most));
+        for (variation_deg, latitude_deg) in
+            grid_variation_deg.iter_mut().zip(latitudes_deg).take(statuses.len())
+        {
+            if latitude_deg.abs() < POLAR_GRID_LATITUDE_DEG {
+                *variation_deg = f64::NAN;
+            }
         }
     }
 }

@@ -56,8 +56,9 @@ outputs! {
 /// - `altitude_ft`: altitude of the aircraft above mean sea level, -16 500 to 400 000
 ///
 /// # Accuracy
-/// 30 nanometres along the ground, a micrometre along the slant. In arrays a tenth of a micrometre to 300 NM and a micrometre
-/// beyond, along the ground and across; within a metre of the station and beyond 10 560 NM each point is computed as by itself.
+/// 30 nanometres along the ground, a micrometre along the slant. In arrays a tenth of a micrometre to 300 NM and a micrometre to
+/// 18 000 km, along the ground and across; from there to 10 560 NM three micrometres, across as far as the radial moves the other end; within a
+/// metre of the station and beyond 10 560 NM each point is computed as by itself.
 /// Mean sea level is taken for the ellipsoid.
 ///
 /// # Degenerate cases
@@ -148,6 +149,12 @@ fn station_at(columns: [&[f64]; 4], start: usize) -> (many::observe::Station, us
     let firsts = rest.map(|column| column.first().copied().unwrap_or(f64::NAN));
     let [latitude_deg, longitude_deg, elevation_ft, declination_deg] = firsts;
     let station = many::observe::Station { latitude_deg, longitude_deg, elevation_ft, declination_deg };
+    // Where each point has its own, looking further would cost as much as the point.
+    let differs_next =
+        |column: &&[f64]| matches!(column, [first, next, ..] if first.to_bits() != next.to_bits());
+    if rest.iter().any(differs_next) {
+        return (station, 1);
+    }
     let most = rest.iter().map(|column| if column.len() == 1 { usize::MAX } else { column.len() }).min();
     let mut differing = 0;
     run(many::observe::Others { columns: rest, firsts, differing: &mut differing });

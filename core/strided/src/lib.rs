@@ -3,7 +3,8 @@
 //! Operands are pointers with a stride in bytes. A stride may be zero (one value for all points) or negative, the
 //! memory unaligned, and an output may be an input. Points are computed in blocks by the function's own block loop, which
 //! works on slices: over the operand's own memory where its values stand side by side, aligned, and an output's memory is no
-//! other operand's; elsewhere over a copy on the stack. The answer is always that of computing one point after the other;
+//! other operand's; elsewhere over a copy on the stack. Blocks are long where nothing is copied, and one value for all points is a slice of
+//! one. The answer is always that of computing one point after the other;
 //! where an output runs over what later points read, that is how it is done.
 
 mod operand;
@@ -30,7 +31,8 @@ const BLOCK: usize = 128;
 /// The most that are where none is: what a block costs by itself is then nothing to its points.
 const LONG_BLOCK: usize = 16 * BLOCK;
 
-/// Points in a line of the cache: blocks begin with one, so that no vector lies across two.
+/// Points in a line of the cache: long blocks begin with one of their first output's, and mostly of the other operands', so that no vector
+/// lies across two.
 const LINE: usize = 8;
 
 /// Fewer points than this are not worth a block's columns.
@@ -142,7 +144,7 @@ unsafe fn block(
     alone: &[bool; MOST_OPERANDS],
 ) -> Option<usize> {
     let (start, count) = (points.start, points.len());
-    let mut statuses = [const { MaybeUninit::uninit() }; LONG_BLOCK];
+    let mut statuses = [const { MaybeUninit::<i32>::uninit() }; LONG_BLOCK];
     let mut columns: [&[f64]; MOST_OPERANDS] = [&[]; MOST_OPERANDS];
     let mut results: [&mut [f64]; MOST_OPERANDS] = std::array::from_fn(|_| Default::default());
     let columns = columns.get_mut(..inputs.len())?;

@@ -12566,9 +12566,10 @@ def observe(station_latitude_deg, station_longitude_deg, station_elevation_ft, s
     Notes
     -----
     Accuracy: 30 nanometres along the ground, a micrometre along the slant. In arrays a tenth of a
-    micrometre to 300 NM and a micrometre beyond, along the ground and across; within a metre of the
-    station and beyond 10 560 NM each point is computed as by itself. Mean sea level is taken for
-    the ellipsoid.
+    micrometre to 300 NM and a micrometre to 18 000 km, along the ground and across; from there to
+    10 560 NM three micrometres, across as far as the radial moves the other end; within a metre of
+    the station and beyond 10 560 NM each point is computed as by itself. Mean sea level is taken
+    for the ellipsoid.
 
     Degenerate cases: Exactly overhead the radial is NaN. Reception is not judged here.
 

@@ -57,6 +57,10 @@ fn cheap_ones_are_within_their_bounds() {
         most
     }
     fn all<const FMA: bool>() {
+        let half = [
+            worst::<FMA>("sine", 45.0, |x| sin_cos_of_half_deg::<FMA>(x + x).0),
+            worst::<FMA>("cosine", 45.0, |x| sin_cos_of_half_deg::<FMA>(x + x).1),
+        ];
         let quarter = [
             worst::<FMA>("sine", 90.0, |x| sin_cos_of_quarter_deg::<FMA>(x).0),
             worst::<FMA>("cosine", 90.0, |x| sin_cos_of_quarter_deg::<FMA>(x).1),
@@ -65,7 +69,8 @@ fn cheap_ones_are_within_their_bounds() {
             worst::<FMA>("sine", 1e9, |x| sin_cos_of_turn_deg::<FMA>(x).0),
             worst::<FMA>("cosine", 1e9, |x| sin_cos_of_turn_deg::<FMA>(x).1),
         ];
-        println!("fused {FMA}: to 90 degrees {quarter:?}, beyond {turn:?}");
+        println!("fused {FMA}: to 45 degrees {half:?}, to 90 {quarter:?}, beyond {turn:?}");
+        assert!(half.iter().all(|off| *off < 2.5e-16));
         assert!(quarter.iter().all(|off| *off < 4e-16) && turn.iter().all(|off| *off < 1e-15));
     }
     all::<true>();

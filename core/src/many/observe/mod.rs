@@ -310,7 +310,8 @@ impl Columns {
     ) {
         let Antenna { sine: t, cosine: c, .. } = *antenna;
         // Column after column: a pass over all of them the compiler does not vectorise.
-        pass!(chord in &mut self.chords, sine in &self.sines, cosine in &self.cosines,
+        let chords = self.chords.get_mut(..altitudes_ft.len()).unwrap_or_default();
+        pass!(chord in chords, sine in &self.sines, cosine in &self.cosines,
             longitude_cosine in &self.longitude_cosines, => {
             let arc_cosine = sum::<FMA>(*sine, t, *cosine * *longitude_cosine * c);
             *chord = only_if((*chord >= LEAST) & (arc_cosine > LEAST_COSINE), *chord);
@@ -389,7 +390,7 @@ impl Columns {
         let count = grounds_nm.len();
         let (mut others_nm, mut bearings_deg): (Column, Column) = (Column::of(0.0), Column::of(0.0));
         let (sine_1, cosine_1) = reduced_from::<FMA>(known.antenna.sine, known.antenna.cosine);
-        pass!(sine in &mut self.sines, cosine in &mut self.cosines, => {
+        pass!(sine in self.sines.get_mut(..count).unwrap_or_default(), cosine in &mut self.cosines, => {
             (*sine, *cosine) = reduced_from::<FMA>(*sine, *cosine);
         });
         Ends {
