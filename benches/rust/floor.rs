@@ -10,7 +10,7 @@ use std::hint::black_box;
 use std::time::Instant;
 
 use many::functions::{Direction, atan2_deg, sin_cos_deg, sin_cos_of_quarter_deg, sin_cos_of_turn_deg};
-use many::observe::{Observe, Station};
+use many::observe::{Columns, Observe, Station};
 use many::{Column, Kernel, ROOM, pass};
 
 #[allow(dead_code, unused_imports, missing_docs, reason = "only some of the library's loops are timed here")]
@@ -167,6 +167,7 @@ fn main() {
                                 ground_distance_nm: Some(z),
                                 elevation_angle_deg: None,
                                 asks: &mut false,
+                                columns: &mut Columns::new(),
                             },
                         ),
                     }

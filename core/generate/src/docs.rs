@@ -3,6 +3,7 @@
 use std::fmt::Write;
 
 use crate::model::{Function, Kind, Model};
+use crate::python::arguments;
 use crate::text::links;
 
 const OPENING: &str = "\
@@ -10,7 +11,8 @@ Every function of numbers has the same name in Rust (`lubberline::plain`), C (wi
 names: `_deg` degree, `_nm` nautical mile, `_ft` foot, `_kt` knot, `_fpm` foot per minute, `_s` second, `_deg_per_s` degree \
 per second, `_hpa` hectopascal, `_degc` degree Celsius, `_k` kelvin, `_kg_per_m3` kilogram per cubic metre, `_nt` nanotesla; no suffix for a \
 ratio or a code. A NaN given comes back as NaN. Python takes what has a default as a keyword that may be left out; Rust and \
-C are given every argument.
+C are given every argument. The examples are Python's; a choice that is a word there is a variant in Rust, such as `ArcSense::Clockwise`, and a \
+constant in C, such as `LUBBER_ARC_SENSE_CLOCKWISE`.
 ";
 
 pub fn emit(model: &Model, banner: &str) -> String {
@@ -109,7 +111,7 @@ fn function(text: &mut String, function: &Function, model: &Model) {
     }
     let examples = function.doc.examples.iter().map(|example| {
         let output = example.output.as_ref().map(|output| format!(".{output}")).unwrap_or_default();
-        let arguments = example.arguments.join(", ").replace("f64::INFINITY", "infinity").replace('_', "");
+        let arguments = arguments(function, example, model).join(", ");
         format!("`{name}({arguments}){output}` is {}", example.printed)
     });
     let _ = write!(text, "\n*Example.* {}.\n", examples.collect::<Vec<_>>().join("; "));

@@ -131,7 +131,7 @@ fn words(name: &str, model: &Model) -> String {
 }
 
 /// The arguments of an example, as Python writes them.
-fn arguments(function: &Function, example: &Example, model: &Model) -> Vec<String> {
+pub fn arguments(function: &Function, example: &Example, model: &Model) -> Vec<String> {
     let pairs = example.arguments.iter().zip(&function.parameters);
     let written = pairs.map(|(argument, parameter)| match &parameter.kind {
         Kind::Number => argument.replace('_', "").replace("f64::INFINITY", "float('inf')"),

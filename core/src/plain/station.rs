@@ -119,10 +119,13 @@ pub(super) fn observe_block(inputs: [&[f64]; 7], outputs: [Option<&mut [f64]>; 4
     let [mut radial, mut dme, mut ground, mut angle] = outputs;
     let mut repeated = MaybeUninit::uninit();
     let points = Arguments::<3, { 4 * ROOM }>::of(points, count, &mut repeated);
-    let (mut start, mut asks) = (0, false);
+    let (mut start, mut asks, mut columns) = (0, false, many::observe::Columns::new());
+    // Where few points in a row have one station, few are looked at next.
+    let mut ahead = ROOM;
     while start < count {
-        let (station, same) = station_at(stations, start);
+        let (station, same) = station_at(stations, start, ahead);
         let count = same.min(points.most()).min(count - start);
+        ahead = (2 * count).min(ROOM);
         let [latitude_deg, longitude_deg, altitude_ft] = points.part(start, count);
         start += count;
         run(Observe {
@@ -135,31 +138,26 @@ pub(super) fn observe_block(inputs: [&[f64]; 7], outputs: [Option<&mut [f64]>; 4
             ground_distance_nm: ground.as_mut().and_then(|rest| rest.split_off_mut(..count)),
             elevation_angle_deg: angle.as_mut().and_then(|rest| rest.split_off_mut(..count)),
             asks: &mut asks,
+            columns: &mut columns,
         });
     }
     !asks
 }
 
-/// The station of a point, and how many points from that one on have it: all of them, if all columns are of one number.
-fn station_at(columns: [&[f64]; 4], start: usize) -> (many::observe::Station, usize) {
+/// The station of a point, and how many of no more than `ahead` points from that one on have it: all, if all columns are of one number.
+fn station_at(columns: [&[f64]; 4], start: usize, ahead: usize) -> (many::observe::Station, usize) {
     let rest = columns.map(|column| match column {
         [_] => column,
-        _ => column.get(start..column.len().min(start + ROOM)).unwrap_or_default(),
+        _ => column.get(start..column.len().min(start + ahead)).unwrap_or_default(),
     });
     let firsts = rest.map(|column| column.first().copied().unwrap_or(f64::NAN));
     let [latitude_deg, longitude_deg, elevation_ft, declination_deg] = firsts;
     let station = many::observe::Station { latitude_deg, longitude_deg, elevation_ft, declination_deg };
-    // Where each point has its own, looking further would cost as much as the point.
-    let differs_next =
-        |column: &&[f64]| matches!(column, [first, next, ..] if first.to_bits() != next.to_bits());
-    if rest.iter().any(differs_next) {
-        return (station, 1);
-    }
-    let most = rest.iter().map(|column| if column.len() == 1 { usize::MAX } else { column.len() }).min();
+    let most = if columns.iter().all(|column| column.len() == 1) { usize::MAX } else { ahead };
     let mut differing = 0;
     run(many::observe::Others { columns: rest, firsts, differing: &mut differing });
     if differing == 0 {
-        return (station, most.unwrap_or(1));
+        return (station, most);
     }
     let differs =
         |(column, first): (&&[f64], f64)| column.iter().position(|value| value.to_bits() != first.to_bits());

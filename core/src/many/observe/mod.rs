@@ -63,6 +63,8 @@ pub struct Observe<'a> {
     pub elevation_angle_deg: Option<&'a mut [f64]>,
     /// Set if there may be such an answer.
     pub asks: &'a mut bool,
+    /// Room to work in, which is cleared once and not for each station.
+    pub columns: &'a mut Columns,
 }
 
 /// Altitudes that are answered for, in feet.
@@ -85,7 +87,7 @@ struct Known {
 }
 
 /// What is computed of up to [`ROOM`] points on the way, in columns that serve one part of them after the other.
-struct Columns {
+pub struct Columns {
     sines: Column,
     cosines: Column,
     normals: Column,
@@ -111,22 +113,8 @@ impl Kernel for Observe<'_> {
         let antenna = Antenna::of::<FMA>(&self.station);
         let near = Near::at::<FMA>(antenna.sine);
         let mut known = Known { station: self.station, antenna, near, middle: None };
-        let zero = Column::of(0.0);
-        let mut columns = Columns {
-            sines: zero,
-            cosines: zero,
-            normals: zero,
-            longitude_sines: zero,
-            longitude_cosines: zero,
-            norths: zero,
-            easts: zero,
-            ups: zero,
-            levels: zero,
-            chords: zero,
-            turned: zero,
-        };
         while !self.latitude_deg.is_empty() {
-            self.split_off().part::<FMA>(&mut known, &mut columns);
+            self.split_off().part::<FMA>(&mut known);
         }
     }
 }
@@ -149,13 +137,14 @@ impl Observe<'_> {
                 .as_mut()
                 .and_then(|rest| rest.split_off_mut(..count)),
             asks: self.asks,
+            columns: self.columns,
         }
     }
 
     /// No more points than a column has room for.
     #[inline(always)]
-    fn part<const FMA: bool>(self, known: &mut Known, columns: &mut Columns) {
-        let count = self.latitude_deg.len();
+    fn part<const FMA: bool>(self, known: &mut Known) {
+        let (count, columns) = (self.latitude_deg.len(), self.columns);
         let wants_ground = self.radial_deg.is_some() || self.ground_distance_nm.is_some();
         // Where an answer goes, or a column for what would be computed with it anyway.
         let (mut spare_dme, mut spare_ground): (Column, Column);
@@ -218,6 +207,23 @@ impl Observe<'_> {
 }
 
 impl Columns {
+    pub fn new() -> Self {
+        let zero = Column::of(0.0);
+        Self {
+            sines: zero,
+            cosines: zero,
+            normals: zero,
+            longitude_sines: zero,
+            longitude_cosines: zero,
+            norths: zero,
+            easts: zero,
+            ups: zero,
+            levels: zero,
+            chords: zero,
+            turned: zero,
+        }
+    }
+
     /// Sines and cosines of latitudes, and of longitudes from the station's; whether the first series answers for all of them.
     #[inline(always)]
     fn places<const FMA: bool>(

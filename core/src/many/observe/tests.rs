@@ -43,6 +43,7 @@ fn compared<const FMA: bool>(station: Station, points: &[[f64; 3]], worst: &mut 
             ground_distance_nm: Some(ground),
             elevation_angle_deg: Some(angle),
             asks: &mut asks,
+            columns: &mut Columns::new(),
         }
         .run::<FMA>();
         assert!(
