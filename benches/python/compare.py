@@ -4,7 +4,7 @@
     target/peers/bin/pip install -r benches/python/requirements.txt ./python
     target/peers/bin/python benches/python/compare.py [part ...] [--points N]
 
-Parts: earth, air, instructions, floor, threads, growth; all of them if none is named. What is printed is what `docs/performance.md`
+Parts: earth, stations, air, instructions, floor, threads, growth; all of them if none is named. What is printed is what `docs/performance.md`
 shows. Each row is the median of interleaved runs, in CPU time of the thread (threads: by the clock); a run is one call that is not counted
 and as many as take a tenth of a second. Only the ratios carry over to other
 machines, and those best when the machine is idle: the load is printed with them. LUBBERLINE_INSTRUCTIONS=baseline or avx2 in
@@ -94,6 +94,21 @@ def observing(points, reach_nm, random):
         "observe, outputs given": lambda: observe(*arguments, out=out),
         "observe, freshly allocated": lambda: observe(*arguments),
     }
+
+
+def stations(points, random):
+    """How many points in a row have one station: what each station costs by itself."""
+    latitude, longitude = about(points, 300, random)
+    altitude, out = 40_000 * random.random(points), places(3, points)
+    three = ufunc.some("observe", "radial_deg", "dme_nm", "ground_distance_nm")
+    calls = {"pyproj Geod.inv": lambda: EARTH.inv(*(np.full(points, STATION[index]) for index in (1, 0)), longitude, latitude)}
+    for run in (1, 2, 5, 20, 100, 1000):
+        shift = np.repeat(random.uniform(-0.1, 0.1, -(-points // run)), run)[:points]
+        station = (STATION[0] + shift, STATION[1] - shift, np.full(points, STATION[2]), np.full(points, STATION[3]))
+        calls[f"{run} at a time"] = lambda station=station: three(*station, latitude, longitude, altitude, out=out)
+    calls["all"] = lambda: three(*STATION, latitude, longitude, altitude, out=out)
+    table(f"Stations given by point, {points} aircraft within 300 NM, outputs given: points in a row that have one station", calls, points,
+          "pyproj Geod.inv")
 
 
 def inverting(points, random):
@@ -272,7 +287,7 @@ def processor():
         return platform.processor()
 
 
-PARTS = {"earth": earth, "air": of_air, "instructions": instructions, "floor": floor, "threads": threads, "growth": growth, "given": given}
+PARTS = {"earth": earth, "stations": stations, "air": of_air, "instructions": instructions, "floor": floor, "threads": threads, "growth": growth, "given": given}
 
 
 def main():

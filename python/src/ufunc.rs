@@ -35,35 +35,31 @@ type FromFuncAndData = unsafe extern "C" fn(
     c_int,
 ) -> *mut ffi::PyObject;
 
-/// What a loop computes: a function, and which of its outputs.
+/// What a loop computes: a function, and the places of those of its outputs that are wanted, in the order they are given in.
 struct Task {
     function: &'static Function,
-    /// A bit for each output, set if it is wanted.
-    wanted: u32,
+    wanted: Vec<usize>,
 }
 
-impl Task {
-    fn wants(&self, output: usize) -> bool {
-        self.wanted >> output & 1 == 1
-    }
-}
-
-/// A NumPy function of the named outputs of a function, in the function's order. What is left out is not computed where the
+/// A NumPy function of the named outputs of a function, in the order of the names. What is left out is not computed where the
 /// function has a loop that can leave it out.
 #[pyfunction]
 pub fn some<'py>(python: Python<'py>, function: &str, outputs: Vec<String>) -> PyResult<Bound<'py, PyAny>> {
     let found = Function::named(function)
         .ok_or_else(|| PyValueError::new_err(format!("there is no function {function:?}")))?;
-    let mut wanted = 0;
+    let mut wanted = Vec::new();
     for output in &outputs {
         let place = found.outputs.iter().position(|other| other == output);
         let allowed = found.outputs.join(", ");
         let place = place.ok_or_else(|| {
             PyValueError::new_err(format!("{function} has no output {output:?}; it has {allowed}"))
         })?;
-        wanted |= 1 << place;
+        if wanted.contains(&place) {
+            return Err(PyValueError::new_err(format!("output {output:?} is named twice")));
+        }
+        wanted.push(place);
     }
-    if wanted == 0 {
+    if wanted.is_empty() {
         return Err(PyValueError::new_err("no output is named"));
     }
     made(python, function, Task { function: found, wanted })
@@ -79,7 +75,7 @@ pub fn one_output(python: Python<'_>) -> PyResult<Bound<'_, PyDict>> {
             } else {
                 format!("{}_{output}", function.name)
             };
-            found.set_item(&name, made(python, &name, Task { function, wanted: 1 << index })?)?;
+            found.set_item(&name, made(python, &name, Task { function, wanted: vec![index] })?)?;
         }
     }
     Ok(found)
@@ -89,14 +85,15 @@ pub fn one_output(python: Python<'_>) -> PyResult<Bound<'_, PyDict>> {
 pub fn all_outputs(python: Python<'_>) -> PyResult<Bound<'_, PyDict>> {
     let found = PyDict::new(python);
     for function in FUNCTIONS.iter().filter(|function| function.outputs.len() > 1) {
-        found.set_item(function.name, made(python, function.name, Task { function, wanted: u32::MAX })?)?;
+        let wanted = (0..function.outputs.len()).collect();
+        found.set_item(function.name, made(python, function.name, Task { function, wanted })?)?;
     }
     Ok(found)
 }
 
 fn made<'py>(python: Python<'py>, name: &str, task: Task) -> PyResult<Bound<'py, PyAny>> {
     let inputs = task.function.inputs.len();
-    let outputs = (0..task.function.outputs.len()).filter(|output| task.wants(*output)).count();
+    let outputs = task.wanted.len();
     let doc =
         format!("{name}({}, /)\n\nSee lubberline.{}.", task.function.inputs.join(", "), task.function.name);
     let (name, doc) = (CString::new(name)?, CString::new(doc)?);
@@ -159,11 +156,9 @@ unsafe extern "C" fn run_loop(
             *input = Input { data: (*operands.add(index)).cast(), stride: *strides.add(index) };
         }
         let outputs = task.function.outputs.len();
-        let mut next = inputs;
-        for (index, output) in wanted.iter_mut().take(outputs).enumerate() {
-            if task.wants(index) {
-                *output = Output { data: (*operands.add(next)).cast(), stride: *strides.add(next) };
-                next += 1;
+        for (index, output) in (inputs..).zip(&task.wanted) {
+            if let Some(output) = wanted.get_mut(*output) {
+                *output = Output { data: (*operands.add(index)).cast(), stride: *strides.add(index) };
             }
         }
         let (Some(given), Some(wanted)) = (given.get(..inputs), wanted.get(..outputs)) else { return };

@@ -1,5 +1,6 @@
 """The NumPy functions behave as NumPy's own do."""
 
+import itertools
 import pickle
 import threading
 
@@ -171,7 +172,7 @@ def test_some_outputs_are_those_of_all():
     every = lubberline.observe(*arguments)
     some = ufunc.some("observe", "dme_nm", "radial_deg")
     assert some is ufunc.some("observe", "dme_nm", "radial_deg") and some.nout == 2
-    radial, dme = some(*arguments)
+    dme, radial = some(*arguments)
     np.testing.assert_array_equal(radial, every.radial_deg)
     np.testing.assert_array_equal(dme, every.dme_nm)
     with pytest.raises(ValueError, match="no output .bearing.; it has radial_deg"):
@@ -180,6 +181,32 @@ def test_some_outputs_are_those_of_all():
         ufunc.some("observed", "radial_deg")
     with pytest.raises(ValueError, match="no output is named"):
         ufunc.some("observe")
+    with pytest.raises(ValueError, match="\"dme_nm\" is named twice"):
+        ufunc.some("observe", "dme_nm", "radial_deg", "dme_nm")
+
+
+def test_outputs_come_in_the_order_they_are_named_in():
+    arguments = (61.25, -11.5, 420.0, -6.0, np.linspace(55.0, 65.0, 300), -11.0, 31_000.0)
+    every = lubberline.observe(*arguments)
+    for names in itertools.permutations(every._fields, 3):
+        places = tuple(np.empty(300) for _ in names)
+        answers = ufunc.some("observe", *names)(*arguments, out=places)
+        for name, answer, place in zip(names, answers, places, strict=True):
+            assert answer is place
+            np.testing.assert_array_equal(answer, getattr(every, name))
+
+
+def test_what_gives_several_outputs_says_how_it_is_named():
+    with pytest.raises(AttributeError, match="'observe' gives 4 outputs.*observe_dme_nm.*some"):
+        ufunc.observe
+    with pytest.raises(AttributeError, match="no attribute 'observed'"):
+        ufunc.observed
+
+
+@pytest.mark.parametrize("out", [np.empty(2), (np.empty(2),), [np.empty(2)] * 4])
+def test_out_is_a_tuple_of_all_outputs(out):
+    with pytest.raises(TypeError, match="out must be a tuple of 4 arrays, for radial_deg, dme_nm"):
+        lubberline.observe(61.25, -11.5, 420.0, -6.0, np.array([61.5, 61.6]), -11.0, 31_000.0, out=out)
 
 
 EDGES = np.array([0.0, -0.0, 45.0, -45.0, 90.0, -90.0, 180.0, 315.0, -360.0, 361.0, 1e300, -16_500.0, 400_000.0, 400_001.0,

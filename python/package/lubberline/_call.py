@@ -64,11 +64,12 @@ def one_chosen(codes: dict[str, int], parameter: str, value: Any) -> int:
 
 def many(function: str, outputs: tuple[str, ...], arguments: tuple[Any, ...], kwargs: dict[str, Any]) -> Any:
     """All outputs of a function: in one pass over plain arrays, one by one over what only wraps them."""
-    if all(isinstance(argument, _BARE) for argument in arguments):
-        return _native.many[function](*arguments, **kwargs)
-    out = kwargs.pop("out", None)
+    out = kwargs.get("out")
     if out is not None and (not isinstance(out, tuple) or len(out) != len(outputs)):
         raise TypeError(f"out must be a tuple of {len(outputs)} arrays, for {', '.join(outputs)}")
+    if all(isinstance(argument, _BARE) for argument in arguments):
+        return _native.many[function](*arguments, **kwargs)
+    kwargs.pop("out", None)
     one_by_one = [getattr(ufunc, f"{function}_{output}") for output in outputs]
     if out is None:
         return [one(*arguments, **kwargs) for one in one_by_one]
