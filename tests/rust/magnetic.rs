@@ -122,6 +122,22 @@ fn arrays_leave_out_grid_variations_where_there_are_none() {
     }
 }
 
+/// A block is as long as its statuses: what stands behind that in longer columns is nobody's.
+#[test]
+fn a_block_ends_with_its_statuses() {
+    let function = Function::named("magnetic_field").unwrap();
+    let columns = [vec![10.0; 9], vec![170.0; 9], vec![0.0; 9], vec![2026.0; 9]];
+    for latitudes in [&columns[0][..], &columns[0][..1]] {
+        let mut answers = vec![[7.0; 9]; function.outputs.len()];
+        let mut outputs: Vec<&mut [f64]> = answers.iter_mut().map(<[f64; 9]>::as_mut_slice).collect();
+        (function.block)(&[latitudes, &columns[1], &columns[2], &columns[3]], &mut outputs, &mut [0; 4]);
+        for (answer, name) in answers.iter().zip(function.outputs) {
+            assert!(answer[..4].iter().all(|value| *value != 7.0), "{name}");
+            assert!(answer[4..].iter().all(|value| *value == 7.0), "{name}");
+        }
+    }
+}
+
 /// From one model to the next the declination steps by what the older one had come to miss, not by more.
 #[test]
 fn the_models_meet_at_2025() {

@@ -191,6 +191,7 @@ fn touchy([value]: [f64; 1]) -> f64 {
     2.0 * value
 }
 
+/// In long blocks, in place, and in copied ones; at the edges of both.
 #[test]
 fn a_panic_costs_one_point() {
     let function = Function {
@@ -207,15 +208,64 @@ fn a_panic_costs_one_point() {
             }
         },
     };
-    let values: Vec<f64> = (0..COUNT).map(|index| if index == 140 { -1.0 } else { ground(index) }).collect();
-    let (mut twice, mut status) = (vec![0.0; COUNT], vec![7; COUNT]);
-    let operands = ([input(&values, 8)], [output(&mut twice, 8)]);
-    assert_eq!(unsafe { run(&function, COUNT, &operands.0, &operands.1, status.as_mut_ptr()) }, 1);
-    for index in 0..COUNT {
-        if index == 140 {
-            assert!(twice[index].is_nan() && status[index] == INTERNAL_ERROR);
-        } else {
-            assert_eq!((twice[index], status[index]), (2.0 * values[index], 0));
+    const MANY: usize = 2 * LONG_BLOCK + 37;
+    let cases = [
+        (1, 0, vec![140]),
+        (1, 1, vec![0, LONG_BLOCK - 2, LONG_BLOCK - 1, LONG_BLOCK + 50, MANY - 1]),
+        (2, 0, vec![5, BLOCK - 1, BLOCK, 2 * BLOCK + 3]),
+        (2, 1, vec![MANY - 1]),
+    ];
+    for (spread, shift, bad) in cases {
+        let mut values = vec![-7.0; spread * MANY + shift];
+        let place = |index: usize| spread * index + shift;
+        for index in 0..MANY {
+            values[place(index)] = if bad.contains(&index) { -1.0 } else { ground(index) };
         }
+        let (mut twice, mut status) = (vec![-7.0; spread * MANY + shift], vec![7; MANY]);
+        let stride = (8 * spread).cast_signed();
+        let operands = ([input(&values[shift..], stride)], [output(&mut twice[shift..], stride)]);
+        let failures = unsafe { run(&function, MANY, &operands.0, &operands.1, status.as_mut_ptr()) };
+        assert_eq!(failures, bad.len());
+        for index in 0..MANY {
+            if bad.contains(&index) {
+                assert!(twice[place(index)].is_nan() && status[index] == INTERNAL_ERROR);
+            } else {
+                assert_eq!((twice[place(index)], status[index]), (2.0 * values[place(index)], 0));
+            }
+        }
+        assert!((0..twice.len()).all(|at| (at >= shift && (at - shift) % spread == 0) || twice[at] == -7.0));
+    }
+}
+
+/// One value for all points may lie anywhere, beside columns that are worked on in place.
+#[test]
+fn one_value_for_all_may_be_unaligned() {
+    const MANY: usize = LONG_BLOCK + 52;
+    let grounds: Vec<f64> = (0..MANY).map(ground).collect();
+    let mut slants = vec![0.0; MANY];
+    let mut bytes = [0; 9];
+    bytes[1..].copy_from_slice(&30_000.0_f64.to_ne_bytes());
+    let height = Input { data: bytes[1..].as_ptr(), stride: 0 };
+    let operands = ([input(&grounds, 8), height], [output(&mut slants, 8)]);
+    assert_eq!(unsafe { run(slant(), MANY, &operands.0, &operands.1, null_mut()) }, 0);
+    for (ground_nm, slant_nm) in grounds.iter().zip(slants) {
+        assert_eq!(slant_nm, slant_alone(*ground_nm, 30_000.0));
+    }
+}
+
+/// What all points read, one of them writes: those before it read what was there, those after it what it wrote.
+#[test]
+fn one_value_for_all_may_be_overwritten() {
+    const PLACE: usize = 5;
+    let grounds: Vec<f64> = (0..COUNT).map(ground).collect();
+    let mut slants = vec![0.0; COUNT];
+    slants[PLACE] = 9000.0;
+    let data: *mut u8 = slants.as_mut_ptr().cast();
+    let height = Input { data: data.wrapping_add(8 * PLACE), stride: 0 };
+    let operands = ([input(&grounds, 8), height], [Output { data, stride: 8 }]);
+    assert_eq!(unsafe { run(slant(), COUNT, &operands.0, &operands.1, null_mut()) }, 0);
+    for (index, ground_nm) in grounds.iter().enumerate() {
+        let height_ft = if index <= PLACE { 9000.0 } else { slants[PLACE] };
+        assert_eq!(slants[index], slant_alone(*ground_nm, height_ft), "{index}");
     }
 }
