@@ -292,28 +292,46 @@ impl Kernel for Variation<'_> {
 }
 
 #[cfg(test)]
-mod tests {
+pub(super) mod tests {
     use super::*;
     use crate::plain::magnetic_field;
+
+    /// Places and dates, some at the poles of the earth and of the field, on the date line, and where one model follows another.
+    pub(crate) fn hard_points(steps: std::ops::Range<u32>) -> Vec<[f64; 4]> {
+        steps
+            .map(|step| {
+                let part = |factor: f64| (f64::from(step) * factor).fract();
+                let latitude = match step % 50 {
+                    0 => 90.0,
+                    1 => -90.0,
+                    2 => 89.999_999 + 1e-6 * part(0.618_033_988_7),
+                    3 => 0.0,
+                    // About the magnetic poles.
+                    4..8 => 85.0 + 2.0 * part(0.618_033_988_7),
+                    8..12 => -63.0 - 3.0 * part(0.618_033_988_7),
+                    _ => 180.0 * part(0.618_033_988_7) - 90.0,
+                };
+                let longitude = match step % 50 {
+                    5 => 180.0,
+                    6 | 7 => 139.0 + 2.0 * part(0.754_877_666_2),
+                    8..12 => 135.0 + 3.0 * part(0.754_877_666_2),
+                    _ => 720.0 * part(0.754_877_666_2) - 360.0,
+                };
+                let year = match step % 7 {
+                    0 => 2025.0,
+                    1 => 2030.0,
+                    _ => 2020.0 + 15.0 * part(0.569_840_290_9),
+                };
+                [latitude, longitude, 400_000.0 * part(0.819_172_513_4) - 10_000.0, year]
+            })
+            .collect()
+    }
 
     /// The largest difference from single calls, in nanotesla across the horizontal field.
     fn compared<const FMA: bool>() -> f64 {
         let (mut worst, mut answered) = (0.0_f64, 0);
         for start in (0..30_000_u32).step_by(100) {
-            let points: Vec<[f64; 4]> = (start..start + 100)
-                .map(|step| {
-                    let part = |factor: f64| (f64::from(step) * factor).fract();
-                    let latitude = match step % 50 {
-                        0 => 90.0,
-                        1 => -90.0,
-                        2 => 89.999_999 + 1e-6 * part(0.618_033_988_7),
-                        _ => 180.0 * part(0.618_033_988_7) - 90.0,
-                    };
-                    let year = if step % 7 == 0 { 2025.0 } else { 2020.0 + 15.0 * part(0.569_840_290_9) };
-                    let altitude = 400_000.0 * part(0.819_172_513_4) - 10_000.0;
-                    [latitude, 720.0 * part(0.754_877_666_2) - 360.0, altitude, year]
-                })
-                .collect();
+            let points = hard_points(start..start + 100);
             let column = |place: usize| points.iter().map(|point| point[place]).collect::<Vec<_>>();
             let mut answers = vec![0.0; points.len()];
             Variation {

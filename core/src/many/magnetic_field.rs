@@ -154,39 +154,14 @@ impl Kernel for Field<'_> {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::many::declination::tests::hard_points;
     use crate::plain::magnetic_field;
 
     /// The largest difference from single calls in nanotesla: of an angle, as far as that part of the field turns it.
     fn compared<const FMA: bool>() -> f64 {
         let (mut worst, mut answered) = (0.0_f64, 0);
         for start in (0..20_000_u32).step_by(100) {
-            let points: Vec<[f64; 4]> = (start..start + 100)
-                .map(|step| {
-                    let part = |factor: f64| (f64::from(step) * factor).fract();
-                    let latitude = match step % 50 {
-                        0 => 90.0,
-                        1 => -90.0,
-                        2 => 89.999_999 + 1e-6 * part(0.618_033_988_7),
-                        3 => 0.0,
-                        // About the magnetic poles.
-                        4..8 => 85.0 + 2.0 * part(0.618_033_988_7),
-                        8..12 => -63.0 - 3.0 * part(0.618_033_988_7),
-                        _ => 180.0 * part(0.618_033_988_7) - 90.0,
-                    };
-                    let longitude = match step % 50 {
-                        5 => 180.0,
-                        6 | 7 => 139.0 + 2.0 * part(0.754_877_666_2),
-                        8..12 => 135.0 + 3.0 * part(0.754_877_666_2),
-                        _ => 720.0 * part(0.754_877_666_2) - 360.0,
-                    };
-                    let year = match step % 7 {
-                        0 => 2025.0,
-                        1 => 2030.0,
-                        _ => 2020.0 + 15.0 * part(0.569_840_290_9),
-                    };
-                    [latitude, longitude, 400_000.0 * part(0.819_172_513_4) - 10_000.0, year]
-                })
-                .collect();
+            let points = hard_points(start..start + 100);
             let column = |place: usize| points.iter().map(|point| point[place]).collect::<Vec<_>>();
             let mut answers = vec![vec![0.0; points.len()]; 18];
             let outputs: Vec<&mut [f64]> = answers.iter_mut().map(Vec::as_mut_slice).collect();
