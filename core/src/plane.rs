@@ -2,6 +2,8 @@
 
 use std::ops::{Add, Mul, Sub};
 
+use crate::many::functions::sin_cos_deg;
+
 /// A vector with a north and an east part. In a turn's own frame: along the first heading, and to the turn's side.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub(crate) struct Plane {
@@ -16,6 +18,13 @@ impl Plane {
     #[inline]
     pub fn along(direction_rad: f64) -> Self {
         let (sine, cosine) = direction_rad.sin_cos();
+        Self { north: cosine, east: sine }
+    }
+
+    /// The same of a direction in degrees; exact for whole quarters of a circle.
+    #[inline]
+    pub fn along_deg(direction_deg: f64) -> Self {
+        let (sine, cosine) = sin_cos_deg::<false>(direction_deg);
         Self { north: cosine, east: sine }
     }
 

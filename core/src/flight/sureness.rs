@@ -281,7 +281,7 @@ impl Plan {
         let wind = change.wind();
         Self {
             inbound_rad: change.inbound().radians(),
-            outbound: Plane::along(change.outbound().radians()),
+            outbound: Plane::along_deg(change.outbound().degrees()),
             side,
             airspeed_m_s: change.true_airspeed().value().get::<meter_per_second>(),
             wind_from_rad: wind.from.radians(),

@@ -213,7 +213,7 @@ impl<'a, N: North> Join<'a, N> {
             limits,
             like: RolledTurn::new(true_airspeed, limits, degrees(90.0)),
             along: (course, hold_course(course, true_airspeed, wind)?),
-            toward: Plane::along(radial.radians()),
+            toward: Plane::along_deg(radial.degrees()),
             wind_m_s: wind.velocity_m_s(),
         })
     }
@@ -227,7 +227,7 @@ impl<'a, N: North> Join<'a, N> {
     }
 
     fn on_arc_m(&self, angle_deg: f64) -> Plane {
-        Plane::along(self.bearing(angle_deg).radians()) * self.arc.value().get::<meter>()
+        Plane::along_deg(self.bearing(angle_deg).degrees()) * self.arc.value().get::<meter>()
     }
 
     fn arc_course(&self, angle_deg: f64) -> Bearing<N> {

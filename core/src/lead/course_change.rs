@@ -165,13 +165,13 @@ impl<N: North> CourseChange<N> {
         // No change of course leaves no change of heading either, to the last bit.
         let heading_change = degrees(change_deg) + after.wind_correction - before.wind_correction;
         let turn = RolledTurn::new(true_airspeed, limits, heading_change);
-        let (along, onward) = (Plane::along(inbound.radians()), Plane::along(outbound.radians()));
-        let (heading, wind_m_s) = (Plane::along(before.heading.radians()), wind.velocity_m_s());
+        let (along, onward) = (Plane::along_deg(inbound.degrees()), Plane::along_deg(outbound.degrees()));
+        let (heading, wind_m_s) = (Plane::along_deg(before.heading.degrees()), wind.velocity_m_s());
         let (lead_m, past_fix_m) = if change_deg == 0.0 {
             (0.0, 0.0)
         } else {
             let displacement_m = turn.displaced_m(heading) + wind_m_s * turn.duration_s();
-            let sine = degrees(change_deg).sin().value;
+            let sine = Plane::along_deg(change_deg).east;
             (displacement_m.cross(onward) / sine, along.cross(displacement_m) / sine)
         };
         let needed_nm = metres(lead_m.abs().max(past_fix_m.abs())).get::<nautical_mile>();
@@ -207,7 +207,7 @@ impl<N: North> CourseChange<N> {
     /// The lead that would put the turn through the air on the outbound course, if the wind did not carry it along.
     pub(crate) fn lead_without_drift(&self) -> Length {
         let displacement_m = self.turn.displaced_m(self.heading);
-        let sine = degrees(self.change_deg).sin().value;
+        let sine = Plane::along_deg(self.change_deg).east;
         metres(if self.change_deg == 0.0 { 0.0 } else { displacement_m.cross(self.onward) / sine })
     }
 

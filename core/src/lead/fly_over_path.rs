@@ -62,7 +62,7 @@ impl<N: North> FlyOverPath<N> {
             + way.first.displaced_after_m(time_s, change.heading)
             + way.second.displacement_after_m(time_s - back_s, second_rad)
             + change.wind_m_s * turning_s
-            + Plane::along(way.between.radians()) * (way.straight_m * share)
+            + Plane::along_deg(way.between.degrees()) * (way.straight_m * share)
             + change.onward * (change.groundspeed_after_m_s() * (time_s - way.duration_s).max(0.0));
         let turned_rad = way.first.turned_after_rad(time_s) + way.second.turned_after_rad(time_s - back_s);
         let bank_rad = way.first.bank_after_rad(time_s) + way.second.bank_after_rad(time_s - back_s);
@@ -100,7 +100,7 @@ mod tests {
                 (change(by_deg, wind_kt), InterceptAngle::new(degrees(angle_deg)).unwrap());
             let (cost, path) = (change.fly_over(intercept), change.fly_over_path(intercept).unwrap());
             assert_eq!(cost.duration, path.duration());
-            let outbound = Plane::along(change.outbound().radians());
+            let outbound = Plane::along_deg(change.outbound().degrees());
             let steps = 20_000;
             let (mut length_m, mut overshoot_m, mut last_m) = (0.0, f64::NEG_INFINITY, Plane::ZERO);
             for step in 0..=steps {

@@ -78,7 +78,7 @@ impl<N: North> RadialIntercept<N> {
         limits: &TurnLimits,
     ) -> Result<Self, Error> {
         // In the frame of the radial: along it, and to its right.
-        let off = |bearing: Bearing<N>| Plane::along(radial.change_to(bearing).degrees().to_radians());
+        let off = |bearing: Bearing<N>| Plane::along_deg(radial.change_to(bearing).degrees());
         let place_m = off(from) * distance.value().get::<meter>();
         let along = off(track);
         if along.east.abs() < PARALLEL {

@@ -101,7 +101,7 @@ impl<N: North> Recapture<'_, N> {
             degrees(-angle_deg * self.side) + self.onto_crab.wind_correction - between_crab.wind_correction;
         let second = self.like.another(back);
 
-        let between_heading = Plane::along(between_crab.heading.radians());
+        let between_heading = Plane::along_deg(between_crab.heading.degrees());
         let turned_m = self.place_m
             + (first.displaced_m(self.from_heading) + self.wind_m_s * first.duration_s())
             + (second.displaced_m(between_heading) + self.wind_m_s * second.duration_s());
@@ -111,7 +111,7 @@ impl<N: North> Recapture<'_, N> {
 
     fn flown(&self, turns: &Turns<N>) -> Recaptured<N> {
         let Turns { angle_deg, between, between_crab, between_heading, first, second, turned_m, .. } = *turns;
-        let (toward, along) = (Plane::along(between.radians()), self.onto_along);
+        let (toward, along) = (Plane::along_deg(between.degrees()), self.onto_along);
         // The straight part takes away what the two turns leave across the line.
         let straight_m = -along.cross(turned_m) / along.cross(toward);
         let groundspeed_m_s = between_crab.groundspeed.value().get::<meter_per_second>();

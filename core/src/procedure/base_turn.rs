@@ -163,7 +163,7 @@ impl<N: North> BaseTurn<N> {
         let turn = RolledTurn::new(true_airspeed, limits, degrees(side * turned_deg));
         let off_rad = inbound.change_to(outbound.heading).angle().get::<radian>();
         let turned_m = frame.over_ground_m(&turn, off_rad);
-        let velocity_m_s = Plane::along(inbound.change_to(track).angle().get::<radian>())
+        let velocity_m_s = Plane::along_deg(inbound.change_to(track).degrees())
             * outbound.groundspeed.value().get::<meter_per_second>();
         let outbound_s = -turned_m.east / velocity_m_s.east;
         frame.turn(turn, outbound_s, velocity_m_s, turned_m, outbound, track)
@@ -231,7 +231,7 @@ impl<N: North> Frame<N> {
             inbound,
             inbound_off_rad: inbound.wind_correction.get::<radian>(),
             airspeed_m_s: true_airspeed.value().get::<meter_per_second>(),
-            wind_m_s: Plane::along(course.change_to(wind.from).angle().get::<radian>())
+            wind_m_s: Plane::along_deg(course.change_to(wind.from).degrees())
                 * -wind.speed.value().get::<meter_per_second>(),
         })
     }

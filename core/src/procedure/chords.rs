@@ -212,7 +212,7 @@ mod tests {
                 let airspeed = TrueAirspeed::new(knots(150.0)).unwrap();
                 let mut count = 0;
                 for leg in legs.legs(airspeed, Wind::calm()) {
-                    let along = Plane::along(leg.unwrap().course.radians());
+                    let along = Plane::along_deg(leg.unwrap().course.degrees());
                     for part in [0.0, 0.5, 1.0] {
                         let here = (place + along * (length_nm * part)).length();
                         assert!(

@@ -71,8 +71,8 @@ pub fn on_arc<N: North>(
     let track = square_to(radial, sign);
     let crab = hold_course(track, true_airspeed, wind)?;
     let airspeed_m_s = true_airspeed.value().get::<meter_per_second>();
-    let upwind_m_s = Plane::along(track.change_to(wind.from).angle().get::<radian>())
-        * wind.speed.value().get::<meter_per_second>();
+    let upwind_m_s =
+        Plane::along_deg(track.change_to(wind.from).degrees()) * wind.speed.value().get::<meter_per_second>();
     let track_rate_rad_s = crab.groundspeed.value().get::<meter_per_second>() / arc.value().get::<meter>();
     let correction_cosine = crab.wind_correction.get::<radian>().cos();
     let rate_rad_s = track_rate_rad_s * (1.0 - upwind_m_s.north / (airspeed_m_s * correction_cosine));
@@ -312,7 +312,7 @@ mod tests {
                 let airspeed_m_s = airspeed().value().get::<meter_per_second>();
                 let first = on_arc(radial, miles(10.0), sense, airspeed(), wind(speed_kt)).unwrap();
                 let mut heading_rad = first.crab.heading.radians();
-                let mut place_m = Plane::along(radial.radians()) * miles(10.0).value().get::<meter>();
+                let mut place_m = Plane::along_deg(radial.degrees()) * miles(10.0).value().get::<meter>();
                 let (step_s, mut time_s) = (0.02, 0.0);
                 let mut seen = radial;
                 while radial.way_round_deg(seen, f64::from(sense.code())) < 100.0 {
@@ -388,9 +388,9 @@ mod tests {
                 let correction = DirectionChange::from_degrees(correction_deg);
                 let back = regain_arc(from, distance, miles(10.0), sense, correction, airspeed(), wind(30.0))
                     .unwrap();
-                let end = Plane::along(from.radians()) * distance_nm
-                    + Plane::along(back.track.radians()) * back.distance.value().get::<nautical_mile>();
-                let expected = Plane::along(back.radial.radians()) * 10.0;
+                let end = Plane::along_deg(from.degrees()) * distance_nm
+                    + Plane::along_deg(back.track.degrees()) * back.distance.value().get::<nautical_mile>();
+                let expected = Plane::along_deg(back.radial.degrees()) * 10.0;
                 assert!((end - expected).length() < 1e-9, "{distance_nm} {correction_deg} {sense:?}");
             }
         }

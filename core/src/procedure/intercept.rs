@@ -240,12 +240,12 @@ mod tests {
             for angle_deg in [5.0, 30.0, 90.0] {
                 let onto = intercept(cross_nm, angle_deg);
                 let course = Plane::along(300.0_f64.to_radians());
-                let way_m = Plane::along(onto.track().radians()) * onto.distance().value().get::<meter>();
+                let way_m = Plane::along_deg(onto.track().degrees()) * onto.distance().value().get::<meter>();
                 let start_m = nautical_miles(cross_nm).get::<meter>();
                 assert!((start_m + course.cross(way_m)).abs() < 1e-6, "{cross_nm} {angle_deg}");
                 assert!((course.dot(way_m) - onto.along().get::<meter>()).abs() < 1e-6);
                 let begin_m = start_m
-                    + course.cross(Plane::along(onto.track().radians()))
+                    + course.cross(Plane::along_deg(onto.track().degrees()))
                         * onto.distance_to_roll_in().get::<meter>();
                 assert!((begin_m - onto.cross_track_at_roll_in().get::<meter>()).abs() < 1e-6);
             }
@@ -274,7 +274,7 @@ mod tests {
             .unwrap();
             let side_nm = found.distance.value().get::<nautical_mile>();
             let crossing =
-                Plane::along(from.radians()) * 24.0 + Plane::along(found.track.radians()) * side_nm;
+                Plane::along_deg(from.degrees()) * 24.0 + Plane::along_deg(found.track.degrees()) * side_nm;
             let expected = Plane::along(135.0_f64.to_radians()) * side_nm;
             assert!((crossing - expected).length() < 1e-9, "{off_deg}");
         }

@@ -252,13 +252,13 @@ impl<N: North> Frame<N> {
             course,
             crab: hold_course(course, true_airspeed, wind)?,
             true_airspeed,
-            wind_m_s: Plane::along(course.change_to(wind.from).angle().get::<radian>())
+            wind_m_s: Plane::along_deg(course.change_to(wind.from).degrees())
                 * -wind.speed.value().get::<meter_per_second>(),
         })
     }
 
     fn along(&self, direction: Bearing<N>) -> Plane {
-        Plane::along(self.course.change_to(direction).angle().get::<radian>())
+        Plane::along_deg(self.course.change_to(direction).degrees())
     }
 
     /// From heading to heading, to the right for a positive sign, the long way if need be.

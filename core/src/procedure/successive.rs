@@ -7,7 +7,7 @@ use crate::numeric::root_between;
 use crate::plane::Plane;
 use crate::turn::TurnLimits;
 use crate::value::units::{
-    Length, Time, degrees, degrees_per_second, knot, knots, meter, metres, nautical_mile, radian,
+    Length, Time, degrees, degrees_per_second, knot, knots, meter, metres, nautical_mile,
 };
 use crate::value::{Bank, Bearing, GroundDistance, InterceptAngle, North, TrueAirspeed, TurnRate};
 use crate::wind::Wind;
@@ -214,8 +214,7 @@ impl<N: North> SuccessiveTurns<N> {
     ///
     /// None for parallel courses, and for a turn that cannot be flown.
     pub fn single_turn(&self) -> Option<SingleTurn<N>> {
-        let along =
-            |bearing: Bearing<N>| Plane::along(self.inbound.change_to(bearing).angle().get::<radian>());
+        let along = |bearing: Bearing<N>| Plane::along_deg(self.inbound.change_to(bearing).degrees());
         let (leg_m, outbound) = (along(self.leg) * self.length.value().get::<meter>(), along(self.outbound));
         let turn = self.turn(self.inbound, self.outbound).ok()?;
         // From the first fix: `past` along the first axis, then on along the outbound course to the second fix.
@@ -306,9 +305,9 @@ mod tests {
         let turns = turns(6.0, 0.0, RollRate::instant());
         let single = turns.single_turn().unwrap();
         let nm = |length: Length| length.get::<nautical_mile>();
-        let crossing = Plane::along(turns.inbound.radians()) * nm(single.past_first);
-        let second = Plane::along(turns.leg.radians()) * 6.0;
-        let back = second - Plane::along(turns.outbound.radians()) * nm(single.before_second);
+        let crossing = Plane::along_deg(turns.inbound.degrees()) * nm(single.past_first);
+        let second = Plane::along_deg(turns.leg.degrees()) * 6.0;
+        let back = second - Plane::along_deg(turns.outbound.degrees()) * nm(single.before_second);
         assert!((crossing - back).length() < 1e-12);
         let parallel = SuccessiveTurns { outbound: turns.inbound, ..turns };
         assert_eq!(parallel.single_turn(), None);

@@ -164,7 +164,7 @@ pub fn fix_error<N: North>(
 
 /// The unit vector along a line of position.
 fn along<N: North>(line: LineOfPosition<N>) -> Plane {
-    let across = Plane::along(line.across.radians());
+    let across = Plane::along_deg(line.across.degrees());
     Plane { north: -across.east, east: across.north }
 }
 

@@ -36,7 +36,7 @@ impl<N: North> Wind<N> {
     /// # Ok::<(), lubberline::Error>(())
     /// ```
     pub fn along(self, course: Bearing<N>) -> WindComponents {
-        let upwind = Plane::along(course.change_to(self.from).degrees().to_radians())
+        let upwind = Plane::along_deg(course.change_to(self.from).degrees())
             * self.speed.value().get::<meter_per_second>();
         let part = |speed_m_s| WindComponent::derived(metres_per_second(speed_m_s));
         WindComponents { headwind: part(upwind.north), crosswind: part(upwind.east) }

@@ -49,7 +49,7 @@ pub fn make_groundspeed<N: North>(
     groundspeed: Groundspeed,
     wind: Wind<N>,
 ) -> Result<Scheduled<N>, Error> {
-    let upwind = Plane::along(course.change_to(wind.from).degrees().to_radians())
+    let upwind = Plane::along_deg(course.change_to(wind.from).degrees())
         * wind.speed.value().get::<meter_per_second>();
     let over_ground = Plane { north: groundspeed.value().get::<meter_per_second>(), east: 0.0 };
     let through_air = over_ground + upwind;

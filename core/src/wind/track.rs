@@ -42,7 +42,7 @@ pub struct MadeGood<N: North> {
 /// ```
 pub fn make_good<N: North>(heading: Bearing<N>, airspeed: TrueAirspeed, wind: Wind<N>) -> MadeGood<N> {
     // In the frame of the heading, so that calm air leaves it to the last bit.
-    let upwind = Plane::along(heading.change_to(wind.from).degrees().to_radians());
+    let upwind = Plane::along_deg(heading.change_to(wind.from).degrees());
     let through_air = Plane { north: airspeed.value().get::<meter_per_second>(), east: 0.0 };
     let over_ground = through_air - upwind * wind.speed.value().get::<meter_per_second>();
     let groundspeed_m_s = over_ground.length();
@@ -84,7 +84,7 @@ pub fn wind_from_track<N: North>(
     track: Bearing<N>,
     groundspeed: Groundspeed,
 ) -> Result<Wind<N>, Error> {
-    let drift = Plane::along(heading.change_to(track).degrees().to_radians());
+    let drift = Plane::along_deg(heading.change_to(track).degrees());
     let over_ground = drift * groundspeed.value().get::<meter_per_second>();
     let through_air = Plane { north: airspeed.value().get::<meter_per_second>(), east: 0.0 };
     let upwind = through_air - over_ground;

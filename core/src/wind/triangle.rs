@@ -33,7 +33,7 @@ impl<N: North> Wind<N> {
 
     /// The velocity of the air over the ground in metres per second.
     pub(crate) fn velocity_m_s(self) -> Plane {
-        Plane::along(self.from.radians()) * -self.speed.value().get::<meter_per_second>()
+        Plane::along_deg(self.from.degrees()) * -self.speed.value().get::<meter_per_second>()
     }
 }
 
@@ -80,11 +80,11 @@ pub fn hold_course<N: North>(
 ) -> Result<Crabbed<N>, Error> {
     let airspeed_m_s = true_airspeed.value().get::<meter_per_second>();
     let wind_m_s = wind.speed.value().get::<meter_per_second>();
-    let (sine, cosine) = (wind.from.radians() - course.radians()).sin_cos();
+    let off = Plane::along_deg(wind.from.degrees() - course.degrees());
     // Adding zero leaves no negative zero in calm air.
-    let across = wind_m_s * sine / airspeed_m_s + 0.0;
+    let across = wind_m_s * off.east / airspeed_m_s + 0.0;
     let correction_rad = across.asin();
-    let groundspeed_m_s = airspeed_m_s * ((1.0 - across) * (1.0 + across)).sqrt() - wind_m_s * cosine;
+    let groundspeed_m_s = airspeed_m_s * ((1.0 - across) * (1.0 + across)).sqrt() - wind_m_s * off.north;
     // The root of less than nothing is NaN, which fails this comparison too.
     if groundspeed_m_s > 0.0 {
         let correction_deg = correction_rad.to_degrees();

@@ -106,7 +106,7 @@ impl<N: North> HoldingPattern<N> {
         let inbound_crab = hold_course(inbound, true_airspeed, wind)?;
         let airspeed_m_s = true_airspeed.value().get::<meter_per_second>();
         // In the frame of the inbound course, so that calm air leaves whole numbers whole.
-        let wind_m_s = Plane::along(inbound.change_to(wind.from).angle().get::<radian>())
+        let wind_m_s = Plane::along_deg(inbound.change_to(wind.from).degrees())
             * -wind.speed.value().get::<meter_per_second>();
         let sign = f64::from(side.code());
         let inbound_off_rad = inbound_crab.wind_correction.get::<radian>();
@@ -284,7 +284,7 @@ impl<N: North> HoldingPattern<N> {
         let bank_rad = self.outbound_turn.bank_after_rad(time_s) + self.inbound_turn.bank_after_rad(turn_s);
         TurnPoint::of(
             time,
-            place_m.turned(Plane::along(self.inbound.radians())),
+            place_m.turned(Plane::along_deg(self.inbound.degrees())),
             self.inbound_crab.heading.radians() + turned_rad,
             bank_rad,
         )
