@@ -93,7 +93,7 @@ SETTINGS = [
     for name, parameter in inspect.signature(lubberline.course_change).parameters.items()
     if name != "turn"
 ]
-USUAL = {"inbound_course_deg": 10.0, "outbound_course_deg": 60.0, "true_airspeed_kt": 300.0}
+USUAL = {"inbound_course_deg": 10.0, "outbound_course_deg": 60.0, "true_airspeed_kt": 300.0, "wind_from_deg": 0.0, "wind_speed_kt": 0.0}
 
 
 @pytest.mark.parametrize("setting", SETTINGS)
@@ -134,8 +134,8 @@ def test_the_defaults_of_a_course_change():
     parameters = inspect.signature(lubberline.course_change).parameters
     defaults = {name: one.default for name, one in parameters.items() if one.default is not inspect.Parameter.empty}
     assert defaults == {
-        "wind_from_deg": 0.0,
-        "wind_speed_kt": 0.0,
+        "wind_from_deg": None,
+        "wind_speed_kt": None,
         "bank_limit_deg": 25.0,
         "turn_rate_limit_deg_per_s": 3.0,
         "roll_rate_deg_per_s": 5.0,

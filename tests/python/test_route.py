@@ -239,7 +239,7 @@ def test_winds_by_level_in_every_form():
     [
         ([SKE, SKE], {}, "route leg 1: the two stations are at the same place; allowed: different positions", None),
         ([SKE, RouteFix(OST, cone_half_angle_deg=95.0)], {}, "route fix 2: cone_half_angle_deg is 95 deg; allowed: ", "cone_half_angle_deg"),
-        ([SKE, RouteFix(OST, wind_from_deg=3.0)], {}, "route fix 2: wind_speed_kt is NaN kt; allowed: ", "wind_speed_kt"),
+        ([SKE, RouteFix(OST, wind_from_deg=3.0, wind_speed_kt=math.nan)], {}, "route fix 2: wind_speed_kt is NaN kt; allowed: ", "wind_speed_kt"),
         ([SKE, RouteFix(OST, wind_from_deg=3.0, wind_speed_kt=-1.0)], {}, "route fix 2: wind_speed_kt is -1 kt; allowed: ", "wind_speed_kt"),
         ([SKE, OST, SKE], {}, "route fix 2: the course change from ", None),
         ([SKE, OST, MAR], {"pressure_altitude_ft": 100.0}, "route fix 2: the aircraft is ", None),

@@ -10,7 +10,7 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from . import _native
-from ._call import number, one_chosen
+from ._call import number, one_chosen, whole_wind
 from ._table import html_table, shown
 
 _SIDES = {"shortest": 0, "left": -1, "right": 1}
@@ -148,8 +148,8 @@ def course_change(
     outbound_course_deg: float,
     *,
     true_airspeed_kt: float,
-    wind_from_deg: float = 0.0,
-    wind_speed_kt: float = 0.0,
+    wind_from_deg: float | None = None,
+    wind_speed_kt: float | None = None,
     bank_limit_deg: float = 25.0,
     turn_rate_limit_deg_per_s: float = 3.0,
     roll_rate_deg_per_s: float = 5.0,
@@ -170,8 +170,8 @@ def course_change(
         Courses flown to and from the station, any finite numbers, against one north (which may be the station's).
     true_airspeed_kt : float
         True airspeed, above 0 to 5000.
-    wind_from_deg, wind_speed_kt : float
-        Where the wind blows from, against the same north, and its speed, 0 to 1000.
+    wind_from_deg, wind_speed_kt : float, optional
+        Where the wind blows from, against the same north, and its speed, 0 to 1000; calm air if both are left out.
     bank_limit_deg : float
         Greatest bank, above 0 below 90.
     turn_rate_limit_deg_per_s : float
@@ -219,8 +219,7 @@ def course_change(
         number("inbound_course_deg", inbound_course_deg),
         number("outbound_course_deg", outbound_course_deg),
         number("true_airspeed_kt", true_airspeed_kt),
-        number("wind_from_deg", wind_from_deg),
-        number("wind_speed_kt", wind_speed_kt),
+        *whole_wind(wind_from_deg, wind_speed_kt),
         number("bank_limit_deg", bank_limit_deg),
         number("turn_rate_limit_deg_per_s", turn_rate_limit_deg_per_s),
         number("roll_rate_deg_per_s", roll_rate_deg_per_s),

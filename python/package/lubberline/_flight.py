@@ -9,7 +9,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from . import _native
-from ._call import number, one_chosen
+from ._call import number, one_chosen, whole_wind
 from ._course_change import CourseChange
 from ._wind_levels import WindLevels, each_level
 
@@ -71,8 +71,8 @@ class Flight:
         The station.
     course_deg : float
         The course selected on the receiver, from the station's north.
-    wind_from_deg, wind_speed_kt : float
-        Where the wind blows from, from the carried north, and its speed.
+    wind_from_deg, wind_speed_kt : float, optional
+        Where the wind blows from, from the carried north, and its speed; calm air if both are left out.
     bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s : float
         Limits of the turns.
     reaction_s : float
@@ -116,8 +116,8 @@ class Flight:
         station_elevation_ft: float = 0.0,
         station_declination_deg: float = 0.0,
         course_deg: float = 0.0,
-        wind_from_deg: float = 0.0,
-        wind_speed_kt: float = 0.0,
+        wind_from_deg: float | None = None,
+        wind_speed_kt: float | None = None,
         bank_limit_deg: float = 25.0,
         turn_rate_limit_deg_per_s: float = 3.0,
         roll_rate_deg_per_s: float = 5.0,
@@ -131,8 +131,7 @@ class Flight:
                 number("altitude_ft", altitude_ft),
                 number("heading_deg", heading_deg),
                 number("true_airspeed_kt", true_airspeed_kt),
-                number("wind_from_deg", wind_from_deg),
-                number("wind_speed_kt", wind_speed_kt),
+                *whole_wind(wind_from_deg, wind_speed_kt),
                 number("bank_limit_deg", bank_limit_deg),
                 number("turn_rate_limit_deg_per_s", turn_rate_limit_deg_per_s),
                 number("roll_rate_deg_per_s", roll_rate_deg_per_s),

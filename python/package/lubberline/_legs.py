@@ -13,7 +13,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from . import _native
-from ._call import number
+from ._call import number, whole_wind
 from ._wind_levels import WindLevels, each_level
 
 
@@ -163,8 +163,8 @@ def fly_legs(
     *,
     true_airspeed_kt: float,
     altitude_ft: float,
-    wind_from_deg: float = 0.0,
-    wind_speed_kt: float = 0.0,
+    wind_from_deg: float | None = None,
+    wind_speed_kt: float | None = None,
     bank_limit_deg: float = 25.0,
     turn_rate_limit_deg_per_s: float = 3.0,
     roll_rate_deg_per_s: float = 5.0,
@@ -189,8 +189,8 @@ def fly_legs(
         The legs; the first says where the sequence begins: IF, or a leg from a fix.
     true_airspeed_kt, altitude_ft : float
         True airspeed, and altitude at the first fix.
-    wind_from_deg, wind_speed_kt : float
-        Where the wind blows from, true, and its speed.
+    wind_from_deg, wind_speed_kt : float, optional
+        Where the wind blows from, true, and its speed; calm air if both are left out.
     bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s : float
         Limits of the turns.
     climb_fpm : float
@@ -250,12 +250,24 @@ def fly_legs(
 _UPPER = ("wind_altitude_ft", "upper_wind_altitude_ft", "upper_wind_from_deg", "upper_wind_speed_kt")
 
 
-def _conditions(*, levels: tuple[float | None, ...], wind_levels: WindLevels | None, **numbers: float) -> tuple[Any, ...]:
+def _conditions(
+    *,
+    true_airspeed_kt: float,
+    wind_from_deg: float | None,
+    wind_speed_kt: float | None,
+    levels: tuple[float | None, ...],
+    wind_levels: WindLevels | None,
+    **numbers: float,
+) -> tuple[Any, ...]:
     """What legs are flown with, as the native functions take it: numbers, the upper wind, the winds by level."""
-    if wind_levels is not None and (numbers["wind_from_deg"] or numbers["wind_speed_kt"] or any(value is not None for value in levels)):
+    if wind_levels is not None and (wind_from_deg or wind_speed_kt or any(value is not None for value in levels)):
         raise TypeError("wind_levels and another wind are both given; allowed: one of them")
     return (
-        [number(name, value) for name, value in numbers.items()],
+        [
+            number("true_airspeed_kt", true_airspeed_kt),
+            *whole_wind(wind_from_deg, wind_speed_kt),
+            *(number(name, value) for name, value in numbers.items()),
+        ],
         [math.nan if value is None else number(name, value) for name, value in zip(_UPPER, levels)],
         None if wind_levels is None else each_level(wind_levels),
     )

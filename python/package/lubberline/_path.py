@@ -284,8 +284,8 @@ def brief_path(
     *,
     true_airspeed_kt: float,
     altitude_ft: float,
-    wind_from_deg: float = 0.0,
-    wind_speed_kt: float = 0.0,
+    wind_from_deg: float | None = None,
+    wind_speed_kt: float | None = None,
     wind_levels: WindLevels | None = None,
     bank_limit_deg: float = 25.0,
     turn_rate_limit_deg_per_s: float = 3.0,
@@ -312,8 +312,8 @@ def brief_path(
         The legs; the first says where the sequence begins: IF, or a leg from a fix.
     true_airspeed_kt, altitude_ft : float
         True airspeed, and altitude above mean sea level at the first fix.
-    wind_from_deg, wind_speed_kt : float
-        Where the wind blows from, true, and its speed.
+    wind_from_deg, wind_speed_kt : float, optional
+        Where the wind blows from, true, and its speed; calm air if both are left out.
     wind_levels : sequence of WindLevel or of three numbers, or array of three columns, optional
         Winds by level in place of that wind, as `fly_legs` takes them.
     bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s : float
@@ -365,8 +365,6 @@ def brief_path(
     """
     numbers = {
         "true_airspeed_kt": number("true_airspeed_kt", true_airspeed_kt),
-        "wind_from_deg": number("wind_from_deg", wind_from_deg),
-        "wind_speed_kt": number("wind_speed_kt", wind_speed_kt),
         "bank_limit_deg": number("bank_limit_deg", bank_limit_deg),
         "turn_rate_limit_deg_per_s": number("turn_rate_limit_deg_per_s", turn_rate_limit_deg_per_s),
         "roll_rate_deg_per_s": number("roll_rate_deg_per_s", roll_rate_deg_per_s),
@@ -386,7 +384,9 @@ def brief_path(
     named = {str(ident): (number(f"latitude of {ident}", north), number(f"longitude of {ident}", east)) for ident, (north, east) in given.items()}
     briefed = _native.brief_path(
         [(leg.code, dict(leg.numbers)) for leg in legs],
-        _conditions(levels=(None,) * 4, wind_levels=wind_levels, **numbers),
+        _conditions(
+            wind_from_deg=wind_from_deg, wind_speed_kt=wind_speed_kt, levels=(None,) * 4, wind_levels=wind_levels, **numbers
+        ),
         _spelled(stations, cone_half_angle_deg),
         surroundings,
         _SPACING_NM,

@@ -8,7 +8,7 @@ from dataclasses import dataclass, field, fields
 from typing import Any, Literal, NamedTuple
 
 from . import _native
-from ._call import mapping, number, one_chosen
+from ._call import mapping, number, one_chosen, whole_wind
 from ._course_change import CourseChange, FlyOver, course_change
 from ._flight import Sureness
 from ._functions import cas_from_tas_kt, mach_from_tas, standard_atmosphere
@@ -74,6 +74,7 @@ class RouteFix:
             if self.wind_from_deg is not None or self.wind_speed_kt is not None:
                 raise TypeError("wind_levels and another wind are both given; allowed: one of them")
             object.__setattr__(self, "wind_levels", tuple(tuple(level) for level in each_level(self.wind_levels)))
+        whole_wind(self.wind_from_deg, self.wind_speed_kt)
 
     def _spelled(self) -> tuple[list[float], int, list[list[float]]]:
         """As the native function takes it."""
@@ -373,8 +374,8 @@ def brief_route(
     pressure_altitude_ft: float,
     altimeter_setting_hpa: float = 1013.25,
     isa_deviation_k: float = 0.0,
-    wind_from_deg: float = 0.0,
-    wind_speed_kt: float = 0.0,
+    wind_from_deg: float | None = None,
+    wind_speed_kt: float | None = None,
     wind_levels: WindLevels | None = None,
     bank_limit_deg: float = 25.0,
     turn_rate_limit_deg_per_s: float = 3.0,
@@ -402,8 +403,8 @@ def brief_route(
         Pressure altitude, held all the way.
     altimeter_setting_hpa, isa_deviation_k : float
         Altimeter setting of the region, and how much warmer than the standard atmosphere it is.
-    wind_from_deg, wind_speed_kt : float
-        Where the wind blows from, true, and its speed, at stations without a wind of their own.
+    wind_from_deg, wind_speed_kt : float, optional
+        Where the wind blows from, true, and its speed, at stations without a wind of their own; calm air if both are left out.
     wind_levels : sequence of WindLevel or of three numbers, or array of three columns, optional
         Winds by level in place of that wind, in ascending order, of which the one at the altitude flown counts.
     bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s : float
@@ -453,13 +454,14 @@ def brief_route(
     fixes = tuple(fix if isinstance(fix, RouteFix) else RouteFix(fix) for fix in route)
     if wind_levels is not None and (wind_from_deg or wind_speed_kt):
         raise TypeError("wind_levels and another wind are both given; allowed: one of them")
+    wind_from_deg, wind_speed_kt = whole_wind(wind_from_deg, wind_speed_kt)
     conditions = RouteConditions(
         true_airspeed_kt=number("true_airspeed_kt", true_airspeed_kt),
         pressure_altitude_ft=number("pressure_altitude_ft", pressure_altitude_ft),
         altimeter_setting_hpa=number("altimeter_setting_hpa", altimeter_setting_hpa),
         isa_deviation_k=number("isa_deviation_k", isa_deviation_k),
-        wind_from_deg=number("wind_from_deg", wind_from_deg),
-        wind_speed_kt=number("wind_speed_kt", wind_speed_kt),
+        wind_from_deg=wind_from_deg,
+        wind_speed_kt=wind_speed_kt,
         bank_limit_deg=number("bank_limit_deg", bank_limit_deg),
         turn_rate_limit_deg_per_s=number("turn_rate_limit_deg_per_s", turn_rate_limit_deg_per_s),
         roll_rate_deg_per_s=number("roll_rate_deg_per_s", roll_rate_deg_per_s),

@@ -8,6 +8,7 @@ import numpy as np
 from matplotlib.axes import Axes
 from matplotlib.patches import Wedge
 
+from .._call import whole_wind
 from .._functions import holding_pattern, holding_pattern_at
 from . import _look
 from ._labels import Labels
@@ -23,8 +24,8 @@ def hold(
     side: Literal["right", "left"] = "right",
     timed: Literal["inbound", "outbound", "outbound_from_level"] = "inbound",
     time_s: float = 60.0,
-    wind_from_deg: float = 0.0,
-    wind_speed_kt: float = 0.0,
+    wind_from_deg: float | None = None,
+    wind_speed_kt: float | None = None,
     bank_limit_deg: float = 25.0,
     turn_rate_limit_deg_per_s: float = 3.0,
     roll_rate_deg_per_s: float = 5.0,
@@ -38,8 +39,10 @@ def hold(
     ----------
     inbound_course_deg, true_airspeed_kt : float
         Course flown to the fix, and airspeed.
-    side, timed, time_s, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s
+    side, timed, time_s, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s
         As for `lubberline.holding_pattern`.
+    wind_from_deg, wind_speed_kt : float, optional
+        Where the wind blows from, against the same north, and its speed; calm air if both are left out.
     entries : bool
         Whether the sectors are shown from which it is entered directly, parallel or offset: by where an aircraft comes from.
     ident : str
@@ -58,6 +61,7 @@ def hold(
     >>> [line.get_label() for line in ax.get_lines() if not line.get_label().startswith("_")]
     ['inbound course', 'pattern in the wind', 'pattern in calm air', 'outbound leg ends', 'inbound leg begins']
     """
+    wind_from_deg, wind_speed_kt = whole_wind(wind_from_deg, wind_speed_kt)
     sign = 1.0 if side == "right" else -1.0
     turns = (bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s)
     legs = (inbound_course_deg, side, timed, time_s, true_airspeed_kt)

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 import numpy as np
 from matplotlib.axes import Axes
 
+from .._call import whole_wind
 from .._functions import cone_radius_nm, geodesic_inverse
 from .._legs import GroundPath, PathSegment
 from .._station import Station
@@ -20,7 +21,7 @@ def route(
     stations: Sequence[Station] = (),
     names: Sequence[str] = (),
     cone_half_angle_deg: float | None = 50.0,
-    wind_from_deg: float = 0.0,
+    wind_from_deg: float | None = None,
     wind_speed_kt: float | None = None,
     ax: Axes | None = None,
 ) -> Axes:
@@ -36,8 +37,8 @@ def route(
         What to call the legs, in order; an empty text names none.
     cone_half_angle_deg : float
         Half-angle of the cones of confusion, drawn as they are cut by the greatest altitude; None leaves them out.
-    wind_from_deg, wind_speed_kt : float
-        The wind that the path was flown in, true, for an arrow beside that of north; without a speed neither is drawn.
+    wind_from_deg, wind_speed_kt : float, optional
+        The wind that the path was flown in, true, for an arrow beside that of north; without a wind neither is drawn.
     ax : Axes
         Where to draw; new axes if left out.
 
@@ -56,6 +57,7 @@ def route(
     >>> ax.get_ylabel()
     'north of NOR, true north (NM)'
     """
+    wind = None if wind_from_deg is None and wind_speed_kt is None else whole_wind(wind_from_deg, wind_speed_kt)
     ax = _look.axes(ax, size=(6.4, 5.6))
     first = path.segments[0] if path.segments else None
     if stations:
@@ -96,8 +98,8 @@ def route(
     for station in stations:
         _look.station(ax, place(station.latitude_deg, station.longitude_deg))
     _look.widen(ax)
-    if wind_speed_kt is not None:
-        _look.wind(ax, wind_from_deg, wind_speed_kt)
+    if wind is not None:
+        _look.wind(ax, *wind)
 
     _look.legend(ax, columns=3)
     labels = Labels(ax)

@@ -1,0 +1,82 @@
+"""A wind is a direction and a speed: one without the other is refused by name, and neither is calm air."""
+
+import math
+
+import matplotlib.pyplot as plt
+import pytest
+
+import lubberline
+from lubberline import plot
+
+SKE = lubberline.Station(61.82, -14.40, ident="SKE")
+OST = lubberline.Station(61.25, -11.50, ident="OST")
+MAR = lubberline.Station(59.93, -10.90, ident="MAR")
+CORNER = [
+    lubberline.Leg(code, fix_latitude_deg=north, fix_longitude_deg=east)
+    for code, north, east in (("IF", 60.0, -10.0), ("TF", 60.5, -10.0), ("TF", 60.5, -9.0))
+]
+PATH = lubberline.fly_legs(CORNER, true_airspeed_kt=250.0, altitude_ft=9000.0)
+
+
+def flight(**wind):
+    begun = lubberline.Flight(
+        60.0, -10.0, 5000.0, heading_deg=20.0, true_airspeed_kt=200.0, station_latitude_deg=60.2, station_longitude_deg=-10.0, **wind
+    )
+    return begun.step(60.0)
+
+
+def drawn(axes):
+    return [(line.get_xydata().tolist(), line.get_label()) for line in axes.get_lines()]
+
+
+# Each with what tells two answers apart.
+TAKE_A_WIND = {
+    "course_change": lambda **wind: lubberline.course_change(40.0, 110.0, true_airspeed_kt=430.0, **wind).settings,
+    "fly_legs": lambda **wind: lubberline.fly_legs(CORNER, true_airspeed_kt=250.0, altitude_ft=9000.0, **wind).segments,
+    "brief_path": lambda **wind: lubberline.brief_path(CORNER, true_airspeed_kt=250.0, altitude_ft=9000.0, **wind).data(),
+    "brief_route": lambda **wind: lubberline.brief_route([SKE, OST, MAR], true_airspeed_kt=440.0, pressure_altitude_ft=35_000.0, **wind).data(),
+    "Flight": flight,
+    "plot.hold": lambda **wind: drawn(plot.hold(90.0, true_airspeed_kt=180.0, **wind)),
+}
+ALL = {
+    **TAKE_A_WIND,
+    "RouteFix": lambda **wind: lubberline.RouteFix(OST, **wind),
+    "plot.route": lambda **wind: plot.route(PATH, **wind),
+}
+
+
+@pytest.fixture(autouse=True)
+def closed():
+    yield
+    plt.close("all")
+
+
+@pytest.mark.parametrize("name", ALL)
+@pytest.mark.parametrize("value", [0.0, 20.0, math.nan])
+def test_half_a_wind_is_refused_by_name(name, value):
+    with pytest.raises(TypeError, match=r"^wind_speed_kt is given without wind_from_deg; allowed: both of them, or neither for calm air$"):
+        ALL[name](wind_speed_kt=value)
+    with pytest.raises(TypeError, match=r"^wind_from_deg is given without wind_speed_kt; allowed: both of them, or neither for calm air$"):
+        ALL[name](wind_from_deg=value)
+
+
+@pytest.mark.parametrize("name", TAKE_A_WIND)
+def test_neither_is_calm_air(name):
+    asked = TAKE_A_WIND[name]
+    assert asked() == asked(wind_from_deg=None, wind_speed_kt=None) == asked(wind_from_deg=0.0, wind_speed_kt=0.0)
+    assert asked() != asked(wind_from_deg=0.0, wind_speed_kt=20.0) != asked(wind_from_deg=180.0, wind_speed_kt=20.0)
+
+
+def test_a_station_without_a_wind_has_that_of_the_route():
+    given = {"true_airspeed_kt": 440.0, "pressure_altitude_ft": 35_000.0, "wind_from_deg": 250.0, "wind_speed_kt": 60.0}
+    brief = lubberline.brief_route([SKE, lubberline.RouteFix(OST, wind_from_deg=0.0, wind_speed_kt=0.0), MAR], **given)
+    assert [leg.wind_speed_kt for leg in brief.legs] == [0.0, 60.0]
+
+
+def test_a_route_is_drawn_with_an_arrow_if_there_is_a_wind():
+    def texts(**wind):
+        return [text.get_text() for text in plot.route(PATH, **wind).texts]
+
+    assert "wind 250\N{DEGREE SIGN}/30 kt" in texts(wind_from_deg=250.0, wind_speed_kt=30.0)
+    assert "calm" in texts(wind_from_deg=0.0, wind_speed_kt=0.0)
+    assert "N" not in texts()
