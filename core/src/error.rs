@@ -103,6 +103,18 @@ pub enum Error {
         /// What stands in its way.
         reason: &'static str,
     },
+    /// A number that a leg of a procedure needs has not been given.
+    #[error("leg {leg} ({code}): {parameter} is missing; allowed: {allowed}", allowed = quantity.allowed())]
+    LegLacks {
+        /// The leg, counted from one.
+        leg: usize,
+        /// Its two letters.
+        code: &'static str,
+        /// The kind of quantity, with its unit and its range.
+        quantity: Quantity,
+        /// The number's name in it.
+        parameter: &'static str,
+    },
     /// Two points between which a line is to run are one.
     #[error("the two stations are at the same place; allowed: different positions")]
     SamePlace,
@@ -323,7 +335,9 @@ impl Error {
     /// The error as a stable negative number: -1 to -99 for a quantity out of range, from -101 for the others.
     pub fn code(&self) -> i32 {
         match self {
-            Self::OutOfRange { quantity, .. } | Self::OutOfRangeAt { quantity, .. } => quantity.code(),
+            Self::OutOfRange { quantity, .. }
+            | Self::OutOfRangeAt { quantity, .. }
+            | Self::LegLacks { quantity, .. } => quantity.code(),
             Self::CourseReversal { .. } => -101,
             Self::WindTooStrong { .. } => -102,
             Self::ArcTooTight { .. } => -103,
@@ -349,7 +363,13 @@ impl Error {
 
     /// Whether one value by itself was refused (rather than a relation between several).
     pub fn is_out_of_range(&self) -> bool {
-        matches!(self, Self::OutOfRange { .. } | Self::UnknownChoice { .. } | Self::OutOfRangeAt { .. })
+        matches!(
+            self,
+            Self::OutOfRange { .. }
+                | Self::UnknownChoice { .. }
+                | Self::OutOfRangeAt { .. }
+                | Self::LegLacks { .. }
+        )
     }
 
     /// The same error with the place of what it is of among several, counted from one, where it is of a value out of range.
@@ -362,12 +382,33 @@ impl Error {
         }
     }
 
+    /// The same error for a leg, counted from one, whose numbers are NaN where they have not been given.
+    pub(crate) fn of_leg(self, leg: usize, code: &'static str) -> Self {
+        match self {
+            Self::OutOfRange { quantity, parameter, value } if value.is_nan() => {
+                Self::LegLacks { leg, code, quantity, parameter }
+            }
+            other => other.at("leg", leg),
+        }
+    }
+
+    /// The leg that was refused, counted from one, where the error is of one of several legs.
+    pub fn leg(&self) -> Option<usize> {
+        match *self {
+            Self::LegNotFlown { leg, .. }
+            | Self::LegLacks { leg, .. }
+            | Self::OutOfRangeAt { item: "leg", number: leg, .. } => Some(leg),
+            _ => None,
+        }
+    }
+
     /// The parameter that was refused, where one can be named.
     pub fn parameter(&self) -> Option<&'static str> {
         match self {
             Self::OutOfRange { parameter, .. }
             | Self::UnknownChoice { parameter, .. }
-            | Self::OutOfRangeAt { parameter, .. } => Some(parameter),
+            | Self::OutOfRangeAt { parameter, .. }
+            | Self::LegLacks { parameter, .. } => Some(parameter),
             _ => None,
         }
     }

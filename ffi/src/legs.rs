@@ -251,8 +251,7 @@ pub unsafe extern "C" fn lubber_legs_fly(
             }
             Err(Failure::Status(status)) => status,
             Err(Failure::Error(error)) => {
-                if let Error::LegNotFlown { leg, .. } | Error::OutOfRangeAt { item: "leg", number: leg, .. } =
-                    error
+                if let Some(leg) = error.leg()
                     && !failed_leg.is_null()
                 {
                     failed_leg.write(leg);

@@ -4,7 +4,6 @@ use std::ffi::c_char;
 use std::mem::offset_of;
 use std::panic::{AssertUnwindSafe, catch_unwind};
 
-use lubberline::Error;
 use lubberline::plain::{
     BriefedPath, LegCode, PathCheckOutput, PathLegOutput, PathReadingOutput, PathStationInput,
     PathSurroundingsInput, PathTurnOutput, brief_path,
@@ -465,8 +464,7 @@ unsafe fn give<T: Grows>(
             }
             Ok(Err(Failure::Status(status))) => status,
             Ok(Err(Failure::Error(error))) => {
-                if let Error::LegNotFlown { leg, .. } | Error::OutOfRangeAt { item: "leg", number: leg, .. } =
-                    error
+                if let Some(leg) = error.leg()
                     && !failed_leg.is_null()
                 {
                     failed_leg.write(leg);

@@ -290,6 +290,7 @@ int main(void)
     EXPECT(count == 0 && failed == 2);
     legs[1].fix_latitude_deg = NAN;
     EXPECT(lubber_legs_fly(legs, 3, &conditions, segments, 3, &count, &failed) == LUBBER_ERROR_LATITUDE);
+    EXPECT(count == 0 && failed == 2);
     EXPECT(lubber_leg_init(&legs[0], sizeof legs[0], 77) == LUBBER_ERROR_UNKNOWN_CHOICE);
     EXPECT(lubber_legs_fly(legs, 3, NULL, segments, 3, &count, &failed) == LUBBER_ERROR_STRUCT);
     return expect_close();

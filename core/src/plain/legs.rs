@@ -312,7 +312,10 @@ fn fly_through(
 
 /// The typed legs; an error says which.
 pub(super) fn typed_legs(legs: &[LegInput]) -> Result<Vec<Leg>, Error> {
-    (1..).zip(legs).map(|(number, given)| leg(given).map_err(|error| error.at("leg", number))).collect()
+    let named = |(number, given): (usize, &LegInput)| {
+        leg(given).map_err(|error| error.of_leg(number, given.code.word()))
+    };
+    (1..).zip(legs).map(named).collect()
 }
 
 /// The winds of the two levels, if an upper one is given.
@@ -497,7 +500,36 @@ mod tests {
             };
             assert_eq!(leg(&numbers).unwrap().code(), *code);
             // Without its numbers it is refused, and the error says which is missing.
-            assert!(leg(&LegInput::new(*code)).unwrap_err().parameter().is_some(), "{}", code.word());
+            let refused = typed_legs(&[numbers, LegInput::new(*code)]).unwrap_err();
+            let (parameter, told) = (refused.parameter().unwrap(), refused.to_string());
+            let begins = format!("leg 2 ({}): {parameter} is missing; allowed: ", code.word());
+            assert!(told.starts_with(&begins) && !told.contains("NaN"), "{told}");
+            assert_eq!((refused.leg(), refused.is_out_of_range()), (Some(2), true));
+        }
+    }
+
+    #[test]
+    fn a_number_that_is_given_is_not_missing() {
+        let far = LegInput {
+            course_deg: 90.0,
+            altitude_ft: f64::INFINITY,
+            ..LegInput::new(LegCode::CourseToAltitude)
+        };
+        let told = typed_legs(&[far]).unwrap_err().to_string();
+        assert!(told.starts_with("leg 1: altitude_ft is inf ft; allowed: "), "{told}");
+        let hold = LegInput {
+            fix_latitude_deg: 60.0,
+            fix_longitude_deg: -10.0,
+            course_deg: 90.0,
+            ..LegInput::new(LegCode::HoldToFix)
+        };
+        assert!(typed_legs(&[hold]).is_ok(), "the other lengths of a racetrack are not missed");
+        for (name, without) in [
+            ("outbound_time_s", LegInput { outbound_time_s: f64::NAN, ..hold }),
+            ("center_latitude_deg", LegInput { hold_dme_nm: 12.0, ..hold }),
+        ] {
+            let told = typed_legs(&[without]).unwrap_err().to_string();
+            assert!(told.starts_with(&format!("leg 1 (HF): {name} is missing; allowed: ")), "{told}");
         }
     }
 }
