@@ -7,27 +7,32 @@ use std::sync::OnceLock;
 
 use lubberline::plain::table::{FUNCTIONS, Function};
 use lubberline_strided::MOST_OPERANDS;
-use pyo3::exceptions::PyRuntimeError;
+use pyo3::exceptions::{PyRuntimeError, PyTypeError};
 use pyo3::ffi;
 use pyo3::prelude::*;
-use pyo3::types::{PyDict, PyTuple};
+use pyo3::types::{PyBool, PyDict, PyTuple};
 
 use crate::error::raised;
 
 /// The types of NumPy's own real scalars, for as long as the process lives.
 static NUMPY_REAL: OnceLock<Py<PyAny>> = OnceLock::new();
 
+/// The type of NumPy's truth values, for as long.
+static NUMPY_BOOL: OnceLock<Py<PyAny>> = OnceLock::new();
+
 /// A method table of Python's C interface that never changes once made.
 struct Method(ffi::PyMethodDef);
 
 /// For each plain function a callable that takes plain numbers and gives a float or a tuple of floats, raises for a value
-/// refused, and gives None if any argument is no plain number.
+/// refused or a truth value, and gives None if any other argument is no plain number.
 pub fn functions(python: Python<'_>) -> PyResult<Bound<'_, PyDict>> {
     let numpy = python.import("numpy")?;
     // Not `numpy.generic`: a complex scalar or a text would pass as a float.
-    let real = (numpy.getattr("floating")?, numpy.getattr("integer")?, numpy.getattr("bool_")?);
+    let real = (numpy.getattr("floating")?, numpy.getattr("integer")?);
     let real = real.into_pyobject(python)?.into_any();
     NUMPY_REAL.get_or_init(|| real.unbind());
+    let truth = numpy.getattr("bool_")?;
+    NUMPY_BOOL.get_or_init(|| truth.unbind());
     let found = PyDict::new(python);
     for function in FUNCTIONS {
         let name = std::ffi::CString::new(function.name)?;
@@ -90,7 +95,8 @@ unsafe fn answered(
         // SAFETY: `index` is below the count of arguments.
         match unsafe { number(python, *arguments.add(index)) } {
             Some(number) => *value = number,
-            None => return Ok(python.None().into_ptr()),
+            // SAFETY: as above.
+            None => return unsafe { no_number(python, function, arguments, count) },
         }
     }
     (function.run)(given, answer).map_err(|error| raised(python, &error))?;
@@ -101,11 +107,33 @@ unsafe fn answered(
     }
 }
 
+/// None, for NumPy to take the arguments as arrays; it would take a truth value for 1 or 0, so that one is refused here.
+#[cold]
+unsafe fn no_number(
+    python: Python<'_>,
+    function: &Function,
+    arguments: *mut *mut ffi::PyObject,
+    count: usize,
+) -> PyResult<*mut ffi::PyObject> {
+    for (index, name) in function.inputs.iter().enumerate().take(count) {
+        // SAFETY: `index` is below the count of arguments; the objects are borrowed from Python for the call.
+        let given = unsafe { Bound::from_borrowed_ptr(python, *arguments.add(index)) };
+        let of_numpy =
+            NUMPY_BOOL.get().is_some_and(|truth| given.is_instance(truth.bind(python)).unwrap_or(false));
+        if of_numpy || given.is_instance_of::<PyBool>() {
+            return Err(PyTypeError::new_err(format!("{name} must be a real number, not bool")));
+        }
+    }
+    Ok(python.None().into_ptr())
+}
+
 /// The value of a float, an int or a real scalar of NumPy; none for anything else.
 unsafe fn number(python: Python<'_>, object: *mut ffi::PyObject) -> Option<f64> {
     // SAFETY: the object is borrowed from Python for the call.
     unsafe {
-        if ffi::PyFloat_Check(object) == 0 && ffi::PyLong_Check(object) == 0 {
+        if ffi::PyFloat_Check(object) == 0
+            && (ffi::PyLong_Check(object) == 0 || ffi::PyBool_Check(object) != 0)
+        {
             let real = NUMPY_REAL.get()?;
             if ffi::PyObject_IsInstance(object, real.as_ptr()) != 1 {
                 ffi::PyErr_Clear();

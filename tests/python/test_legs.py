@@ -264,6 +264,24 @@ def test_a_word_that_no_leg_has_is_a_type_error():
         Leg("IF", latitude=1.0)
 
 
+@pytest.mark.parametrize(
+    ("given", "message"),
+    [
+        ({"course_deg": True}, "^course_deg must be a real number, not bool$"),
+        ({"outbound_time_s": False}, "^outbound_time_s must be a real number, not bool$"),
+        ({"center_declination_deg": np.True_}, "^center_declination_deg must be a real number, not bool"),
+        ({"fly_over": 1}, "^fly_over must be True or False, not int$"),
+        ({"to_right": 0.0}, "^to_right must be True or False, not float$"),
+        ({"timed": True}, "^timed must be a text, not bool$"),
+        ({"reversal": 45}, "^reversal must be a text, not int$"),
+    ],
+)
+def test_truth_values_and_numbers_do_not_stand_for_each_other(given, message):
+    with pytest.raises(TypeError, match=message):
+        Leg("HF", **given)
+    assert Leg("TF", fly_over=True, to_right=False, course_deg=1).numbers == {"fly_over": True, "to_right": False, "course_deg": 1.0}
+
+
 def test_a_code_that_is_none_is_refused_when_the_leg_is_made():
     with pytest.raises(lubberline.NavigationError, match="code is 'XX'; allowed: 'IF', 'TF'"):
         Leg("XX")

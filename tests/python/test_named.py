@@ -44,6 +44,25 @@ def test_what_is_no_number_is_a_type_error(wrong):
         lubberline.slant_range_nm(wrong, 30_000.0)
 
 
+@pytest.mark.parametrize("truth", [True, False, np.True_])
+def test_a_truth_value_is_no_number(truth):
+    for arguments in ((truth, 30_000.0), (truth, [1.0, 2.0])):
+        with pytest.raises(TypeError, match="^ground_distance_nm must be a real number, not bool$"):
+            lubberline.slant_range_nm(*arguments)
+    for other in (10.0, [10.0, 20.0], np.array(10.0)):
+        with pytest.raises(TypeError, match="^height_ft must be a real number, not bool$"):
+            lubberline.slant_range_nm(other, truth)
+    with pytest.raises(TypeError, match="^lon1_deg must be a real number, not bool$"):
+        lubberline.geodesic_inverse(61.0, truth, 62.0, -11.0)
+
+
+def test_a_truth_value_is_no_choice():
+    with pytest.raises(TypeError, match="^flown must be one of 'inbound', 'outbound', not bool$"):
+        lubberline.arc_entry(300.0, True, 12.0, "clockwise", 210.0)
+    with pytest.raises(TypeError, match="^turn must be one of 'shortest', 'left', 'right', not bool$"):
+        lubberline.course_change(40.0, 110.0, true_airspeed_kt=300.0, turn=True)
+
+
 def test_several_outputs_come_as_a_named_tuple():
     answer = lubberline.geodesic_inverse(61.0, -12.0, 62.0, -11.0)
     assert answer._fields == ("distance_nm", "initial_bearing_deg", "final_bearing_deg")

@@ -47,7 +47,7 @@ def mapping(parameter: str, value: Any) -> Mapping[str, Any]:
 
 
 def chosen(codes: dict[str, int], parameter: str, value: Any) -> Any:
-    """The code of a word, or of each in an array; what is no word is left to the function itself."""
+    """The code of a word, or of each in an array; what else is no word, but a truth value, is left to the function itself."""
     if isinstance(value, str):
         try:
             return codes[value]
@@ -56,7 +56,9 @@ def chosen(codes: dict[str, int], parameter: str, value: Any) -> Any:
             error = _native.NavigationError(f"{parameter} is {value!r}; allowed: {allowed}")
             error.code, error.parameter = _native.UNKNOWN_CHOICE, parameter
             raise error from None
-    if isinstance(value, (list, tuple, np.ndarray)):
+    if isinstance(value, (list, tuple, np.ndarray, bool)):
+        if isinstance(value, bool):
+            raise TypeError(f"{parameter} must be one of {', '.join(map(repr, codes))}, not bool")
         array = np.asarray(value)
         if array.dtype.kind in "UO":
             each = [chosen(codes, parameter, one) for one in array.ravel().tolist()]

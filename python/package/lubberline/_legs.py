@@ -17,8 +17,9 @@ from ._call import number, whole_wind
 from ._wind_levels import WindLevels, each_level
 
 
-#: What is given by a word.
+#: What is given by a word, and what by a truth value.
 _WORDS = ("timed", "reversal")
+_SWITCHES = ("fly_over", "to_right")
 
 
 class Leg:
@@ -53,10 +54,7 @@ class Leg:
     numbers: Mapping[str, float | bool | str]
 
     def __init__(self, code: str, **numbers: float | bool | str) -> None:
-        checked = {
-            name: value if isinstance(value, bool) or (name in _WORDS and isinstance(value, str)) else number(name, value)
-            for name, value in numbers.items()
-        }
+        checked = {name: _given(name, value) for name, value in numbers.items()}
         _native.check_leg(code, checked)
         object.__setattr__(self, "code", code)
         object.__setattr__(self, "numbers", MappingProxyType(checked))
@@ -75,6 +73,19 @@ class Leg:
 
     def __hash__(self) -> int:
         return hash((self.code, tuple(sorted(self.numbers.items()))))
+
+
+def _given(name: str, value: Any) -> float | bool | str:
+    """What is given of a leg, of the type that it has by its name."""
+    if name in _SWITCHES:
+        if not isinstance(value, bool):
+            raise TypeError(f"{name} must be True or False, not {type(value).__name__}")
+        return value
+    if name in _WORDS:
+        if not isinstance(value, str):
+            raise TypeError(f"{name} must be a text, not {type(value).__name__}")
+        return value
+    return number(name, value)
 
 
 class PathSegment(NamedTuple):
