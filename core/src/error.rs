@@ -1,5 +1,6 @@
 //! The one error type: which parameter, its value with its unit, and what is allowed.
 
+use crate::leg_reason::LegReason;
 use crate::value::Quantity;
 
 /// Why a value was refused or why no answer exists.
@@ -101,7 +102,7 @@ pub enum Error {
         /// Its two letters.
         code: &'static str,
         /// What stands in its way.
-        reason: &'static str,
+        reason: LegReason,
     },
     /// A number that a leg of a procedure needs has not been given.
     #[error("leg {leg} ({code}): {parameter} is missing; allowed: {allowed}", allowed = quantity.allowed())]
@@ -289,12 +290,12 @@ pub enum Error {
 }
 
 /// A number that was given, without what a conversion between units left in its last digits: twelve of them.
-fn shown(value: f64) -> f64 {
+pub(crate) fn shown(value: f64) -> f64 {
     format!("{value:.11e}").parse().unwrap_or(value)
 }
 
 /// A number that was computed, in the six digits that a person reads.
-fn rough(value: f64) -> f64 {
+pub(crate) fn rough(value: f64) -> f64 {
     format!("{value:.5e}").parse().unwrap_or(value)
 }
 

@@ -7,6 +7,7 @@ pub mod earth;
 mod error;
 pub mod flight;
 pub mod lead;
+mod leg_reason;
 mod many;
 pub mod north;
 mod numeric;
@@ -22,3 +23,4 @@ pub mod value;
 pub mod wind;
 
 pub use error::{Error, status_text};
+pub use leg_reason::LegReason;

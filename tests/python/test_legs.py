@@ -248,8 +248,12 @@ def test_a_racetrack_entered_off_its_inbound_course_is_laid_from_there():
 @pytest.mark.parametrize(
     ("legs", "message"),
     [
-        ([CORNER[0], fix("TF", 60.01, -10.0), CORNER[2]], r"leg 2 \(TF\) cannot be flown: it is too short"),
+        ([CORNER[0], fix("TF", 60.01, -10.0), CORNER[2]], r"^leg 2 \(TF\) cannot be flown: it is too short for the turns at its ends: 0\.601\d* NM are left for a lead of 0\.9\d* NM; allowed: at least the lead$"),
         ([CORNER[1]], "begins with IF"),
+        (
+            [CORNER[0], Leg("CA", course_deg=10.0, altitude_ft=12_000.0)],
+            r"^leg 2 \(CA\) cannot be flown: its altitude of 12000 ft is not reached from 9000 ft at 0 ft/min; allowed: a rate toward it$",
+        ),
         ([CORNER[0], Leg("TF", fix_latitude_deg=math.nan, fix_longitude_deg=1.0)], r"^leg 2 \(TF\): fix_latitude_deg is missing; allowed: from -90"),
         ([CORNER[0], Leg("CA", course_deg=10.0)], r"^leg 2 \(CA\): altitude_ft is missing; allowed: from "),
     ],

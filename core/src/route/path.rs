@@ -116,7 +116,7 @@ impl PathBrief {
                 return Err(Error::LegNotFlown {
                     leg: index + 1,
                     code: leg.code().word(),
-                    reason: "nothing is flown of the sequence",
+                    reason: "nothing is flown of the sequence".into(),
                 });
             };
             let end = flown.last().map_or(start, |last| last.end);

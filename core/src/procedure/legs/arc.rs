@@ -3,13 +3,13 @@
 use super::flight::{Flight, ON_THE_LINE_M, Path};
 use super::ground_path::{SegmentKind, Shape};
 use super::leg::{Fix, Leg, Passage};
-use crate::Error;
 use crate::earth::{Circle, direct, inverse};
 use crate::lead::{ArcSense, ArcTurn, RadialFlown, off_arc};
 use crate::numeric::quadrature;
 use crate::turn::RolledTurn;
 use crate::value::units::{degree, degrees, meter, meter_per_second, seconds};
 use crate::value::{ArcRadius, GroundDistance, Position, TrueBearing, TrueNorth};
+use crate::{Error, LegReason};
 
 impl Flight<'_> {
     /// The course along a circle about a centre, where the aircraft is.
@@ -56,8 +56,7 @@ impl Flight<'_> {
                 } else if square > 179.0 {
                     RadialFlown::Inbound
                 } else {
-                    return Err(self
-                        .refuse("the next course is neither tangent to the arc nor a radial of its centre"));
+                    return Err(self.refuse(LegReason::NeitherTangentNorRadial { angle_deg: square }));
                 };
                 let turn = off_arc(
                     to,
@@ -68,12 +67,13 @@ impl Flight<'_> {
                     self.conditions.wind,
                     &self.conditions.limits,
                 )?;
-                sweep_deg -= turn.angle_at_station.get::<degree>();
+                let lead_deg = turn.angle_at_station.get::<degree>();
+                if sweep_deg < lead_deg {
+                    return Err(self.refuse(LegReason::ArcTooShort { left_deg: sweep_deg, lead_deg }));
+                }
+                sweep_deg -= lead_deg;
                 led = Some(turn);
             }
-        }
-        if sweep_deg < 0.0 {
-            return Err(self.refuse("the arc is too short for the turns at its ends"));
         }
         self.arc(center, radius, from, sign * sweep_deg)?;
         if let Some(turn) = led {

@@ -2,15 +2,17 @@
 
 use super::flight::{Flight, Path};
 use super::leg::Leg;
-use crate::Error;
 use crate::earth::{Course, direct, inverse};
 use crate::numeric::root_between;
 use crate::station::Station;
-use crate::value::units::{Length, meter, meter_per_second, metres, nautical_miles, second};
+use crate::value::units::{
+    Length, foot, foot_per_minute, meter, meter_per_second, metres, nautical_mile, nautical_miles, second,
+};
 use crate::value::{GroundDistance, Position, Radial, SlantRange, TrueAltitude};
+use crate::{Error, LegReason};
 
 /// How far ahead an end is looked for.
-const FARTHEST_NM: f64 = 1000.0;
+pub(super) const FARTHEST_NM: f64 = 1000.0;
 /// In steps of what length, in metres. A DME reading or a radial that is met twice within it is not met.
 const STEP_M: f64 = 500.0;
 /// A fix that lies no farther behind than this is reached, in metres.
@@ -28,7 +30,7 @@ impl Flight<'_> {
                 let ahead = self.ahead(fix);
                 let left = distance.value() + ahead;
                 if left < metres(-REACHED_M) {
-                    Err(self.refuse("its distance is behind the aircraft"))
+                    Err(self.distance_behind(distance, left))
                 } else {
                     Ok(left.max(metres(0.0)))
                 }
@@ -45,13 +47,22 @@ impl Flight<'_> {
                 (Some(fix), _) => {
                     let ahead = self.ahead(fix.position);
                     if ahead < metres(-REACHED_M) {
-                        return Err(self.refuse("its fix lies behind where the aircraft joins it"));
+                        let behind_nm = -ahead.get::<nautical_mile>();
+                        return Err(self.refuse(LegReason::FixBehind { behind_nm }));
                     }
                     Ok(ahead.max(metres(0.0)))
                 }
                 (None, _) => Err(self.refuse("it has no end")),
             },
         }
+    }
+
+    /// Refuses a distance from a fix that ends so far ahead of the aircraft.
+    pub fn distance_behind(&self, distance: GroundDistance, ahead: Length) -> Error {
+        self.refuse(LegReason::DistanceBehind {
+            distance_nm: distance.value().get::<nautical_mile>(),
+            behind_nm: -ahead.get::<nautical_mile>(),
+        })
     }
 
     /// How far ahead of the aircraft a point on its course is, negative behind.
@@ -73,12 +84,20 @@ impl Flight<'_> {
         }
         let time_s = left_m / climb_m_s;
         if !time_s.is_finite() || time_s < 0.0 {
-            return Err(self.refuse("its altitude is not reached with this rate of climb"));
+            return Err(self.refuse(LegReason::AltitudeNotReached {
+                altitude_ft: altitude.value().get::<foot>(),
+                from_ft: self.now.altitude.value().get::<foot>(),
+                climb_fpm: self.conditions.climb.get::<foot_per_minute>(),
+            }));
         }
         let groundspeed_m_s = self.crab(self.now.course)?.groundspeed.value().get::<meter_per_second>();
         let mut length_m = groundspeed_m_s * time_s;
         if metres(length_m) > nautical_miles(FARTHEST_NM) {
-            return Err(self.refuse("its altitude is not reached within a thousand miles"));
+            return Err(self.refuse(LegReason::AltitudeTooFar {
+                altitude_ft: altitude.value().get::<foot>(),
+                needed_nm: metres(length_m).get::<nautical_mile>(),
+                allowed_nm: FARTHEST_NM,
+            }));
         }
         // The groundspeed changes a little as the geodesic turns; a few rounds take that up.
         for _ in 0..5 {
@@ -106,8 +125,10 @@ impl Flight<'_> {
             let reading = station.observe(self.place_ahead(along_m), altitude).dme;
             (reading.value() - dme.value()).get::<meter>()
         };
-        self.first_crossing(beyond_m, |_| true)
-            .ok_or_else(|| self.refuse("its DME reading is not met within a thousand miles"))
+        self.first_crossing(beyond_m, |_| true).ok_or_else(|| {
+            let reading_nm = dme.value().get::<nautical_mile>();
+            self.refuse(LegReason::ReadingNotMet { reading_nm, allowed_nm: FARTHEST_NM })
+        })
     }
 
     fn to_radial(&self, station: Station, radial: Radial) -> Result<Length, Error> {
@@ -118,21 +139,31 @@ impl Flight<'_> {
         // The reciprocal radial is crossed too, but there the cosine is negative.
         let crossing =
             self.first_crossing(|along_m| off_rad(along_m).sin(), |along_m| off_rad(along_m).cos() > 0.0);
-        crossing.ok_or_else(|| self.refuse("its radial is not crossed within a thousand miles"))
+        crossing.ok_or_else(|| {
+            let radial_deg = radial.degrees();
+            self.refuse(LegReason::RadialNotCrossed { radial_deg, allowed_nm: FARTHEST_NM })
+        })
     }
 
     /// Distance to where the course flown now meets the line or the arc of the next leg.
     fn to_intercept(&self) -> Result<Length, Error> {
         if let Some(arc) = self.dme_arc(self.leg + 1) {
-            return self
-                .distance_to_arc(&arc)
-                .ok_or_else(|| self.refuse("the next arc is not met within a thousand miles"));
+            return self.distance_to_arc(&arc).ok_or_else(|| {
+                let radius_nm = arc.radius.value().get::<nautical_mile>();
+                self.refuse(LegReason::NextArcNotMet { radius_nm, allowed_nm: FARTHEST_NM })
+            });
         }
         let line: Course = match self.path(self.leg + 1)? {
             Path::Line(line) => line,
             _ => return Err(self.refuse("the leg after it must be a course to or from a fix, or a DME arc")),
         };
-        self.crossing(line).ok_or_else(|| self.refuse("the next course is not met within a thousand miles"))
+        self.crossing(line).ok_or_else(|| {
+            self.refuse(LegReason::NextCourseNotMet {
+                across_nm: line.abeam(self.now.position).cross_track.get::<nautical_mile>().abs(),
+                course_deg: self.now.course.degrees(),
+                allowed_nm: FARTHEST_NM,
+            })
+        })
     }
 
     /// Distance to where the course flown now crosses a line.

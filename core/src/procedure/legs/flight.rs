@@ -4,16 +4,18 @@ use super::ground_path::{Segment, SegmentKind, Shape, displaced};
 use super::leg::{Leg, Passage};
 use super::onto_arc::{DmeArc, OntoArc};
 use super::{Conditions, GroundPath, LegEnd, Place};
-use crate::Error;
 use crate::air::standard_pressure_altitude;
 use crate::earth::{Course, direct, inverse};
 use crate::lead::{ArcSense, CourseChange, TurnSide};
 use crate::numeric::quadrature;
 use crate::plane::Plane;
 use crate::turn::RolledTurn;
-use crate::value::units::{Length, Time, degree, meter, meter_per_second, metres, second, seconds};
+use crate::value::units::{
+    Length, Time, degree, knot, meter, meter_per_second, metres, nautical_mile, second, seconds,
+};
 use crate::value::{GroundDistance, Position, TrueAltitude, TrueBearing, TrueNorth};
 use crate::wind::{Crabbed, WindsAloft, hold_course};
+use crate::{Error, LegReason};
 
 /// A point nearer to a line than this is on it, in metres.
 pub(super) const ON_THE_LINE_M: f64 = 20.0;
@@ -132,10 +134,10 @@ impl GroundPath {
         conditions: &Conditions,
         winds: Option<&WindsAloft<TrueNorth>>,
     ) -> Result<Self, Error> {
-        let refuse = |reason| Error::LegNotFlown {
+        let refuse = |reason: &'static str| Error::LegNotFlown {
             leg: 1,
             code: legs.first().map_or("none", |leg| leg.code().word()),
-            reason,
+            reason: reason.into(),
         };
         let start = match legs.first() {
             Some(Leg::InitialFix(fix)) => fix.position,
@@ -173,12 +175,23 @@ impl GroundPath {
 }
 
 impl Flight<'_> {
-    pub fn refuse(&self, reason: &'static str) -> Error {
+    pub fn refuse(&self, reason: impl Into<LegReason>) -> Error {
         Error::LegNotFlown {
             leg: self.leg + 1,
             code: self.legs.get(self.leg).map_or("none", |leg| leg.code().word()),
-            reason,
+            reason: reason.into(),
         }
+    }
+
+    /// Refuses what the wind does not allow.
+    pub fn refuse_in_wind(&self, what: &'static str) -> Error {
+        let Conditions { wind, true_airspeed, .. } = self.conditions;
+        self.refuse(LegReason::AgainstWind {
+            what,
+            wind_from_deg: wind.from.degrees(),
+            wind_speed_kt: wind.speed.value().get::<knot>(),
+            true_airspeed_kt: true_airspeed.value().get::<knot>(),
+        })
     }
 
     /// Takes the wind by level at the altitude flown now, if there is one.
@@ -287,7 +300,10 @@ impl Flight<'_> {
         if let Some((lead, turn)) = self.led_turn(end, course)? {
             let straight = to_end - lead;
             if straight < metres(-ON_THE_LINE_M) {
-                return Err(self.refuse("it is too short for the turns at its ends"));
+                return Err(self.refuse(LegReason::TooShort {
+                    left_nm: to_end.get::<nautical_mile>(),
+                    lead_nm: lead.get::<nautical_mile>(),
+                }));
             }
             self.straight(straight.max(metres(0.0)))?;
             match turn {

@@ -3,7 +3,6 @@
 use super::flight::{Flight, ON_THE_LINE_M};
 use super::ground_path::displaced;
 use super::leg::{Hold, HoldLength, Leg};
-use crate::Error;
 use crate::earth::{Course, inverse};
 use crate::lead::TurnSide;
 use crate::numeric::root_between;
@@ -11,10 +10,14 @@ use crate::plane::Plane;
 use crate::procedure::holding::{HoldingEntry, HoldingPattern, HoldingSide, TimedLeg, entry_sector};
 use crate::station::Station;
 use crate::turn::RolledTurn;
-use crate::value::units::{Time, degree, degrees, meter, meter_per_second, metres, second, seconds};
+use crate::value::units::{
+    Time, degree, degrees, foot, foot_per_minute, meter, meter_per_second, metres, nautical_mile, second,
+    seconds,
+};
 use crate::value::{
     GroundDistance, HoldTime, InterceptAngle, SlantRange, TrueAltitude, TrueBearing, TrueNorth,
 };
+use crate::{Error, LegReason};
 
 /// By how much the outbound time is extended at a time where it is too short, in seconds, and how often.
 const EXTENSION_S: f64 = 5.0;
@@ -51,6 +54,7 @@ impl Flight<'_> {
                 self.racetrack(&hold)
             }
             Some(Leg::HoldToAltitude(hold, altitude)) => {
+                let from_ft = self.now.altitude.value().get::<foot>();
                 self.enter(&hold)?;
                 let climb_m_s = self.conditions.climb.get::<meter_per_second>();
                 for _ in 0..MOST_RACETRACKS {
@@ -60,7 +64,12 @@ impl Flight<'_> {
                     }
                     self.racetrack(&hold)?;
                 }
-                Err(self.refuse("its altitude is not reached with this rate of climb"))
+                Err(self.refuse(LegReason::AltitudeNotHeldTo {
+                    altitude_ft: altitude.value().get::<foot>(),
+                    from_ft,
+                    climb_fpm: self.conditions.climb.get::<foot_per_minute>(),
+                    rounds: MOST_RACETRACKS,
+                }))
             }
             Some(Leg::ProcedureTurn { .. }) => self.fly_reversal(),
             _ => Err(self.refuse("it is not flown as a whole")),
@@ -74,8 +83,12 @@ impl Flight<'_> {
 
     /// From the fix on whatever course into the racetrack, until the fix is reached on its inbound course.
     fn enter(&mut self, hold: &Hold) -> Result<(), Error> {
-        if inverse(self.now.position, hold.fix).distance.value() > metres(ON_THE_LINE_M) {
-            return Err(self.refuse("it does not begin at its fix; end the leg before it there"));
+        let off = inverse(self.now.position, hold.fix).distance.value();
+        if off > metres(ON_THE_LINE_M) {
+            return Err(self.refuse(LegReason::OffFix {
+                off_nm: off.get::<nautical_mile>(),
+                allowed_nm: metres(ON_THE_LINE_M).get::<nautical_mile>(),
+            }));
         }
         let sector = entry_sector(self.crab(self.now.course)?.heading, hold.inbound, hold.side);
         let back_to = match (sector.entry, hold.side) {
@@ -110,7 +123,7 @@ impl Flight<'_> {
                 self.first_outbound(hold, longer_s, side).map(|course| (seconds(longer_s), course))
             });
             (time, course) = found.ok_or_else(|| {
-                self.refuse("no outbound course leads back onto the inbound course in this wind")
+                self.refuse_in_wind("no outbound course leads back onto the inbound course")
             })?;
         }
         self.turn_to(course, side)?;
@@ -178,7 +191,7 @@ impl Flight<'_> {
             HoldLength::Distance(timed, distance) => self.outbound_for(hold, timed, distance),
             HoldLength::Dme(station, reading) => return self.outbound_to(hold, station, reading),
         };
-        found.ok_or_else(|| self.refuse("no outbound course closes the racetrack in this wind"))
+        found.ok_or_else(|| self.refuse_in_wind("no outbound course closes the racetrack"))
     }
 
     fn closed(&self, hold: &Hold, timed: TimedLeg, time: Time) -> Option<HoldingPattern<TrueNorth>> {
@@ -253,7 +266,10 @@ impl Flight<'_> {
             }
             (low_s, at_low_m) = (high_s, at_high_m);
         }
-        Err(self.refuse("its outbound leg does not meet its DME reading within ten minutes"))
+        Err(self.refuse(LegReason::ReadingNotMetOutbound {
+            reading_nm: reading.value().get::<nautical_mile>(),
+            allowed_s: READING_STEP_S * f64::from(READING_STEPS),
+        }))
     }
 
     /// Straight outbound for a time, or as much longer as it takes to be on the inbound course before the fix, or on a steeper cut toward
@@ -280,6 +296,6 @@ impl Flight<'_> {
                 self.segments.truncate(kept);
             }
         }
-        Err(self.refuse("in this wind the inbound course is not reached before the fix"))
+        Err(self.refuse_in_wind("the inbound course is not reached before the fix"))
     }
 }

@@ -1,16 +1,17 @@
 //! How a leg is joined from wherever the one before has left the aircraft.
 
+use super::end::FARTHEST_NM;
 use super::flight::{Flight, ON_THE_LINE_M, Path};
 use super::onto_arc::DmeArc;
-use crate::Error;
 use crate::earth::{Course, direct, inverse};
 use crate::lead::recapture::{Recapture, Recaptured};
 use crate::lead::{ArcSense, TurnSide};
 use crate::numeric::root_between;
 use crate::plane::Plane;
 use crate::turn::RolledTurn;
-use crate::value::units::{degree, degrees, meter, metres};
+use crate::value::units::{degree, degrees, meter, metres, nautical_mile};
 use crate::value::{GroundDistance, Position, TrueBearing, TrueNorth};
+use crate::{Error, LegReason};
 
 /// A course nearer than this to that of a line is the line's, in degrees: what a turn in the plane leaves of it.
 const ALONG_THE_LINE_DEG: f64 = 0.2;
@@ -82,7 +83,7 @@ impl Flight<'_> {
             rolls: &parallel.roll_headings(),
         };
         let flown = recapture.solve(conditions.intercept.value().get::<degree>());
-        let flown = flown.ok_or_else(|| self.refuse("no course toward it can be held in the wind"))?;
+        let flown = flown.ok_or_else(|| self.refuse_in_wind("no course toward it can be held"))?;
         let leg = self.leg;
         self.turn(flown.first, from, leg)?;
         self.meet_line(line, &flown)?;
@@ -164,7 +165,10 @@ impl Flight<'_> {
                     }
                 }
             }
-            let (_, _, turn) = found.ok_or_else(|| self.refuse("its fix is too close to be turned to"))?;
+            let (_, _, turn) = found.ok_or_else(|| {
+                let distance_nm = line.distance.value().get::<nautical_mile>();
+                self.refuse(LegReason::FixTooClose { distance_nm })
+            })?;
             let (leg, from) = (self.leg, self.now.course);
             self.turn(turn, from, leg)?;
         }
@@ -186,14 +190,18 @@ impl Flight<'_> {
             self.dme_arc(self.leg).is_some() && before.is_some_and(|leg| leg.ends_at().is_none());
         if straight_on && !self.is_along(&arc, self.now.position, self.now.course)? {
             let meets = self.distance_to_arc(&arc);
-            let meets = meets.ok_or_else(|| self.refuse("the course before it does not meet its arc"))?;
+            let meets = meets.ok_or_else(|| {
+                let radius_nm = radius.value().get::<nautical_mile>();
+                self.refuse(LegReason::ArcNotMet { radius_nm, allowed_nm: FARTHEST_NM })
+            })?;
             let (place, course) = direct(self.now.position, self.now.course, GroundDistance::derived(meets));
             let onto = self.onto_arc(&arc, place, course)?;
             let straight = meets - onto.lead;
             if straight < metres(-ON_THE_LINE_M) {
-                return Err(
-                    self.refuse("its arc is too close to roll out on it; end the leg before it earlier")
-                );
+                return Err(self.refuse(LegReason::ArcTooClose {
+                    left_nm: meets.get::<nautical_mile>(),
+                    lead_nm: onto.lead.get::<nautical_mile>(),
+                }));
             }
             self.straight(straight.max(metres(0.0)))?;
             let leg = self.leg;
@@ -203,10 +211,15 @@ impl Flight<'_> {
         let outward = inverse(center, self.now.position);
         let off_m = (outward.distance.value() - radius.value()).get::<meter>();
         if off_m.abs() > ON_THE_LINE_M {
-            return Err(self.refuse("it does not begin on its arc; fly by the fix before it"));
+            return Err(self.refuse(LegReason::OffArc {
+                radius_nm: radius.value().get::<nautical_mile>(),
+                off_nm: metres(off_m.abs()).get::<nautical_mile>(),
+                allowed_nm: metres(ON_THE_LINE_M).get::<nautical_mile>(),
+            }));
         }
-        if self.now.course.change_to(course).degrees().abs() > ALONG_THE_ARC_DEG {
-            return Err(self.refuse("it is not begun along its arc; fly by the fix before it"));
+        let angle_deg = self.now.course.change_to(course).degrees().abs();
+        if angle_deg > ALONG_THE_ARC_DEG {
+            return Err(self.refuse(LegReason::AcrossArc { angle_deg, allowed_deg: ALONG_THE_ARC_DEG }));
         }
         if let Some(bearing) = outward.initial_bearing {
             self.now.position = direct(center, bearing, radius).0;

@@ -2,14 +2,14 @@
 
 use super::flight::Flight;
 use super::leg::Leg;
-use crate::Error;
 use crate::earth::{Course, direct, inverse};
 use crate::lead::ArcSense;
 use crate::numeric::root_between;
 use crate::plane::Plane;
 use crate::turn::RolledTurn;
-use crate::value::units::{Length, degrees, meter, metres, nautical_miles};
+use crate::value::units::{Length, degrees, meter, metres, nautical_mile, nautical_miles};
 use crate::value::{GroundDistance, Position, TrueBearing};
+use crate::{Error, LegReason};
 
 /// A leg that ends no farther than this from the arc after it ends onto it, in nautical miles: a DME reading of an arc is a slant
 /// range, which at 20 000 ft and 10 NM lies half a mile inside the arc of that distance along the ground.
@@ -96,8 +96,10 @@ impl Flight<'_> {
             }
             (low_deg, at_low_m) = (high_deg, at_high_m);
         }
-        let (angle_deg, onto) =
-            found.ok_or_else(|| self.refuse("no turn from its course rolls out on the arc after it"))?;
+        let (angle_deg, onto) = found.ok_or_else(|| {
+            let radius_nm = arc.radius.value().get::<nautical_mile>();
+            self.refuse(LegReason::NoTurnOntoArc { radius_nm })
+        })?;
         self.fix_is_ahead(arc, from, sign * angle_deg)?;
         Ok(onto)
     }
@@ -151,7 +153,9 @@ impl Flight<'_> {
         let (met_to_fix_deg, fix_to_end_deg) =
             (sign * from.change_to(fix).degrees(), sign * fix.change_to(rolled_out).degrees());
         if met_to_fix_deg >= 0.0 && fix_to_end_deg > PASSED_DEG {
-            return Err(self.refuse("the fix of the arc is passed in the turn onto it"));
+            return Err(
+                self.refuse(LegReason::FixPassedInTurn { past_deg: fix_to_end_deg, allowed_deg: PASSED_DEG })
+            );
         }
         Ok(())
     }

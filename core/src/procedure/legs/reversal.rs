@@ -25,7 +25,7 @@ impl Flight<'_> {
         self.join_line(Course { through: fix, bearing: outbound }, TurnSide::Shortest)?;
         let to_turn = outbound_distance.value() + self.ahead(fix);
         if to_turn < metres(-REACHED_M) {
-            return Err(self.refuse("its outbound distance is behind the aircraft"));
+            return Err(self.distance_behind(outbound_distance, to_turn));
         }
         self.straight(to_turn.max(metres(0.0)))?;
         let sign = if first_right { 1.0 } else { -1.0 };

@@ -1,7 +1,6 @@
 //! Every leg is flown, in wind, and ends where it should.
 
 use super::*;
-use crate::Error;
 use crate::earth::{Course, direct, inverse};
 use crate::lead::{ArcSense, RadialFlown, onto_arc};
 use crate::procedure::{HoldingSide, TimedLeg};
@@ -15,6 +14,7 @@ use crate::value::{
     SlantRange, TrueAirspeed, TrueAltitude, TrueBearing, WindSpeed,
 };
 use crate::wind::{Wind, WindLevel, WindsAloft};
+use crate::{Error, LegReason};
 
 fn at(latitude: f64, longitude: f64) -> Position {
     Position::derived(latitude, longitude)
@@ -312,10 +312,7 @@ fn an_arc_is_joined_from_courses_and_headings() {
 #[test]
 fn an_arc_that_cannot_be_rolled_out_on_says_so() {
     let center = at(60.0, -10.0);
-    let refused = |legs: &[Leg]| match GroundPath::fly(legs, &windy()) {
-        Err(Error::LegNotFlown { leg, code, reason }) => (leg, code, reason),
-        other => panic!("{other:?}"),
-    };
+    let refused = |legs: &[Leg]| refused(legs, &windy());
     let arc = |radius_nm: f64, end_deg: f64| Leg::ArcToFix {
         station: center,
         sense: ArcSense::Clockwise,
@@ -324,31 +321,25 @@ fn an_arc_that_cannot_be_rolled_out_on_says_so() {
     let outbound = Leg::CourseToIntercept(bearing(90.0));
     let from = |bearing_deg, distance_nm| Leg::InitialFix(by(off(center, bearing_deg, distance_nm)));
     // From inside, an arc below twice the radius of the turn.
-    assert_eq!(
-        refused(&[from(90.0, 0.1), outbound, arc(1.5, 200.0)]),
-        (2, "CI", "no turn from its course rolls out on the arc after it")
-    );
-    assert_eq!(
-        refused(&[from(90.0, 13.8), outbound, arc(14.0, 200.0)]),
-        (2, "CI", "it is too short for the turns at its ends")
-    );
-    assert_eq!(
-        refused(&[from(90.0, 20.0), outbound, arc(14.0, 200.0)]),
-        (2, "CI", "the next arc is not met within a thousand miles")
-    );
-    assert_eq!(
-        refused(&[from(90.0, 5.0), outbound, arc(14.0, 90.5)]),
-        (2, "CI", "the fix of the arc is passed in the turn onto it")
-    );
+    let (leg, code, reason) = refused(&[from(90.0, 0.1), outbound, arc(1.5, 200.0)]);
+    let LegReason::NoTurnOntoArc { radius_nm } = reason else { panic!("{reason}") };
+    assert!((leg, code) == (2, "CI") && close(radius_nm, 1.5), "{reason}");
+    let (leg, code, reason) = refused(&[from(90.0, 13.8), outbound, arc(14.0, 200.0)]);
+    let LegReason::TooShort { left_nm, lead_nm } = reason else { panic!("{reason}") };
+    assert!((leg, code) == (2, "CI") && close(left_nm, 0.2) && lead_nm > 0.2, "{reason}");
+    let (leg, code, reason) = refused(&[from(90.0, 20.0), outbound, arc(14.0, 200.0)]);
+    let LegReason::NextArcNotMet { radius_nm, .. } = reason else { panic!("{reason}") };
+    assert!((leg, code) == (2, "CI") && close(radius_nm, 14.0), "{reason}");
+    let (leg, code, reason) = refused(&[from(90.0, 5.0), outbound, arc(14.0, 90.5)]);
+    let LegReason::FixPassedInTurn { past_deg, allowed_deg } = reason else { panic!("{reason}") };
+    assert!((leg, code) == (2, "CI") && past_deg > allowed_deg, "{reason}");
     let climb = Leg::CourseToAltitude(bearing(90.0), altitude(4200.0));
-    assert_eq!(
-        refused(&[from(90.0, 12.0), climb, arc(14.0, 200.0)]),
-        (3, "AF", "its arc is too close to roll out on it; end the leg before it earlier")
-    );
-    assert_eq!(
-        refused(&[from(90.0, 20.0), climb, arc(14.0, 200.0)]),
-        (3, "AF", "the course before it does not meet its arc")
-    );
+    let (leg, code, reason) = refused(&[from(90.0, 12.0), climb, arc(14.0, 200.0)]);
+    let LegReason::ArcTooClose { left_nm, lead_nm } = reason else { panic!("{reason}") };
+    assert!((leg, code) == (3, "AF") && left_nm < 2.0 && lead_nm > left_nm, "{reason}");
+    let (leg, code, reason) = refused(&[from(90.0, 20.0), climb, arc(14.0, 200.0)]);
+    let LegReason::ArcNotMet { radius_nm, .. } = reason else { panic!("{reason}") };
+    assert!((leg, code) == (3, "AF") && close(radius_nm, 14.0), "{reason}");
     // An arc of a fixed radius is joined along it, and only so.
     let radius = Leg::RadiusToFix { center, sense: ArcSense::Clockwise, fix: by(off(center, 180.0, 14.0)) };
     let to_gate = Leg::TrackToFix(by(off(center, 90.0, 14.0)));
@@ -425,30 +416,176 @@ fn a_procedure_turn_comes_back_on_the_next_course() {
     }
 }
 
-#[test]
-fn what_cannot_be_flown_says_which_leg_and_why() {
-    let (a, b, c) = (at(60.0, -10.0), at(60.02, -10.0), at(60.02, -9.95));
-    let refused = |legs: &[Leg]| match GroundPath::fly(legs, &windy()) {
+/// The leg that is refused, its letters, and why.
+fn refused(legs: &[Leg], conditions: &Conditions) -> (usize, &'static str, LegReason) {
+    match GroundPath::fly(legs, conditions) {
         Err(Error::LegNotFlown { leg, code, reason }) => (leg, code, reason),
         other => panic!("{other:?}"),
+    }
+}
+
+/// To a thousandth, of miles or of degrees.
+fn close(one: f64, other: f64) -> bool {
+    (one - other).abs() < 1e-3
+}
+
+#[test]
+fn what_cannot_be_flown_says_which_leg_and_why() {
+    let a = at(60.0, -10.0);
+    let refused = |legs: &[Leg]| {
+        let (leg, code, reason) = refused(legs, &windy());
+        (leg, code, reason.to_string())
     };
     assert_eq!(refused(&[]).0, 1);
     assert_eq!(refused(&[Leg::TrackToFix(by(a))]).1, "TF");
-    let (leg, code, reason) =
-        refused(&[Leg::InitialFix(by(a)), Leg::TrackToFix(by(b)), Leg::TrackToFix(by(c))]);
-    assert_eq!((leg, code), (2, "TF"), "{reason}");
-    let level = Conditions { climb: feet_per_minute(0.0), ..windy() };
-    let high = Leg::FixToAltitude(a, bearing(0.0), altitude(9000.0));
-    assert!(matches!(GroundPath::fly(&[high], &level), Err(Error::LegNotFlown { code: "FA", .. })));
-    let away = Leg::CourseToIntercept(bearing(180.0));
-    let legs = [
-        Leg::InitialFix(by(a)),
-        Leg::TrackToFix(over(off(a, 180.0, 9.0))),
-        away,
-        Leg::CourseToFix(bearing(180.0), by(c)),
-    ];
-    assert_eq!(refused(&legs).1, "CI");
     assert_eq!(refused(&[Leg::InitialFix(by(a)), Leg::TrackToFix(by(a))]).2, "its two fixes are one point");
+}
+
+#[test]
+fn an_altitude_that_is_not_reached_is_told_with_the_climb() {
+    let a = at(60.0, -10.0);
+    let high = Leg::FixToAltitude(a, bearing(0.0), altitude(9000.0));
+    let round = Leg::HoldToAltitude(hold(a, 0.0, HoldingSide::Right), altitude(9000.0));
+    let climbing = |fpm| Conditions { climb: feet_per_minute(fpm), ..windy() };
+    let told = |leg, fpm| GroundPath::fly(&[leg], &climbing(fpm)).unwrap_err().to_string();
+    assert_eq!(
+        told(high, 0.0),
+        "leg 1 (FA) cannot be flown: its altitude of 9000 ft is not reached from 4000 ft at 0 ft/min; allowed: a rate toward it"
+    );
+    assert_eq!(
+        told(round, 0.0),
+        "leg 1 (HA) cannot be flown: its altitude of 9000 ft is not reached from 4000 ft at 0 ft/min; allowed: a rate that \
+         reaches it within 200 racetracks"
+    );
+    // 5000 ft at a foot a minute: 83 h northward, with the wind nearly across.
+    let (.., reason) = refused(&[high], &climbing(1.0));
+    let LegReason::AltitudeTooFar { altitude_ft, needed_nm, allowed_nm } = reason else { panic!("{reason}") };
+    assert!(
+        close(altitude_ft, 9000.0) && (15_000.0..20_000.0).contains(&needed_nm) && close(allowed_nm, 1000.0)
+    );
+}
+
+#[test]
+fn an_end_that_is_behind_is_told_with_how_far() {
+    let a = at(60.0, -10.0);
+    let north = [Leg::InitialFix(by(a)), Leg::TrackToFix(over(off(a, 0.0, 10.0)))];
+    let after = |leg| refused(&[north[0], north[1], leg], &windy());
+    let turn = Leg::ProcedureTurn {
+        fix: a,
+        outbound: bearing(0.0),
+        outbound_distance: miles(4.0),
+        first_right: true,
+        form: ReversalForm::Off45,
+        off_time: HoldTime::new(seconds(60.0)).unwrap(),
+    };
+    for (leg, given_nm, by_nm) in
+        [(Leg::FixToDistance(a, bearing(0.0), miles(7.0)), 7.0, 3.0), (turn, 4.0, 6.0)]
+    {
+        let (number, code, reason) = after(leg);
+        let LegReason::DistanceBehind { distance_nm, behind_nm } = reason else { panic!("{reason}") };
+        assert!(close(distance_nm, given_nm) && close(behind_nm, by_nm), "{code}: {reason}");
+        assert_eq!((number, code), (3, leg.code().word()));
+    }
+    let (.., reason) = after(Leg::CourseToFix(bearing(0.0), by(off(a, 0.0, 5.0))));
+    let LegReason::FixBehind { behind_nm } = reason else { panic!("{reason}") };
+    assert!(close(behind_nm, 5.0), "{reason}");
+    assert_eq!(
+        reason.to_string(),
+        "its fix lies behind where the aircraft joins it by 5 NM; allowed: a fix ahead"
+    );
+}
+
+#[test]
+fn what_its_course_does_not_meet_is_told() {
+    let a = at(60.0, -10.0);
+    let begun = Leg::InitialFix(by(a));
+    let (beside, behind) = (station(off(a, 90.0, 30.0)), station(off(a, 180.0, 20.0)));
+    let reading = SlantRange::new(nautical_miles(5.0)).unwrap();
+    let told = |legs: &[Leg]| refused(legs, &windy()).2.to_string();
+    assert_eq!(
+        told(&[begun, Leg::CourseToDme(bearing(0.0), beside, reading)]),
+        "its DME reading of 5 NM is not met within 1000 NM; allowed: one that its course meets by then"
+    );
+    let radial = Radial::from_degrees(90.0);
+    assert_eq!(
+        told(&[begun, Leg::CourseToRadial(bearing(0.0), behind, radial)]),
+        "its radial of 90 deg is not crossed within 1000 NM; allowed: one that its course crosses by then"
+    );
+    let parallel = Leg::CourseToFix(bearing(180.0), by(off(a, 90.0, 1.5)));
+    let (leg, code, reason) = refused(&[begun, Leg::CourseToIntercept(bearing(180.0)), parallel], &windy());
+    let LegReason::NextCourseNotMet { across_nm, course_deg, .. } = reason else { panic!("{reason}") };
+    assert!((leg, code) == (2, "CI") && close(across_nm, 1.5) && close(course_deg, 180.0), "{reason}");
+}
+
+#[test]
+fn what_is_too_near_or_too_far_is_told_with_its_distance() {
+    let a = at(60.0, -10.0);
+    let north = [Leg::InitialFix(by(a)), Leg::TrackToFix(over(off(a, 0.0, 10.0)))];
+    let beside = |distance_nm| off(off(a, 0.0, 10.0), 90.0, distance_nm);
+    let after = |leg| refused(&[north[0], north[1], leg], &windy()).2;
+    let calm = Conditions { wind: Wind::calm(), ..windy() };
+    let (.., reason) = refused(&[north[0], north[1], Leg::DirectToFix(by(beside(0.3)))], &calm);
+    let LegReason::FixTooClose { distance_nm } = reason else { panic!("{reason}") };
+    assert!(close(distance_nm, 0.3), "{reason}");
+    let reason = after(Leg::HoldToFix(hold(beside(3.0), 0.0, HoldingSide::Right)));
+    let LegReason::OffFix { off_nm, allowed_nm } = reason else { panic!("{reason}") };
+    assert!(close(off_nm, 3.0) && close(allowed_nm, 20.0 / 1852.0), "{reason}");
+    // A corner a mile from the one before leaves a mile less the turn's end to the next lead.
+    let by_corner = Leg::TrackToFix(by(off(a, 0.0, 1.0)));
+    let (leg, code, reason) =
+        refused(&[north[0], by_corner, Leg::TrackToFix(by(off(off(a, 0.0, 1.0), 90.0, 9.0)))], &windy());
+    let LegReason::TooShort { left_nm, lead_nm } = reason else { panic!("{reason}") };
+    assert!((leg, code) == (2, "TF") && close(left_nm, 1.0) && lead_nm > 1.0, "{reason}");
+}
+
+#[test]
+fn an_arc_that_is_not_begun_or_left_along_it_is_told() {
+    let center = at(60.0, -10.0);
+    let arc = |from_deg: f64| Leg::RadiusToFix {
+        center,
+        sense: ArcSense::Clockwise,
+        fix: by(off(center, from_deg + 40.0, 14.0)),
+    };
+    let to =
+        |distance_nm| [Leg::InitialFix(by(center)), Leg::TrackToFix(over(off(center, 0.0, distance_nm)))];
+    let after = |distance_nm, leg| refused(&[&to(distance_nm)[..], &[leg]].concat(), &windy()).2;
+    let reason = after(13.0, arc(0.0));
+    let LegReason::OffArc { radius_nm, off_nm, .. } = reason else { panic!("{reason}") };
+    assert!(close(radius_nm, 14.0) && close(off_nm, 1.0), "{reason}");
+    let reason = after(14.0, arc(0.0));
+    let LegReason::AcrossArc { angle_deg, allowed_deg } = reason else { panic!("{reason}") };
+    assert!((angle_deg - 90.0).abs() < 0.1 && close(allowed_deg, 5.0), "{reason}");
+    // Along the arc from its beginning, and off it: at 45 degrees to the radial, or on the radial one degree on.
+    let gate = off(center, 0.0, 14.0);
+    let along = [Leg::InitialFix(by(off(gate, 270.0, 20.0))), Leg::TrackToFix(over(gate))];
+    let leave = |end_deg: f64, off_deg: f64| {
+        let fix = by(off(center, end_deg, 14.0));
+        let outward = inverse(center, fix.position).final_bearing.unwrap();
+        let round = Leg::RadiusToFix { center, sense: ArcSense::Clockwise, fix };
+        let onward = Leg::FixToManual(fix.position, bearing(outward.degrees() + off_deg));
+        refused(&[along[0], along[1], round, onward], &windy()).2
+    };
+    let reason = leave(40.0, 45.0);
+    let LegReason::NeitherTangentNorRadial { angle_deg } = reason else { panic!("{reason}") };
+    assert!((angle_deg - 45.0).abs() < 0.5, "{reason}");
+    let reason = leave(1.0, 0.0);
+    let LegReason::ArcTooShort { left_deg, lead_deg } = reason else { panic!("{reason}") };
+    assert!((left_deg - 1.0).abs() < 0.01 && lead_deg > 1.0, "{reason}");
+}
+
+#[test]
+fn what_the_wind_prevents_is_told_with_the_wind() {
+    let strong = Wind { from: bearing(270.0), speed: WindSpeed::new(knots(200.0)).unwrap() };
+    let conditions = Conditions { wind: strong, climb: feet_per_minute(0.0), ..windy() };
+    let legs = [Leg::HoldToFix(hold(at(60.0, -10.0), 0.0, HoldingSide::Right))];
+    let (leg, code, reason) = refused(&legs, &conditions);
+    let LegReason::AgainstWind { wind_from_deg, wind_speed_kt, true_airspeed_kt, .. } = reason else {
+        panic!("{reason}")
+    };
+    assert!((leg, code) == (1, "HF") && close(wind_from_deg, 270.0), "{reason}");
+    assert!(close(wind_speed_kt, 200.0) && close(true_airspeed_kt, 220.0), "{reason}");
+    let told = reason.to_string();
+    assert!(told.ends_with(" in the wind of 200 kt from 270 deg at a true airspeed of 220 kt; allowed: less wind, or more airspeed"), "{told}");
 }
 
 /// One wind at every level is that wind; between two levels a climb comes from the one into the other.
@@ -530,7 +667,7 @@ fn racetracks_keep_their_time_distance_or_reading() {
     let hold = Hold { fix, inbound: bearing(90.0), side: HoldingSide::Right, length: near };
     let refused = GroundPath::fly(&[Leg::HoldToFix(hold)], &windy());
     assert!(
-        matches!(refused, Err(Error::LegNotFlown { reason, .. }) if reason.contains("does not meet its DME reading"))
+        matches!(refused, Err(Error::LegNotFlown { reason, .. }) if reason.to_string().contains("does not meet its DME reading of 12 NM within 600 s; allowed: "))
     );
 }
 
