@@ -1122,6 +1122,11 @@
 #define LUBBER_PATH_CHECK_KIND_NOT_RECEIVED 5
 
 /**
+ * A leg that an altitude ends (CA, FA, HA, VA) begins past it: it ends at once, or after one racetrack.
+ */
+#define LUBBER_PATH_CHECK_KIND_ALTITUDE_PASSED 6
+
+/**
  * Not at all: radials per mile times the radius. CNATRA P-871 chapter 4.
  */
 #define LUBBER_ARC_LEAD_RULE_PLAIN 0
@@ -2496,12 +2501,12 @@ typedef struct lubber_path_check {
    */
   ptrdiff_t station;
   /**
-   * What it takes: degrees of bank, knots of calibrated airspeed, Mach number, or nautical miles from a station that is not received;
-   * NaN for a cone.
+   * What it takes: degrees of bank, knots of calibrated airspeed, Mach number, nautical miles from a station that is not received, or
+   * the altitude in feet at which a leg begins past its end; NaN for a cone.
    */
   double value;
   /**
-   * The most there is or is allowed of that; NaN for a cone.
+   * The most there is or is allowed of that, or the altitude that ends the leg; NaN for a cone.
    */
   double limit;
   /**

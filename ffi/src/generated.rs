@@ -443,6 +443,8 @@ pub const LUBBER_PATH_CHECK_KIND_HOLDING_AIRSPEED: i32 = 3;
 pub const LUBBER_PATH_CHECK_KIND_HOLDING_MACH: i32 = 4;
 /// A station is not received where a turn begins or rolls out, or where a leg ends that is ended by it.
 pub const LUBBER_PATH_CHECK_KIND_NOT_RECEIVED: i32 = 5;
+/// A leg that an altitude ends (CA, FA, HA, VA) begins past it: it ends at once, or after one racetrack.
+pub const LUBBER_PATH_CHECK_KIND_ALTITUDE_PASSED: i32 = 6;
 /// Not at all: radials per mile times the radius. CNATRA P-871 chapter 4.
 pub const LUBBER_ARC_LEAD_RULE_PLAIN: i32 = 0;
 /// The radius times (90 ± lead) / 90. CNATRA P-1204 p. 76 (4-01), printed formula.

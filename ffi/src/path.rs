@@ -221,10 +221,10 @@ pub struct lubber_path_check {
     pub turn: isize,
     /// The station of that cone, or that is not received, counted from zero, else -1: so too a leg's own that is not among them.
     pub station: isize,
-    /// What it takes: degrees of bank, knots of calibrated airspeed, Mach number, or nautical miles from a station that is not received;
-    /// NaN for a cone.
+    /// What it takes: degrees of bank, knots of calibrated airspeed, Mach number, nautical miles from a station that is not received, or
+    /// the altitude in feet at which a leg begins past its end; NaN for a cone.
     pub value: f64,
-    /// The most there is or is allowed of that; NaN for a cone.
+    /// The most there is or is allowed of that, or the altitude that ends the leg; NaN for a cone.
     pub limit: f64,
     /// Pressure altitude where a racetrack ends that is flown too fast, else NaN.
     pub pressure_altitude_ft: f64,
@@ -419,6 +419,9 @@ pub extern "C" fn lubber_path_check_text(kind: i32) -> *const c_char {
             c"the racetrack is flown at a higher Mach number than the rule allows"
         }
         Ok(PathCheckKind::NotReceived) => c"a station is not received where a turn or the leg takes it",
+        Ok(PathCheckKind::AltitudePassed) => {
+            c"the altitude that ends the leg is passed already where it begins"
+        }
         Err(_) => c"unknown check",
     };
     text.as_ptr()

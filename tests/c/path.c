@@ -212,8 +212,30 @@ static void numbers_of_checks(void)
     EXPECT(lubber_bank_for_radius_deg(conditions.true_airspeed_kt + 25.0, radius_nm, &bank_deg) == LUBBER_OK);
     EXPECT(flown[2].arc_bank_deg > 0.5 && flown[2].arc_bank_deg < bank_deg);
     conditions = kept;
-    for (int32_t kind = -1; kind <= 6; kind++)
-        EXPECT((strcmp(lubber_path_check_text(kind), "unknown check") == 0) == (kind < 1 || kind > 5));
+    /* North for 200 NM and more than 4000 ft, then to an altitude that was passed on the way, and to one that was not. */
+    struct lubber_leg climb[3];
+    EXPECT(lubber_leg_init(&climb[0], sizeof climb[0], LUBBER_LEG_CODE_FIX_TO_DISTANCE) == LUBBER_OK);
+    climb[0].fix_latitude_deg = 58.0;
+    climb[0].fix_longitude_deg = -7.0;
+    climb[0].course_deg = 0.0;
+    climb[0].distance_nm = 200.0;
+    EXPECT(lubber_leg_init(&climb[1], sizeof climb[1], LUBBER_LEG_CODE_COURSE_TO_ALTITUDE) == LUBBER_OK);
+    climb[1].course_deg = 0.0;
+    climb[1].altitude_ft = conditions.altitude_ft + 1000.0;
+    climb[2] = climb[1];
+    climb[2].altitude_ft = conditions.altitude_ft + 20000.0;
+    conditions.climb_fpm = 100.0;
+    size_t count = 0;
+    EXPECT(lubber_path_legs(climb, 3, &conditions, NULL, flown, MOST, &leg_count, NULL) == LUBBER_OK && leg_count == 3);
+    EXPECT(lubber_path_checks(climb, 3, &conditions, NULL, checks, MOST, &count, NULL) == LUBBER_OK && count == 1);
+    EXPECT(checks[0].kind == LUBBER_PATH_CHECK_KIND_ALTITUDE_PASSED && checks[0].leg == 1 && checks[0].turn == -1);
+    EXPECT(checks[0].holding_rule == -1 && checks[0].station == -1 && isnan(checks[0].pressure_altitude_ft));
+    EXPECT_NEAR(checks[0].limit, climb[1].altitude_ft, 1e-6);
+    EXPECT_NEAR(checks[0].value, flown[1].start_altitude_ft, 1e-6);
+    EXPECT(checks[0].value > checks[0].limit + 1000.0 && flown[1].distance_nm == 0.0);
+    conditions = kept;
+    for (int32_t kind = -1; kind <= 7; kind++)
+        EXPECT((strcmp(lubber_path_check_text(kind), "unknown check") == 0) == (kind < 1 || kind > 6));
 }
 
 static void tell_point(const char *name, size_t turn, int at_roll_out)

@@ -84,6 +84,7 @@ TEXTS = {path.stem: path.read_text() for path in PLANS} | {
     "fast": changed(("calibrated_airspeed_kt = 150", "calibrated_airspeed_kt = 250")),
     "climbing in levels": changed(("wind_from_deg = 250\nwind_speed_kt = 25\n", LEVELS), ("[path]", "[path]\nclimb_fpm = 250")),
     "turbulent": TURBULENT,
+    "passed": changed(("[path]", "[path]\nclimb_fpm = 250"), ('code = "HM"', 'code = "HA"\naltitude_ft = 3500')),
 }
 
 
@@ -221,6 +222,24 @@ def test_the_checks_have_codes_and_numbers():
     held = mach.legs[-1].checks[-1]
     assert held.kind == "holding_mach" and (held.value, held.limit) == pytest.approx((0.85, 0.83), abs=1e-9)
     assert "Mach 0.83 (icao_turbulence)" in held.sentence
+
+
+def test_an_altitude_that_is_passed_where_a_leg_begins_is_told():
+    begin = Leg("IF", fix_latitude_deg=60.5, fix_longitude_deg=-10.0)
+    far = Leg("TF", fix_latitude_deg=61.0, fix_longitude_deg=-10.0)
+    given = {"true_airspeed_kt": 250.0, "altitude_ft": 4000.0}
+    for more in ({"climb_fpm": 300.0}, {"climb_fpm": -300.0}):
+        above = math.copysign(500.0, more["climb_fpm"])
+        brief = brief_path([begin, far, Leg("CA", course_deg=0.0, altitude_ft=4000.0 + above)], **given, **more)
+        (check,) = brief.checks
+        assert brief.legs[2].checks == (check,) and (check.kind, check.turn, check.station) == ("altitude_passed", None, None)
+        assert (check.value, check.limit) == pytest.approx((brief.legs[2].start_altitude_ft, 4000.0 + above))
+        assert brief.legs[2].distance_nm == 0.0 and math.isnan(check.pressure_altitude_ft)
+        told = f"its altitude of {check.limit:.0f} ft is passed already where it begins, at {check.value:.0f} ft"
+        assert check.sentence == told and brief.data()["legs"][2]["checks"] == [told]
+        # Thirty miles at 250 kt take 7.2 min.
+        ahead = Leg("CA", course_deg=0.0, altitude_ft=4000.0 + 9.0 * above)
+        assert brief_path([begin, far, ahead], **given, **more).checks == ()
 
 
 def test_a_station_that_is_not_received_is_told():

@@ -183,10 +183,10 @@ pub struct PathCheckOutput {
     pub turn: Option<usize>,
     /// The station of that cone, or that is not received, counted from zero; none for a leg's own that is not among them.
     pub station: Option<usize>,
-    /// What it takes: degrees of bank, knots of calibrated airspeed, Mach number, or nautical miles from a station that is not received;
-    /// NaN for a cone.
+    /// What it takes: degrees of bank, knots of calibrated airspeed, Mach number, nautical miles from a station that is not received, or
+    /// the altitude in feet at which a leg begins past its end; NaN for a cone.
     pub value: f64,
-    /// The most there is or is allowed of that; NaN for a cone.
+    /// The most there is or is allowed of that, or the altitude that ends the leg; NaN for a cone.
     pub limit: f64,
     /// Pressure altitude where a racetrack ends that is flown too fast, else NaN.
     pub pressure_altitude_ft: f64,
@@ -467,6 +467,9 @@ fn check_output(leg: usize, turns_before: usize, check: &PathCheck) -> PathCheck
             limit: limit.value().get::<nautical_mile>(),
             ..none
         },
+        PathCheck::AltitudePassed { begun, end } => {
+            PathCheckOutput { value: begun.value().get::<foot>(), limit: end.value().get::<foot>(), ..none }
+        }
         PathCheck::HoldingAirspeed { calibrated, limit, altitude, .. } => PathCheckOutput {
             value: calibrated.value().get::<knot>(),
             limit: limit.value().get::<knot>(),

@@ -5,7 +5,7 @@ use crate::procedure::legs::{Conditions, GroundPath, Leg, LegCode, Place, Segmen
 use crate::station::Station;
 use crate::turn::RolledTurn;
 use crate::value::units::{Angle, Length, Time, metres, ratio};
-use crate::value::{Position, TrueBearing, TrueNorth};
+use crate::value::{Position, TrueAltitude, TrueBearing, TrueNorth};
 use crate::wind::{Crabbed, Wind, WindComponents, hold_course};
 
 /// The most parts that a segment is drawn in.
@@ -49,6 +49,8 @@ pub struct PathLeg {
     pub arc_bank: Option<Angle>,
     /// The station that its end is told by, if one is: see [`Leg::station`].
     pub station: Option<Station>,
+    /// The altitude that ends it, if one does: see [`Leg::end_altitude`].
+    pub end_altitude: Option<TrueAltitude>,
 }
 
 /// A turn of a path, between the places where it is begun and where its wings are level again.
@@ -198,6 +200,7 @@ impl PathLeg {
                 .reduce(|least, other| least.min(other)),
             arc_bank,
             station: leg.station(),
+            end_altitude: leg.end_altitude(),
         })
     }
 

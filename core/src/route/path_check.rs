@@ -6,10 +6,15 @@ use crate::air::{Air, indicated_altitude, pressure_altitude_at};
 use crate::procedure::legs::{LegPath, Place};
 use crate::procedure::{HoldingSpeedRule, holding_speed};
 use crate::station::{Flag, Receiver};
-use crate::value::units::{Angle, degree, foot, knot, metres, nautical_mile, ratio};
-use crate::value::{
-    CalibratedAirspeed, Elevation, GroundDistance, Mach, PressureAltitude, TrueAirspeed, choice,
+use crate::value::units::{
+    Angle, Velocity, degree, foot, knot, meter_per_second, metres, nautical_mile, ratio,
 };
+use crate::value::{
+    CalibratedAirspeed, Elevation, GroundDistance, Mach, PressureAltitude, TrueAirspeed, TrueAltitude, choice,
+};
+
+/// An altitude is reached, and not passed, to within this, in feet: what the arithmetic of the leg before leaves.
+const REACHED_FT: f64 = 1.0;
 
 choice! {
     /// What a check of a leg has found.
@@ -24,6 +29,8 @@ choice! {
         HoldingMach = 4: "holding_mach",
         /// A station is not received where a turn begins or rolls out, or where a leg ends that is ended by it.
         NotReceived = 5: "not_received",
+        /// A leg that an altitude ends (CA, FA, HA, VA) begins past it: it ends at once, or after one racetrack.
+        AltitudePassed = 6: "altitude_passed",
     }
 }
 
@@ -38,6 +45,7 @@ impl PathCheckKind {
             }
             Self::HoldingMach => "the racetrack is flown at a higher Mach number than the rule allows",
             Self::NotReceived => "a station is not received where a turn or the leg takes it",
+            Self::AltitudePassed => "the altitude that ends the leg is passed already where it begins",
         }
     }
 }
@@ -96,6 +104,13 @@ pub enum PathCheck {
         /// How far it is received at that altitude.
         limit: GroundDistance,
     },
+    /// See [`PathCheckKind::AltitudePassed`].
+    AltitudePassed {
+        /// Where the leg begins.
+        begun: TrueAltitude,
+        /// What ends it.
+        end: TrueAltitude,
+    },
 }
 
 impl PathCheck {
@@ -107,6 +122,7 @@ impl PathCheck {
             Self::HoldingAirspeed { .. } => PathCheckKind::HoldingAirspeed,
             Self::HoldingMach { .. } => PathCheckKind::HoldingMach,
             Self::NotReceived { .. } => PathCheckKind::NotReceived,
+            Self::AltitudePassed { .. } => PathCheckKind::AltitudePassed,
         }
     }
 
@@ -158,19 +174,25 @@ impl PathCheck {
                     limit.value().get::<nautical_mile>()
                 )
             }
+            Self::AltitudePassed { begun, end } => format!(
+                "its altitude of {:.0} ft is passed already where it begins, at {:.0} ft",
+                end.value().get::<foot>(),
+                begun.value().get::<foot>()
+            ),
         }
     }
 }
 
 impl PathBrief {
     /// What the checks find of a leg, counted from zero: whether the limit of bank keeps to its arc, whether a turn begins in the cone of
-    /// a station, whether a station is received where a turn begins and rolls out and where the leg ends that is ended by it, whether a
-    /// racetrack is flown faster than the rule allows at the altitude where it ends.
+    /// a station, whether a station is received where a turn begins and rolls out and where the leg ends that is ended by it, whether the
+    /// altitude that ends it is passed already where it begins, whether a racetrack is flown faster than the rule allows at the altitude where it ends.
     ///
     /// # Degenerate cases
     /// There is nothing to find of a leg that there is not. Of two limits of a racetrack that are both exceeded the airspeed is told. A station
     /// that is received neither where a turn begins nor where it rolls out is told once, where it begins. A leg's own station is that of
-    /// the surroundings at its place, if there is one there.
+    /// the surroundings at its place, if there is one there. An altitude is passed by more than a foot, climbing above it or descending below
+    /// it; one that is passed in the turn onto the leg is not told.
     ///
     /// # Errors
     /// [`Error::OutOfRange`] if a racetrack ends outside the atmosphere, or its airspeed there is none.
@@ -224,6 +246,7 @@ impl PathBrief {
             }
         }
         found.extend(ended_unreceived(briefed, surroundings));
+        found.extend(passed(briefed, conditions.climb));
         if briefed.code.path() == LegPath::Hold {
             found.extend(held_too_fast(briefed, conditions.true_airspeed, surroundings)?);
         }
@@ -256,6 +279,14 @@ fn ended_unreceived(leg: &PathLeg, surroundings: &PathSurroundings) -> Option<Pa
     }
 }
 
+/// Whether a leg begins past the altitude that ends it.
+fn passed(leg: &PathLeg, climb: Velocity) -> Option<PathCheck> {
+    let (begun, end) = (leg.start.altitude, leg.end_altitude?);
+    let above_ft = (begun.value() - end.value()).get::<foot>();
+    let past_ft = above_ft * climb.get::<meter_per_second>().signum();
+    (climb.value != 0.0 && past_ft > REACHED_FT).then_some(PathCheck::AltitudePassed { begun, end })
+}
+
 /// Whether a racetrack is flown faster than the rule allows at the altitude where it ends.
 fn held_too_fast(
     leg: &PathLeg,
@@ -284,11 +315,12 @@ fn held_too_fast(
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::procedure::legs::{Conditions, Fix, Leg, Passage};
+    use crate::procedure::legs::{Conditions, Fix, Hold, HoldLength, Leg, Passage};
+    use crate::procedure::{HoldingSide, TimedLeg};
     use crate::station::{Ident, Station};
-    use crate::value::units::{feet, hectopascals, kelvins, knots, nautical_miles};
+    use crate::value::units::{feet, feet_per_minute, hectopascals, kelvins, knots, nautical_miles, seconds};
     use crate::value::{
-        AltimeterSetting, Declination, IsaDeviation, Position, SlantRange, TrueAltitude, TrueBearing,
+        AltimeterSetting, Declination, HoldTime, IsaDeviation, Position, SlantRange, TrueBearing,
     };
 
     fn station(longitude: f64) -> Station {
@@ -353,6 +385,67 @@ mod tests {
         };
         assert!((0..40).any(|step| lost(-11.0 - f64::from(step) * 0.025)));
         assert!(!lost(-11.0) && !lost(-13.0));
+    }
+
+    /// What is found of each leg of a climb or descent from 4000 ft.
+    fn climbed(last: Leg, climb_fpm: f64) -> Vec<PathCheck> {
+        let by = |latitude| Fix { position: Position::derived(latitude, -10.0), passage: Passage::FlyBy };
+        let legs = [Leg::InitialFix(by(60.0)), Leg::TrackToFix(by(60.5)), last];
+        let altitude = TrueAltitude::new(feet(4_000.0)).unwrap();
+        let conditions = Conditions {
+            climb: feet_per_minute(climb_fpm),
+            ..Conditions::level(TrueAirspeed::new(knots(200.0)).unwrap(), altitude)
+        };
+        let brief = PathBrief::of(&legs, &conditions).unwrap();
+        let surroundings = PathSurroundings {
+            stations: Vec::new(),
+            setting: AltimeterSetting::new(hectopascals(1013.25)).unwrap(),
+            deviation: IsaDeviation::new(kelvins(0.0)).unwrap(),
+            holding_rule: HoldingSpeedRule::Icao,
+        };
+        brief.checks(2, &surroundings).unwrap()
+    }
+
+    /// Thirty miles at 200 kt are nine minutes: 4500 ft at 500 ft a minute.
+    #[test]
+    fn an_altitude_that_is_passed_where_a_leg_begins_is_told() {
+        let to = |altitude_ft| TrueAltitude::new(feet(altitude_ft)).unwrap();
+        let (north, fix) = (TrueBearing::from_degrees(0.0), Position::derived(60.5, -10.0));
+        let length = HoldLength::Time(TimedLeg::OutboundFromLevel, HoldTime::new(seconds(60.0)).unwrap());
+        let hold = Hold { fix, inbound: north, side: HoldingSide::Right, length };
+        let legs = |altitude_ft| {
+            [
+                Leg::CourseToAltitude(north, to(altitude_ft)),
+                Leg::FixToAltitude(fix, north, to(altitude_ft)),
+                Leg::HeadingToAltitude(north, to(altitude_ft)),
+                Leg::HoldToAltitude(hold, to(altitude_ft)),
+            ]
+        };
+        for (climb_fpm, passed_ft, ahead_ft) in
+            [(500.0, 5_000.0, 9_500.0), (-500.0, 3_000.0, -1_500.0), (500.0, 3_000.0, 9_000.0)]
+        {
+            for (passed, ahead) in legs(passed_ft).into_iter().zip(legs(ahead_ft)) {
+                let found = climbed(passed, climb_fpm);
+                let [check @ PathCheck::AltitudePassed { begun, end }] = found[..] else {
+                    panic!("{found:?}")
+                };
+                let begun_ft = begun.value().get::<foot>();
+                assert!((begun_ft - (4_000.0 + 9.03 * climb_fpm)).abs() < 20.0, "{begun_ft}");
+                assert_eq!((end, check.kind()), (to(passed_ft), PathCheckKind::AltitudePassed));
+                let told = format!(
+                    "its altitude of {passed_ft} ft is passed already where it begins, at {begun_ft:.0} ft"
+                );
+                assert_eq!(check.sentence(""), told);
+                assert_eq!(climbed(ahead, climb_fpm), []);
+            }
+        }
+        // Reached there and then, or with no climb at all, it is not passed.
+        let Some(PathCheck::AltitudePassed { begun, .. }) = climbed(legs(5_000.0)[0], 500.0).pop() else {
+            panic!()
+        };
+        let exactly = Leg::CourseToAltitude(north, begun);
+        assert_eq!(climbed(exactly, 500.0), []);
+        assert_eq!(climbed(legs(4_000.0)[0], 0.0), []);
     }
 
     #[test]

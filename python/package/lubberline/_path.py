@@ -78,7 +78,7 @@ class PathCheck:
     """What a crew should know of a leg before flying it."""
 
     kind: str
-    """What is found: "arc_bank", "cone", "holding_airspeed", "holding_mach" or "not_received"."""
+    """What is found: "arc_bank", "cone", "holding_airspeed", "holding_mach", "not_received" or "altitude_passed"."""
     sentence: str
     """The same in words, with the numbers."""
     turn: int | None = None
@@ -86,9 +86,10 @@ class PathCheck:
     station: Station | None = None
     """The station of that cone, or that is not received; None for a leg's own that is not among the stations."""
     value: float = math.nan
-    """What it takes: degrees of bank, knots of calibrated airspeed, Mach number, or nautical miles from a station that is not received."""
+    """What it takes: degrees of bank, knots of calibrated airspeed, Mach number, nautical miles from a station that is not received, or the
+    altitude in feet at which a leg begins past its end."""
     limit: float = math.nan
-    """The most there is or is allowed of that."""
+    """The most there is or is allowed of that, or the altitude that ends the leg."""
     pressure_altitude_ft: float = math.nan
     """Where a racetrack ends that is flown too fast."""
 
@@ -304,7 +305,8 @@ def brief_path(
 
     Of each leg that is its course, heading, groundspeed, wind, distance and time, where its turns begin and end and what the stations are
     seen as there, and what should be known before: an arc that takes more bank than the limit, a turn that begins in a cone, a
-    station that is not received where it is needed, a racetrack flown faster than is allowed.
+    station that is not received where it is needed, an altitude that is passed before the leg to it begins, a racetrack flown faster than is
+    allowed.
 
     Parameters
     ----------

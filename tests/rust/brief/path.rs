@@ -84,6 +84,14 @@ fn checks_are_told() {
     assert!(!data("legs-near", &approach(&[]))["legs"].to_string().contains(received));
     let low = approach(&[("pressure_altitude_ft = 3000", "pressure_altitude_ft = 300")]);
     assert!(data("legs-low", &low)["legs"].to_string().contains(received));
+    let passed =
+        [("[path]", "[path]\nclimb_fpm = 250"), ("code = \"HM\"", "code = \"HA\"\naltitude_ft = 3500")];
+    let told = "its altitude of 3500 ft is passed already where it begins, at ";
+    assert!(checks("legs-passed", &approach(&passed), 6).contains(told));
+    assert!(
+        briefed("legs-passed-text", &approach(&passed), &[])
+            .contains("its altitude of 3500 ft is passed already")
+    );
 }
 
 #[test]

@@ -172,6 +172,17 @@ impl Leg {
         }
     }
 
+    /// The altitude that ends it, if one does.
+    pub fn end_altitude(&self) -> Option<TrueAltitude> {
+        match self {
+            Self::FixToAltitude(.., altitude)
+            | Self::CourseToAltitude(_, altitude)
+            | Self::HeadingToAltitude(_, altitude)
+            | Self::HoldToAltitude(_, altitude) => Some(*altitude),
+            _ => None,
+        }
+    }
+
     /// The station that its end is told by, if one is: that of a DME reading, a radial or an arc. An arc's station is a place alone, taken
     /// here at sea level.
     pub fn station(&self) -> Option<Station> {
