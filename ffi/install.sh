@@ -1,8 +1,8 @@
-#!/usr/bin/env bash
+#!/bin/sh
 # Installs the C interface: ffi/install.sh [PREFIX] [BUILT]
 # PREFIX is where it goes (/usr/local if not given; DESTDIR is put before it). BUILT is a folder that holds the libraries
-# already built; without it they are built for release. On Linux.
-set -euo pipefail
+# already built; without it they are built for release. On Linux, with any POSIX shell.
+set -eu
 here=$(cd "$(dirname "$0")" && pwd)
 prefix=${DESTDIR:-}${1:-/usr/local}
 built=${2:-}

@@ -279,7 +279,7 @@ fn installed() -> &'static Path {
         let (first, last) = (folder("package").join("first"), folder("package").join("last"));
         let _ = std::fs::remove_dir_all(&first);
         let _ = std::fs::remove_dir_all(&last);
-        run(Command::new(root().join("ffi/install.sh")).arg(&first).arg(libraries()));
+        run(Command::new("sh").arg(root().join("ffi/install.sh")).arg(&first).arg(libraries()));
         std::fs::rename(&first, &last).unwrap();
         last
     })
