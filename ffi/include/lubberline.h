@@ -1971,7 +1971,8 @@ typedef struct lubber_leg {
    */
   double fix_longitude_deg;
   /**
-   * True course or heading; of a racetrack the inbound, of a procedure turn the outbound course.
+   * Course or heading, true or, with a magnetic variation in lubber_leg_conditions, magnetic; of a racetrack the inbound, of a procedure
+   * turn the outbound course.
    */
   double course_deg;
   /**
@@ -2102,10 +2103,15 @@ typedef struct lubber_leg_conditions {
    * How many levels, up to 1000; 0, as at first, for none.
    */
   size_t wind_level_count;
+  /**
+   * Magnetic variation that the legs' courses and headings are given with, positive east, -180 to 180: they are magnetic then. NaN, as at
+   * first, where they are true. Winds are true all the same, and radials counted from their station's north.
+   */
+  double magnetic_variation_deg;
 } lubber_leg_conditions;
 
 /**
- * A segment of the path over the ground.
+ * A segment of the path over the ground. Directions are true.
  */
 typedef struct lubber_path_segment {
   /**
@@ -2247,7 +2253,7 @@ typedef struct lubber_path_surroundings {
 } lubber_path_surroundings;
 
 /**
- * A leg as it is flown. Directions are true; what a leg has not is NaN.
+ * A leg as it is flown. Directions are true where nothing else is said; what a leg has not is NaN.
  */
 typedef struct lubber_path_leg {
   /**
@@ -2358,10 +2364,18 @@ typedef struct lubber_path_leg {
    * The greatest bank that keeps to its arc; NaN if it has none.
    */
   double arc_bank_deg;
+  /**
+   * `course_deg` from magnetic north; NaN without a variation in the conditions.
+   */
+  double magnetic_course_deg;
+  /**
+   * `heading_deg` from magnetic north; NaN without a variation in the conditions.
+   */
+  double magnetic_heading_deg;
 } lubber_path_leg;
 
 /**
- * A turn of a path. Directions are true.
+ * A turn of a path. Directions are true where nothing else is said.
  */
 typedef struct lubber_path_turn {
   /**
@@ -2436,6 +2450,14 @@ typedef struct lubber_path_turn {
    * From wings level to wings level.
    */
   double time_s;
+  /**
+   * `begin_course_deg` from magnetic north; NaN without a variation in the conditions.
+   */
+  double begin_magnetic_course_deg;
+  /**
+   * `roll_out_course_deg` from magnetic north; NaN without a variation in the conditions.
+   */
+  double roll_out_magnetic_course_deg;
 } lubber_path_turn;
 
 /**
@@ -14445,7 +14467,7 @@ int32_t lubber_leg_init(struct lubber_leg *leg,
 
 /**
  * Sets the usual conditions for a speed and an altitude: calm air, level flight, 25 degrees of bank, 3 degrees per second, a roll
- * of 5, an intercept of 30 degrees, ten miles for what is ended by hand.
+ * of 5, an intercept of 30 degrees, ten miles for what is ended by hand, courses that are true.
  *
  * @param[out] conditions the structure
  * @param struct_size sizeof(lubber_leg_conditions)

@@ -34,7 +34,8 @@ pub struct lubber_leg {
     pub fix_latitude_deg: f64,
     /// The fix: longitude.
     pub fix_longitude_deg: f64,
-    /// True course or heading; of a racetrack the inbound, of a procedure turn the outbound course.
+    /// Course or heading, true or, with a magnetic variation in lubber_leg_conditions, magnetic; of a racetrack the inbound, of a procedure
+    /// turn the outbound course.
     pub course_deg: f64,
     /// Altitude that ends FA, CA, VA and HA.
     pub altitude_ft: f64,
@@ -110,6 +111,9 @@ pub struct lubber_leg_conditions {
     pub wind_levels: *const lubber_wind_level,
     /// How many levels, up to 1000; 0, as at first, for none.
     pub wind_level_count: usize,
+    /// Magnetic variation that the legs' courses and headings are given with, positive east, -180 to 180: they are magnetic then. NaN, as at
+    /// first, where they are true. Winds are true all the same, and radials counted from their station's north.
+    pub magnetic_variation_deg: f64,
 }
 
 // SAFETY: as the trait asks; the airspeed and the altitude have no usual values.
@@ -117,7 +121,7 @@ unsafe impl Grows for lubber_leg_conditions {
     const LEAST: usize = offset_of!(Self, climb_fpm);
 }
 
-/// A segment of the path over the ground.
+/// A segment of the path over the ground. Directions are true.
 #[repr(C)]
 #[derive(Debug, Clone, Copy)]
 #[allow(non_camel_case_types, reason = "the name is C's")]
@@ -187,7 +191,7 @@ pub unsafe extern "C" fn lubber_leg_init(leg: *mut lubber_leg, struct_size: usiz
 }
 
 /// Sets the usual conditions for a speed and an altitude: calm air, level flight, 25 degrees of bank, 3 degrees per second, a roll
-/// of 5, an intercept of 30 degrees, ten miles for what is ended by hand.
+/// of 5, an intercept of 30 degrees, ten miles for what is ended by hand, courses that are true.
 ///
 /// @param[out] conditions the structure
 /// @param struct_size sizeof(lubber_leg_conditions)
@@ -391,6 +395,7 @@ pub(crate) unsafe fn read_conditions(
         upper_wind_altitude_ft: given.upper_wind_altitude_ft,
         upper_wind_from_deg: given.upper_wind_from_deg,
         upper_wind_speed_kt: given.upper_wind_speed_kt,
+        magnetic_variation_deg: given.magnetic_variation_deg,
     };
     Ok((input, levels))
 }
@@ -415,6 +420,7 @@ fn usual(true_airspeed_kt: f64, altitude_ft: f64) -> lubber_leg_conditions {
         upper_wind_speed_kt: input.upper_wind_speed_kt,
         wind_levels: std::ptr::null(),
         wind_level_count: 0,
+        magnetic_variation_deg: input.magnetic_variation_deg,
     }
 }
 

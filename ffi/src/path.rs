@@ -64,7 +64,7 @@ unsafe impl Grows for lubber_path_surroundings {
     const LEAST: usize = offset_of!(Self, altimeter_setting_hpa);
 }
 
-/// A leg as it is flown. Directions are true; what a leg has not is NaN.
+/// A leg as it is flown. Directions are true where nothing else is said; what a leg has not is NaN.
 #[repr(C)]
 #[derive(Debug, Clone, Copy)]
 #[allow(non_camel_case_types, reason = "the name is C's")]
@@ -123,6 +123,10 @@ pub struct lubber_path_leg {
     pub shortest_straight_nm: f64,
     /// The greatest bank that keeps to its arc; NaN if it has none.
     pub arc_bank_deg: f64,
+    /// `course_deg` from magnetic north; NaN without a variation in the conditions.
+    pub magnetic_course_deg: f64,
+    /// `heading_deg` from magnetic north; NaN without a variation in the conditions.
+    pub magnetic_heading_deg: f64,
 }
 
 // SAFETY: as the trait asks; the codes and counts say nothing without a number beside them.
@@ -130,7 +134,7 @@ unsafe impl Grows for lubber_path_leg {
     const LEAST: usize = offset_of!(Self, start_longitude_deg);
 }
 
-/// A turn of a path. Directions are true.
+/// A turn of a path. Directions are true where nothing else is said.
 #[repr(C)]
 #[derive(Debug, Clone, Copy)]
 #[allow(non_camel_case_types, reason = "the name is C's")]
@@ -171,6 +175,10 @@ pub struct lubber_path_turn {
     pub radius_nm: f64,
     /// From wings level to wings level.
     pub time_s: f64,
+    /// `begin_course_deg` from magnetic north; NaN without a variation in the conditions.
+    pub begin_magnetic_course_deg: f64,
+    /// `roll_out_course_deg` from magnetic north; NaN without a variation in the conditions.
+    pub roll_out_magnetic_course_deg: f64,
 }
 
 // SAFETY: as the trait asks; the leg and the codes say nothing without a number beside them.
@@ -591,6 +599,8 @@ fn leg_to_c(leg: &PathLegOutput) -> lubber_path_leg {
         time_s: leg.time_s,
         shortest_straight_nm: leg.shortest_straight_nm,
         arc_bank_deg: leg.arc_bank_deg,
+        magnetic_course_deg: leg.magnetic_course_deg,
+        magnetic_heading_deg: leg.magnetic_heading_deg,
     }
 }
 
@@ -614,6 +624,8 @@ fn turn_to_c(turn: &PathTurnOutput, legs: &[PathLegOutput]) -> lubber_path_turn 
         bank_deg: turn.bank_deg,
         radius_nm: turn.radius_nm,
         time_s: turn.time_s,
+        begin_magnetic_course_deg: turn.begin_magnetic_course_deg,
+        roll_out_magnetic_course_deg: turn.roll_out_magnetic_course_deg,
     }
 }
 

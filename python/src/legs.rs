@@ -6,6 +6,7 @@ use lubberline::plain::{
 };
 use lubberline::procedure::TimedLeg;
 use lubberline::procedure::legs::{Passage, ReversalForm, SegmentKind};
+use lubberline::value::Quantity;
 use pyo3::exceptions::PyTypeError;
 use pyo3::prelude::*;
 use pyo3::types::{PyDict, PyList, PyTuple};
@@ -13,11 +14,15 @@ use pyo3::types::{PyDict, PyList, PyTuple};
 use crate::error::{raised, unknown_word};
 
 /// The conditions in the order of [`ConditionsInput`] as far as the distance of what is ended by hand; lower altitude, upper altitude, direction
-/// and speed, NaN where there is one wind; levels of altitude, direction and speed, none if winds are not given so.
-pub type Conditions = ([f64; 10], [f64; 4], Option<Vec<[f64; 3]>>);
+/// and speed, NaN where there is one wind; levels of altitude, direction and speed, none if winds are not given so; magnetic variation, none if
+/// courses are true.
+pub type Conditions = ([f64; 10], [f64; 4], Option<Vec<[f64; 3]>>, Option<f64>);
 
-/// The conditions, and the winds by level if there are any.
-pub fn conditions_of(given: &Conditions) -> (ConditionsInput, Option<Vec<WindLevelInput>>) {
+/// The conditions, and the winds by level if there are any. A variation that is no number is none of any.
+pub fn conditions_of(
+    python: Python<'_>,
+    given: &Conditions,
+) -> PyResult<(ConditionsInput, Option<Vec<WindLevelInput>>)> {
     let (
         [
             true_airspeed_kt,
@@ -33,7 +38,10 @@ pub fn conditions_of(given: &Conditions) -> (ConditionsInput, Option<Vec<WindLev
         ],
         [wind_altitude_ft, upper_wind_altitude_ft, upper_wind_from_deg, upper_wind_speed_kt],
         levels,
+        variation_deg,
     ) = given;
+    let variation_deg =
+        variation_deg.map(|given| Quantity::Declination.check("magnetic_variation_deg", given)).transpose();
     let conditions = ConditionsInput {
         true_airspeed_kt: *true_airspeed_kt,
         wind_from_deg: *wind_from_deg,
@@ -49,8 +57,9 @@ pub fn conditions_of(given: &Conditions) -> (ConditionsInput, Option<Vec<WindLev
         upper_wind_altitude_ft: *upper_wind_altitude_ft,
         upper_wind_from_deg: *upper_wind_from_deg,
         upper_wind_speed_kt: *upper_wind_speed_kt,
+        magnetic_variation_deg: variation_deg.map_err(|error| raised(python, &error))?.unwrap_or(f64::NAN),
     };
-    (conditions, levels.as_ref().map(|levels| levels.iter().map(level).collect()))
+    Ok((conditions, levels.as_ref().map(|levels| levels.iter().map(level).collect())))
 }
 
 /// A level from its altitude, direction and speed.
@@ -150,7 +159,7 @@ pub fn flown_legs<'py>(
     spacing_nm: f64,
 ) -> PyResult<Flown<'py>> {
     let legs = read(python, &legs)?;
-    let (conditions, levels) = conditions_of(&conditions);
+    let (conditions, levels) = conditions_of(python, &conditions)?;
     let path = match levels {
         Some(levels) => fly_legs_aloft(&legs, &conditions, &levels),
         None => fly_legs(&legs, &conditions),

@@ -28,7 +28,7 @@ pub fn brief_path<'py>(
     spacing: (f64, f64),
 ) -> PyResult<Bound<'py, PyDict>> {
     let legs = read(python, &legs)?;
-    let (conditions, levels) = conditions_of(&conditions);
+    let (conditions, levels) = conditions_of(python, &conditions)?;
     let (stations, idents): (Vec<_>, Vec<_>) = stations.into_iter().map(station).unzip();
     let path = brief(&legs, &conditions, levels.as_deref(), &stations, &surrounded(python, &surroundings)?);
     let path = path.map_err(|error| raised(python, &error))?;
@@ -115,13 +115,20 @@ fn leg_dict(python: Python<'_>, leg: PathLegOutput) -> PyResult<Bound<'_, PyDict
     ] {
         dict.set_item(name, value)?;
     }
+    dict.set_item("magnetic_course_deg", known(leg.magnetic_course_deg))?;
+    dict.set_item("magnetic_heading_deg", known(leg.magnetic_heading_deg))?;
     dict.set_item("code", leg.code.word())?;
     dict.set_item("meaning", leg.code.meaning())?;
     dict.set_item("keeps_its_arc", leg.keeps_its_arc)?;
     Ok(dict)
 }
 
-/// The leg it leads onto, where it begins and where it rolls out (latitude, longitude, altitude, time, course), and the turn itself.
+/// What there is without a variation: nothing.
+fn known(magnetic_deg: f64) -> Option<f64> {
+    (!magnetic_deg.is_nan()).then_some(magnetic_deg)
+}
+
+/// The leg it leads onto, where it begins and where it rolls out (latitude, longitude, altitude, time, course, magnetic course), and the turn itself.
 fn turn_dict(python: Python<'_>, turn: PathTurnOutput) -> PyResult<Bound<'_, PyDict>> {
     let dict = PyDict::new(python);
     dict.set_item("leg", turn.leg)?;
@@ -131,6 +138,7 @@ fn turn_dict(python: Python<'_>, turn: PathTurnOutput) -> PyResult<Bound<'_, PyD
         turn.begin_altitude_ft,
         turn.begin_after_start_s,
         turn.begin_course_deg,
+        known(turn.begin_magnetic_course_deg),
     );
     let roll_out = (
         turn.roll_out_latitude_deg,
@@ -138,6 +146,7 @@ fn turn_dict(python: Python<'_>, turn: PathTurnOutput) -> PyResult<Bound<'_, PyD
         turn.roll_out_altitude_ft,
         turn.roll_out_after_start_s,
         turn.roll_out_course_deg,
+        known(turn.roll_out_magnetic_course_deg),
     );
     dict.set_item("begin", begin)?;
     dict.set_item("roll_out", roll_out)?;

@@ -181,10 +181,53 @@ static void every_code(void)
     EXPECT_NEAR(end_of(back, 2).end_course_deg, 70.0, 0.1);
 }
 
+/* With a variation a course is magnetic, true less variation; what a program of an older header gives is true. */
+static void magnetic_courses(void)
+{
+    struct lubber_leg_conditions conditions;
+    EXPECT(lubber_leg_conditions_init(&conditions, sizeof conditions, 220.0, 4000.0) == LUBBER_OK && isnan(conditions.magnetic_variation_deg));
+    conditions.wind_from_deg = 280.0;
+    conditions.wind_speed_kt = 45.0;
+    struct lubber_path_segment segments[9] = {{.struct_size = sizeof segments[0]}}, same[9] = {{.struct_size = sizeof same[0]}};
+    size_t count, same_count, failed;
+    const int32_t codes[3] = {LUBBER_LEG_CODE_COURSE_TO_RADIAL, LUBBER_LEG_CODE_HEADING_TO_RADIAL, LUBBER_LEG_CODE_HEADING_TO_MANUAL};
+    for (int index = 0; index < 3; index++) {
+        struct lubber_leg legs[3] = {leg_of(LUBBER_LEG_CODE_INITIAL_FIX), leg_of(codes[index]), leg_of(LUBBER_LEG_CODE_COURSE_TO_ALTITUDE)};
+        size_t leg_count = index == 2 ? 2 : 3;
+        legs[2].altitude_ft = 6000.0;
+        conditions.climb_fpm = 200.0;
+        conditions.magnetic_variation_deg = NAN;
+        EXPECT(lubber_legs_fly(legs, leg_count, &conditions, same, 9, &same_count, NULL) == LUBBER_OK && same_count >= leg_count - 1);
+        for (size_t leg = 0; leg < leg_count; leg++)
+            legs[leg].course_deg += 6.5;
+        conditions.magnetic_variation_deg = -6.5;
+        EXPECT(lubber_legs_fly(legs, leg_count, &conditions, segments, 9, &count, NULL) == LUBBER_OK && count == same_count);
+        for (size_t segment = 0; segment < count; segment++) {
+            EXPECT(segments[segment].start_course_deg == same[segment].start_course_deg && segments[segment].end_time_s == same[segment].end_time_s);
+            EXPECT(segments[segment].end_latitude_deg == same[segment].end_latitude_deg);
+        }
+
+        /* As large as it was before there was a variation: what lies beyond is not looked at, and courses are true. */
+        for (size_t leg = 0; leg < leg_count; leg++)
+            legs[leg].course_deg -= 6.5;
+        conditions.struct_size = offsetof(struct lubber_leg_conditions, magnetic_variation_deg);
+        EXPECT(lubber_legs_fly(legs, leg_count, &conditions, segments, 9, &count, NULL) == LUBBER_OK && count == same_count);
+        EXPECT(segments[count - 1].end_latitude_deg == same[count - 1].end_latitude_deg);
+        conditions.struct_size = sizeof conditions;
+    }
+    struct lubber_leg away = leg_of(LUBBER_LEG_CODE_FIX_TO_MANUAL);
+    const double beyond[3] = {200.0, -180.5, INFINITY};
+    for (int index = 0; index < 3; index++) {
+        conditions.magnetic_variation_deg = beyond[index];
+        EXPECT(lubber_legs_fly(&away, 1, &conditions, segments, 9, &count, &failed) == LUBBER_ERROR_DECLINATION && count == 0 && failed == 0);
+    }
+}
+
 int main(void)
 {
     every_code();
     lengths_and_forms();
+    magnetic_courses();
     struct lubber_leg legs[3];
     const double latitudes[3] = {60.0, 60.5, 60.5}, longitudes[3] = {-10.0, -10.0, -9.0};
     for (int index = 0; index < 3; index++) {

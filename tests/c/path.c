@@ -238,6 +238,46 @@ static void numbers_of_checks(void)
         EXPECT((strcmp(lubber_path_check_text(kind), "unknown check") == 0) == (kind < 1 || kind > 6));
 }
 
+/* With a variation the plan's courses are magnetic: charted so, the approach is flown as before, and each direction told from both norths. */
+static void magnetic_courses(void)
+{
+    static struct lubber_path_leg by_true[MOST];
+    static struct lubber_path_turn true_turns[MOST];
+    EXPECT(brief(LEGS) == LUBBER_OK);
+    size_t true_count = turn_count;
+    memcpy(by_true, flown, sizeof by_true);
+    memcpy(true_turns, turns, sizeof true_turns);
+    for (int leg = 0; leg < LEGS; leg++)
+        legs[leg].course_deg -= 10.0;
+    conditions.magnetic_variation_deg = 10.0;
+    EXPECT(brief(LEGS) == LUBBER_OK && turn_count == true_count);
+    double magnetic_deg;
+    for (size_t leg = 0; leg < leg_count; leg++) {
+        EXPECT(flown[leg].course_deg == by_true[leg].course_deg && flown[leg].heading_deg == by_true[leg].heading_deg);
+        EXPECT(flown[leg].end_time_s == by_true[leg].end_time_s);
+        EXPECT(isnan(by_true[leg].magnetic_course_deg) && isnan(by_true[leg].magnetic_heading_deg));
+        EXPECT(lubber_magnetic_from_true_deg(flown[leg].course_deg, 10.0, &magnetic_deg) == LUBBER_OK);
+        EXPECT_NEAR(flown[leg].magnetic_course_deg, magnetic_deg, 1e-9);
+        EXPECT(lubber_magnetic_from_true_deg(flown[leg].heading_deg, 10.0, &magnetic_deg) == LUBBER_OK);
+        EXPECT_NEAR(flown[leg].magnetic_heading_deg, magnetic_deg, 1e-9);
+    }
+    EXPECT_NEAR(flown[4].magnetic_course_deg, 75.0, 1e-9);
+    for (size_t turn = 0; turn < turn_count; turn++) {
+        EXPECT(turns[turn].begin_latitude_deg == true_turns[turn].begin_latitude_deg);
+        EXPECT(isnan(true_turns[turn].begin_magnetic_course_deg) && isnan(true_turns[turn].roll_out_magnetic_course_deg));
+        EXPECT(lubber_magnetic_from_true_deg(turns[turn].begin_course_deg, 10.0, &magnetic_deg) == LUBBER_OK);
+        EXPECT_NEAR(turns[turn].begin_magnetic_course_deg, magnetic_deg, 1e-9);
+        EXPECT(lubber_magnetic_from_true_deg(turns[turn].roll_out_course_deg, 10.0, &magnetic_deg) == LUBBER_OK);
+        EXPECT_NEAR(turns[turn].roll_out_magnetic_course_deg, magnetic_deg, 1e-9);
+    }
+    size_t failed;
+    conditions.magnetic_variation_deg = 200.0;
+    EXPECT(lubber_path_legs(legs, LEGS, &conditions, NULL, NULL, 0, &leg_count, &failed) == LUBBER_ERROR_DECLINATION && leg_count == 0 && failed == 0);
+    conditions.magnetic_variation_deg = NAN;
+    for (int leg = 0; leg < LEGS; leg++)
+        legs[leg].course_deg += 10.0;
+}
+
 static void tell_point(const char *name, size_t turn, int at_roll_out)
 {
     static const char *const flags[] = {"clear", "abeam", "cone", "below_horizon", "out_of_range"};
@@ -249,6 +289,7 @@ static void tell_point(const char *name, size_t turn, int at_roll_out)
     number("altitude_ft", POINT(altitude_ft));
     number("after_start_s", POINT(after_start_s));
     number("course_deg", POINT(course_deg));
+    number("magnetic_course_deg", POINT(magnetic_course_deg));
 #undef POINT
     open_with("stations", '[');
     for (size_t index = 0; index < reading_count; index++)
@@ -281,6 +322,8 @@ static void tell(void)
         word("code", codes[of->code]);
         number("course_deg", of->course_deg);
         number("heading_deg", of->heading_deg);
+        number("magnetic_course_deg", of->magnetic_course_deg);
+        number("magnetic_heading_deg", of->magnetic_heading_deg);
         number("groundspeed_kt", of->groundspeed_kt);
         number("headwind_kt", of->headwind_kt);
         number("crosswind_kt", of->crosswind_kt);
@@ -320,6 +363,7 @@ int main(void)
     refused();
     aloft();
     numbers_of_checks();
+    magnetic_courses();
     if (expect_failures == 0)
         tell();
     return expect_close();

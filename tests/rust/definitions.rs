@@ -52,6 +52,23 @@ fn overhead_the_slant_range_is_the_height() {
     near(plain::slant_range_nm(0.0, 12_000.0).unwrap(), 12_000.0 * 0.3048 / 1852.0, 1e-14);
 }
 
+/// Due west where the variation is 20 degrees west is 290 by the compass: Aviation International News, 4 February 2013, on the rule "variation
+/// east, magnetic least; variation west, magnetic best".
+#[test]
+fn a_magnetic_course_where_the_variation_is_west() {
+    use plain::{ConditionsInput, LegCode, LegInput, fly_legs, segment_output};
+    let west = LegInput {
+        fix_latitude_deg: 60.0,
+        fix_longitude_deg: -10.0,
+        course_deg: 290.0,
+        ..LegInput::new(LegCode::FixToManual)
+    };
+    let conditions =
+        ConditionsInput { magnetic_variation_deg: -20.0, ..ConditionsInput::new(120.0, 3_000.0) };
+    let path = fly_legs(&[west], &conditions).unwrap();
+    near(segment_output(&path, &path.segments[0]).start_course_deg, 270.0, 1e-9);
+}
+
 /// A third of a mile for each 60 kt at a right angle is the radius of standard rate: common practice. At 180 kt it gives 1 NM.
 #[test]
 fn a_third_of_a_mile_for_each_sixty_knots() {

@@ -59,7 +59,8 @@ A plan is a TOML file (docs/brief.md; three are in core/examples/brief/plans):
 A plan of path-and-terminator legs has [[leg]] in place of [[route]]:
 
   [path]       climb_fpm (0), intercept_angle_deg (30), manual_distance_nm (10),
-               holding_rule (\"icao\")
+               holding_rule (\"icao\"), magnetic_variation_deg (east positive;
+               courses and headings are magnetic with it, else true)
   [[fix]]      ident, latitude_deg, longitude_deg
   [[leg]]      code, \"IF\" to \"PI\", and what it needs of fix, course_deg,
                altitude_ft, distance_nm, dme_nm, station, radial_deg, center,

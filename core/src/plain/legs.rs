@@ -15,8 +15,9 @@ use crate::procedure::legs::{
 use crate::procedure::{HoldingSide, TimedLeg};
 use crate::value::units::{degree, feet_per_minute, foot, knot, nautical_mile, nautical_miles, second};
 use crate::value::{
-    Bearing, GroundDistance, HoldTime, InterceptAngle, Latitude, Longitude, Position, PressureAltitude,
-    Quantity, Radial, SlantRange, TrueAirspeed, TrueAltitude, TrueBearing, TrueNorth, WindSpeed,
+    Bearing, Declination, GroundDistance, HoldTime, InterceptAngle, Latitude, Longitude, MagneticBearing,
+    Position, PressureAltitude, Quantity, Radial, SlantRange, TrueAirspeed, TrueAltitude, TrueBearing,
+    TrueNorth, WindSpeed,
 };
 use crate::wind::{Wind, WindLevel, WindsAloft};
 
@@ -76,7 +77,8 @@ pub struct LegInput {
     pub fix_longitude_deg: f64,
     /// How the fix that ends the leg is passed.
     pub passage: Passage,
-    /// True course or heading flown; of a racetrack the inbound, of a procedure turn the outbound course.
+    /// Course or heading flown, true or, with a magnetic variation ([`ConditionsInput`]), magnetic; of a racetrack the inbound, of a
+    /// procedure turn the outbound course.
     pub course_deg: f64,
     /// Altitude that ends it: FA, CA, VA, HA.
     pub altitude_ft: f64,
@@ -167,11 +169,14 @@ pub struct ConditionsInput {
     pub upper_wind_from_deg: f64,
     /// Speed of the upper wind, or NaN.
     pub upper_wind_speed_kt: f64,
+    /// Magnetic variation that the legs' courses and headings are given with, positive east, -180 to 180: they are magnetic then. NaN
+    /// where they are true. Winds are true all the same, and radials counted from their station's north.
+    pub magnetic_variation_deg: f64,
 }
 
 impl ConditionsInput {
     /// Calm air, level flight at an altitude, 25 degrees of bank, 3 degrees per second, a roll of 5, an intercept of 30 degrees,
-    /// ten miles for what is ended by hand.
+    /// ten miles for what is ended by hand, courses that are true.
     pub const fn new(true_airspeed_kt: f64, altitude_ft: f64) -> Self {
         Self {
             true_airspeed_kt,
@@ -188,11 +193,12 @@ impl ConditionsInput {
             upper_wind_altitude_ft: f64::NAN,
             upper_wind_from_deg: f64::NAN,
             upper_wind_speed_kt: f64::NAN,
+            magnetic_variation_deg: f64::NAN,
         }
     }
 }
 
-/// A segment of the ground path.
+/// A segment of the ground path. Directions are true.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct SegmentOutput {
     /// The leg it belongs to, counted from zero; a turn belongs to the leg it leads onto.
@@ -235,7 +241,8 @@ pub struct SegmentOutput {
 
 /// Flies a sequence of legs.
 ///
-/// With an upper wind each leg is flown in the wind at the altitude where it begins ([`GroundPath::fly_aloft`]).
+/// With an upper wind each leg is flown in the wind at the altitude where it begins ([`GroundPath::fly_aloft`]). With a magnetic variation the
+/// legs' courses and headings are magnetic: true is magnetic plus variation, positive east.
 ///
 /// # Errors
 /// A value outside its range or not a number where a leg needs it, or a leg that cannot be flown: the error says which leg, and why.
@@ -261,7 +268,7 @@ pub struct SegmentOutput {
 /// # Ok::<(), lubberline::Error>(())
 /// ```
 pub fn fly_legs(legs: &[LegInput], conditions: &ConditionsInput) -> Result<GroundPath, Error> {
-    let legs = typed_legs(legs)?;
+    let legs = typed_legs(legs, variation(conditions)?)?;
     let typed = typed_conditions(conditions)?;
     match two_levels(conditions, typed.wind)? {
         Some(winds) => fly_through(&legs, typed, &winds),
@@ -295,7 +302,7 @@ pub fn fly_legs_aloft(
     conditions: &ConditionsInput,
     levels: &[WindLevelInput],
 ) -> Result<GroundPath, Error> {
-    let legs = typed_legs(legs)?;
+    let legs = typed_legs(legs, variation(conditions)?)?;
     let calm = ConditionsInput { wind_from_deg: 0.0, wind_speed_kt: 0.0, ..*conditions };
     fly_through(&legs, typed_conditions(&calm)?, &winds_aloft(levels)?)
 }
@@ -310,12 +317,18 @@ fn fly_through(
     GroundPath::fly_aloft(legs, &conditions, winds)
 }
 
-/// The typed legs; an error says which.
-pub(super) fn typed_legs(legs: &[LegInput]) -> Result<Vec<Leg>, Error> {
-    let named = |(number, given): (usize, &LegInput)| {
-        leg(given).map_err(|error| error.of_leg(number, given.code.word()))
+/// The typed legs, their courses magnetic if there is a variation; an error says which.
+pub(super) fn typed_legs(legs: &[LegInput], variation: Option<Declination>) -> Result<Vec<Leg>, Error> {
+    let typed = |(number, given): (usize, &LegInput)| {
+        leg(given, variation).map_err(|error| error.of_leg(number, given.code.word()))
     };
-    (1..).zip(legs).map(named).collect()
+    (1..).zip(legs).map(typed).collect()
+}
+
+/// The magnetic variation of the courses, none if they are true.
+pub(super) fn variation(input: &ConditionsInput) -> Result<Option<Declination>, Error> {
+    let given = (!input.magnetic_variation_deg.is_nan()).then_some(input.magnetic_variation_deg);
+    given.map(|given| Declination::named("magnetic_variation_deg", given)).transpose()
 }
 
 /// The winds of the two levels, if an upper one is given.
@@ -402,7 +415,7 @@ fn typed_conditions(input: &ConditionsInput) -> Result<Conditions, Error> {
 }
 
 /// The typed leg, with an error for a number that it needs and that is missing.
-fn leg(input: &LegInput) -> Result<Leg, Error> {
+fn leg(input: &LegInput, variation: Option<Declination>) -> Result<Leg, Error> {
     let fix = || -> Result<Position, Error> {
         Ok(Position::new(
             Latitude::named("fix_latitude_deg", input.fix_latitude_deg)?,
@@ -410,7 +423,12 @@ fn leg(input: &LegInput) -> Result<Leg, Error> {
         ))
     };
     let end = || -> Result<Fix, Error> { Ok(Fix { position: fix()?, passage: input.passage }) };
-    let course = || -> Result<TrueBearing, Error> { Bearing::named("course_deg", input.course_deg) };
+    let course = || -> Result<TrueBearing, Error> {
+        match variation {
+            Some(variation) => Ok(MagneticBearing::named("course_deg", input.course_deg)?.to_true(variation)),
+            None => Bearing::named("course_deg", input.course_deg),
+        }
+    };
     let altitude = || TrueAltitude::named("altitude_ft", input.altitude_ft);
     let distance = || GroundDistance::named("distance_nm", input.distance_nm);
     let dme = || SlantRange::named("distance_nm", input.distance_nm);
@@ -484,27 +502,61 @@ fn leg(input: &LegInput) -> Result<Leg, Error> {
 mod tests {
     use super::*;
 
+    /// What any leg needs, on a course.
+    fn on_course(code: LegCode, course_deg: f64) -> LegInput {
+        LegInput {
+            fix_latitude_deg: 60.0,
+            fix_longitude_deg: -10.0,
+            course_deg,
+            altitude_ft: 9000.0,
+            distance_nm: 10.0,
+            center_latitude_deg: 60.1,
+            center_longitude_deg: -10.1,
+            radial_deg: 45.0,
+            ..LegInput::new(code)
+        }
+    }
+
     #[test]
     fn every_code_has_the_letters_of_its_leg() {
         for code in LegCode::ALL {
-            let numbers = LegInput {
-                fix_latitude_deg: 60.0,
-                fix_longitude_deg: -10.0,
-                course_deg: 90.0,
-                altitude_ft: 9000.0,
-                distance_nm: 10.0,
-                center_latitude_deg: 60.1,
-                center_longitude_deg: -10.1,
-                radial_deg: 45.0,
-                ..LegInput::new(*code)
-            };
-            assert_eq!(leg(&numbers).unwrap().code(), *code);
+            assert_eq!(leg(&on_course(*code, 90.0), None).unwrap().code(), *code);
             // Without its numbers it is refused, and the error says which is missing.
-            let refused = typed_legs(&[numbers, LegInput::new(*code)]).unwrap_err();
-            let (parameter, told) = (refused.parameter().unwrap(), refused.to_string());
-            let begins = format!("leg 2 ({}): {parameter} is missing; allowed: ", code.word());
-            assert!(told.starts_with(&begins) && !told.contains("NaN"), "{told}");
-            assert_eq!((refused.leg(), refused.is_out_of_range()), (Some(2), true));
+            for variation in [None, Some(Declination::ZERO)] {
+                let legs = [on_course(*code, 90.0), LegInput::new(*code)];
+                let refused = typed_legs(&legs, variation).unwrap_err();
+                let (parameter, told) = (refused.parameter().unwrap(), refused.to_string());
+                let begins = format!("leg 2 ({}): {parameter} is missing; allowed: ", code.word());
+                assert!(told.starts_with(&begins) && !told.contains("NaN"), "{told}");
+                assert_eq!((refused.leg(), refused.is_out_of_range()), (Some(2), true));
+            }
+        }
+    }
+
+    /// True is magnetic plus variation, positive east, and only courses and headings are magnetic: of CR and VR not the radial.
+    #[test]
+    fn a_magnetic_course_is_the_true_one_less_the_variation() {
+        let without_course = ["IF", "TF", "DF", "AF", "RF"];
+        for code in LegCode::ALL {
+            let of = |course_deg: f64, variation_deg: f64| {
+                let given = ConditionsInput {
+                    magnetic_variation_deg: variation_deg,
+                    ..ConditionsInput::new(250.0, 9_000.0)
+                };
+                leg(&on_course(*code, course_deg), variation(&given).unwrap()).unwrap()
+            };
+            for (magnetic_deg, variation_deg, true_deg) in [
+                (90.0, -6.5, 83.5),
+                (3.0, -10.0, 353.0),
+                (355.0, 12.0, 7.0),
+                (90.0, 0.0, 90.0),
+                (0.0, 180.0, 180.0),
+                (0.0, -180.0, 180.0),
+            ] {
+                assert_eq!(of(magnetic_deg, variation_deg), of(true_deg, f64::NAN), "{}", code.word());
+            }
+            let has_none = without_course.contains(&code.word());
+            assert_eq!(of(90.0, -6.5) == of(90.0, f64::NAN), has_none, "{}", code.word());
         }
     }
 
@@ -515,7 +567,7 @@ mod tests {
             altitude_ft: f64::INFINITY,
             ..LegInput::new(LegCode::CourseToAltitude)
         };
-        let told = typed_legs(&[far]).unwrap_err().to_string();
+        let told = typed_legs(&[far], None).unwrap_err().to_string();
         assert!(told.starts_with("leg 1: altitude_ft is inf ft; allowed: "), "{told}");
         let hold = LegInput {
             fix_latitude_deg: 60.0,
@@ -523,13 +575,33 @@ mod tests {
             course_deg: 90.0,
             ..LegInput::new(LegCode::HoldToFix)
         };
-        assert!(typed_legs(&[hold]).is_ok(), "the other lengths of a racetrack are not missed");
+        assert!(typed_legs(&[hold], None).is_ok(), "the other lengths of a racetrack are not missed");
         for (name, without) in [
             ("outbound_time_s", LegInput { outbound_time_s: f64::NAN, ..hold }),
             ("center_latitude_deg", LegInput { hold_dme_nm: 12.0, ..hold }),
         ] {
-            let told = typed_legs(&[without]).unwrap_err().to_string();
+            let told = typed_legs(&[without], None).unwrap_err().to_string();
             assert!(told.starts_with(&format!("leg 1 (HF): {name} is missing; allowed: ")), "{told}");
+        }
+    }
+
+    #[test]
+    fn a_variation_beyond_half_a_circle_is_refused_by_name() {
+        let legs = [on_course(LegCode::FixToManual, 90.0)];
+        for variation_deg in [200.0, -180.5, f64::INFINITY] {
+            let conditions = ConditionsInput {
+                magnetic_variation_deg: variation_deg,
+                ..ConditionsInput::new(250.0, 9_000.0)
+            };
+            let level = WindLevelInput { pressure_altitude_ft: 0.0, wind_from_deg: 0.0, wind_speed_kt: 0.0 };
+            let aloft = fly_legs_aloft(&legs, &conditions, &[level]);
+            for refused in [fly_legs(&legs, &conditions).unwrap_err(), aloft.unwrap_err()] {
+                assert_eq!(refused.parameter(), Some("magnetic_variation_deg"));
+                let words = format!(
+                    "magnetic_variation_deg is {variation_deg} deg; allowed: from -180.0 to 180.0 deg"
+                );
+                assert_eq!(refused.to_string(), words);
+            }
         }
     }
 }

@@ -1,7 +1,7 @@
 //! The brief of path-and-terminator legs in plain numbers, bound by hand: legs in, what is flown on each out.
 
 use super::legs::{
-    ConditionsInput, LegInput, SegmentOutput, fly_legs, fly_legs_aloft, segment_output, typed_legs,
+    ConditionsInput, LegInput, SegmentOutput, fly_legs, fly_legs_aloft, segment_output, typed_legs, variation,
 };
 use super::station::{SITE, station};
 use super::wind_levels::WindLevelInput;
@@ -14,7 +14,7 @@ use crate::route::{
 use crate::station::Flag;
 use crate::turn::Governor;
 use crate::value::units::{degree, foot, knot, nautical_mile, nautical_miles, ratio, second};
-use crate::value::{AltimeterSetting, ConeHalfAngle, IsaDeviation};
+use crate::value::{AltimeterSetting, ConeHalfAngle, Declination, IsaDeviation, TrueBearing};
 
 /// A station that is received along a path.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -61,7 +61,7 @@ impl PathSurroundingsInput {
         Self { altimeter_setting_hpa: 1013.25, isa_deviation_k: 0.0, holding_rule: HoldingSpeedRule::Icao };
 }
 
-/// A leg as it is flown: see [`PathLeg`]. Directions are true.
+/// A leg as it is flown: see [`PathLeg`]. Directions are true where nothing else is said.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct PathLegOutput {
     /// Which leg it is.
@@ -116,9 +116,13 @@ pub struct PathLegOutput {
     pub turns: usize,
     /// How many checks have found something.
     pub checks: usize,
+    /// `course_deg` from magnetic north; NaN without a variation.
+    pub magnetic_course_deg: f64,
+    /// `heading_deg` from magnetic north; NaN without a variation.
+    pub magnetic_heading_deg: f64,
 }
 
-/// A turn of a path: see [`PathTurn`]. Directions are true.
+/// A turn of a path: see [`PathTurn`]. Directions are true where nothing else is said.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct PathTurnOutput {
     /// The leg it leads onto, counted from zero.
@@ -153,6 +157,10 @@ pub struct PathTurnOutput {
     pub radius_nm: f64,
     /// From wings level to wings level.
     pub time_s: f64,
+    /// `begin_course_deg` from magnetic north; NaN without a variation.
+    pub begin_magnetic_course_deg: f64,
+    /// `roll_out_course_deg` from magnetic north; NaN without a variation.
+    pub roll_out_magnetic_course_deg: f64,
 }
 
 /// What a station is seen as where a turn begins or rolls out: see [`StationReading`].
@@ -198,6 +206,7 @@ pub struct BriefedPath {
     brief: PathBrief,
     stations: Vec<PathStation>,
     checks: Vec<Vec<PathCheck>>,
+    variation: Option<Declination>,
 }
 
 /// Briefs a sequence of path-and-terminator legs: what is flown on each, where its turns begin and end, what stations are seen as there, and what a
@@ -253,10 +262,11 @@ pub fn brief_path(
         Some(levels) => fly_legs_aloft(legs, conditions, levels)?,
         None => fly_legs(legs, conditions)?,
     };
-    let brief = PathBrief::of_path(&typed_legs(legs)?, path)?;
+    let variation = variation(conditions)?;
+    let brief = PathBrief::of_path(&typed_legs(legs, variation)?, path)?;
     let checks = (0..brief.legs.len()).map(|leg| brief.checks(leg, &surroundings));
     let checks = checks.collect::<Result<_, _>>()?;
-    Ok(BriefedPath { brief, stations: surroundings.stations, checks })
+    Ok(BriefedPath { brief, stations: surroundings.stations, checks, variation })
 }
 
 impl BriefedPath {
@@ -268,7 +278,7 @@ impl BriefedPath {
 
     /// Its turns, in their order along the path.
     pub fn turns(&self) -> Vec<PathTurnOutput> {
-        self.each_turn().map(|(leg, turn)| turn_output(leg, turn)).collect()
+        self.each_turn().map(|(leg, turn)| self.turn_output(leg, turn)).collect()
     }
 
     /// What the stations are seen as where each turn begins, and where it rolls out: of each turn every station's at its beginning, then every
@@ -372,7 +382,50 @@ impl BriefedPath {
             keeps_its_arc: leg.keeps_its_arc(&self.brief.path.conditions),
             turns: leg.turns.len(),
             checks,
+            magnetic_course_deg: self.magnetic_deg(leg.course),
+            magnetic_heading_deg: self.magnetic_deg(leg.crab.heading),
         }
+    }
+
+    fn turn_output(&self, leg: usize, turn: &PathTurn) -> PathTurnOutput {
+        let [
+            begin_latitude_deg,
+            begin_longitude_deg,
+            begin_course_deg,
+            begin_altitude_ft,
+            begin_after_start_s,
+        ] = numbers(&turn.begin);
+        let [
+            roll_out_latitude_deg,
+            roll_out_longitude_deg,
+            roll_out_course_deg,
+            roll_out_altitude_ft,
+            roll_out_after_start_s,
+        ] = numbers(&turn.roll_out);
+        PathTurnOutput {
+            leg,
+            begin_latitude_deg,
+            begin_longitude_deg,
+            begin_course_deg,
+            begin_altitude_ft,
+            begin_after_start_s,
+            roll_out_latitude_deg,
+            roll_out_longitude_deg,
+            roll_out_course_deg,
+            roll_out_altitude_ft,
+            roll_out_after_start_s,
+            heading_change_deg: turn.turn.heading_change().get::<degree>(),
+            bank_deg: turn.turn.bank().get::<degree>(),
+            governed_by: turn.turn.governor(),
+            radius_nm: turn.turn.radius().get::<nautical_mile>(),
+            time_s: turn.turn.duration().get::<second>(),
+            begin_magnetic_course_deg: self.magnetic_deg(turn.begin.course),
+            roll_out_magnetic_course_deg: self.magnetic_deg(turn.roll_out.course),
+        }
+    }
+
+    fn magnetic_deg(&self, direction: TrueBearing) -> f64 {
+        self.variation.map_or(f64::NAN, |variation| direction.to_magnetic(variation).angle().get::<degree>())
     }
 }
 
@@ -395,36 +448,6 @@ fn numbers(place: &Place) -> [f64; 5] {
         place.altitude.value().get::<foot>(),
         place.time.get::<second>(),
     ]
-}
-
-fn turn_output(leg: usize, turn: &PathTurn) -> PathTurnOutput {
-    let [begin_latitude_deg, begin_longitude_deg, begin_course_deg, begin_altitude_ft, begin_after_start_s] =
-        numbers(&turn.begin);
-    let [
-        roll_out_latitude_deg,
-        roll_out_longitude_deg,
-        roll_out_course_deg,
-        roll_out_altitude_ft,
-        roll_out_after_start_s,
-    ] = numbers(&turn.roll_out);
-    PathTurnOutput {
-        leg,
-        begin_latitude_deg,
-        begin_longitude_deg,
-        begin_course_deg,
-        begin_altitude_ft,
-        begin_after_start_s,
-        roll_out_latitude_deg,
-        roll_out_longitude_deg,
-        roll_out_course_deg,
-        roll_out_altitude_ft,
-        roll_out_after_start_s,
-        heading_change_deg: turn.turn.heading_change().get::<degree>(),
-        bank_deg: turn.turn.bank().get::<degree>(),
-        governed_by: turn.turn.governor(),
-        radius_nm: turn.turn.radius().get::<nautical_mile>(),
-        time_s: turn.turn.duration().get::<second>(),
-    }
 }
 
 fn reading_output(
@@ -482,5 +505,81 @@ fn check_output(leg: usize, turns_before: usize, check: &PathCheck) -> PathCheck
             pressure_altitude_ft: altitude.value().get::<foot>(),
             ..none
         },
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// An approach with the courses that a chart would give, 6.5 degrees of variation west of true: a heading to a course, a radial, a hold.
+    fn approach(variation_deg: f64) -> (Vec<LegInput>, ConditionsInput) {
+        let to = |code, course_deg: f64, latitude_deg, longitude_deg| LegInput {
+            fix_latitude_deg: latitude_deg,
+            fix_longitude_deg: longitude_deg,
+            course_deg: if variation_deg.is_nan() { course_deg } else { course_deg - variation_deg },
+            center_latitude_deg: 60.2,
+            center_longitude_deg: -9.7,
+            center_declination_deg: -4.0,
+            radial_deg: 350.0,
+            ..LegInput::new(code)
+        };
+        let legs = vec![
+            to(LegCode::InitialFix, f64::NAN, 60.0, -10.0),
+            to(LegCode::CourseToRadial, 5.0, f64::NAN, f64::NAN),
+            to(LegCode::HeadingToIntercept, 20.0, f64::NAN, f64::NAN),
+            to(LegCode::CourseToFix, 95.0, 60.8, -8.6),
+            to(LegCode::HoldToFix, 130.0, 60.8, -8.6),
+        ];
+        let conditions = ConditionsInput {
+            wind_from_deg: 280.0,
+            wind_speed_kt: 30.0,
+            magnetic_variation_deg: variation_deg,
+            ..ConditionsInput::new(220.0, 4_000.0)
+        };
+        (legs, conditions)
+    }
+
+    #[test]
+    fn magnetic_courses_are_flown_as_the_true_ones_they_stand_for_and_told_beside_them() {
+        let levels = [(0.0, 250.0, 10.0), (6_000.0, 280.0, 40.0)].map(
+            |(pressure_altitude_ft, wind_from_deg, wind_speed_kt)| WindLevelInput {
+                pressure_altitude_ft,
+                wind_from_deg,
+                wind_speed_kt,
+            },
+        );
+        let stations = [PathStationInput { declination_deg: -4.0, ..PathStationInput::new(60.2, -9.7) }];
+        for (variation_deg, levels) in [(-6.5, None), (12.0, None), (0.0, None), (-6.5, Some(&levels[..]))] {
+            let brief = |variation_deg: f64| {
+                let (legs, conditions) = approach(variation_deg);
+                brief_path(&legs, &conditions, levels, &stations, &PathSurroundingsInput::USUAL).unwrap()
+            };
+            let (magnetic, straight) = (brief(variation_deg), brief(f64::NAN));
+            assert_eq!(magnetic.segments(), straight.segments());
+            assert_eq!(magnetic.readings(), straight.readings());
+            // To rounding: the angles are kept in radians.
+            let is_less = |magnetic_deg: f64, true_deg: f64| {
+                (0.0..360.0).contains(&magnetic_deg)
+                    && (magnetic_deg - (true_deg - variation_deg).rem_euclid(360.0)).abs() < 1e-12
+            };
+            let (mut north, mut count) = (0, 0);
+            for (leg, same) in magnetic.legs().iter().zip(straight.legs()) {
+                assert_eq!((leg.course_deg, leg.heading_deg), (same.course_deg, same.heading_deg));
+                assert!(is_less(leg.magnetic_course_deg, leg.course_deg), "{leg:?}");
+                assert!(is_less(leg.magnetic_heading_deg, leg.heading_deg), "{leg:?}");
+                assert!(same.magnetic_course_deg.is_nan() && same.magnetic_heading_deg.is_nan());
+                north += usize::from((leg.course_deg < 180.0) != (leg.magnetic_course_deg < 180.0));
+            }
+            for (turn, same) in magnetic.turns().iter().zip(straight.turns()) {
+                assert!(is_less(turn.begin_magnetic_course_deg, turn.begin_course_deg), "{turn:?}");
+                assert!(is_less(turn.roll_out_magnetic_course_deg, turn.roll_out_course_deg), "{turn:?}");
+                assert!(
+                    same.begin_magnetic_course_deg.is_nan() && same.roll_out_magnetic_course_deg.is_nan()
+                );
+                count += 1;
+            }
+            assert!(count > 3 && (variation_deg < 12.0 || north > 0), "{count} turns, {north} past north");
+        }
     }
 }

@@ -32,8 +32,8 @@ class Leg:
         "VA", "VD", "VI", "VM", "VR", "HA", "HF", "HM" or "PI".
     **numbers
         `fix_latitude_deg`, `fix_longitude_deg` (all but C and V legs); `fly_over` (the fix that ends it is flown over, not by);
-        `course_deg` (true course or heading; of a racetrack the inbound, of a procedure turn the outbound course); `altitude_ft`
-        (FA, CA, VA, HA); `distance_nm` (of FC and PI; the DME reading of FD, CD, VD); `center_latitude_deg`, `center_longitude_deg`,
+        `course_deg` (course or heading, true or, where it is flown with a magnetic variation, magnetic; of a racetrack the inbound, of a
+        procedure turn the outbound course); `altitude_ft` (FA, CA, VA, HA); `distance_nm` (of FC and PI; the DME reading of FD, CD, VD); `center_latitude_deg`, `center_longitude_deg`,
         `center_elevation_ft`, `center_declination_deg` (the station, or the centre of RF); `radial_deg` (CR, VR, from the station's
         north); `outbound_time_s` (of a racetrack); `to_right` (an arc goes clockwise, a racetrack turns right, a procedure turn
         first turns right); `timed` (the leg of a racetrack that is timed, or whose length is given: "inbound", "outbound" from abeam
@@ -89,7 +89,7 @@ def _given(name: str, value: Any) -> float | bool | str:
 
 
 class PathSegment(NamedTuple):
-    """A part of the path over the ground."""
+    """A part of the path over the ground. Directions are true."""
 
     leg: int
     """The leg it belongs to, counted from zero; a turn belongs to the leg it leads onto."""
@@ -188,6 +188,7 @@ def fly_legs(
     upper_wind_from_deg: float | None = None,
     upper_wind_speed_kt: float | None = None,
     wind_levels: WindLevels | None = None,
+    magnetic_variation_deg: float | None = None,
 ) -> GroundPath:
     """Fly a sequence of path-and-terminator legs over the ellipsoid in a steady wind.
 
@@ -218,6 +219,9 @@ def fly_legs(
     wind_levels : sequence of WindLevel or of three numbers, or array of three columns, optional
         Winds at one to a thousand levels in ascending order, in place of the winds above: pressure altitude in feet, direction it blows
         from, speed in knots. Each leg is flown in the wind at the altitude where it begins.
+    magnetic_variation_deg : float, optional
+        Magnetic variation that the courses and headings of the legs are given with, east positive, -180 to 180: they are magnetic then,
+        and else true. Winds and what comes out are true all the same; radials are counted from their station's north.
 
     Returns
     -------
@@ -236,6 +240,13 @@ def fly_legs(
     >>> path = lubberline.fly_legs(legs, true_airspeed_kt=250.0, altitude_ft=9000.0)
     >>> [segment.kind for segment in path.segments]
     ['straight', 'turn', 'straight']
+
+    A magnetic course of 95 degrees, where the variation is 5 degrees west:
+
+    >>> climb = [legs[0], lubberline.Leg("CA", course_deg=95.0, altitude_ft=12_000.0)]
+    >>> path = lubberline.fly_legs(climb, true_airspeed_kt=250.0, altitude_ft=9000.0, climb_fpm=1000.0, magnetic_variation_deg=-5.0)
+    >>> f"{path.segments[0].start_course_deg:.0f}"
+    '90'
     """
     conditions = _conditions(
         true_airspeed_kt=true_airspeed_kt,
@@ -250,6 +261,7 @@ def fly_legs(
         manual_distance_nm=manual_distance_nm,
         levels=(wind_altitude_ft, upper_wind_altitude_ft, upper_wind_from_deg, upper_wind_speed_kt),
         wind_levels=wind_levels,
+        magnetic_variation_deg=magnetic_variation_deg,
     )
     spelled = [(leg.code, dict(leg.numbers)) for leg in legs]
     flown, points = _native.fly_legs(spelled, conditions, number("spacing_nm", spacing_nm))
@@ -268,9 +280,10 @@ def _conditions(
     wind_speed_kt: float | None,
     levels: tuple[float | None, ...],
     wind_levels: WindLevels | None,
+    magnetic_variation_deg: float | None,
     **numbers: float,
 ) -> tuple[Any, ...]:
-    """What legs are flown with, as the native functions take it: numbers, the upper wind, the winds by level."""
+    """What legs are flown with, as the native functions take it: numbers, the upper wind, the winds by level, the variation."""
     if wind_levels is not None and (wind_from_deg or wind_speed_kt or any(value is not None for value in levels)):
         raise TypeError("wind_levels and another wind are both given; allowed: one of them")
     return (
@@ -281,4 +294,5 @@ def _conditions(
         ],
         [math.nan if value is None else number(name, value) for name, value in zip(_UPPER, levels)],
         None if wind_levels is None else each_level(wind_levels),
+        None if magnetic_variation_deg is None else number("magnetic_variation_deg", magnetic_variation_deg),
     )

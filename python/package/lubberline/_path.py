@@ -46,6 +46,8 @@ class PathPoint:
     """Time since the first fix."""
     course_deg: float
     """True course there."""
+    magnetic_course_deg: float | None
+    """The same from magnetic north; None without a variation."""
     stations: tuple[StationReading, ...]
     """What each station is seen as."""
 
@@ -96,7 +98,7 @@ class PathCheck:
 
 @dataclass(frozen=True)
 class PathLeg:
-    """A leg as it is flown; made by `brief_path`. Directions are true."""
+    """A leg as it is flown; made by `brief_path`. Directions are true where nothing else is said."""
 
     number: int
     """Which it is, counted from one."""
@@ -110,6 +112,10 @@ class PathLeg:
     """Its course where it is first flown straight or round its arc; where it ends, if it is all turn."""
     heading_deg: float
     """The heading that holds that course."""
+    magnetic_course_deg: float | None
+    """That course from magnetic north; None without a variation."""
+    magnetic_heading_deg: float | None
+    """That heading from magnetic north; None without a variation."""
     wind_correction_deg: float
     """Heading less course, right positive."""
     groundspeed_kt: float
@@ -170,6 +176,8 @@ class PathConditions(NamedTuple):
     altimeter_setting_hpa: float
     isa_deviation_k: float
     holding_rule: str
+    magnetic_variation_deg: float | None
+    """That of the legs' courses and headings; None where they are true."""
 
 
 @dataclass(frozen=True, eq=False, repr=False)
@@ -201,7 +209,8 @@ class PathBrief:
     def data(self, title: str = "Untitled plan") -> dict[str, Any]:
         """The brief as a dictionary that `json.dump` takes, with the keys of the brief that Rust's example gives as JSON.
 
-        What has no number is None: a limit that is infinite, a straight or an arc that there is not, a radial overhead.
+        What has no number is None: a limit that is infinite, a straight or an arc that there is not, a radial overhead, what is magnetic without a
+        variation. `courses_given` is "magnetic" with one, else "true": from that north the legs' courses and headings were given.
 
         Examples
         --------
@@ -218,6 +227,7 @@ class PathBrief:
         return {
             "title": title,
             "caution": CAUTION,
+            **_norths(given),
             "pressure_altitude_ft": pressure_altitude_at_true_altitude_ft(
                 given.altitude_ft, given.altimeter_setting_hpa, 0.0, given.isa_deviation_k
             ),
@@ -256,7 +266,8 @@ class PathBrief:
         for leg in self.legs:
             for turn in leg.turns:
                 features += [_point_feature("begin", leg, turn.begin), _point_feature("roll_out", leg, turn.roll_out)]
-        return {"type": "FeatureCollection", "title": title, "caution": CAUTION, "features": features}
+        about = {"title": title, "caution": CAUTION, **_norths(self.conditions)}
+        return {"type": "FeatureCollection", **about, "features": features}
 
     @property
     def __geo_interface__(self) -> dict[str, Any]:
@@ -294,6 +305,7 @@ def brief_path(
     climb_fpm: float = 0.0,
     intercept_angle_deg: float = 30.0,
     manual_distance_nm: float = 10.0,
+    magnetic_variation_deg: float | None = None,
     stations: Iterable[Station] = (),
     cone_half_angle_deg: float | Sequence[float] = 50.0,
     fixes: Mapping[str, tuple[float, float]] | None = None,
@@ -326,6 +338,8 @@ def brief_path(
         The angle at which a course is intercepted from beside it.
     manual_distance_nm : float
         How far a leg is drawn that is ended by hand.
+    magnetic_variation_deg : float, optional
+        Magnetic variation that the courses and headings of the legs are given with, as `fly_legs` takes it.
     stations : iterable of Station
         Stations that are received along it.
     cone_half_angle_deg : float or sequence of float
@@ -387,7 +401,12 @@ def brief_path(
     briefed = _native.brief_path(
         [(leg.code, dict(leg.numbers)) for leg in legs],
         _conditions(
-            wind_from_deg=wind_from_deg, wind_speed_kt=wind_speed_kt, levels=(None,) * 4, wind_levels=wind_levels, **numbers
+            wind_from_deg=wind_from_deg,
+            wind_speed_kt=wind_speed_kt,
+            levels=(None,) * 4,
+            wind_levels=wind_levels,
+            magnetic_variation_deg=magnetic_variation_deg,
+            **numbers,
         ),
         _spelled(stations, cone_half_angle_deg),
         surroundings,
@@ -404,6 +423,7 @@ def brief_path(
         numbers["turn_rate_limit_deg_per_s"],
         numbers["roll_rate_deg_per_s"],
         *surroundings,
+        None if magnetic_variation_deg is None else float(magnetic_variation_deg),
     )
     segments = tuple(PathSegment(leg, kind, *start, *end, *rest, *flying, *turn) for leg, kind, start, end, rest, flying, turn in briefed["segments"])
     points = tuple(np.array(each, dtype=float).reshape(-1, 2) for each in briefed["points"])
@@ -473,9 +493,14 @@ def _legs(
     )
 
 
-def _point(place: tuple[float, float, float, float, float], seen: list[StationReading]) -> PathPoint:
-    latitude, longitude, altitude, time, course = place
-    return PathPoint(latitude, longitude, altitude, time, course, tuple(seen))
+def _point(place: tuple[float, float, float, float, float, float | None], seen: list[StationReading]) -> PathPoint:
+    return PathPoint(*place, tuple(seen))
+
+
+def _norths(given: PathConditions) -> dict[str, Any]:
+    """From which north courses and headings were given."""
+    variation = given.magnetic_variation_deg
+    return {"courses_given": "true" if variation is None else "magnetic", "magnetic_variation_deg": variation}
 
 
 def _finite(value: Any) -> Any:
@@ -484,9 +509,9 @@ def _finite(value: Any) -> Any:
 
 
 def _leg_data(leg: PathLeg) -> dict[str, Any]:
-    names = ["number", "code", "meaning", "fix", "course_deg", "heading_deg", "groundspeed_kt", "headwind_kt", "crosswind_kt"]
+    names = ["number", "code", "meaning", "fix", "course_deg", "heading_deg", "magnetic_course_deg", "magnetic_heading_deg", "groundspeed_kt"]
     return {
-        **{name: getattr(leg, name) for name in (*names, "distance_nm", "time_s")},
+        **{name: getattr(leg, name) for name in (*names, "headwind_kt", "crosswind_kt", "distance_nm", "time_s")},
         "end_after_start_s": leg.end_time_s,
         "end_altitude_ft": leg.end_altitude_ft,
         "shortest_straight_nm": _finite(leg.shortest_straight_nm),
@@ -508,7 +533,7 @@ def _turn_data(turn: PathTurn) -> dict[str, Any]:
 
 
 def _point_data(place: PathPoint) -> dict[str, Any]:
-    data = {one.name: getattr(place, one.name) for one in fields(place)[:5]}
+    data = {one.name: getattr(place, one.name) for one in fields(place)[:6]}
     return {**data, "stations": [_reading_data(reading) for reading in place.stations]}
 
 

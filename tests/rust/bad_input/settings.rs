@@ -106,6 +106,7 @@ fn legs_of_any_settings() {
                 legs[place].fix_longitude_deg = before.fix_longitude_deg;
             }
         }
+        let magnetic = random.bool();
         let mut number = |good: f64| draw(good, &mut random);
         let conditions = ConditionsInput {
             wind_from_deg: number(270.0),
@@ -116,6 +117,7 @@ fn legs_of_any_settings() {
             climb_fpm: number(500.0),
             intercept_angle_deg: number(30.0),
             manual_distance_nm: number(10.0),
+            magnetic_variation_deg: if magnetic { number(-6.0) } else { f64::NAN },
             ..ConditionsInput::new(number(250.0), number(8_000.0))
         };
         match fly_legs(&legs, &conditions) {

@@ -145,6 +145,24 @@ fn a_plan_of_legs_that_is_wrong_says_what_is() {
             vec!["leg 3 (AF): turn is \"lift\"; allowed: left, right"],
         ),
         ("rule", "\"icao\"", "\"mine\"", vec!["path.holding_rule is \"mine\"", "icao_turbulence"]),
+        (
+            "variation",
+            "[path]",
+            "[path]\nmagnetic_variation_deg = 200",
+            vec!["path.magnetic_variation_deg is 200 deg; allowed: from -180 to 180 deg"],
+        ),
+        (
+            "variation-nan",
+            "[path]",
+            "[path]\nmagnetic_variation_deg = nan",
+            vec!["path.magnetic_variation_deg is NaN deg; allowed: from -180 to 180 deg"],
+        ),
+        (
+            "variation-word",
+            "[path]",
+            "[path]\nmagnetic_variation_deg = \"5 W\"",
+            vec!["magnetic_variation_deg = \"5 W\"", "allowed: a number"],
+        ),
         ("course", "course_deg = 265", "course_deg = 2650", vec!["leg 7 (HM): course_deg is 2650 deg"]),
         ("dme-far", "dme_nm = 6", "dme_nm = 6000", vec!["leg 5 (CD) cannot be flown: its DME reading"]),
         ("climb", "[path]", "[path]\nclimb_fpm = 1e9", vec!["path.climb_fpm is 1000000000 ft/min"]),
@@ -209,4 +227,68 @@ fn winds_by_level_change_along_a_climb() {
     };
     assert!((wind_kt(1) - 5.0).abs() < 1.0, "{}", wind_kt(1));
     assert!((1..6).all(|leg| wind_kt(leg) < wind_kt(leg + 1)), "{brief}");
+}
+
+/// The approach with the courses of a chart where the variation is 10 degrees east is the approach; its text tells those courses.
+#[test]
+fn magnetic_courses_are_flown_as_the_true_ones_they_stand_for() {
+    let charted = [
+        ("[path]", "[path]\nmagnetic_variation_deg = 10"),
+        ("course_deg = 85\nfix", "course_deg = 75\nfix"),
+        ("course_deg = 85\nstation", "course_deg = 75\nstation"),
+        ("course_deg = 265", "course_deg = 255"),
+    ];
+    let (magnetic, plain) = (data("legs-magnetic", &approach(&charted)), data("legs-true", &approach(&[])));
+    assert_eq!((&magnetic["courses_given"], &plain["courses_given"]), (&"magnetic".into(), &"true".into()));
+    assert_eq!(number(&magnetic, "magnetic_variation_deg"), 10.0);
+    assert!(plain["magnetic_variation_deg"].is_null());
+
+    // Beside each true direction stands the magnetic one; without those the two are one.
+    fn apart(value: &mut Value, count: &mut usize, variation_deg: Option<f64>) {
+        if let Value::Object(members) = value {
+            for key in ["course_deg", "heading_deg"] {
+                let Some(magnetic) = members.remove(&format!("magnetic_{key}")) else { continue };
+                let true_deg = members[key].as_f64().unwrap();
+                let less = variation_deg.map(|variation_deg| (true_deg - variation_deg).rem_euclid(360.0));
+                assert_eq!(magnetic.is_null(), less.is_none());
+                if let Some(less) = less {
+                    assert!((magnetic.as_f64().unwrap() - less).abs() < 2e-9, "{magnetic} {less}");
+                }
+                *count += 1;
+            }
+            members.values_mut().for_each(|member| apart(member, count, variation_deg));
+        } else if let Value::Array(items) = value {
+            items.iter_mut().for_each(|item| apart(item, count, variation_deg));
+        }
+    }
+    let (mut legs, mut same, mut counts) = (magnetic["legs"].clone(), plain["legs"].clone(), [0, 0]);
+    apart(&mut legs, &mut counts[0], Some(10.0));
+    apart(&mut same, &mut counts[1], None);
+    assert_eq!(legs, same);
+    assert!(counts[0] > 20 && counts[0] == counts[1], "{counts:?}");
+
+    let drawn = |name: &str, plan: &str| -> Value {
+        serde_json::from_str(&briefed(name, plan, &["--geojson"])).unwrap()
+    };
+    let (map, same) = (drawn("legs-map", &approach(&charted)), drawn("legs-map-true", &approach(&[])));
+    assert_eq!(map["features"], same["features"]);
+    assert_eq!((&map["courses_given"], &same["courses_given"]), (&"magnetic".into(), &"true".into()));
+    assert_eq!(
+        (number(&map, "magnetic_variation_deg"), &same["magnetic_variation_deg"]),
+        (10.0, &Value::Null)
+    );
+
+    let text = briefed("legs-text-magnetic", &approach(&charted), &[]);
+    for part in [
+        "Courses and headings are magnetic (variation 10 degrees east); winds are true;",
+        "mag      mag     speed",
+        "5 CD          075      077 ",
+        "on course 075 magnetic, at 2925 ft",
+    ] {
+        assert!(text.contains(part), "{part}:\n{text}");
+    }
+    assert!(text.lines().all(|line| line.chars().count() <= 80), "{text}");
+    assert!(!briefed("legs-text-true", &approach(&[]), &[]).contains("mag"));
+    let west = approach(&[("[path]", "[path]\nmagnetic_variation_deg = -0.5")]);
+    assert!(briefed("legs-text-west", &west, &[]).contains("(variation 0.5 degrees west)"));
 }

@@ -2,6 +2,7 @@
 
 use lubberline::procedure::legs::{GroundPath, Place};
 use lubberline::route::{PathBrief, PathCheck, PathLeg, PathStation, PathSurroundings, PathTurn};
+use lubberline::value::TrueBearing;
 use lubberline::value::units::{
     degree, degree_per_second, foot, foot_per_minute, hectopascal, kelvin_interval, knot, nautical_mile,
     second,
@@ -16,6 +17,10 @@ use crate::plan::Site;
 pub struct Brief {
     pub title: String,
     pub caution: &'static str,
+    /// From which north the plan gives its courses and headings: "true" or "magnetic".
+    pub courses_given: &'static str,
+    /// None if that is true north.
+    pub magnetic_variation_deg: Option<f64>,
     pub pressure_altitude_ft: f64,
     pub altimeter_setting_hpa: f64,
     pub isa_deviation_k: f64,
@@ -41,8 +46,11 @@ pub struct Leg {
     pub code: &'static str,
     pub meaning: &'static str,
     pub fix: Option<String>,
+    /// True, likewise the heading; beside them the same from magnetic north, if the plan gives a variation.
     pub course_deg: f64,
     pub heading_deg: f64,
+    pub magnetic_course_deg: Option<f64>,
+    pub magnetic_heading_deg: Option<f64>,
     pub groundspeed_kt: f64,
     pub headwind_kt: f64,
     pub crosswind_kt: f64,
@@ -78,6 +86,7 @@ pub struct TurnPoint {
     pub altitude_ft: f64,
     pub after_start_s: f64,
     pub course_deg: f64,
+    pub magnetic_course_deg: Option<f64>,
     pub stations: Vec<Reading>,
 }
 
@@ -113,6 +122,8 @@ impl Brief {
         Ok(Self {
             title: plan.title.clone(),
             caution: CAUTION,
+            courses_given: if plan.variation.is_some() { "magnetic" } else { "true" },
+            magnetic_variation_deg: plan.variation.map(|variation| variation.angle().get::<degree>()),
             pressure_altitude_ft: plan.pressure_altitude.value().get::<foot>(),
             altimeter_setting_hpa: plan.setting.value().get::<hectopascal>(),
             isa_deviation_k: plan.deviation.value().get::<kelvin_interval>(),
@@ -140,6 +151,8 @@ impl Leg {
             fix: planned.fix.clone(),
             course_deg: leg.course.angle().get::<degree>(),
             heading_deg: leg.crab.heading.angle().get::<degree>(),
+            magnetic_course_deg: magnetic_deg(plan, leg.course),
+            magnetic_heading_deg: magnetic_deg(plan, leg.crab.heading),
             groundspeed_kt: leg.crab.groundspeed.value().get::<knot>(),
             headwind_kt: leg.wind.headwind.value().get::<knot>(),
             crosswind_kt: leg.wind.crosswind.value().get::<knot>(),
@@ -176,9 +189,14 @@ impl TurnPoint {
             altitude_ft: place.altitude.value().get::<foot>(),
             after_start_s: place.time.get::<second>(),
             course_deg: place.course.angle().get::<degree>(),
+            magnetic_course_deg: magnetic_deg(plan, place.course),
             stations: plan.stations.iter().map(|site| reading(site, place)).collect(),
         }
     }
+}
+
+fn magnetic_deg(plan: &Plan, direction: TrueBearing) -> Option<f64> {
+    plan.variation.map(|variation| direction.to_magnetic(variation).angle().get::<degree>())
 }
 
 fn reading(site: &Site, place: &Place) -> Reading {

@@ -11,7 +11,7 @@ use crate::geojson::{feature, lines, point};
 const STRAIGHT_SPACING_NM: f64 = 20.0;
 const BENT_SPACING_NM: f64 = 0.1;
 
-/// The whole brief as a feature collection, with its title and caution as foreign members (section 6.1).
+/// The whole brief as a feature collection, with what is said of the whole as foreign members (section 6.1).
 pub fn write(plan: &Plan, brief: &Brief) -> Value {
     let mut features: Vec<Value> = Vec::new();
     for site in &plan.stations {
@@ -43,7 +43,11 @@ pub fn write(plan: &Plan, brief: &Brief) -> Value {
             features.push(turn_point("roll_out", about, &turn.roll_out));
         }
     }
-    json!({ "type": "FeatureCollection", "title": brief.title, "caution": brief.caution, "features": features })
+    json!({
+        "type": "FeatureCollection", "title": brief.title, "caution": brief.caution,
+        "courses_given": brief.courses_given, "magnetic_variation_deg": brief.magnetic_variation_deg,
+        "features": features,
+    })
 }
 
 fn turn_point(kind: &str, (leg, code): (usize, &str), place: &TurnPoint) -> Value {

@@ -7,8 +7,9 @@ use lubberline::procedure::{HoldingSide, HoldingSpeedRule, OFF_LEG_SLOW_S, Timed
 use lubberline::station::Station;
 use lubberline::value::units::{degrees, feet, feet_per_minute, nautical_miles, seconds};
 use lubberline::value::{
-    AltimeterSetting, Elevation, GroundDistance, HoldTime, InterceptAngle, IsaDeviation, Latitude, Longitude,
-    Position, PressureAltitude, Quantity, Radial, SlantRange, TrueAltitude, TrueBearing, TrueNorth,
+    AltimeterSetting, Declination, Elevation, GroundDistance, HoldTime, InterceptAngle, IsaDeviation,
+    Latitude, Longitude, MagneticBearing, Position, PressureAltitude, Quantity, Radial, SlantRange,
+    TrueAltitude, TrueBearing, TrueNorth,
 };
 use lubberline::wind::{Wind, WindsAloft};
 
@@ -23,6 +24,8 @@ pub struct Plan {
     pub setting: AltimeterSetting,
     pub holding_rule: HoldingSpeedRule,
     pub conditions: Conditions,
+    /// Of the legs' courses and headings, none if they are true.
+    pub variation: Option<Declination>,
     /// By level, if they are given so.
     pub winds: Option<WindsAloft<TrueNorth>>,
     pub stations: Vec<Site>,
@@ -62,7 +65,8 @@ impl Plan {
         let sea = at("air", Elevation::new(feet(0.0)))?;
         let conditions =
             written.conditions(altitude, true_altitude(altitude, setting, sea, deviation), deviation)?;
-        let places = Places { stations: &stations, fixes: &fixes };
+        let variation = written.path.magnetic_variation_deg.map(variation).transpose()?;
+        let places = Places { stations: &stations, fixes: &fixes, variation };
         let legs = written.leg.iter().enumerate();
         let legs = legs.map(|(index, leg)| places.leg(index, leg)).collect::<Result<Vec<_>, _>>()?;
         let rule = written.path.holding_rule.as_deref().unwrap_or("icao");
@@ -73,6 +77,7 @@ impl Plan {
             setting,
             holding_rule: word("path.holding_rule", rule, HoldingSpeedRule::ALL, HoldingSpeedRule::word)?,
             conditions,
+            variation,
             winds: aloft("air.", &written.air.wind_level)?,
             stations,
             fixes,
@@ -87,6 +92,12 @@ fn word<T: Copy>(key: &str, given: &str, all: &[T], word_of: fn(T) -> &'static s
         let words: Vec<&str> = all.iter().copied().map(word_of).collect();
         format!("{key} is {given:?}; allowed: {}", words.join(", "))
     })
+}
+
+/// The magnetic variation of the legs' courses.
+fn variation(variation_deg: f64) -> Result<Declination, String> {
+    let key = "path.magnetic_variation_deg";
+    at(key, Declination::new(degrees(written_degrees(key, variation_deg, -180.0, 180.0)?)))
 }
 
 impl Written {
@@ -138,6 +149,8 @@ impl WrittenFix {
 struct Places<'a> {
     stations: &'a [Site],
     fixes: &'a [Named],
+    /// From which courses are magnetic.
+    variation: Option<Declination>,
 }
 
 impl Places<'_> {
@@ -216,7 +229,11 @@ impl Keys<'_> {
 
     fn course(&self) -> Result<TrueBearing, String> {
         let (key, course_deg) = self.number("course_deg", self.written.course_deg)?;
-        at(&key, TrueBearing::new(degrees(written_degrees(&key, course_deg, 0.0, 360.0)?)))
+        let course = degrees(written_degrees(&key, course_deg, 0.0, 360.0)?);
+        match self.places.variation {
+            Some(variation) => Ok(at(&key, MagneticBearing::new(course))?.to_true(variation)),
+            None => at(&key, TrueBearing::new(course)),
+        }
     }
 
     fn altitude(&self) -> Result<TrueAltitude, String> {

@@ -42,8 +42,8 @@ pub fn write(brief: &Brief) -> String {
         "in all",
         &[format!("{:.1} NM in {} (minutes:seconds)", brief.total_distance_nm, clock(brief.total_time_s))],
     );
-    text.0.push_str("\nCourses, headings and winds are true; radials are in each station's own north.\n\n");
-    table(&mut text, &brief.legs);
+    let _ = write!(text.0, "\n{}\n\n", wrapped(&norths(brief.magnetic_variation_deg)));
+    table(&mut text, brief);
     for leg in &brief.legs {
         self::leg(&mut text, leg);
     }
@@ -52,28 +52,49 @@ pub fn write(brief: &Brief) -> String {
     text.0
 }
 
-fn table(text: &mut Block, legs: &[Leg]) {
-    let width = legs
+/// From which north each direction is told.
+fn norths(variation_deg: Option<f64>) -> String {
+    let Some(variation_deg) = variation_deg else {
+        return "Courses, headings and winds are true; radials are in each station's own north.".into();
+    };
+    let side = match variation_deg {
+        0.0 => "",
+        east if east > 0.0 => " east",
+        _ => " west",
+    };
+    format!(
+        "Courses and headings are magnetic (variation {} degrees{side}); winds are true; radials are in each station's own north.",
+        trimmed(variation_deg.abs())
+    )
+}
+
+fn table(text: &mut Block, brief: &Brief) {
+    let width = brief
+        .legs
         .iter()
         .filter_map(|leg| leg.fix.as_ref())
         .map(|fix| fix.chars().count())
         .max()
         .unwrap_or(0)
         .max(3);
+    let north = match brief.magnetic_variation_deg {
+        Some(_) => "    mag      mag     ",
+        None => "                    ",
+    };
     let _ = writeln!(
         text.0,
-        "leg    {:<width$}  course  heading  ground-  distance     time   total  altitude\n       {:<width$}                    speed",
+        "leg    {:<width$}  course  heading  ground-  distance     time   total  altitude\n       {:<width$}{north}speed",
         "fix", ""
     );
-    for leg in legs {
+    for leg in &brief.legs {
         let _ = writeln!(
             text.0,
             "{:>3} {}  {:<width$}   {}      {}   {:>3.0} kt  {:>5.1} NM  {:>7} {:>7}  {:>5.0} ft",
             leg.number,
             leg.code,
             leg.fix.as_deref().unwrap_or(""),
-            direction(leg.course_deg),
-            direction(leg.heading_deg),
+            direction(leg.magnetic_course_deg.unwrap_or(leg.course_deg)),
+            direction(leg.magnetic_heading_deg.unwrap_or(leg.heading_deg)),
             leg.groundspeed_kt,
             leg.distance_nm,
             clock(leg.time_s),
@@ -123,10 +144,13 @@ fn governor(word: &str) -> &'static str {
 }
 
 fn place(place: &TurnPoint) -> Vec<String> {
+    let course = match place.magnetic_course_deg {
+        Some(course_deg) => format!("{} magnetic", direction(course_deg)),
+        None => direction(place.course_deg),
+    };
     let mut lines = vec![format!(
-        "{} from the start, on course {}, at {:.0} ft",
+        "{} from the start, on course {course}, at {:.0} ft",
         clock(place.after_start_s),
-        direction(place.course_deg),
         place.altitude_ft
     )];
     lines.extend(place.stations.iter().map(seen));

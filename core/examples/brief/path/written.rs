@@ -29,6 +29,7 @@ pub struct WrittenPath {
     pub intercept_angle_deg: Option<f64>,
     pub manual_distance_nm: Option<f64>,
     pub holding_rule: Option<String>,
+    pub magnetic_variation_deg: Option<f64>,
 }
 
 #[derive(Deserialize)]
