@@ -161,6 +161,77 @@ def test_a_leg_ends_where_its_letters_say(leg, check):
     assert check(path.segments[-1]) in (None, True)
 
 
+def magnetic(leg, variation_deg):
+    """The leg as a chart gives it; its radial is from the station's north all the same."""
+    if "course_deg" not in leg.numbers:
+        return leg
+    return Leg(leg.code, **{**leg.numbers, "course_deg": lubberline.magnetic_from_true_deg(leg.numbers["course_deg"], variation_deg)})
+
+
+COURSES = [
+    [fix("CF", 60.6, -9.2, course_deg=70.0)],
+    [fix("FA", 60.3, -10.0, course_deg=30.0, altitude_ft=12_000.0)],
+    [fix("FC", 60.3, -10.0, course_deg=30.0, distance_nm=12.0)],
+    [fix("FD", 60.3, -10.0, course_deg=30.0, distance_nm=17.5, **SITE)],
+    [fix("FM", 60.3, -10.0, course_deg=30.0)],
+    [Leg("CA", course_deg=70.0, altitude_ft=19_000.0)],
+    [Leg("CD", course_deg=20.0, distance_nm=15.0, **SITE)],
+    [Leg("CI", course_deg=20.0), fix("CF", 60.8, -8.6, course_deg=95.0)],
+    [Leg("CR", course_deg=80.0, radial_deg=10.0, **SITE)],
+    [Leg("VA", course_deg=70.0, altitude_ft=19_000.0)],
+    [Leg("VD", course_deg=20.0, distance_nm=15.0, **SITE)],
+    [Leg("VI", course_deg=20.0), fix("CF", 60.8, -8.6, course_deg=95.0)],
+    [Leg("VM", course_deg=2.0)],
+    [Leg("VR", course_deg=80.0, radial_deg=10.0, **SITE)],
+    [fix("HA", 60.3, -10.0, course_deg=60.0, altitude_ft=12_000.0)],
+    [fix("HF", 60.3, -10.0, course_deg=60.0)],
+    [fix("HM", 60.3, -10.0, course_deg=60.0)],
+    [fix("PI", 60.3, -10.0, course_deg=250.0, distance_nm=6.0), fix("CF", 60.3, -10.0, course_deg=70.0)],
+]
+
+
+@pytest.mark.parametrize("legs", COURSES, ids=lambda legs: legs[0].code)
+@pytest.mark.parametrize("variation_deg", [-6.5, 12.0, 0.0])
+def test_a_magnetic_course_is_flown_as_the_true_one_it_stands_for(legs, variation_deg):
+    sequence = legs if legs[0].code in ("FA", "FC", "FD", "FM", "PI") else [*START, *legs]
+    charted = [magnetic(leg, variation_deg) for leg in sequence]
+    path = lubberline.fly_legs(charted, **WINDY, magnetic_variation_deg=variation_deg)
+    straight = lubberline.fly_legs(sequence, **WINDY)
+    # To rounding: what the conversion leaves in the last digits of a course.
+    assert [segment.kind for segment in path.segments] == [segment.kind for segment in straight.segments]
+    for segment, same in zip(path.segments, straight.segments):
+        assert segment[2:] == pytest.approx(same[2:], rel=1e-9, abs=1e-9)
+    if variation_deg:
+        assert charted != sequence and path != lubberline.fly_legs(charted, **WINDY)
+
+
+def test_legs_without_a_course_know_no_variation():
+    assert lubberline.fly_legs(CORNER, **FLOWN, magnetic_variation_deg=20.0) == lubberline.fly_legs(CORNER, **FLOWN)
+
+
+VARIATION = "magnetic_variation_deg is {} deg; allowed: from -180.0 to 180.0 deg"
+
+
+@pytest.mark.parametrize("fly", [lubberline.fly_legs, lubberline.brief_path])
+@pytest.mark.parametrize(
+    ("given", "error", "message"),
+    [
+        (200.0, lubberline.NavigationError, VARIATION.format(200)),
+        (-180.5, lubberline.NavigationError, VARIATION.format(-180.5)),
+        (math.nan, lubberline.NavigationError, VARIATION.format("NaN")),
+        (math.inf, lubberline.NavigationError, VARIATION.format("inf")),
+        ("5 W", TypeError, "magnetic_variation_deg must be a real number, not str"),
+        (True, TypeError, "magnetic_variation_deg must be a real number, not bool"),
+        (np.array([5.0]), TypeError, "magnetic_variation_deg must be a real number, not ndarray"),
+    ],
+)
+def test_a_variation_that_is_none_is_refused_by_name(fly, given, error, message):
+    with pytest.raises(error, match=message) as refused:
+        fly(CORNER, **FLOWN, magnetic_variation_deg=given)
+    if error is lubberline.NavigationError:
+        assert refused.value.parameter == "magnetic_variation_deg"
+
+
 @pytest.mark.parametrize("code", ["CI", "VI"])
 def test_a_leg_to_an_intercept_ends_on_the_next(code):
     path = lubberline.fly_legs([*START, Leg(code, course_deg=20.0), fix("CF", 60.8, -8.6, course_deg=95.0)], **WINDY)

@@ -78,6 +78,10 @@ fix = "END"
 center = "MIDDLE"
 turn = "right"
 """
+# The approach as a chart would give it where the variation is 7.5 degrees west.
+CHARTED = changed(
+    ("[path]", "[path]\nmagnetic_variation_deg = -7.5"), ("course_deg = 85\n", "course_deg = 92.5\n"), ("course_deg = 265\n", "course_deg = 272.5\n")
+)
 TEXTS = {path.stem: path.read_text() for path in PLANS} | {
     "tight": TIGHT.replace("= 150", "= 230").replace("limit_deg = 25", "limit_deg = 20"),
     "shallow": changed(("bank_limit_deg = 25", "bank_limit_deg = 12")),
@@ -85,6 +89,8 @@ TEXTS = {path.stem: path.read_text() for path in PLANS} | {
     "climbing in levels": changed(("wind_from_deg = 250\nwind_speed_kt = 25\n", LEVELS), ("[path]", "[path]\nclimb_fpm = 250")),
     "turbulent": TURBULENT,
     "passed": changed(("[path]", "[path]\nclimb_fpm = 250"), ('code = "HM"', 'code = "HA"\naltitude_ft = 3500')),
+    "charted": CHARTED,
+    "charted in levels": CHARTED.replace("wind_from_deg = 250\nwind_speed_kt = 25\n", LEVELS),
 }
 
 
@@ -146,6 +152,7 @@ def briefed(text):
         roll_rate_deg_per_s=craft["roll_rate_deg_per_s"],
         climb_fpm=path.get("climb_fpm", 0.0),
         holding_rule=path["holding_rule"],
+        magnetic_variation_deg=path.get("magnetic_variation_deg"),
         altimeter_setting_hpa=setting,
         isa_deviation_k=deviation,
         stations=sites,
@@ -189,7 +196,7 @@ def test_the_data_are_those_of_the_program(plan, example, tmp_path):
     if "wind_level" in plan:
         for name in ("wind_from_deg", "wind_speed_kt"):
             theirs.pop(name), ours.pop(name)
-        for name in ("heading_deg", "groundspeed_kt", "headwind_kt", "crosswind_kt"):
+        for name in ("heading_deg", "magnetic_heading_deg", "groundspeed_kt", "headwind_kt", "crosswind_kt"):
             # Of the initial fix, on which nothing is flown.
             theirs["legs"][0].pop(name), ours["legs"][0].pop(name)
     agree(ours, theirs)
@@ -302,6 +309,29 @@ def test_the_path_is_the_one_that_is_flown():
         drawn = brief.points[1]
         assert tuple(drawn[0]) == pytest.approx((turn.begin.latitude_deg, turn.begin.longitude_deg))
         assert len(brief.path.latitude_deg) == sum(len(each) - 1 for each in brief.points) + 1
+
+
+def test_magnetic_directions_stand_beside_the_true_ones():
+    charted, _ = briefed(CHARTED)
+    approach, _ = briefed(APPROACH)
+    assert (charted.conditions.magnetic_variation_deg, approach.conditions.magnetic_variation_deg) == (-7.5, None)
+    assert charted.path == approach.path and charted != approach
+    for leg, same in zip(charted.legs, approach.legs):
+        assert (leg.course_deg, leg.heading_deg) == (same.course_deg, same.heading_deg)
+        assert leg.magnetic_course_deg == pytest.approx(lubberline.magnetic_from_true_deg(leg.course_deg, -7.5))
+        assert leg.magnetic_heading_deg == pytest.approx(lubberline.magnetic_from_true_deg(leg.heading_deg, -7.5))
+        assert same.magnetic_course_deg is same.magnetic_heading_deg is None
+        for turn, other in zip(leg.turns, same.turns):
+            for point, at in ((turn.begin, other.begin), (turn.roll_out, other.roll_out)):
+                assert point.magnetic_course_deg == pytest.approx(lubberline.magnetic_from_true_deg(point.course_deg, -7.5))
+                assert at.magnetic_course_deg is None and point.stations == at.stations
+    assert charted.legs[4].magnetic_course_deg == pytest.approx(92.5)
+    for told in (charted.data(), charted.geojson()):
+        assert (told["courses_given"], told["magnetic_variation_deg"]) == ("magnetic", -7.5)
+    for told in (approach.data(), approach.geojson()):
+        assert (told["courses_given"], told["magnetic_variation_deg"]) == ("true", None)
+    assert charted.geojson()["features"] == approach.geojson()["features"]
+    assert pickle.loads(pickle.dumps(charted)) == charted and hash(charted) == hash(briefed(CHARTED)[0])
 
 
 def test_the_stations_are_seen_from_where_each_turn_begins_and_ends():

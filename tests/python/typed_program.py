@@ -41,7 +41,8 @@ path: lubberline.PathBrief = lubberline.brief_path(
     legs, true_airspeed_kt=200.0, altitude_ft=4_000.0, wind_levels=levels, stations=[lubberline.Station(1.5, 2.0)], fixes={"END": (1.5, 2.0)}
 )
 distance = path.legs[1].distance_nm + sum(turn.begin.stations[0].dme_nm for turn in path.legs[1].turns)
-path = lubberline.brief_path(legs, true_airspeed_kt=200.0, altitude_ft=4_000.0, wind_levels=np.array([[2_000.0, 250.0, 20.0]]))
+path = lubberline.brief_path(legs, true_airspeed_kt=200.0, altitude_ft=4_000.0, wind_levels=np.array([[2_000.0, 250.0, 20.0]]), magnetic_variation_deg=-6.0)
+magnetic: float | None = path.legs[1].magnetic_course_deg
 sentences: list[str] = [check.sentence for check in path.checks]
 function: np.ufunc = lubberline.ufunc.geodesic_inverse_distance_nm
 

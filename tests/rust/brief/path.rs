@@ -3,7 +3,7 @@
 use lubberline::plain::{cross_track, geodesic_inverse, wind_triangle};
 use serde_json::Value;
 
-use super::{briefed, plans, run_plan};
+use super::{briefed, plans, run, run_plan, top};
 
 /// The invented approach with some of its words replaced, each of which must be there.
 fn approach(changes: &[(&str, &str)]) -> String {
@@ -291,4 +291,24 @@ fn magnetic_courses_are_flown_as_the_true_ones_they_stand_for() {
     assert!(!briefed("legs-text-true", &approach(&[]), &[]).contains("mag"));
     let west = approach(&[("[path]", "[path]\nmagnetic_variation_deg = -0.5")]);
     assert!(briefed("legs-text-west", &west, &[]).contains("(variation 0.5 degrees west)"));
+}
+
+/// The keys a plan of legs may have are those that the reader names when it meets another.
+#[test]
+fn help_and_documentation_name_every_key_of_a_plan_of_legs() {
+    let help = run(&["--help"]).1;
+    let page = std::fs::read_to_string(top().join("docs/brief.md")).unwrap();
+    let mut keys = Vec::new();
+    for (name, place) in [("path", "[path]"), ("fix", "[[fix]]"), ("leg", "[[leg]]")] {
+        let plan = approach(&[(place, &format!("{place}\nno_such_key = 1"))]);
+        let (code, _, error) = run_plan(&format!("legs-keys-{name}"), &plan, &[]);
+        assert_eq!(code, 2);
+        let expected = error.split("expected one of ").nth(1).unwrap();
+        keys.extend(expected.split('`').skip(1).step_by(2).map(str::to_string));
+    }
+    assert!(keys.len() > 20, "{keys:?}");
+    for key in keys {
+        assert!(help.contains(&key), "--help does not name {key}");
+        assert!(page.contains(&format!("`{key}`")), "docs/brief.md does not name {key}");
+    }
 }
