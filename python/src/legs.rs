@@ -18,7 +18,7 @@ use crate::error::{raised, unknown_word};
 /// courses are true.
 pub type Conditions = ([f64; 10], [f64; 4], Option<Vec<[f64; 3]>>, Option<f64>);
 
-/// The conditions, and the winds by level if there are any. A variation that is no number is none of any.
+/// The conditions, and the winds by level if there are any. A variation that is no number is refused.
 pub fn conditions_of(
     python: Python<'_>,
     given: &Conditions,

@@ -123,7 +123,7 @@ fn leg_dict(python: Python<'_>, leg: PathLegOutput) -> PyResult<Bound<'_, PyDict
     Ok(dict)
 }
 
-/// What there is without a variation: nothing.
+/// A direction from magnetic north, none without a variation.
 fn known(magnetic_deg: f64) -> Option<f64> {
     (!magnetic_deg.is_nan()).then_some(magnetic_deg)
 }
