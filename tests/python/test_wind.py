@@ -1,8 +1,10 @@
 """A wind is a direction and a speed: one without the other is refused by name, and neither is calm air."""
 
+import inspect
 import math
 
 import matplotlib.pyplot as plt
+import numpy as np
 import pytest
 
 import lubberline
@@ -65,6 +67,38 @@ def test_neither_is_calm_air(name):
     asked = TAKE_A_WIND[name]
     assert asked() == asked(wind_from_deg=None, wind_speed_kt=None) == asked(wind_from_deg=0.0, wind_speed_kt=0.0)
     assert asked() != asked(wind_from_deg=0.0, wind_speed_kt=20.0) != asked(wind_from_deg=180.0, wind_speed_kt=20.0)
+
+
+def required(function):
+    """A one for each parameter that must be given; what is refused first is the wind."""
+    parameters = inspect.signature(function).parameters.values()
+    return [1.0 for parameter in parameters if parameter.default is parameter.empty and parameter.kind is not parameter.VAR_KEYWORD]
+
+
+PLAIN = [
+    name
+    for name, function in vars(lubberline).items()
+    if inspect.isfunction(function) and name in lubberline._native.scalars and "wind_speed_kt=None" in str(inspect.signature(function))
+]
+
+
+@pytest.mark.parametrize("name", PLAIN)
+@pytest.mark.parametrize("value", [20.0, math.nan, np.array([0.0, 20.0])])
+def test_a_plain_function_takes_no_half_a_wind(name, value):
+    function = getattr(lubberline, name)
+    for given, missing in (("wind_speed_kt", "wind_from_deg"), ("wind_from_deg", "wind_speed_kt")):
+        with pytest.raises(TypeError, match=f"^{given} is given without {missing}; allowed: both of them, or neither for calm air$"):
+            function(*required(function), **{given: value})
+
+
+def test_a_plain_function_is_calm_without_a_wind():
+    assert len(PLAIN) > 20
+    courses = np.array([110.0, 130.0])
+    for outbound in (110.0, courses):
+        wanted = lubberline.lead_nm(40.0, outbound, 430.0, 0.0, 0.0)
+        np.testing.assert_array_equal(lubberline.lead_nm(40.0, outbound, 430.0), wanted)
+        assert np.all(lubberline.lead_nm(40.0, outbound, 430.0, 270.0, 60.0) != wanted)
+    assert " ".join(lubberline.lead_nm.__doc__.split()).count("left out with the other half of the wind: calm air") == 2
 
 
 def test_a_station_without_a_wind_has_that_of_the_route():

@@ -83,8 +83,7 @@ fn function(text: &mut String, function: &Function, model: &Model) {
     }
     text.push('\n');
     for parameter in &function.parameters {
-        let default =
-            parameter.default.as_ref().map(|value| format!(" (default {value})")).unwrap_or_default();
+        let default = function.default_words(parameter);
         let choices = match &parameter.kind {
             Kind::Number => String::new(),
             Kind::Choice(name) => model.choice(name).map_or(String::new(), |choice| {

@@ -103,7 +103,33 @@ impl Function {
     pub fn output_name(&self, output: &Output) -> String {
         if self.result.is_some() { format!("{}_{}", self.name, output.name) } else { self.name.clone() }
     }
+
+    /// Whether Python may leave out the wind: both halves of it, as one without the other is no wind.
+    pub fn may_be_calm(&self) -> bool {
+        WIND.iter().all(|half| {
+            self.parameters.iter().any(|parameter| parameter.name == *half && parameter.default.is_some())
+        })
+    }
+
+    /// What is said of a parameter's default, if it has one.
+    pub fn default_words(&self, parameter: &Parameter) -> String {
+        match &parameter.default {
+            Some(_) if self.is_half_a_wind(parameter) => {
+                " (left out with the other half of the wind: calm air)".to_string()
+            }
+            Some(default) => format!(" (default {default})"),
+            None => String::new(),
+        }
+    }
+
+    /// Whether Python may leave out a parameter only together with the other half of the wind.
+    pub fn is_half_a_wind(&self, parameter: &Parameter) -> bool {
+        self.may_be_calm() && WIND.contains(&parameter.name.as_str())
+    }
 }
+
+/// The two parameters that are a wind.
+const WIND: [&str; 2] = ["wind_from_deg", "wind_speed_kt"];
 
 impl Model {
     pub fn choice(&self, name: &str) -> Option<&Choice> {

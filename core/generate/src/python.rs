@@ -19,7 +19,7 @@ pub fn functions(model: &Model, banner: &str) -> String {
 from typing import NamedTuple
 
 from . import ufunc
-from ._call import chosen, many, named, scalars
+from ._call import calm, chosen, many, named, scalars
 
 "
     );
@@ -83,6 +83,13 @@ fn function(text: &mut String, function: &Function, model: &Model) {
             let _ = writeln!(text, "    {0} = chosen(_{1}, \"{0}\", {0})", parameter.name, constant(choice));
         }
     }
+    if function.may_be_calm() {
+        text.push_str(
+            "    if wind_from_deg is None or wind_speed_kt is None:
+        wind_from_deg, wind_speed_kt = calm(wind_from_deg, wind_speed_kt)
+",
+        );
+    }
     let names: Vec<&str> = function.parameters.iter().map(|parameter| parameter.name.as_str()).collect();
     let names = names.join(", ");
     let _ = write!(
@@ -115,6 +122,7 @@ fn first_default(function: &Function) -> usize {
 fn signature(function: &Function) -> String {
     let from = first_default(function);
     let parts = function.parameters.iter().enumerate().map(|(index, parameter)| match &parameter.default {
+        Some(_) if function.is_half_a_wind(parameter) => format!("{}=None", parameter.name),
         Some(default) if index >= from => match parameter.kind {
             Kind::Number => format!("{}={}", parameter.name, default.replace('_', "")),
             Kind::Choice(_) => format!("{}=\"{}\"", parameter.name, default.trim_matches('"')),

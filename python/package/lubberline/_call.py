@@ -31,12 +31,17 @@ def number(parameter: str, value: Any) -> float:
 
 def whole_wind(wind_from_deg: Any, wind_speed_kt: Any) -> tuple[float, float]:
     """The wind of two settings as floats, calm if both are left out; one without the other is no wind."""
+    if wind_from_deg is None or wind_speed_kt is None:
+        return calm(wind_from_deg, wind_speed_kt)
+    return number("wind_from_deg", wind_from_deg), number("wind_speed_kt", wind_speed_kt)
+
+
+def calm(wind_from_deg: Any, wind_speed_kt: Any) -> tuple[float, float]:
+    """Calm air, if both halves of the wind are left out; one without the other is no wind."""
     if wind_from_deg is None and wind_speed_kt is None:
         return 0.0, 0.0
-    if wind_from_deg is None or wind_speed_kt is None:
-        given, missing = ("wind_from_deg", "wind_speed_kt") if wind_speed_kt is None else ("wind_speed_kt", "wind_from_deg")
-        raise TypeError(f"{given} is given without {missing}; allowed: both of them, or neither for calm air")
-    return number("wind_from_deg", wind_from_deg), number("wind_speed_kt", wind_speed_kt)
+    given, missing = ("wind_from_deg", "wind_speed_kt") if wind_speed_kt is None else ("wind_speed_kt", "wind_from_deg")
+    raise TypeError(f"{given} is given without {missing}; allowed: both of them, or neither for calm air")
 
 
 def mapping(parameter: str, value: Any) -> Mapping[str, Any]:

@@ -4,7 +4,7 @@
 from typing import NamedTuple
 
 from . import ufunc
-from ._call import chosen, many, named, scalars
+from ._call import calm, chosen, many, named, scalars
 
 __all__ = [
     "AirspeedForGroundspeed",
@@ -1613,7 +1613,7 @@ class ArcTurn(NamedTuple):
     """From roll-in to wings level."""
 
 
-def arc_entry(radial_deg, flown, arc_radius_nm, sense, true_airspeed_kt, wind_from_deg=0.0, wind_speed_kt=0.0, bank_limit_deg=25.0, turn_rate_limit_deg_per_s=3.0, roll_rate_deg_per_s=5.0, **kwargs):
+def arc_entry(radial_deg, flown, arc_radius_nm, sense, true_airspeed_kt, wind_from_deg=None, wind_speed_kt=None, bank_limit_deg=25.0, turn_rate_limit_deg_per_s=3.0, roll_rate_deg_per_s=5.0, **kwargs):
     r"""Where on a radial to begin the turn onto a DME arc, in wind and with roll.
 
     The end of the turn lies on the arc with the track along it; the bearing of the end is the one
@@ -1633,9 +1633,10 @@ def arc_entry(radial_deg, flown, arc_radius_nm, sense, true_airspeed_kt, wind_fr
     true_airspeed_kt : array_like, in knots
         True airspeed, above 0 to 5000.
     wind_from_deg : array_like, in degrees
-        Where the wind blows from, against the radial's north (default 0.0).
+        Where the wind blows from, against the radial's north (left out with the other half of the
+        wind: calm air).
     wind_speed_kt : array_like, in knots
-        Speed of the wind, 0 to 1000 (default 0.0).
+        Speed of the wind, 0 to 1000 (left out with the other half of the wind: calm air).
     bank_limit_deg : array_like, in degrees
         Greatest bank, above 0 below 90 (default 25.0).
     turn_rate_limit_deg_per_s : array_like, in degrees per second
@@ -1687,6 +1688,8 @@ def arc_entry(radial_deg, flown, arc_radius_nm, sense, true_airspeed_kt, wind_fr
     """
     flown = chosen(_RADIAL_FLOWN, "flown", flown)
     sense = chosen(_ARC_SENSE, "sense", sense)
+    if wind_from_deg is None or wind_speed_kt is None:
+        wind_from_deg, wind_speed_kt = calm(wind_from_deg, wind_speed_kt)
     if not kwargs:
         answer = _scalar_arc_entry(radial_deg, flown, arc_radius_nm, sense, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s)
         if answer is not None:
@@ -1697,7 +1700,7 @@ def arc_entry(radial_deg, flown, arc_radius_nm, sense, true_airspeed_kt, wind_fr
 _scalar_arc_entry = scalars["arc_entry"]
 
 
-def arc_exit(radial_deg, flown, arc_radius_nm, sense, true_airspeed_kt, wind_from_deg=0.0, wind_speed_kt=0.0, bank_limit_deg=25.0, turn_rate_limit_deg_per_s=3.0, roll_rate_deg_per_s=5.0, **kwargs):
+def arc_exit(radial_deg, flown, arc_radius_nm, sense, true_airspeed_kt, wind_from_deg=None, wind_speed_kt=None, bank_limit_deg=25.0, turn_rate_limit_deg_per_s=3.0, roll_rate_deg_per_s=5.0, **kwargs):
     r"""Where on a DME arc to begin the turn onto a radial, in wind and with roll: the lead radial.
 
     The turn begins on the arc along it and ends on the radial. In still air with an instant roll
@@ -1716,9 +1719,10 @@ def arc_exit(radial_deg, flown, arc_radius_nm, sense, true_airspeed_kt, wind_fro
     true_airspeed_kt : array_like, in knots
         True airspeed, above 0 to 5000.
     wind_from_deg : array_like, in degrees
-        Where the wind blows from, against the radial's north (default 0.0).
+        Where the wind blows from, against the radial's north (left out with the other half of the
+        wind: calm air).
     wind_speed_kt : array_like, in knots
-        Speed of the wind, 0 to 1000 (default 0.0).
+        Speed of the wind, 0 to 1000 (left out with the other half of the wind: calm air).
     bank_limit_deg : array_like, in degrees
         Greatest bank, above 0 below 90 (default 25.0).
     turn_rate_limit_deg_per_s : array_like, in degrees per second
@@ -1770,6 +1774,8 @@ def arc_exit(radial_deg, flown, arc_radius_nm, sense, true_airspeed_kt, wind_fro
     """
     flown = chosen(_RADIAL_FLOWN, "flown", flown)
     sense = chosen(_ARC_SENSE, "sense", sense)
+    if wind_from_deg is None or wind_speed_kt is None:
+        wind_from_deg, wind_speed_kt = calm(wind_from_deg, wind_speed_kt)
     if not kwargs:
         answer = _scalar_arc_exit(radial_deg, flown, arc_radius_nm, sense, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s)
         if answer is not None:
@@ -1908,7 +1914,7 @@ class BaseTurn(NamedTuple):
     """Time from the fix until then."""
 
 
-def base_turn(inbound_course_deg, turn_side, outbound_time_s, true_airspeed_kt, wind_from_deg=0.0, wind_speed_kt=0.0, bank_limit_deg=25.0, turn_rate_limit_deg_per_s=3.0, roll_rate_deg_per_s=5.0, **kwargs):
+def base_turn(inbound_course_deg, turn_side, outbound_time_s, true_airspeed_kt, wind_from_deg=None, wind_speed_kt=None, bank_limit_deg=25.0, turn_rate_limit_deg_per_s=3.0, roll_rate_deg_per_s=5.0, **kwargs):
     r"""The base turn of a time outbound in a steady wind, exactly: the track and heading from which the turn ends on the inbound course.
 
     The turn runs with its roll between the wind-corrected headings; over the ground wind times
@@ -1925,9 +1931,10 @@ def base_turn(inbound_course_deg, turn_side, outbound_time_s, true_airspeed_kt, 
     true_airspeed_kt : array_like, in knots
         True airspeed, above 0 to 5000.
     wind_from_deg : array_like, in degrees
-        Where the wind blows from, against the same north (default 0.0).
+        Where the wind blows from, against the same north (left out with the other half of the wind:
+        calm air).
     wind_speed_kt : array_like, in knots
-        Speed of the wind, 0 to 1000 (default 0.0).
+        Speed of the wind, 0 to 1000 (left out with the other half of the wind: calm air).
     bank_limit_deg : array_like, in degrees
         Greatest bank, above 0 below 90 (default 25.0).
     turn_rate_limit_deg_per_s : array_like, in degrees per second
@@ -1980,6 +1987,8 @@ def base_turn(inbound_course_deg, turn_side, outbound_time_s, true_airspeed_kt, 
     ['271.7', '271.7']
     """
     turn_side = chosen(_HOLDING_SIDE, "turn_side", turn_side)
+    if wind_from_deg is None or wind_speed_kt is None:
+        wind_from_deg, wind_speed_kt = calm(wind_from_deg, wind_speed_kt)
     if not kwargs:
         answer = _scalar_base_turn(inbound_course_deg, turn_side, outbound_time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s)
         if answer is not None:
@@ -1990,7 +1999,7 @@ def base_turn(inbound_course_deg, turn_side, outbound_time_s, true_airspeed_kt, 
 _scalar_base_turn = scalars["base_turn"]
 
 
-def base_turn_on_track(inbound_course_deg, outbound_track_deg, true_airspeed_kt, wind_from_deg=0.0, wind_speed_kt=0.0, bank_limit_deg=25.0, turn_rate_limit_deg_per_s=3.0, roll_rate_deg_per_s=5.0, **kwargs):
+def base_turn_on_track(inbound_course_deg, outbound_track_deg, true_airspeed_kt, wind_from_deg=None, wind_speed_kt=None, bank_limit_deg=25.0, turn_rate_limit_deg_per_s=3.0, roll_rate_deg_per_s=5.0, **kwargs):
     r"""The base turn on a published outbound track in a steady wind, exactly: the heading, and the time after which the turn ends on the inbound course.
 
     As `base_turn`; for a given track the condition is linear in the time.
@@ -2004,9 +2013,10 @@ def base_turn_on_track(inbound_course_deg, outbound_track_deg, true_airspeed_kt,
     true_airspeed_kt : array_like, in knots
         True airspeed, above 0 to 5000.
     wind_from_deg : array_like, in degrees
-        Where the wind blows from, against the same north (default 0.0).
+        Where the wind blows from, against the same north (left out with the other half of the wind:
+        calm air).
     wind_speed_kt : array_like, in knots
-        Speed of the wind, 0 to 1000 (default 0.0).
+        Speed of the wind, 0 to 1000 (left out with the other half of the wind: calm air).
     bank_limit_deg : array_like, in degrees
         Greatest bank, above 0 below 90 (default 25.0).
     turn_rate_limit_deg_per_s : array_like, in degrees per second
@@ -2057,6 +2067,8 @@ def base_turn_on_track(inbound_course_deg, outbound_track_deg, true_airspeed_kt,
     >>> [f"{value:.1f}" for value in lubberline.base_turn_on_track([100.0, 100.0], 262.0, 180.0, 40.0, 25.0, 25.0, 3.0, 5.0).outbound_time_s]
     ['91.8', '91.8']
     """
+    if wind_from_deg is None or wind_speed_kt is None:
+        wind_from_deg, wind_speed_kt = calm(wind_from_deg, wind_speed_kt)
     if not kwargs:
         answer = _scalar_base_turn_on_track(inbound_course_deg, outbound_track_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s)
         if answer is not None:
@@ -3228,7 +3240,7 @@ class ArcHeading(NamedTuple):
     """Bank that bends the path over the ground along the arc, positive toward the station."""
 
 
-def arc_heading(radial_deg, arc_radius_nm, sense, true_airspeed_kt, wind_from_deg=0.0, wind_speed_kt=0.0, **kwargs):
+def arc_heading(radial_deg, arc_radius_nm, sense, true_airspeed_kt, wind_from_deg=None, wind_speed_kt=None, **kwargs):
     r"""The heading at one bearing of a DME arc in a wind, where the bearing pointer then stands, and the bank that keeps to the arc.
 
     The track is square to the radial; the wind correction moves the station off the wing tip by as
@@ -3246,9 +3258,10 @@ def arc_heading(radial_deg, arc_radius_nm, sense, true_airspeed_kt, wind_from_de
     true_airspeed_kt : array_like, in knots
         True airspeed, above 0 to 5000.
     wind_from_deg : array_like, in degrees
-        Where the wind blows from, against the radials' north (default 0.0).
+        Where the wind blows from, against the radials' north (left out with the other half of the
+        wind: calm air).
     wind_speed_kt : array_like, in knots
-        Speed of the wind, 0 to 1000 (default 0.0).
+        Speed of the wind, 0 to 1000 (left out with the other half of the wind: calm air).
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
@@ -3295,6 +3308,8 @@ def arc_heading(radial_deg, arc_radius_nm, sense, true_airspeed_kt, wind_from_de
     ['230.8', '230.8']
     """
     sense = chosen(_ARC_SENSE, "sense", sense)
+    if wind_from_deg is None or wind_speed_kt is None:
+        wind_from_deg, wind_speed_kt = calm(wind_from_deg, wind_speed_kt)
     if not kwargs:
         answer = _scalar_arc_heading(radial_deg, arc_radius_nm, sense, true_airspeed_kt, wind_from_deg, wind_speed_kt)
         if answer is not None:
@@ -3316,7 +3331,7 @@ class ArcFlown(NamedTuple):
     """Time along it."""
 
 
-def arc_flown(from_radial_deg, to_radial_deg, arc_radius_nm, sense, true_airspeed_kt, wind_from_deg=0.0, wind_speed_kt=0.0, **kwargs):
+def arc_flown(from_radial_deg, to_radial_deg, arc_radius_nm, sense, true_airspeed_kt, wind_from_deg=None, wind_speed_kt=None, **kwargs):
     r"""How long a DME arc from one radial to another is, and how long it takes in a wind.
 
     `D a`, and the integral of `D / GS` over the bearing.
@@ -3334,9 +3349,10 @@ def arc_flown(from_radial_deg, to_radial_deg, arc_radius_nm, sense, true_airspee
     true_airspeed_kt : array_like, in knots
         True airspeed, above 0 to 5000.
     wind_from_deg : array_like, in degrees
-        Where the wind blows from, against the radials' north (default 0.0).
+        Where the wind blows from, against the radials' north (left out with the other half of the
+        wind: calm air).
     wind_speed_kt : array_like, in knots
-        Speed of the wind, 0 to 1000 (default 0.0).
+        Speed of the wind, 0 to 1000 (left out with the other half of the wind: calm air).
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
@@ -3372,6 +3388,8 @@ def arc_flown(from_radial_deg, to_radial_deg, arc_radius_nm, sense, true_airspee
     ['291.2', '291.2']
     """
     sense = chosen(_ARC_SENSE, "sense", sense)
+    if wind_from_deg is None or wind_speed_kt is None:
+        wind_from_deg, wind_speed_kt = calm(wind_from_deg, wind_speed_kt)
     if not kwargs:
         answer = _scalar_arc_flown(from_radial_deg, to_radial_deg, arc_radius_nm, sense, true_airspeed_kt, wind_from_deg, wind_speed_kt)
         if answer is not None:
@@ -3487,7 +3505,7 @@ class ArcChordLeg(NamedTuple):
     """Time along it."""
 
 
-def arc_chord_leg(from_radial_deg, to_radial_deg, arc_radius_nm, sense, placement, tolerance_nm, leg, true_airspeed_kt, wind_from_deg=0.0, wind_speed_kt=0.0, **kwargs):
+def arc_chord_leg(from_radial_deg, to_radial_deg, arc_radius_nm, sense, placement, tolerance_nm, leg, true_airspeed_kt, wind_from_deg=None, wind_speed_kt=None, **kwargs):
     r"""One of the straight legs of a DME arc, flown in a wind: radials, course, heading and time.
 
     The course is square to the radial of its middle. The legs are those of `arc_chords`.
@@ -3511,9 +3529,10 @@ def arc_chord_leg(from_radial_deg, to_radial_deg, arc_radius_nm, sense, placemen
     true_airspeed_kt : array_like, in knots
         True airspeed, above 0 to 5000.
     wind_from_deg : array_like, in degrees
-        Where the wind blows from, against the radials' north (default 0.0).
+        Where the wind blows from, against the radials' north (left out with the other half of the
+        wind: calm air).
     wind_speed_kt : array_like, in knots
-        Speed of the wind, 0 to 1000 (default 0.0).
+        Speed of the wind, 0 to 1000 (left out with the other half of the wind: calm air).
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
@@ -3555,6 +3574,8 @@ def arc_chord_leg(from_radial_deg, to_radial_deg, arc_radius_nm, sense, placemen
     """
     sense = chosen(_ARC_SENSE, "sense", sense)
     placement = chosen(_CHORD_PLACEMENT, "placement", placement)
+    if wind_from_deg is None or wind_speed_kt is None:
+        wind_from_deg, wind_speed_kt = calm(wind_from_deg, wind_speed_kt)
     if not kwargs:
         answer = _scalar_arc_chord_leg(from_radial_deg, to_radial_deg, arc_radius_nm, sense, placement, tolerance_nm, leg, true_airspeed_kt, wind_from_deg, wind_speed_kt)
         if answer is not None:
@@ -3582,7 +3603,7 @@ class ArcRegained(NamedTuple):
     """Angle at which the arc is met, without its side."""
 
 
-def arc_regained(radial_deg, distance_nm, arc_radius_nm, sense, correction_deg, true_airspeed_kt, wind_from_deg=0.0, wind_speed_kt=0.0, **kwargs):
+def arc_regained(radial_deg, distance_nm, arc_radius_nm, sense, correction_deg, true_airspeed_kt, wind_from_deg=None, wind_speed_kt=None, **kwargs):
     r"""The straight way back onto a DME arc from inside or outside it: where and when the arc is met.
 
     On a track turned from square by a correction c, the way is `d sin(c) + sqrt(D^2 - d^2
@@ -3604,9 +3625,10 @@ def arc_regained(radial_deg, distance_nm, arc_radius_nm, sense, correction_deg, 
     true_airspeed_kt : array_like, in knots
         True airspeed, above 0 to 5000.
     wind_from_deg : array_like, in degrees
-        Where the wind blows from, against the radials' north (default 0.0).
+        Where the wind blows from, against the radials' north (left out with the other half of the
+        wind: calm air).
     wind_speed_kt : array_like, in knots
-        Speed of the wind, 0 to 1000 (default 0.0).
+        Speed of the wind, 0 to 1000 (left out with the other half of the wind: calm air).
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
@@ -3648,6 +3670,8 @@ def arc_regained(radial_deg, distance_nm, arc_radius_nm, sense, correction_deg, 
     ['2.46', '2.46']
     """
     sense = chosen(_ARC_SENSE, "sense", sense)
+    if wind_from_deg is None or wind_speed_kt is None:
+        wind_from_deg, wind_speed_kt = calm(wind_from_deg, wind_speed_kt)
     if not kwargs:
         answer = _scalar_arc_regained(radial_deg, distance_nm, arc_radius_nm, sense, correction_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt)
         if answer is not None:
@@ -5828,7 +5852,7 @@ class Intercept(NamedTuple):
     """Cross-track at which the turn begins, positive right of the course."""
 
 
-def intercept(course_deg, cross_track_nm, intercept_angle_deg, true_airspeed_kt, wind_from_deg=0.0, wind_speed_kt=0.0, bank_limit_deg=25.0, turn_rate_limit_deg_per_s=3.0, roll_rate_deg_per_s=5.0, **kwargs):
+def intercept(course_deg, cross_track_nm, intercept_angle_deg, true_airspeed_kt, wind_from_deg=None, wind_speed_kt=None, bank_limit_deg=25.0, turn_rate_limit_deg_per_s=3.0, roll_rate_deg_per_s=5.0, **kwargs):
     r"""Heading, distance and time to intercept a course from beside it at an angle, in wind, and the lead of the turn onto it.
 
     `|x| / sin(angle)` to the course and `|x| / tan(angle)` along it, flown on the heading that
@@ -5845,9 +5869,10 @@ def intercept(course_deg, cross_track_nm, intercept_angle_deg, true_airspeed_kt,
     true_airspeed_kt : array_like, in knots
         True airspeed, above 0 to 5000.
     wind_from_deg : array_like, in degrees
-        Where the wind blows from, against the same north (default 0.0).
+        Where the wind blows from, against the same north (left out with the other half of the wind:
+        calm air).
     wind_speed_kt : array_like, in knots
-        Speed of the wind, 0 to 1000 (default 0.0).
+        Speed of the wind, 0 to 1000 (left out with the other half of the wind: calm air).
     bank_limit_deg : array_like, in degrees
         Greatest bank, above 0 below 90 (default 25.0).
     turn_rate_limit_deg_per_s : array_like, in degrees per second
@@ -5903,6 +5928,8 @@ def intercept(course_deg, cross_track_nm, intercept_angle_deg, true_airspeed_kt,
     >>> [f"{value:.1f}" for value in lubberline.intercept([90.0, 90.0], -4.0, 30.0, 180.0, 40.0, 35.0, 25.0, 3.0, 5.0).heading_deg]
     ['109.0', '109.0']
     """
+    if wind_from_deg is None or wind_speed_kt is None:
+        wind_from_deg, wind_speed_kt = calm(wind_from_deg, wind_speed_kt)
     if not kwargs:
         answer = _scalar_intercept(course_deg, cross_track_nm, intercept_angle_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s)
         if answer is not None:
@@ -5942,7 +5969,7 @@ class RadialIntercept(NamedTuple):
     """From roll-in to wings level."""
 
 
-def radial_intercept(radial_deg, distance_nm, wanted_radial_deg, flown, track_deg, true_airspeed_kt, wind_from_deg=0.0, wind_speed_kt=0.0, bank_limit_deg=25.0, turn_rate_limit_deg_per_s=3.0, roll_rate_deg_per_s=5.0, **kwargs):
+def radial_intercept(radial_deg, distance_nm, wanted_radial_deg, flown, track_deg, true_airspeed_kt, wind_from_deg=None, wind_speed_kt=None, bank_limit_deg=25.0, turn_rate_limit_deg_per_s=3.0, roll_rate_deg_per_s=5.0, **kwargs):
     r"""Where the turn onto a radial begins, from another radial along any track, in wind and with roll: distance, radial and needle.
 
     With p, t and w the aircraft, the track and the radial from the station, the track crosses the
@@ -5963,9 +5990,10 @@ def radial_intercept(radial_deg, distance_nm, wanted_radial_deg, flown, track_de
     true_airspeed_kt : array_like, in knots
         True airspeed, above 0 to 5000.
     wind_from_deg : array_like, in degrees
-        Where the wind blows from, against the same north (default 0.0).
+        Where the wind blows from, against the same north (left out with the other half of the wind:
+        calm air).
     wind_speed_kt : array_like, in knots
-        Speed of the wind, 0 to 1000 (default 0.0).
+        Speed of the wind, 0 to 1000 (left out with the other half of the wind: calm air).
     bank_limit_deg : array_like, in degrees
         Greatest bank, above 0 below 90 (default 25.0).
     turn_rate_limit_deg_per_s : array_like, in degrees per second
@@ -6026,6 +6054,8 @@ def radial_intercept(radial_deg, distance_nm, wanted_radial_deg, flown, track_de
     ['18.61', '18.61']
     """
     flown = chosen(_RADIAL_FLOWN, "flown", flown)
+    if wind_from_deg is None or wind_speed_kt is None:
+        wind_from_deg, wind_speed_kt = calm(wind_from_deg, wind_speed_kt)
     if not kwargs:
         answer = _scalar_radial_intercept(radial_deg, distance_nm, wanted_radial_deg, flown, track_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s)
         if answer is not None:
@@ -6051,7 +6081,7 @@ class DoubleAngle(NamedTuple):
     """Time from there to the station."""
 
 
-def double_angle_intercept(radial_deg, distance_nm, wanted_radial_deg, true_airspeed_kt, wind_from_deg=0.0, wind_speed_kt=0.0, **kwargs):
+def double_angle_intercept(radial_deg, distance_nm, wanted_radial_deg, true_airspeed_kt, wind_from_deg=None, wind_speed_kt=None, **kwargs):
     r"""The intercept of a radial toward the station at twice the degrees to it, exactly.
 
     From the distance d and a degrees off the radial, the way to it is as long as what is left to
@@ -6068,9 +6098,10 @@ def double_angle_intercept(radial_deg, distance_nm, wanted_radial_deg, true_airs
     true_airspeed_kt : array_like, in knots
         True airspeed, above 0 to 5000.
     wind_from_deg : array_like, in degrees
-        Where the wind blows from, against the same north (default 0.0).
+        Where the wind blows from, against the same north (left out with the other half of the wind:
+        calm air).
     wind_speed_kt : array_like, in knots
-        Speed of the wind, 0 to 1000 (default 0.0).
+        Speed of the wind, 0 to 1000 (left out with the other half of the wind: calm air).
     **kwargs
         `out`, `where` and the other options of a NumPy function.
 
@@ -6109,6 +6140,8 @@ def double_angle_intercept(radial_deg, distance_nm, wanted_radial_deg, true_airs
     >>> [f"{value:.2f}" for value in lubberline.double_angle_intercept([150.0, 150.0], 24.0, 135.0, 200.0, 20.0, 50.0).distance_nm]
     ['12.42', '12.42']
     """
+    if wind_from_deg is None or wind_speed_kt is None:
+        wind_from_deg, wind_speed_kt = calm(wind_from_deg, wind_speed_kt)
     if not kwargs:
         answer = _scalar_double_angle_intercept(radial_deg, distance_nm, wanted_radial_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt)
         if answer is not None:
@@ -6228,7 +6261,7 @@ def rule_intercept_lead_deg(distance_nm, turn_radius_nm, intercept_angle_deg=90.
 _scalar_rule_intercept_lead_deg = scalars["rule_intercept_lead_deg"]
 
 
-def lead_nm(inbound_course_deg, outbound_course_deg, true_airspeed_kt, wind_from_deg=0.0, wind_speed_kt=0.0, bank_limit_deg=25.0, turn_rate_limit_deg_per_s=3.0, roll_rate_deg_per_s=5.0, **kwargs):
+def lead_nm(inbound_course_deg, outbound_course_deg, true_airspeed_kt, wind_from_deg=None, wind_speed_kt=None, bank_limit_deg=25.0, turn_rate_limit_deg_per_s=3.0, roll_rate_deg_per_s=5.0, **kwargs):
     r"""Distance before a fix at which to begin the turn, so as to roll out on the outbound course.
 
     The displacement of the turn through the air (roll in at the roll rate, hold the bank, roll out
@@ -6245,9 +6278,10 @@ def lead_nm(inbound_course_deg, outbound_course_deg, true_airspeed_kt, wind_from
     true_airspeed_kt : array_like, in knots
         True airspeed, above 0 to 5000.
     wind_from_deg : array_like, in degrees
-        Where the wind blows from, against the same north (default 0.0).
+        Where the wind blows from, against the same north (left out with the other half of the wind:
+        calm air).
     wind_speed_kt : array_like, in knots
-        Speed of the wind, 0 to 1000 (default 0.0).
+        Speed of the wind, 0 to 1000 (left out with the other half of the wind: calm air).
     bank_limit_deg : array_like, in degrees
         Greatest bank, above 0 below 90 (default 25.0).
     turn_rate_limit_deg_per_s : array_like, in degrees per second
@@ -6287,6 +6321,8 @@ def lead_nm(inbound_course_deg, outbound_course_deg, true_airspeed_kt, wind_from
     >>> [f"{value:.2f}" for value in lubberline.lead_nm([40.0, 40.0], 110.0, 430.0, 270.0, 60.0, 25.0, 3.0, 5.0)]
     ['5.41', '5.41']
     """
+    if wind_from_deg is None or wind_speed_kt is None:
+        wind_from_deg, wind_speed_kt = calm(wind_from_deg, wind_speed_kt)
     if not kwargs:
         answer = _scalar_lead_nm(inbound_course_deg, outbound_course_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s)
         if answer is not None:
@@ -6297,7 +6333,7 @@ def lead_nm(inbound_course_deg, outbound_course_deg, true_airspeed_kt, wind_from
 _scalar_lead_nm = scalars["lead_nm"]
 
 
-def dme_at_roll_in_nm(inbound_course_deg, outbound_course_deg, true_airspeed_kt, wind_from_deg=0.0, wind_speed_kt=0.0, bank_limit_deg=25.0, turn_rate_limit_deg_per_s=3.0, roll_rate_deg_per_s=5.0, height_above_station_ft=0.0, **kwargs):
+def dme_at_roll_in_nm(inbound_course_deg, outbound_course_deg, true_airspeed_kt, wind_from_deg=None, wind_speed_kt=None, bank_limit_deg=25.0, turn_rate_limit_deg_per_s=3.0, roll_rate_deg_per_s=5.0, height_above_station_ft=0.0, **kwargs):
     r"""The DME reading at which to begin the turn at a station, so as to roll out on the outbound radial.
 
     The slant range from the station to the point at the lead before it: `sqrt(h^2 + 4 R (R + h)
@@ -6312,9 +6348,10 @@ def dme_at_roll_in_nm(inbound_course_deg, outbound_course_deg, true_airspeed_kt,
     true_airspeed_kt : array_like, in knots
         True airspeed, above 0 to 5000.
     wind_from_deg : array_like, in degrees
-        Where the wind blows from, against the same north (default 0.0).
+        Where the wind blows from, against the same north (left out with the other half of the wind:
+        calm air).
     wind_speed_kt : array_like, in knots
-        Speed of the wind, 0 to 1000 (default 0.0).
+        Speed of the wind, 0 to 1000 (left out with the other half of the wind: calm air).
     bank_limit_deg : array_like, in degrees
         Greatest bank, above 0 below 90 (default 25.0).
     turn_rate_limit_deg_per_s : array_like, in degrees per second
@@ -6352,6 +6389,8 @@ def dme_at_roll_in_nm(inbound_course_deg, outbound_course_deg, true_airspeed_kt,
     >>> [f"{value:.2f}" for value in lubberline.dme_at_roll_in_nm([40.0, 40.0], 110.0, 430.0, 270.0, 60.0, 25.0, 3.0, 5.0, 33000.0)]
     ['7.67', '7.67']
     """
+    if wind_from_deg is None or wind_speed_kt is None:
+        wind_from_deg, wind_speed_kt = calm(wind_from_deg, wind_speed_kt)
     if not kwargs:
         answer = _scalar_dme_at_roll_in_nm(inbound_course_deg, outbound_course_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, height_above_station_ft)
         if answer is not None:
@@ -8155,7 +8194,7 @@ class ProcedureTurn(NamedTuple):
     """From the first turn to wings level inbound."""
 
 
-def procedure_turn_45_180(outbound_course_deg, side, off_time_s, true_airspeed_kt, wind_from_deg=0.0, wind_speed_kt=0.0, bank_limit_deg=25.0, turn_rate_limit_deg_per_s=3.0, roll_rate_deg_per_s=5.0, **kwargs):
+def procedure_turn_45_180(outbound_course_deg, side, off_time_s, true_airspeed_kt, wind_from_deg=None, wind_speed_kt=None, bank_limit_deg=25.0, turn_rate_limit_deg_per_s=3.0, roll_rate_deg_per_s=5.0, **kwargs):
     r"""The geometry of a 45/180 procedure turn in a steady wind and with roll.
 
     Off the outbound course by 45 degrees, straight on that track until a time from the start of the
@@ -8174,9 +8213,10 @@ def procedure_turn_45_180(outbound_course_deg, side, off_time_s, true_airspeed_k
     true_airspeed_kt : array_like, in knots
         True airspeed, above 0 to 5000.
     wind_from_deg : array_like, in degrees
-        Where the wind blows from, against the same north (default 0.0).
+        Where the wind blows from, against the same north (left out with the other half of the wind:
+        calm air).
     wind_speed_kt : array_like, in knots
-        Speed of the wind, 0 to 1000 (default 0.0).
+        Speed of the wind, 0 to 1000 (left out with the other half of the wind: calm air).
     bank_limit_deg : array_like, in degrees
         Greatest bank, above 0 below 90 (default 25.0).
     turn_rate_limit_deg_per_s : array_like, in degrees per second
@@ -8233,6 +8273,8 @@ def procedure_turn_45_180(outbound_course_deg, side, off_time_s, true_airspeed_k
     ['284.8', '284.8']
     """
     side = chosen(_HOLDING_SIDE, "side", side)
+    if wind_from_deg is None or wind_speed_kt is None:
+        wind_from_deg, wind_speed_kt = calm(wind_from_deg, wind_speed_kt)
     if not kwargs:
         answer = _scalar_procedure_turn_45_180(outbound_course_deg, side, off_time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s)
         if answer is not None:
@@ -8262,7 +8304,7 @@ class ReverseTurn(NamedTuple):
     """The angle of the first turn for which it ends on the course; NaN where none up to 170 degrees does."""
 
 
-def procedure_turn_80_260(outbound_course_deg, side, first_turn_deg, true_airspeed_kt, wind_from_deg=0.0, wind_speed_kt=0.0, bank_limit_deg=25.0, turn_rate_limit_deg_per_s=3.0, roll_rate_deg_per_s=5.0, **kwargs):
+def procedure_turn_80_260(outbound_course_deg, side, first_turn_deg, true_airspeed_kt, wind_from_deg=None, wind_speed_kt=None, bank_limit_deg=25.0, turn_rate_limit_deg_per_s=3.0, roll_rate_deg_per_s=5.0, **kwargs):
     r"""The geometry of an 80/260 procedure turn in a steady wind and with roll, and the angle that would end it on the course.
 
     Off the outbound heading by an angle, and at once back the other way onto the heading that holds
@@ -8280,9 +8322,10 @@ def procedure_turn_80_260(outbound_course_deg, side, first_turn_deg, true_airspe
     true_airspeed_kt : array_like, in knots
         True airspeed, above 0 to 5000.
     wind_from_deg : array_like, in degrees
-        Where the wind blows from, against the same north (default 0.0).
+        Where the wind blows from, against the same north (left out with the other half of the wind:
+        calm air).
     wind_speed_kt : array_like, in knots
-        Speed of the wind, 0 to 1000 (default 0.0).
+        Speed of the wind, 0 to 1000 (left out with the other half of the wind: calm air).
     bank_limit_deg : array_like, in degrees
         Greatest bank, above 0 below 90 (default 25.0).
     turn_rate_limit_deg_per_s : array_like, in degrees per second
@@ -8335,6 +8378,8 @@ def procedure_turn_80_260(outbound_course_deg, side, first_turn_deg, true_airspe
     ['0.30', '0.30']
     """
     side = chosen(_HOLDING_SIDE, "side", side)
+    if wind_from_deg is None or wind_speed_kt is None:
+        wind_from_deg, wind_speed_kt = calm(wind_from_deg, wind_speed_kt)
     if not kwargs:
         answer = _scalar_procedure_turn_80_260(outbound_course_deg, side, first_turn_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s)
         if answer is not None:
@@ -8656,7 +8701,7 @@ class HoldingPattern(NamedTuple):
     """The greatest bank."""
 
 
-def holding_pattern(inbound_course_deg, side, timed, time_s, true_airspeed_kt, wind_from_deg=0.0, wind_speed_kt=0.0, bank_limit_deg=25.0, turn_rate_limit_deg_per_s=3.0, roll_rate_deg_per_s=5.0, **kwargs):
+def holding_pattern(inbound_course_deg, side, timed, time_s, true_airspeed_kt, wind_from_deg=None, wind_speed_kt=None, bank_limit_deg=25.0, turn_rate_limit_deg_per_s=3.0, roll_rate_deg_per_s=5.0, **kwargs):
     r"""The holding pattern that closes in a steady wind, exactly: outbound heading, times and size.
 
     A turn with its roll over the fix onto the outbound heading, straight outbound, a turn that ends
@@ -8676,9 +8721,10 @@ def holding_pattern(inbound_course_deg, side, timed, time_s, true_airspeed_kt, w
     true_airspeed_kt : array_like, in knots
         True airspeed, above 0 to 5000.
     wind_from_deg : array_like, in degrees
-        Where the wind blows from, against the same north (default 0.0).
+        Where the wind blows from, against the same north (left out with the other half of the wind:
+        calm air).
     wind_speed_kt : array_like, in knots
-        Speed of the wind, 0 to 1000 (default 0.0).
+        Speed of the wind, 0 to 1000 (left out with the other half of the wind: calm air).
     bank_limit_deg : array_like, in degrees
         Greatest bank, above 0 below 90 (default 25.0).
     turn_rate_limit_deg_per_s : array_like, in degrees per second
@@ -8744,6 +8790,8 @@ def holding_pattern(inbound_course_deg, side, timed, time_s, true_airspeed_kt, w
     """
     side = chosen(_HOLDING_SIDE, "side", side)
     timed = chosen(_TIMED_LEG, "timed", timed)
+    if wind_from_deg is None or wind_speed_kt is None:
+        wind_from_deg, wind_speed_kt = calm(wind_from_deg, wind_speed_kt)
     if not kwargs:
         answer = _scalar_holding_pattern(inbound_course_deg, side, timed, time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s)
         if answer is not None:
@@ -8767,7 +8815,7 @@ class HoldingPoint(NamedTuple):
     """Bank, right positive."""
 
 
-def holding_pattern_at(since_fix_s, inbound_course_deg, side, timed, time_s, true_airspeed_kt, wind_from_deg=0.0, wind_speed_kt=0.0, bank_limit_deg=25.0, turn_rate_limit_deg_per_s=3.0, roll_rate_deg_per_s=5.0, **kwargs):
+def holding_pattern_at(since_fix_s, inbound_course_deg, side, timed, time_s, true_airspeed_kt, wind_from_deg=None, wind_speed_kt=None, bank_limit_deg=25.0, turn_rate_limit_deg_per_s=3.0, roll_rate_deg_per_s=5.0, **kwargs):
     r"""Where the aircraft is in the holding pattern that closes in a steady wind, a time after it passed the fix.
 
     The turn outbound, the outbound leg, the turn inbound and the inbound leg of `holding_pattern`,
@@ -8788,9 +8836,10 @@ def holding_pattern_at(since_fix_s, inbound_course_deg, side, timed, time_s, tru
     true_airspeed_kt : array_like, in knots
         True airspeed, above 0 to 5000.
     wind_from_deg : array_like, in degrees
-        Where the wind blows from, against the same north (default 0.0).
+        Where the wind blows from, against the same north (left out with the other half of the wind:
+        calm air).
     wind_speed_kt : array_like, in knots
-        Speed of the wind, 0 to 1000 (default 0.0).
+        Speed of the wind, 0 to 1000 (left out with the other half of the wind: calm air).
     bank_limit_deg : array_like, in degrees
         Greatest bank, above 0 below 90 (default 25.0).
     turn_rate_limit_deg_per_s : array_like, in degrees per second
@@ -8836,6 +8885,8 @@ def holding_pattern_at(since_fix_s, inbound_course_deg, side, timed, time_s, tru
     """
     side = chosen(_HOLDING_SIDE, "side", side)
     timed = chosen(_TIMED_LEG, "timed", timed)
+    if wind_from_deg is None or wind_speed_kt is None:
+        wind_from_deg, wind_speed_kt = calm(wind_from_deg, wind_speed_kt)
     if not kwargs:
         answer = _scalar_holding_pattern_at(since_fix_s, inbound_course_deg, side, timed, time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s)
         if answer is not None:
@@ -10953,7 +11004,7 @@ class RuleOutboundCorrectionError(NamedTuple):
     """The error, of a single term: a fixed multiple for what the wind does in the two turns."""
 
 
-def rule_outbound_correction_error(inbound_course_deg, side, inbound_time_s, true_airspeed_kt, wind_from_deg=0.0, wind_speed_kt=0.0, bank_limit_deg=25.0, turn_rate_limit_deg_per_s=3.0, roll_rate_deg_per_s=5.0, rule="triple", **kwargs):
+def rule_outbound_correction_error(inbound_course_deg, side, inbound_time_s, true_airspeed_kt, wind_from_deg=None, wind_speed_kt=None, bank_limit_deg=25.0, turn_rate_limit_deg_per_s=3.0, roll_rate_deg_per_s=5.0, rule="triple", **kwargs):
     r"""The outbound correction of a holding pattern by rule beside that of the pattern which closes.
 
     A multiple of the inbound correction, the other way, less the outbound correction of
@@ -10970,9 +11021,10 @@ def rule_outbound_correction_error(inbound_course_deg, side, inbound_time_s, tru
     true_airspeed_kt : array_like, in knots
         True airspeed, above 0 to 5000.
     wind_from_deg : array_like, in degrees
-        Where the wind blows from, against the same north (default 0.0).
+        Where the wind blows from, against the same north (left out with the other half of the wind:
+        calm air).
     wind_speed_kt : array_like, in knots
-        Speed of the wind, 0 to 1000 (default 0.0).
+        Speed of the wind, 0 to 1000 (left out with the other half of the wind: calm air).
     bank_limit_deg : array_like, in degrees
         Greatest bank, above 0 below 90 (default 25.0).
     turn_rate_limit_deg_per_s : array_like, in degrees per second
@@ -11019,6 +11071,8 @@ def rule_outbound_correction_error(inbound_course_deg, side, inbound_time_s, tru
     """
     side = chosen(_HOLDING_SIDE, "side", side)
     rule = chosen(_DRIFT_RULE, "rule", rule)
+    if wind_from_deg is None or wind_speed_kt is None:
+        wind_from_deg, wind_speed_kt = calm(wind_from_deg, wind_speed_kt)
     if not kwargs:
         answer = _scalar_rule_outbound_correction_error(inbound_course_deg, side, inbound_time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, rule)
         if answer is not None:
@@ -11044,7 +11098,7 @@ class RuleOutboundTimeByHeadwindError(NamedTuple):
     """What the wind does in the turns."""
 
 
-def rule_outbound_time_by_headwind_error(inbound_course_deg, side, inbound_time_s, true_airspeed_kt, wind_from_deg=0.0, wind_speed_kt=0.0, bank_limit_deg=25.0, turn_rate_limit_deg_per_s=3.0, roll_rate_deg_per_s=5.0, **kwargs):
+def rule_outbound_time_by_headwind_error(inbound_course_deg, side, inbound_time_s, true_airspeed_kt, wind_from_deg=None, wind_speed_kt=None, bank_limit_deg=25.0, turn_rate_limit_deg_per_s=3.0, roll_rate_deg_per_s=5.0, **kwargs):
     r"""The outbound time of a holding pattern by a second for each knot of headwind, beside that of the pattern which closes, term by term.
 
     `t + headwind` less the outbound clock of `holding_pattern` for the same time inbound.
@@ -11060,9 +11114,10 @@ def rule_outbound_time_by_headwind_error(inbound_course_deg, side, inbound_time_
     true_airspeed_kt : array_like, in knots
         True airspeed, above 0 to 5000.
     wind_from_deg : array_like, in degrees
-        Where the wind blows from, against the same north (default 0.0).
+        Where the wind blows from, against the same north (left out with the other half of the wind:
+        calm air).
     wind_speed_kt : array_like, in knots
-        Speed of the wind, 0 to 1000 (default 0.0).
+        Speed of the wind, 0 to 1000 (left out with the other half of the wind: calm air).
     bank_limit_deg : array_like, in degrees
         Greatest bank, above 0 below 90 (default 25.0).
     turn_rate_limit_deg_per_s : array_like, in degrees per second
@@ -11108,6 +11163,8 @@ def rule_outbound_time_by_headwind_error(inbound_course_deg, side, inbound_time_
     ['-8', '-8']
     """
     side = chosen(_HOLDING_SIDE, "side", side)
+    if wind_from_deg is None or wind_speed_kt is None:
+        wind_from_deg, wind_speed_kt = calm(wind_from_deg, wind_speed_kt)
     if not kwargs:
         answer = _scalar_rule_outbound_time_by_headwind_error(inbound_course_deg, side, inbound_time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s)
         if answer is not None:
@@ -11133,7 +11190,7 @@ class RuleOutboundTimeError(NamedTuple):
     """The outbound heading, which has to change with the time."""
 
 
-def rule_outbound_time_error(inbound_course_deg, side, outbound_time_s, wanted_inbound_time_s, true_airspeed_kt, wind_from_deg=0.0, wind_speed_kt=0.0, bank_limit_deg=25.0, turn_rate_limit_deg_per_s=3.0, roll_rate_deg_per_s=5.0, **kwargs):
+def rule_outbound_time_error(inbound_course_deg, side, outbound_time_s, wanted_inbound_time_s, true_airspeed_kt, wind_from_deg=None, wind_speed_kt=None, bank_limit_deg=25.0, turn_rate_limit_deg_per_s=3.0, roll_rate_deg_per_s=5.0, **kwargs):
     r"""The next outbound time of a holding pattern by rule, after a round that is flown, beside that of the pattern that is wanted, term by term.
 
     The last outbound time and what the inbound leg came out short (`rule_outbound_time_s`), less
@@ -11153,9 +11210,10 @@ def rule_outbound_time_error(inbound_course_deg, side, outbound_time_s, wanted_i
     true_airspeed_kt : array_like, in knots
         True airspeed, above 0 to 5000.
     wind_from_deg : array_like, in degrees
-        Where the wind blows from, against the same north (default 0.0).
+        Where the wind blows from, against the same north (left out with the other half of the wind:
+        calm air).
     wind_speed_kt : array_like, in knots
-        Speed of the wind, 0 to 1000 (default 0.0).
+        Speed of the wind, 0 to 1000 (left out with the other half of the wind: calm air).
     bank_limit_deg : array_like, in degrees
         Greatest bank, above 0 below 90 (default 25.0).
     turn_rate_limit_deg_per_s : array_like, in degrees per second
@@ -11200,6 +11258,8 @@ def rule_outbound_time_error(inbound_course_deg, side, outbound_time_s, wanted_i
     ['-7', '-7']
     """
     side = chosen(_HOLDING_SIDE, "side", side)
+    if wind_from_deg is None or wind_speed_kt is None:
+        wind_from_deg, wind_speed_kt = calm(wind_from_deg, wind_speed_kt)
     if not kwargs:
         answer = _scalar_rule_outbound_time_error(inbound_course_deg, side, outbound_time_s, wanted_inbound_time_s, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s)
         if answer is not None:
@@ -11247,7 +11307,7 @@ class RuleLeadError(NamedTuple):
     """Distance and height added, where the slant is the root of their squares."""
 
 
-def rule_lead_error(inbound_course_deg, outbound_course_deg, true_airspeed_kt, height_above_station_ft=0.0, wind_from_deg=0.0, wind_speed_kt=0.0, bank_limit_deg=25.0, turn_rate_limit_deg_per_s=3.0, roll_rate_deg_per_s=5.0, rule="third", **kwargs):
+def rule_lead_error(inbound_course_deg, outbound_course_deg, true_airspeed_kt, height_above_station_ft=0.0, wind_from_deg=None, wind_speed_kt=None, bank_limit_deg=25.0, turn_rate_limit_deg_per_s=3.0, roll_rate_deg_per_s=5.0, rule="third", **kwargs):
     r"""The mental arithmetic of a lead beside the exact answer, term by term.
 
     Each term is what one simplification adds, positive where it makes the rule begin the turn too
@@ -11268,9 +11328,10 @@ def rule_lead_error(inbound_course_deg, outbound_course_deg, true_airspeed_kt, h
     height_above_station_ft : array_like, in feet
         Height above the station's antenna, -60 000 to 400 000 (default 0.0).
     wind_from_deg : array_like, in degrees
-        Where the wind blows from, against the same north (default 0.0).
+        Where the wind blows from, against the same north (left out with the other half of the wind:
+        calm air).
     wind_speed_kt : array_like, in knots
-        Speed of the wind, 0 to 1000 (default 0.0).
+        Speed of the wind, 0 to 1000 (left out with the other half of the wind: calm air).
     bank_limit_deg : array_like, in degrees
         Greatest bank, above 0 below 90 (default 25.0).
     turn_rate_limit_deg_per_s : array_like, in degrees per second
@@ -11341,6 +11402,8 @@ def rule_lead_error(inbound_course_deg, outbound_course_deg, true_airspeed_kt, h
     ['-3.94', '-3.94']
     """
     rule = chosen(_LEAD_RULE, "rule", rule)
+    if wind_from_deg is None or wind_speed_kt is None:
+        wind_from_deg, wind_speed_kt = calm(wind_from_deg, wind_speed_kt)
     if not kwargs:
         answer = _scalar_rule_lead_error(inbound_course_deg, outbound_course_deg, true_airspeed_kt, height_above_station_ft, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, rule)
         if answer is not None:
@@ -11370,7 +11433,7 @@ class RuleLeadFlown(NamedTuple):
     """What it comes to: the code of `TurnVerdict`, -1 early, 0 safe, 1 late."""
 
 
-def rule_lead_flown(inbound_course_deg, outbound_course_deg, true_airspeed_kt, height_above_station_ft=0.0, wind_from_deg=0.0, wind_speed_kt=0.0, bank_limit_deg=25.0, turn_rate_limit_deg_per_s=3.0, roll_rate_deg_per_s=5.0, rule="third", cue="reading", cone_half_angle_deg=50.0, allowed_beyond_nm=0.5, allowed_short_nm=1.0, **kwargs):
+def rule_lead_flown(inbound_course_deg, outbound_course_deg, true_airspeed_kt, height_above_station_ft=0.0, wind_from_deg=None, wind_speed_kt=None, bank_limit_deg=25.0, turn_rate_limit_deg_per_s=3.0, roll_rate_deg_per_s=5.0, rule="third", cue="reading", cone_half_angle_deg=50.0, allowed_beyond_nm=0.5, allowed_short_nm=1.0, **kwargs):
     r"""The turn that mental arithmetic begins, flown: where its wings are level again.
 
     Inbound on the heading that holds the course; from the cue on, the bank and the heading of the
@@ -11389,9 +11452,10 @@ def rule_lead_flown(inbound_course_deg, outbound_course_deg, true_airspeed_kt, h
     height_above_station_ft : array_like, in feet
         Height above the station's antenna, -60 000 to 400 000 (default 0.0).
     wind_from_deg : array_like, in degrees
-        Where the wind blows from, against the same north (default 0.0).
+        Where the wind blows from, against the same north (left out with the other half of the wind:
+        calm air).
     wind_speed_kt : array_like, in knots
-        Speed of the wind, 0 to 1000 (default 0.0).
+        Speed of the wind, 0 to 1000 (left out with the other half of the wind: calm air).
     bank_limit_deg : array_like, in degrees
         Greatest bank, above 0 below 90 (default 25.0).
     turn_rate_limit_deg_per_s : array_like, in degrees per second
@@ -11460,6 +11524,8 @@ def rule_lead_flown(inbound_course_deg, outbound_course_deg, true_airspeed_kt, h
     """
     rule = chosen(_LEAD_RULE, "rule", rule)
     cue = chosen(_TURN_CUE, "cue", cue)
+    if wind_from_deg is None or wind_speed_kt is None:
+        wind_from_deg, wind_speed_kt = calm(wind_from_deg, wind_speed_kt)
     if not kwargs:
         answer = _scalar_rule_lead_flown(inbound_course_deg, outbound_course_deg, true_airspeed_kt, height_above_station_ft, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, rule, cue, cone_half_angle_deg, allowed_beyond_nm, allowed_short_nm)
         if answer is not None:
@@ -11470,7 +11536,7 @@ def rule_lead_flown(inbound_course_deg, outbound_course_deg, true_airspeed_kt, h
 _scalar_rule_lead_flown = scalars["rule_lead_flown"]
 
 
-def rule_holds_at_height_ft(inbound_course_deg, outbound_course_deg, true_airspeed_kt, wind_from_deg=0.0, wind_speed_kt=0.0, bank_limit_deg=25.0, turn_rate_limit_deg_per_s=3.0, roll_rate_deg_per_s=5.0, rule="third", **kwargs):
+def rule_holds_at_height_ft(inbound_course_deg, outbound_course_deg, true_airspeed_kt, wind_from_deg=None, wind_speed_kt=None, bank_limit_deg=25.0, turn_rate_limit_deg_per_s=3.0, roll_rate_deg_per_s=5.0, rule="third", **kwargs):
     r"""The height above the station at which the rule's DME reading is the exact one: below it the turn begins too late, above it too early.
 
     Where `l + h / 6000 ft` is `sqrt(L^2 + h^2)`, with `l` the rule's lead and `L` the exact one;
@@ -11485,9 +11551,10 @@ def rule_holds_at_height_ft(inbound_course_deg, outbound_course_deg, true_airspe
     true_airspeed_kt : array_like, in knots
         True airspeed, above 0 to 5000.
     wind_from_deg : array_like, in degrees
-        Where the wind blows from, against the same north (default 0.0).
+        Where the wind blows from, against the same north (left out with the other half of the wind:
+        calm air).
     wind_speed_kt : array_like, in knots
-        Speed of the wind, 0 to 1000 (default 0.0).
+        Speed of the wind, 0 to 1000 (left out with the other half of the wind: calm air).
     bank_limit_deg : array_like, in degrees
         Greatest bank, above 0 below 90 (default 25.0).
     turn_rate_limit_deg_per_s : array_like, in degrees per second
@@ -11528,6 +11595,8 @@ def rule_holds_at_height_ft(inbound_course_deg, outbound_course_deg, true_airspe
     ['19490', '19490']
     """
     rule = chosen(_LEAD_RULE, "rule", rule)
+    if wind_from_deg is None or wind_speed_kt is None:
+        wind_from_deg, wind_speed_kt = calm(wind_from_deg, wind_speed_kt)
     if not kwargs:
         answer = _scalar_rule_holds_at_height_ft(inbound_course_deg, outbound_course_deg, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s, rule)
         if answer is not None:
@@ -12673,7 +12742,7 @@ class SuccessiveTurns(NamedTuple):
     """Lead of the one turn there that would do for both."""
 
 
-def successive_turns(inbound_course_deg, leg_course_deg, outbound_course_deg, leg_length_nm, first_passage, second_passage, true_airspeed_kt, wind_from_deg=0.0, wind_speed_kt=0.0, bank_limit_deg=25.0, turn_rate_limit_deg_per_s=3.0, roll_rate_deg_per_s=5.0, **kwargs):
+def successive_turns(inbound_course_deg, leg_course_deg, outbound_course_deg, leg_length_nm, first_passage, second_passage, true_airspeed_kt, wind_from_deg=None, wind_speed_kt=None, bank_limit_deg=25.0, turn_rate_limit_deg_per_s=3.0, roll_rate_deg_per_s=5.0, **kwargs):
     r"""Whether a leg between two fixes is long enough for the turns at both, in wind and with roll, and if not, what is possible.
 
     `length - past first - before second`: the distance past its fix at which the first turn is
@@ -12697,9 +12766,10 @@ def successive_turns(inbound_course_deg, leg_course_deg, outbound_course_deg, le
     true_airspeed_kt : array_like, in knots
         True airspeed, above 0 to 5000.
     wind_from_deg : array_like, in degrees
-        Where the wind blows from, against the same north (default 0.0).
+        Where the wind blows from, against the same north (left out with the other half of the wind:
+        calm air).
     wind_speed_kt : array_like, in knots
-        Speed of the wind, 0 to 1000 (default 0.0).
+        Speed of the wind, 0 to 1000 (left out with the other half of the wind: calm air).
     bank_limit_deg : array_like, in degrees
         Greatest bank, above 0 below 90 (default 25.0).
     turn_rate_limit_deg_per_s : array_like, in degrees per second
@@ -12762,6 +12832,8 @@ def successive_turns(inbound_course_deg, leg_course_deg, outbound_course_deg, le
     """
     first_passage = chosen(_PASSAGE, "first_passage", first_passage)
     second_passage = chosen(_PASSAGE, "second_passage", second_passage)
+    if wind_from_deg is None or wind_speed_kt is None:
+        wind_from_deg, wind_speed_kt = calm(wind_from_deg, wind_speed_kt)
     if not kwargs:
         answer = _scalar_successive_turns(inbound_course_deg, leg_course_deg, outbound_course_deg, leg_length_nm, first_passage, second_passage, true_airspeed_kt, wind_from_deg, wind_speed_kt, bank_limit_deg, turn_rate_limit_deg_per_s, roll_rate_deg_per_s)
         if answer is not None:

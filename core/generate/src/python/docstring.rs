@@ -76,7 +76,7 @@ fn parameters(text: &mut String, function: &Function, model: &Model) {
             Kind::Choice(name) => format!("{{{}}}", words(name, model)),
         };
         let _ = writeln!(text, "    {} : {kind}", parameter.name);
-        let default = parameter.default.as_ref().map_or(String::new(), |value| format!(" (default {value})"));
+        let default = function.default_words(parameter);
         indented(text, &sentence(&format!("{}{default}.", code(&parameter.doc))), 8);
     }
     text.push_str("    **kwargs\n        `out`, `where` and the other options of a NumPy function.\n");

@@ -63,7 +63,11 @@ fn typed(function: &Function, model: &Model, number: &str) -> String {
                 format!("Literal[{}] | int{arrays}", words(name, model))
             }
         };
-        let default = if parameter.default.is_some() && index >= from { " = ..." } else { "" };
+        let default = match &parameter.default {
+            Some(_) if function.is_half_a_wind(parameter) => " | None = None",
+            Some(_) if index >= from => " = ...",
+            _ => "",
+        };
         format!("{}: {kind}{default}", parameter.name)
     });
     parts.collect::<Vec<_>>().join(", ")
