@@ -435,7 +435,7 @@ mod tests {
             )
             .unwrap();
             let end_m = flown.place_m(flown.turn.duration_s());
-            let expected_m = Plane::along((10.0_f64 + change).to_radians()) * flown.past_fix_m;
+            let expected_m = Plane::along_deg(10.0 + change) * flown.past_fix_m;
             assert!((end_m - expected_m).length() < 1e-6, "{change} {side:?}");
         }
     }

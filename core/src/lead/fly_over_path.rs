@@ -88,7 +88,7 @@ mod tests {
     }
 
     fn place_m(point: &TurnPoint<TrueNorth>) -> Plane {
-        Plane::along(point.bearing_from_fix.map_or(0.0, |bearing| bearing.radians()))
+        Plane::along_deg(point.bearing_from_fix.map_or(0.0, |bearing| bearing.degrees()))
             * point.distance.value().get::<meter>()
     }
 
@@ -127,7 +127,7 @@ mod tests {
     fn without_a_change_it_is_the_course_itself() {
         let path = change(0.0, 40.0).fly_over_path(InterceptAngle::new(degrees(30.0)).unwrap()).unwrap();
         assert_eq!(path.duration(), seconds(0.0));
-        let course = Plane::along(TrueBearing::from_degrees(10.0).radians());
+        let course = Plane::along_deg(10.0);
         for time_s in [-20.0, 20.0] {
             let here_m = place_m(&path.at(seconds(time_s)));
             assert!(course.cross(here_m).abs() < 1e-6 && course.dot(here_m) * time_s > 0.0);

@@ -206,8 +206,8 @@ mod tests {
                 (ChordPlacement::Balanced, 0.25, 0.25),
             ] {
                 let legs = legs(placement, sense, 0.25);
-                let mut place = Plane::along(350.0_f64.to_radians())
-                    * legs.distance_at_ends().value().get::<nautical_mile>();
+                let mut place =
+                    Plane::along_deg(350.0) * legs.distance_at_ends().value().get::<nautical_mile>();
                 let length_nm = legs.length().get::<nautical_mile>();
                 let airspeed = TrueAirspeed::new(knots(150.0)).unwrap();
                 let mut count = 0;

@@ -239,7 +239,7 @@ mod tests {
         for cross_nm in [-7.0, 3.0] {
             for angle_deg in [5.0, 30.0, 90.0] {
                 let onto = intercept(cross_nm, angle_deg);
-                let course = Plane::along(300.0_f64.to_radians());
+                let course = Plane::along_deg(300.0);
                 let way_m = Plane::along_deg(onto.track().degrees()) * onto.distance().value().get::<meter>();
                 let start_m = nautical_miles(cross_nm).get::<meter>();
                 assert!((start_m + course.cross(way_m)).abs() < 1e-6, "{cross_nm} {angle_deg}");
@@ -275,7 +275,7 @@ mod tests {
             let side_nm = found.distance.value().get::<nautical_mile>();
             let crossing =
                 Plane::along_deg(from.degrees()) * 24.0 + Plane::along_deg(found.track.degrees()) * side_nm;
-            let expected = Plane::along(135.0_f64.to_radians()) * side_nm;
+            let expected = Plane::along_deg(135.0) * side_nm;
             assert!((crossing - expected).length() < 1e-9, "{off_deg}");
         }
         let refused = double_angle(

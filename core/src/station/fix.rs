@@ -171,7 +171,7 @@ fn along<N: North>(line: LineOfPosition<N>) -> Plane {
 impl<N: North> FixError<N> {
     /// Standard deviations along and across a track.
     pub fn along_and_across(&self, track: Bearing<N>) -> (Length, Length) {
-        let off_axis = Plane::along(track.radians() - self.major_axis.radians());
+        let off_axis = Plane::along_deg(track.degrees() - self.major_axis.degrees());
         let (major_m, minor_m) = (self.semi_major.get::<meter>(), self.semi_minor.get::<meter>());
         let along_m = (major_m * off_axis.north).hypot(minor_m * off_axis.east);
         let across_m = (major_m * off_axis.east).hypot(minor_m * off_axis.north);

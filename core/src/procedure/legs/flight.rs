@@ -209,7 +209,8 @@ impl Flight<'_> {
     /// The course over the ground of a heading.
     fn track_of(&self, heading: TrueBearing) -> TrueBearing {
         let speed_m_s = self.conditions.true_airspeed.value().get::<meter_per_second>();
-        let over_ground = Plane::along(heading.radians()) * speed_m_s + self.conditions.wind.velocity_m_s();
+        let over_ground =
+            Plane::along_deg(heading.degrees()) * speed_m_s + self.conditions.wind.velocity_m_s();
         TrueBearing::from_radians(over_ground.east.atan2(over_ground.north))
     }
 
@@ -405,12 +406,12 @@ impl Flight<'_> {
         let frame_deg = course.change_to(self.now.course).degrees();
         let before = self.crab(course)?.heading;
         let heading = TrueBearing::from_degrees(before.degrees() + frame_deg);
-        let wind_m_s = self.conditions.wind.velocity_m_s().turned(Plane::along(frame_deg.to_radians()));
+        let wind_m_s = self.conditions.wind.velocity_m_s().turned(Plane::along_deg(frame_deg));
         let by_m = turn.over_ground_m(heading.radians(), wind_m_s);
         let (position, turned_deg) = displaced(self.now.position, by_m);
         let after = TrueBearing::from_degrees(before.degrees() + turn.heading_change().get::<degree>());
         let onward = TrueBearing::from_degrees(self.track_of(after).degrees() + frame_deg + turned_deg);
-        let length = metres(turn.ground_length_m(Plane::along(heading.radians()), wind_m_s));
+        let length = metres(turn.ground_length_m(Plane::along_deg(heading.degrees()), wind_m_s));
         let shape = Shape::Turn { turn, heading, wind_m_s };
         self.add(SegmentKind::Turn, leg, shape, length, turn.duration(), position, onward);
         Ok(())

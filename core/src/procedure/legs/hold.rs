@@ -135,7 +135,7 @@ impl Flight<'_> {
     fn first_outbound(&self, hold: &Hold, straight_s: f64, side: TurnSide) -> Option<TrueBearing> {
         let outbound = hold.inbound.reciprocal();
         let wind_m_s = self.conditions.wind.velocity_m_s();
-        let inbound = Plane::along(hold.inbound.radians());
+        let inbound = Plane::along_deg(hold.inbound.degrees());
         let begun = self.crab(self.now.course).ok()?;
         let ended = self.crab(hold.inbound).ok()?;
         let turned = |from: TrueBearing, to: TrueBearing, corrected_deg: f64| {
@@ -151,7 +151,7 @@ impl Flight<'_> {
             let straight_m = out.groundspeed.value().get::<meter_per_second>() * straight_s;
             Some(
                 away.over_ground_m(begun.heading.radians(), wind_m_s)
-                    + Plane::along(course.radians()) * straight_m
+                    + Plane::along_deg(course.degrees()) * straight_m
                     + back.over_ground_m(out.heading.radians(), wind_m_s),
             )
         };
@@ -249,7 +249,7 @@ impl Flight<'_> {
                 north: -before.get::<meter>(),
                 east: across.get::<meter>() * f64::from(hold.side.code()),
             };
-            let place = displaced(hold.fix, end_m.turned(Plane::along(hold.inbound.radians()))).0;
+            let place = displaced(hold.fix, end_m.turned(Plane::along_deg(hold.inbound.degrees()))).0;
             let outbound_s = pattern.outbound_turn().duration().get::<second>() + time_s;
             let altitude = TrueAltitude::derived(self.now.altitude.value() + metres(climb_m_s * outbound_s));
             (station.observe(place, altitude).dme.value() - reading.value()).get::<meter>()

@@ -51,7 +51,7 @@ impl Flight<'_> {
         };
         let from = TrueBearing::from_degrees(self.now.course.degrees() + turned_deg);
         let (from_crab, onto_crab) = (self.crab(from)?, self.crab(abeam.bearing)?);
-        let right = Plane::along(abeam.bearing.radians() + std::f64::consts::FRAC_PI_2);
+        let right = Plane::along_deg(abeam.bearing.degrees() + 90.0);
         let place_m = right * across_m;
 
         // Where a turn straight to the line's direction would end tells from which side it is to be met.
@@ -59,7 +59,7 @@ impl Flight<'_> {
         let direct_change = degrees(change_deg) + onto_crab.wind_correction - from_crab.wind_correction;
         let parallel = RolledTurn::new(conditions.true_airspeed, &conditions.limits, direct_change);
         let (from_heading, wind_m_s) =
-            (Plane::along(from_crab.heading.radians()), conditions.wind.velocity_m_s());
+            (Plane::along_deg(from_crab.heading.degrees()), conditions.wind.velocity_m_s());
         let end_m = place_m + (parallel.displaced_m(from_heading) + wind_m_s * parallel.duration_s());
         if end_m.dot(right).abs() <= ON_THE_LINE_M {
             let leg = self.leg;
@@ -72,7 +72,7 @@ impl Flight<'_> {
             from_heading,
             onto: abeam.bearing,
             onto_crab,
-            onto_along: Plane::along(abeam.bearing.radians()),
+            onto_along: Plane::along_deg(abeam.bearing.degrees()),
             change_deg,
             side: -end_m.dot(right).signum(),
             place_m,
@@ -141,7 +141,7 @@ impl Flight<'_> {
         let short_deg = self.now.course.change_to(bearing).degrees();
         if short_deg.abs() > 1e-6 {
             let sign = short_deg.signum();
-            let fix_m = Plane::along(bearing.radians()) * line.distance.value().get::<meter>();
+            let fix_m = Plane::along_deg(bearing.degrees()) * line.distance.value().get::<meter>();
             let before = self.crab(self.now.course)?;
             // How far the fix lies to the side of the turn once so much of the course has been changed, and the turn itself.
             let after = |changed_deg: f64| -> Option<(f64, f64, RolledTurn)> {
@@ -150,7 +150,7 @@ impl Flight<'_> {
                 let change = degrees(sign * changed_deg) + crab.wind_correction - before.wind_correction;
                 let turn = RolledTurn::new(self.conditions.true_airspeed, &self.conditions.limits, change);
                 let end_m = turn.over_ground_m(before.heading.radians(), self.conditions.wind.velocity_m_s());
-                let (along, to_fix_m) = (Plane::along(course.radians()), fix_m - end_m);
+                let (along, to_fix_m) = (Plane::along_deg(course.degrees()), fix_m - end_m);
                 Some((sign * along.cross(to_fix_m), along.dot(to_fix_m), turn))
             };
             let beside_m = |changed_deg: f64| after(changed_deg).map_or(f64::NAN, |(beside_m, ..)| beside_m);

@@ -133,7 +133,7 @@ impl Flight<'_> {
         let change = degrees(change_deg) + after.wind_correction - before.wind_correction;
         let turn = RolledTurn::new(conditions.true_airspeed, &conditions.limits, change);
         let turned_m = turn.over_ground_m(before.heading.radians(), conditions.wind.velocity_m_s());
-        let along = Plane::along(course.radians());
+        let along = Plane::along_deg(course.degrees());
         let off_m = abeam.cross_track.get::<meter>() - along.cross(turned_m);
         let lead_m = along.dot(turned_m) - abeam.along_track.get::<meter>();
         Some((off_m, OntoArc { lead: metres(lead_m), turn, course }))
