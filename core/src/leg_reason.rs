@@ -27,7 +27,7 @@ pub enum LegReason {
     /// What hangs on no number: how the legs follow each other.
     #[error("{0}")]
     Sequence(&'static str),
-    /// The rate of climb leads away from its altitude, or nowhere.
+    /// There is no rate of climb.
     #[error(
         "its altitude of {altitude_ft} ft is not reached from {from_ft} ft at {climb_fpm} ft/min; allowed: a rate toward it",
         altitude_ft = shown(*altitude_ft), from_ft = rough(*from_ft), climb_fpm = shown(*climb_fpm)
@@ -172,12 +172,15 @@ pub enum LegReason {
     },
     /// No turn has the fix dead ahead at its end.
     #[error(
-        "its fix is too close to be turned to, {distance_nm} NM away; allowed: room for the turn toward it",
-        distance_nm = rough(*distance_nm)
+        "its fix, {distance_nm} NM away, is too close for a turn of {radius_nm} NM toward it; allowed: a fix farther off, or a \
+         tighter turn",
+        distance_nm = rough(*distance_nm), radius_nm = rough(*radius_nm)
     )]
     FixTooClose {
         /// How far away it is.
         distance_nm: f64,
+        /// Radius of the turn in still air.
+        radius_nm: f64,
     },
     /// A racetrack is begun away from its fix.
     #[error(
@@ -261,24 +264,30 @@ pub enum LegReason {
     },
     /// The course after an arc leaves it neither along it nor along a radial.
     #[error(
-        "the next course is neither tangent to the arc nor a radial of its centre but at {angle_deg} deg to the radial; allowed: \
-         0, 90 or 180 deg",
+        "the next course leaves the arc at {angle_deg} deg to it; allowed: along it, up to {along_deg} deg, or along a radial of \
+         its centre, 90 deg to within {radial_deg} deg",
         angle_deg = rough(*angle_deg)
     )]
     NeitherTangentNorRadial {
-        /// The angle between the course and the radial at the fix.
+        /// The angle between the course and that along the arc, in the sense it is flown in, at the fix.
         angle_deg: f64,
+        /// What is along it.
+        along_deg: f64,
+        /// What is a radial, to either side of a right angle.
+        radial_deg: f64,
     },
-    /// The wind leaves no way of flying it.
+    /// Turns like these, in this wind, leave no way of flying it.
     #[error(
-        "{what} in the wind of {wind_speed_kt} kt from {wind_from_deg} deg at a true airspeed of {true_airspeed_kt} kt; allowed: \
-         less wind, or more airspeed",
-        wind_speed_kt = shown(*wind_speed_kt), wind_from_deg = shown(*wind_from_deg),
-        true_airspeed_kt = shown(*true_airspeed_kt)
+        "{what} by turns of {radius_nm} NM at a true airspeed of {true_airspeed_kt} kt, in a wind from {wind_from_deg} deg at \
+         {wind_speed_kt} kt; allowed: tighter turns, or less wind",
+        radius_nm = rough(*radius_nm), true_airspeed_kt = shown(*true_airspeed_kt),
+        wind_from_deg = shown(*wind_from_deg), wind_speed_kt = shown(*wind_speed_kt)
     )]
-    AgainstWind {
+    NoWay {
         /// What cannot be done.
         what: &'static str,
+        /// Radius of the turns in still air.
+        radius_nm: f64,
         /// The true direction the wind blows from.
         wind_from_deg: f64,
         /// The speed of the wind.

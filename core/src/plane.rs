@@ -21,7 +21,8 @@ impl Plane {
         Self { north: cosine, east: sine }
     }
 
-    /// The same of a direction in degrees; exact for whole quarters of a circle.
+    /// The same of a direction in degrees, up to 1e9 either way; exact for whole quarters of a circle. What is counted in degrees comes
+    /// this way, what turns are integrated in, radians, by the other.
     #[inline]
     pub fn along_deg(direction_deg: f64) -> Self {
         let (sine, cosine) = sin_cos_deg::<false>(direction_deg);

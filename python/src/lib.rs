@@ -23,6 +23,7 @@ fn _native(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add("UNKNOWN_CHOICE", Error::UnknownChoice { parameter: "", code: 0.0, allowed: "" }.code())?;
     module.add("ufuncs", ufunc::one_output(python)?)?;
     module.add("many", ufunc::all_outputs(python)?)?;
+    module.add("outputs", ufunc::outputs(python)?)?;
     module.add_function(wrap_pyfunction!(ufunc::some, module)?)?;
     module.add("scalars", scalar::functions(python)?)?;
     module.add_function(wrap_pyfunction!(course_change::course_change, module)?)?;

@@ -91,6 +91,15 @@ pub fn all_outputs(python: Python<'_>) -> PyResult<Bound<'_, PyDict>> {
     Ok(found)
 }
 
+/// The outputs of each function by its name, in the function's order.
+pub fn outputs(python: Python<'_>) -> PyResult<Bound<'_, PyDict>> {
+    let found = PyDict::new(python);
+    for function in FUNCTIONS {
+        found.set_item(function.name, function.outputs)?;
+    }
+    Ok(found)
+}
+
 fn made<'py>(python: Python<'py>, name: &str, task: Task) -> PyResult<Bound<'py, PyAny>> {
     let inputs = task.function.inputs.len();
     let outputs = task.wanted.len();

@@ -284,7 +284,7 @@ def corner(**more):
 
 def test_the_path_is_the_one_that_is_flown():
     levels = [(9000.0, 280.0, 5.0), (12_000.0, 300.0, 50.0), (16_000.0, 310.0, 90.0)]
-    for wind in ({}, {"wind_levels": levels, "wind_from_deg": 0.0, "wind_speed_kt": 0.0}):
+    for wind in ({}, {"wind_levels": levels, "wind_from_deg": None, "wind_speed_kt": None}):
         brief, flown = corner(**wind)
         assert brief.path.segments == flown.segments
         assert brief.total_distance_nm == pytest.approx(flown.length_nm) and brief.total_time_s == flown.duration_s
@@ -384,7 +384,7 @@ def test_a_line_over_the_antimeridian_is_cut():
         ({"holding_rule": "mine"}, lubberline.NavigationError, "holding_rule is 'mine'; allowed: 'faa'"),
         ({"holding_rule": 3}, TypeError, "holding_rule must be a text, not int"),
         ({"wind_levels": [(9000.0, 1.0, 2.0)]}, TypeError, "allowed: one of them"),
-        ({"wind_levels": [], "wind_from_deg": 0.0, "wind_speed_kt": 0.0}, lubberline.NavigationError, "wind_level_count is 0"),
+        ({"wind_levels": [], "wind_from_deg": None, "wind_speed_kt": None}, lubberline.NavigationError, "wind_level_count is 0"),
         ({"true_airspeed_kt": None}, TypeError, "true_airspeed_kt must be a real number"),
         ({"true_airspeed_kt": True}, TypeError, "true_airspeed_kt must be a real number, not bool"),
         ({"fixes": {"END": ("60", -9.0)}}, TypeError, "latitude of END must be a real number"),

@@ -2,13 +2,14 @@
 
 import itertools
 import pickle
+import re
 import threading
 
 import numpy as np
 import pytest
 
 import lubberline
-from lubberline import ufunc
+from lubberline import _native, ufunc
 
 GROUND = np.array([1.0, 10.0, 100.0])
 
@@ -196,9 +197,15 @@ def test_outputs_come_in_the_order_they_are_named_in():
             np.testing.assert_array_equal(answer, getattr(every, name))
 
 
-def test_what_gives_several_outputs_says_how_it_is_named():
-    with pytest.raises(AttributeError, match="'observe' gives 4 outputs.*observe_dme_nm.*some"):
-        ufunc.observe
+@pytest.mark.parametrize("name", _native.many)
+def test_what_gives_several_outputs_says_how_it_is_named(name):
+    with pytest.raises(AttributeError, match=f"^'{name}' gives {_native.many[name].nout} outputs") as refused:
+        getattr(ufunc, name)
+    one, first = re.search(r"name it (\w+) and so on, or use some\('\w+', '(\w+)', ...\)", str(refused.value)).groups()
+    assert one in ufunc.__all__ and ufunc.some(name, first).nout == 1
+
+
+def test_what_there_is_not_is_no_attribute():
     with pytest.raises(AttributeError, match="no attribute 'observed'"):
         ufunc.observed
 

@@ -56,10 +56,10 @@ def closed():
 @pytest.mark.parametrize("name", ALL)
 @pytest.mark.parametrize("value", [0.0, 20.0, math.nan])
 def test_half_a_wind_is_refused_by_name(name, value):
-    with pytest.raises(TypeError, match=r"^wind_speed_kt is given without wind_from_deg; allowed: both of them, or neither for calm air$"):
-        ALL[name](wind_speed_kt=value)
-    with pytest.raises(TypeError, match=r"^wind_from_deg is given without wind_speed_kt; allowed: both of them, or neither for calm air$"):
-        ALL[name](wind_from_deg=value)
+    neither = {"RouteFix": "the wind of the route", "plot.route": "no arrow"}.get(name, "calm air")
+    for given, missing in (("wind_speed_kt", "wind_from_deg"), ("wind_from_deg", "wind_speed_kt")):
+        with pytest.raises(TypeError, match=f"^{given} is given without {missing}; allowed: both of them, or neither for {neither}$"):
+            ALL[name](**{given: value})
 
 
 @pytest.mark.parametrize("name", TAKE_A_WIND)
@@ -67,6 +67,14 @@ def test_neither_is_calm_air(name):
     asked = TAKE_A_WIND[name]
     assert asked() == asked(wind_from_deg=None, wind_speed_kt=None) == asked(wind_from_deg=0.0, wind_speed_kt=0.0)
     assert asked() != asked(wind_from_deg=0.0, wind_speed_kt=20.0) != asked(wind_from_deg=180.0, wind_speed_kt=20.0)
+
+
+@pytest.mark.parametrize("name", ["fly_legs", "brief_path", "brief_route"])
+def test_winds_by_level_stand_beside_no_other_wind(name):
+    levels = [(0.0, 250.0, 20.0), (40_000.0, 270.0, 80.0)]
+    for wind in ({"wind_from_deg": 0.0, "wind_speed_kt": 0.0}, {"wind_from_deg": np.array([1.0, 2.0]), "wind_speed_kt": 3.0}):
+        with pytest.raises(TypeError, match="wind_levels and another wind are both given"):
+            TAKE_A_WIND[name](wind_levels=levels, **wind)
 
 
 def required(function):

@@ -38,7 +38,8 @@ impl<N: North> Wind<N> {
     pub fn along(self, course: Bearing<N>) -> WindComponents {
         let upwind = Plane::along_deg(course.change_to(self.from).degrees())
             * self.speed.value().get::<meter_per_second>();
-        let part = |speed_m_s| WindComponent::derived(metres_per_second(speed_m_s));
+        // Adding zero leaves no negative zero across the wind, or in calm air.
+        let part = |speed_m_s: f64| WindComponent::derived(metres_per_second(speed_m_s + 0.0));
         WindComponents { headwind: part(upwind.north), crosswind: part(upwind.east) }
     }
 
@@ -68,6 +69,22 @@ mod tests {
 
     fn wind(from_deg: f64, speed_kt: f64) -> Wind<crate::value::TrueNorth> {
         Wind { from: TrueBearing::from_degrees(from_deg), speed: WindSpeed::new(knots(speed_kt)).unwrap() }
+    }
+
+    #[test]
+    fn no_part_is_a_negative_zero() {
+        for quarter in 0..4 {
+            for (from_deg, speed_kt) in [(0.0, 20.0), (90.0, 20.0), (180.0, 20.0), (270.0, 20.0), (0.0, 0.0)]
+            {
+                let course = TrueBearing::from_degrees(90.0 * f64::from(quarter));
+                let WindComponents { headwind, crosswind } = wind(from_deg, speed_kt).along(course);
+                for part in [headwind, crosswind].map(|part| part.value().get::<knot>()) {
+                    assert!(part != 0.0 || part.is_sign_positive());
+                    let whole = [-20.0, 0.0, 20.0].into_iter().any(|whole| (part - whole).abs() < 1e-14);
+                    assert!(whole, "{part}");
+                }
+            }
+        }
     }
 
     #[test]

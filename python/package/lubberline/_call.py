@@ -29,19 +29,19 @@ def number(parameter: str, value: Any) -> float:
     return float(value)
 
 
-def whole_wind(wind_from_deg: Any, wind_speed_kt: Any) -> tuple[float, float]:
+def whole_wind(wind_from_deg: Any, wind_speed_kt: Any, neither: str = "calm air") -> tuple[float, float]:
     """The wind of two settings as floats, calm if both are left out; one without the other is no wind."""
     if wind_from_deg is None or wind_speed_kt is None:
-        return calm(wind_from_deg, wind_speed_kt)
+        return calm(wind_from_deg, wind_speed_kt, neither)
     return number("wind_from_deg", wind_from_deg), number("wind_speed_kt", wind_speed_kt)
 
 
-def calm(wind_from_deg: Any, wind_speed_kt: Any) -> tuple[float, float]:
-    """Calm air, if both halves of the wind are left out; one without the other is no wind."""
+def calm(wind_from_deg: Any, wind_speed_kt: Any, neither: str = "calm air") -> tuple[float, float]:
+    """Calm air, if both halves of the wind are left out; one without the other is no wind. `neither` says what both left out mean."""
     if wind_from_deg is None and wind_speed_kt is None:
         return 0.0, 0.0
     given, missing = ("wind_from_deg", "wind_speed_kt") if wind_speed_kt is None else ("wind_speed_kt", "wind_from_deg")
-    raise TypeError(f"{given} is given without {missing}; allowed: both of them, or neither for calm air")
+    raise TypeError(f"{given} is given without {missing}; allowed: both of them, or neither for {neither}")
 
 
 def mapping(parameter: str, value: Any) -> Mapping[str, Any]:
@@ -61,10 +61,10 @@ def chosen(codes: dict[str, int], parameter: str, value: Any) -> Any:
             error = _native.NavigationError(f"{parameter} is {value!r}; allowed: {allowed}")
             error.code, error.parameter = _native.UNKNOWN_CHOICE, parameter
             raise error from None
-    if isinstance(value, (list, tuple, np.ndarray, bool)):
-        if isinstance(value, bool):
-            raise TypeError(f"{parameter} must be one of {', '.join(map(repr, codes))}, not bool")
+    if isinstance(value, (list, tuple, np.ndarray, bool, np.bool_)):
         array = np.asarray(value)
+        if array.dtype.kind == "b":
+            raise TypeError(f"{parameter} must be one of {', '.join(map(repr, codes))}, not bool")
         if array.dtype.kind in "UO":
             each = [chosen(codes, parameter, one) for one in array.ravel().tolist()]
             return np.array(each, dtype=float).reshape(array.shape)

@@ -78,9 +78,9 @@ class Leg:
 def _given(name: str, value: Any) -> float | bool | str:
     """What is given of a leg, of the type that it has by its name."""
     if name in _SWITCHES:
-        if not isinstance(value, bool):
+        if not isinstance(value, (bool, np.bool_)):
             raise TypeError(f"{name} must be True or False, not {type(value).__name__}")
-        return value
+        return bool(value)
     if name in _WORDS:
         if not isinstance(value, str):
             raise TypeError(f"{name} must be a text, not {type(value).__name__}")
@@ -284,7 +284,7 @@ def _conditions(
     **numbers: float,
 ) -> tuple[Any, ...]:
     """What legs are flown with, as the native functions take it: numbers, the upper wind, the winds by level, the variation."""
-    if wind_levels is not None and (wind_from_deg or wind_speed_kt or any(value is not None for value in levels)):
+    if wind_levels is not None and any(value is not None for value in (wind_from_deg, wind_speed_kt, *levels)):
         raise TypeError("wind_levels and another wind are both given; allowed: one of them")
     return (
         [

@@ -16,6 +16,7 @@ __all__ = [
     "fly_legs",
     "fly_over_at",
     "many",
+    "outputs",
     "overshoots",
     "scalars",
     "some",
@@ -28,6 +29,7 @@ __version__: str
 UNKNOWN_CHOICE: int
 ufuncs: dict[str, np.ufunc]
 many: dict[str, np.ufunc]
+outputs: dict[str, list[str]]
 scalars: dict[str, Any]
 
 class NavigationError(ValueError):

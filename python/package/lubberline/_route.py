@@ -74,7 +74,7 @@ class RouteFix:
             if self.wind_from_deg is not None or self.wind_speed_kt is not None:
                 raise TypeError("wind_levels and another wind are both given; allowed: one of them")
             object.__setattr__(self, "wind_levels", tuple(tuple(level) for level in each_level(self.wind_levels)))
-        whole_wind(self.wind_from_deg, self.wind_speed_kt)
+        whole_wind(self.wind_from_deg, self.wind_speed_kt, "the wind of the route")
 
     def _spelled(self) -> tuple[list[float], int, list[list[float]]]:
         """As the native function takes it."""
@@ -452,7 +452,7 @@ def brief_route(
     True
     """
     fixes = tuple(fix if isinstance(fix, RouteFix) else RouteFix(fix) for fix in route)
-    if wind_levels is not None and (wind_from_deg or wind_speed_kt):
+    if wind_levels is not None and (wind_from_deg is not None or wind_speed_kt is not None):
         raise TypeError("wind_levels and another wind are both given; allowed: one of them")
     wind_from_deg, wind_speed_kt = whole_wind(wind_from_deg, wind_speed_kt)
     conditions = RouteConditions(

@@ -2,6 +2,7 @@
 
 use super::flight::{Flight, ON_THE_LINE_M, Path};
 use super::ground_path::{SegmentKind, Shape};
+use super::join::ALONG_THE_ARC_DEG;
 use super::leg::{Fix, Leg, Passage};
 use crate::earth::{Circle, direct, inverse};
 use crate::lead::{ArcSense, ArcTurn, RadialFlown, off_arc};
@@ -10,6 +11,9 @@ use crate::turn::RolledTurn;
 use crate::value::units::{degree, degrees, meter, meter_per_second, seconds};
 use crate::value::{ArcRadius, GroundDistance, Position, TrueBearing, TrueNorth};
 use crate::{Error, LegReason};
+
+/// A course within this of a radial of the arc's centre is that radial, in degrees.
+const ON_A_RADIAL_DEG: f64 = 1.0;
 
 impl Flight<'_> {
     /// The course along a circle about a centre, where the aircraft is.
@@ -49,14 +53,18 @@ impl Flight<'_> {
             let abeam = line.abeam(position);
             let along = TrueBearing::from_degrees(to.degrees() + 90.0 * sign);
             let square = abeam.bearing.change_to(to).degrees().abs();
-            let straight_on = along.change_to(abeam.bearing).degrees().abs() <= 5.0;
-            if abeam.cross_track.get::<meter>().abs() <= ON_THE_LINE_M && !straight_on {
-                let flown = if square < 1.0 {
+            let angle_deg = along.change_to(abeam.bearing).degrees().abs();
+            if abeam.cross_track.get::<meter>().abs() <= ON_THE_LINE_M && angle_deg > ALONG_THE_ARC_DEG {
+                let flown = if square < ON_A_RADIAL_DEG {
                     RadialFlown::Outbound
-                } else if square > 179.0 {
+                } else if square > 180.0 - ON_A_RADIAL_DEG {
                     RadialFlown::Inbound
                 } else {
-                    return Err(self.refuse(LegReason::NeitherTangentNorRadial { angle_deg: square }));
+                    return Err(self.refuse(LegReason::NeitherTangentNorRadial {
+                        angle_deg,
+                        along_deg: ALONG_THE_ARC_DEG,
+                        radial_deg: ON_A_RADIAL_DEG,
+                    }));
                 };
                 let turn = off_arc(
                     to,

@@ -83,11 +83,11 @@ impl Flight<'_> {
             return Ok(metres(0.0));
         }
         let time_s = left_m / climb_m_s;
-        if !time_s.is_finite() || time_s < 0.0 {
+        if !time_s.is_finite() {
             return Err(self.refuse(LegReason::AltitudeNotReached {
                 altitude_ft: altitude.value().get::<foot>(),
                 from_ft: self.now.altitude.value().get::<foot>(),
-                climb_fpm: self.conditions.climb.get::<foot_per_minute>(),
+                climb_fpm: self.conditions.climb.get::<foot_per_minute>() + 0.0,
             }));
         }
         let groundspeed_m_s = self.crab(self.now.course)?.groundspeed.value().get::<meter_per_second>();

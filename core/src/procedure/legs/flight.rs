@@ -9,7 +9,7 @@ use crate::earth::{Course, direct, inverse};
 use crate::lead::{ArcSense, CourseChange, TurnSide};
 use crate::numeric::quadrature;
 use crate::plane::Plane;
-use crate::turn::RolledTurn;
+use crate::turn::{RolledTurn, radius};
 use crate::value::units::{
     Length, Time, degree, knot, meter, meter_per_second, metres, nautical_mile, second, seconds,
 };
@@ -183,15 +183,22 @@ impl Flight<'_> {
         }
     }
 
-    /// Refuses what the wind does not allow.
-    pub fn refuse_in_wind(&self, what: &'static str) -> Error {
+    /// Refuses what these turns do not allow in this wind.
+    pub fn refuse_way(&self, what: &'static str) -> Error {
         let Conditions { wind, true_airspeed, .. } = self.conditions;
-        self.refuse(LegReason::AgainstWind {
+        self.refuse(LegReason::NoWay {
             what,
+            radius_nm: self.radius().get::<nautical_mile>(),
             wind_from_deg: wind.from.degrees(),
             wind_speed_kt: wind.speed.value().get::<knot>(),
             true_airspeed_kt: true_airspeed.value().get::<knot>(),
         })
+    }
+
+    /// The radius of its turns in still air.
+    pub fn radius(&self) -> Length {
+        let (bank, _) = self.conditions.limits.governing_bank(self.conditions.true_airspeed);
+        radius(self.conditions.true_airspeed, bank)
     }
 
     /// Takes the wind by level at the altitude flown now, if there is one.

@@ -122,9 +122,8 @@ impl Flight<'_> {
                 let longer_s = time.get::<second>() + EXTENSION_S * f64::from(longer);
                 self.first_outbound(hold, longer_s, side).map(|course| (seconds(longer_s), course))
             });
-            (time, course) = found.ok_or_else(|| {
-                self.refuse_in_wind("no outbound course leads back onto the inbound course")
-            })?;
+            (time, course) = found
+                .ok_or_else(|| self.refuse_way("no outbound course leads back onto the inbound course"))?;
         }
         self.turn_to(course, side)?;
         self.out_and_back(hold, time, side)
@@ -191,7 +190,7 @@ impl Flight<'_> {
             HoldLength::Distance(timed, distance) => self.outbound_for(hold, timed, distance),
             HoldLength::Dme(station, reading) => return self.outbound_to(hold, station, reading),
         };
-        found.ok_or_else(|| self.refuse_in_wind("no outbound course closes the racetrack"))
+        found.ok_or_else(|| self.refuse_way("no outbound course closes the racetrack"))
     }
 
     fn closed(&self, hold: &Hold, timed: TimedLeg, time: Time) -> Option<HoldingPattern<TrueNorth>> {
@@ -296,6 +295,6 @@ impl Flight<'_> {
                 self.segments.truncate(kept);
             }
         }
-        Err(self.refuse_in_wind("the inbound course is not reached before the fix"))
+        Err(self.refuse_way("the inbound course is not reached before the fix"))
     }
 }

@@ -17,7 +17,7 @@ use crate::{Error, LegReason};
 const ALONG_THE_LINE_DEG: f64 = 0.2;
 
 /// An arc is followed from along it, to this many degrees: the turn onto it is led.
-const ALONG_THE_ARC_DEG: f64 = 5.0;
+pub(super) const ALONG_THE_ARC_DEG: f64 = 5.0;
 
 /// A straight part longer than this leaves more of a line than the plane of a turn does, in metres.
 const LONG_WAY_M: f64 = 1000.0;
@@ -83,7 +83,7 @@ impl Flight<'_> {
             rolls: &parallel.roll_headings(),
         };
         let flown = recapture.solve(conditions.intercept.value().get::<degree>());
-        let flown = flown.ok_or_else(|| self.refuse_in_wind("no course toward it can be held"))?;
+        let flown = flown.ok_or_else(|| self.refuse_way("no course toward it can be held"))?;
         let leg = self.leg;
         self.turn(flown.first, from, leg)?;
         self.meet_line(line, &flown)?;
@@ -138,6 +138,8 @@ impl Flight<'_> {
     fn join_direct(&mut self, fix: Position) -> Result<(), Error> {
         let line = inverse(self.now.position, fix);
         let bearing = line.initial_bearing.ok_or_else(|| self.refuse("the fix is where the aircraft is"))?;
+        // A wind that leaves no way toward it says so itself.
+        self.crab(bearing)?;
         let short_deg = self.now.course.change_to(bearing).degrees();
         if short_deg.abs() > 1e-6 {
             let sign = short_deg.signum();
@@ -167,7 +169,10 @@ impl Flight<'_> {
             }
             let (_, _, turn) = found.ok_or_else(|| {
                 let distance_nm = line.distance.value().get::<nautical_mile>();
-                self.refuse(LegReason::FixTooClose { distance_nm })
+                self.refuse(LegReason::FixTooClose {
+                    distance_nm,
+                    radius_nm: self.radius().get::<nautical_mile>(),
+                })
             })?;
             let (leg, from) = (self.leg, self.now.course);
             self.turn(turn, from, leg)?;

@@ -5,12 +5,13 @@ use crate::earth::{Course, direct, inverse};
 use crate::lead::{ArcSense, RadialFlown, onto_arc};
 use crate::procedure::{HoldingSide, TimedLeg};
 use crate::station::{Ident, Station};
+use crate::turn::TurnLimits;
 use crate::value::units::{
     degree, degrees, feet, feet_per_minute, foot, knot, knots, meter, metres, nautical_mile, nautical_miles,
     second, seconds,
 };
 use crate::value::{
-    ArcRadius, Declination, Elevation, GroundDistance, HoldTime, Position, PressureAltitude, Radial,
+    ArcRadius, Bank, Declination, Elevation, GroundDistance, HoldTime, Position, PressureAltitude, Radial,
     SlantRange, TrueAirspeed, TrueAltitude, TrueBearing, WindSpeed,
 };
 use crate::wind::{Wind, WindLevel, WindsAloft};
@@ -525,8 +526,17 @@ fn what_is_too_near_or_too_far_is_told_with_its_distance() {
     let after = |leg| refused(&[north[0], north[1], leg], &windy()).2;
     let calm = Conditions { wind: Wind::calm(), ..windy() };
     let (.., reason) = refused(&[north[0], north[1], Leg::DirectToFix(by(beside(0.3)))], &calm);
-    let LegReason::FixTooClose { distance_nm } = reason else { panic!("{reason}") };
-    assert!(close(distance_nm, 0.3), "{reason}");
+    let LegReason::FixTooClose { distance_nm, radius_nm } = reason else { panic!("{reason}") };
+    assert!(close(distance_nm, 0.3) && radius_nm > 0.5 && radius_nm < 2.0, "{reason}");
+    // A fix that the wind keeps the aircraft from is not too close.
+    let strong = Wind { from: bearing(0.0), speed: WindSpeed::new(knots(250.0)).unwrap() };
+    let backed = [
+        Leg::InitialFix(by(a)),
+        Leg::DirectToFix(over(off(a, 180.0, 20.0))),
+        Leg::DirectToFix(by(off(a, 0.0, 200.0))),
+    ];
+    let error = GroundPath::fly(&backed, &Conditions { wind: strong, ..windy() }).unwrap_err();
+    assert!(matches!(error, Error::WindTooStrong { .. }), "{error}");
     let reason = after(Leg::HoldToFix(hold(beside(3.0), 0.0, HoldingSide::Right)));
     let LegReason::OffFix { off_nm, allowed_nm } = reason else { panic!("{reason}") };
     assert!(close(off_nm, 3.0) && close(allowed_nm, 20.0 / 1852.0), "{reason}");
@@ -566,26 +576,45 @@ fn an_arc_that_is_not_begun_or_left_along_it_is_told() {
         refused(&[along[0], along[1], round, onward], &windy()).2
     };
     let reason = leave(40.0, 45.0);
-    let LegReason::NeitherTangentNorRadial { angle_deg } = reason else { panic!("{reason}") };
-    assert!((angle_deg - 45.0).abs() < 0.5, "{reason}");
+    let LegReason::NeitherTangentNorRadial { angle_deg, along_deg, radial_deg } = reason else {
+        panic!("{reason}")
+    };
+    assert!((angle_deg - 45.0).abs() < 0.5 && (along_deg, radial_deg) == (5.0, 1.0), "{reason}");
+    // Back along the arc, and beside what is along it or along a radial.
+    for (off_deg, told_deg) in [(-90.0, 180.0), (84.0, 6.0), (96.0, 6.0), (2.0, 88.0), (178.0, 88.0)] {
+        let reason = leave(40.0, off_deg);
+        let LegReason::NeitherTangentNorRadial { angle_deg, .. } = reason else { panic!("{reason}") };
+        assert!((angle_deg - told_deg).abs() < 0.5, "{reason}");
+    }
     let reason = leave(1.0, 0.0);
     let LegReason::ArcTooShort { left_deg, lead_deg } = reason else { panic!("{reason}") };
     assert!((left_deg - 1.0).abs() < 0.01 && lead_deg > 1.0, "{reason}");
 }
 
 #[test]
-fn what_the_wind_prevents_is_told_with_the_wind() {
+fn what_leaves_no_way_is_told_with_the_turns_and_the_wind() {
     let strong = Wind { from: bearing(270.0), speed: WindSpeed::new(knots(200.0)).unwrap() };
     let conditions = Conditions { wind: strong, climb: feet_per_minute(0.0), ..windy() };
     let legs = [Leg::HoldToFix(hold(at(60.0, -10.0), 0.0, HoldingSide::Right))];
     let (leg, code, reason) = refused(&legs, &conditions);
-    let LegReason::AgainstWind { wind_from_deg, wind_speed_kt, true_airspeed_kt, .. } = reason else {
+    let LegReason::NoWay { wind_from_deg, wind_speed_kt, true_airspeed_kt, radius_nm, .. } = reason else {
         panic!("{reason}")
     };
+    assert!(radius_nm > 0.5 && radius_nm < 3.0, "{reason}");
     assert!((leg, code) == (1, "HF") && close(wind_from_deg, 270.0), "{reason}");
     assert!(close(wind_speed_kt, 200.0) && close(true_airspeed_kt, 220.0), "{reason}");
     let told = reason.to_string();
-    assert!(told.ends_with(" in the wind of 200 kt from 270 deg at a true airspeed of 220 kt; allowed: less wind, or more airspeed"), "{told}");
+    assert!(told.ends_with(" NM at a true airspeed of 220 kt, in a wind from 270 deg at 200 kt; allowed: tighter turns, or less wind"), "{told}");
+    // In calm air it is the turn.
+    let bank = Bank::new(degrees(1.0)).unwrap();
+    let limits = TurnLimits { bank, ..conditions.limits };
+    let calm = Conditions { wind: Wind::calm(), limits, ..conditions };
+    let fix = at(60.0, -10.0);
+    let to = [Leg::InitialFix(by(off(fix, 180.0, 24.0))), Leg::TrackToFix(over(fix))];
+    let (.., reason) =
+        refused(&[&to[..], &[Leg::HoldToFix(hold(fix, 200.0, HoldingSide::Right))]].concat(), &calm);
+    let LegReason::NoWay { wind_speed_kt, radius_nm, .. } = reason else { panic!("{reason}") };
+    assert!(wind_speed_kt == 0.0 && radius_nm > 30.0, "{reason}");
 }
 
 /// One wind at every level is that wind; between two levels a climb comes from the one into the other.

@@ -57,7 +57,7 @@ def route(
     >>> ax.get_ylabel()
     'north of NOR, true north (NM)'
     """
-    wind = None if wind_from_deg is None and wind_speed_kt is None else whole_wind(wind_from_deg, wind_speed_kt)
+    wind = None if wind_from_deg is None and wind_speed_kt is None else whole_wind(wind_from_deg, wind_speed_kt, "no arrow")
     ax = _look.axes(ax, size=(6.4, 5.6))
     first = path.segments[0] if path.segments else None
     if stations:
