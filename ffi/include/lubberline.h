@@ -2489,7 +2489,7 @@ typedef struct lubber_path_reading {
    */
   double dme_nm;
   /**
-   * The radial, in the station's north; NaN exactly overhead.
+   * The radial, in the station's north; NaN overhead, within a metre on the ground.
    */
   double radial_deg;
 } lubber_path_reading;

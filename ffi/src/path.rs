@@ -203,7 +203,7 @@ pub struct lubber_path_reading {
     pub flag: i32,
     /// The DME reading.
     pub dme_nm: f64,
-    /// The radial, in the station's north; NaN exactly overhead.
+    /// The radial, in the station's north; NaN overhead, within a metre on the ground.
     pub radial_deg: f64,
 }
 

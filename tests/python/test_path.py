@@ -161,16 +161,9 @@ def briefed(text):
     ), plan["title"]
 
 
-def overhead(point):
-    """Whether the station of the plans, at 95 ft, is seen from over it: the radial there is made of the last digits."""
-    return any(abs(reading["dme_nm"] - (point["altitude_ft"] - 95.0) * 0.3048 / 1852.0) < 1e-6 for reading in point["stations"])
-
-
 def agree(ours, theirs, place=""):
     if isinstance(theirs, dict):
         assert set(ours) == set(theirs), place
-        if "stations" in theirs and overhead(theirs):
-            ours, theirs = ({**one, "stations": [{**seen, "radial_deg": None} for seen in one["stations"]]} for one in (ours, theirs))
         for name in theirs:
             agree(ours[name], theirs[name], f"{place}.{name}")
     elif isinstance(theirs, list):
@@ -324,7 +317,8 @@ def test_magnetic_directions_stand_beside_the_true_ones():
         for turn, other in zip(leg.turns, same.turns):
             for point, at in ((turn.begin, other.begin), (turn.roll_out, other.roll_out)):
                 assert point.magnetic_course_deg == pytest.approx(lubberline.magnetic_from_true_deg(point.course_deg, -7.5))
-                assert at.magnetic_course_deg is None and point.stations == at.stations
+                # A radial overhead is NaN, which equals nothing.
+                    assert at.magnetic_course_deg is None and repr(point.stations) == repr(at.stations)
     assert charted.legs[4].magnetic_course_deg == pytest.approx(92.5)
     for told in (charted.data(), charted.geojson()):
         assert (told["courses_given"], told["magnetic_variation_deg"]) == ("magnetic", -7.5)

@@ -174,7 +174,7 @@ pub struct PathReadingOutput {
     pub station: usize,
     /// The DME reading.
     pub dme_nm: f64,
-    /// The radial, in the station's north; NaN exactly overhead.
+    /// The radial, in the station's north; NaN overhead, within a metre on the ground.
     pub radial_deg: f64,
     /// Whether they can be used.
     pub flag: Flag,

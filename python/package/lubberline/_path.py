@@ -30,7 +30,7 @@ class StationReading:
     station: Station
     dme_nm: float
     radial_deg: float
-    """The radial, from the station's north; NaN exactly overhead."""
+    """The radial, from the station's north; NaN overhead, within a metre on the ground."""
     flag: str
     """Whether they can be used: "clear", or "cone", "below_horizon" or "out_of_range"."""
 

@@ -71,6 +71,41 @@ fn it_ends_where_the_plan_says() {
     assert!(legs[2]["arc_bank_deg"].as_f64().is_some_and(|bank| (1.0..5.0).contains(&bank)));
 }
 
+/// The racetrack at the station begins over it: there is no radial, in no form, and there are only two such places.
+#[test]
+fn over_a_station_no_radial_is_told() {
+    let brief = data("legs-overhead", &approach(&[]));
+    let turns = brief["legs"][6]["turns"].as_array().unwrap();
+    let over = |place: &Value| {
+        let (latitude_deg, longitude_deg) = (number(place, "latitude_deg"), number(place, "longitude_deg"));
+        geodesic_inverse(58.1, -7.3, latitude_deg, longitude_deg).unwrap().distance_nm < 1e-6
+    };
+    assert!(over(&turns[0]["begin"]) && over(&turns[2]["begin"]));
+    let mut overhead = 0;
+    for turn in brief["legs"].as_array().unwrap().iter().flat_map(|leg| leg["turns"].as_array().unwrap()) {
+        for place in [&turn["begin"], &turn["roll_out"]] {
+            let seen = &place["stations"][0];
+            assert_eq!(seen["radial_deg"].is_null(), over(place), "{place}");
+            assert!(!over(place) || seen["flag"] == "cone");
+            overhead += usize::from(over(place));
+        }
+    }
+    assert_eq!(overhead, 2);
+    let text = briefed("legs-overhead-text", &approach(&[]), &[]);
+    assert_eq!(text.matches("HOL overhead, 0.5 DME, in its cone").count(), 2, "{text}");
+    let drawn: Value =
+        serde_json::from_str(&briefed("legs-overhead-map", &approach(&[]), &["--geojson"])).unwrap();
+    let seen =
+        drawn["features"].as_array().unwrap().iter().map(|feature| &feature["properties"]["stations"][0]);
+    let (none, told): (Vec<_>, Vec<_>) =
+        seen.filter(|seen| seen.is_object()).partition(|seen| seen["radial_deg"].is_null());
+    assert_eq!((none.len(), told.len()), (2, 2 * brief_turns(&brief) - 2));
+}
+
+fn brief_turns(brief: &Value) -> usize {
+    brief["legs"].as_array().unwrap().iter().map(|leg| leg["turns"].as_array().unwrap().len()).sum()
+}
+
 #[test]
 fn checks_are_told() {
     let checks = |name: &str, plan: &str, leg: usize| data(name, plan)["legs"][leg]["checks"].to_string();

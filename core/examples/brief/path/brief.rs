@@ -95,7 +95,7 @@ pub struct TurnPoint {
 pub struct Reading {
     pub ident: String,
     pub dme_nm: f64,
-    /// None exactly overhead.
+    /// None overhead.
     pub radial_deg: Option<f64>,
     /// "clear", or why it is not to be used.
     pub flag: &'static str,
