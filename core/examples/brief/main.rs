@@ -18,6 +18,7 @@ mod text;
 mod written;
 
 use std::ffi::OsString;
+use std::io::{ErrorKind, Write};
 use std::process::ExitCode;
 
 use brief::Brief;
@@ -69,7 +70,8 @@ A plan of path-and-terminator legs has [[leg]] in place of [[route]]:
                reversal (\"45_180\"), off_time_s (60)
 
 In parentheses stands what is taken where a key is left out.
-A plan that is wrong ends with exit code 2 and says what is wrong with it.
+A plan that is wrong ends with exit code 2 and says what is wrong with it;
+output that cannot be written ends with 1.
 ";
 
 const DEFAULT_PLAN: &str = include_str!("plans/islands.toml");
@@ -83,17 +85,27 @@ enum Form {
 
 fn main() -> ExitCode {
     match run(std::env::args_os().skip(1)) {
-        Ok(text) => {
-            // A reader that stops early, such as a pager, is no failure.
-            use std::io::Write;
-            let _ = writeln!(std::io::stdout(), "{}", text.trim_end());
-            ExitCode::SUCCESS
-        }
-        Err(error) => {
-            eprintln!("{error}");
-            ExitCode::from(2)
-        }
+        Ok(text) => match printed(&text) {
+            Ok(()) => ExitCode::SUCCESS,
+            Err(error) => failed(1, &format!("the output is lost: {error}")),
+        },
+        Err(error) => failed(2, &error),
     }
+}
+
+/// Writes to the standard output. A reader that stops early, such as a pager, is no failure.
+fn printed(text: &str) -> std::io::Result<()> {
+    let mut out = std::io::stdout().lock();
+    match writeln!(out, "{}", text.trim_end()).and_then(|()| out.flush()) {
+        Err(error) if error.kind() == ErrorKind::BrokenPipe => Ok(()),
+        result => result,
+    }
+}
+
+/// Ends with a message; where that cannot be written either, the exit code is all there is to say.
+fn failed(code: u8, message: &str) -> ExitCode {
+    let _ = writeln!(std::io::stderr(), "{message}");
+    ExitCode::from(code)
 }
 
 fn run(arguments: impl Iterator<Item = OsString>) -> Result<String, String> {

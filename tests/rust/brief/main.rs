@@ -9,6 +9,7 @@
 )]
 
 mod data;
+mod output;
 mod path;
 mod text;
 mod wrong;
