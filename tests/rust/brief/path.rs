@@ -246,6 +246,46 @@ fn racetracks_and_procedure_turns_are_as_they_are_given() {
     }
 }
 
+/// A key of which nothing would come is refused as any other that the leg has no use for.
+#[test]
+fn a_key_that_another_key_makes_useless_is_refused() {
+    let turn =
+        "code = \"PI\"\nfix = \"HOL\"\ncourse_deg = 85\ndistance_nm = 5\nturn = \"left\"\noff_time_s = 75";
+    let back =
+        "[[leg]]\ncode = \"CF\"\ncourse_deg = 265\nfix = \"HOL\"\nfly_over = true\n\n[[leg]]\ncode = \"HM\"";
+    let by_dme = "code = \"HM\"\nstation = \"HOL\"\ndme_nm = 6";
+    for (name, from, to, useless, part) in [
+        (
+            "off-time",
+            "code = \"HM\"",
+            format!("{turn}\n"),
+            "reversal = \"80_260\"\n",
+            "leg 7 (PI): off_time_s is given; allowed: reversal, fix, ",
+        ),
+        (
+            "timed",
+            "code = \"HM\"",
+            format!("{by_dme}\n"),
+            "timed = \"inbound\"\n",
+            "leg 7 (HM): timed is given; allowed: ",
+        ),
+        (
+            "if",
+            "code = \"IF\"",
+            "code = \"IF\"\n".into(),
+            "fly_over = true\n",
+            "leg 1 (IF): fly_over is given; allowed: fix",
+        ),
+    ] {
+        let after = if name == "off-time" { back } else { "" };
+        briefed(&format!("legs-useful-{name}"), &approach(&[(from, &format!("{to}\n{after}"))]), &[]);
+        let plan = approach(&[(from, &format!("{to}{useless}\n{after}"))]);
+        let (code, out, error) = run_plan(&format!("legs-useless-{name}"), &plan, &[]);
+        assert_eq!((code, out.as_str()), (2, ""), "{name}: {error}");
+        assert!(error.contains(part), "{name}: {error}");
+    }
+}
+
 /// Given by level, the wind is that of the altitude where each leg begins: in a climb from the lower level it grows.
 #[test]
 fn winds_by_level_change_along_a_climb() {

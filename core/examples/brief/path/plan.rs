@@ -290,19 +290,16 @@ impl Keys<'_> {
 
     fn hold(&self) -> Result<Hold, String> {
         let written = self.written;
-        let timed = self.choice(
-            "timed",
-            written.timed.as_ref(),
-            TimedLeg::ALL,
-            TimedLeg::word,
-            TimedLeg::OutboundFromLevel,
-        )?;
+        let timed = || {
+            let usual = TimedLeg::OutboundFromLevel;
+            self.choice("timed", written.timed.as_ref(), TimedLeg::ALL, TimedLeg::word, usual)
+        };
         let length = if written.dme_nm.is_some() {
             HoldLength::Dme(self.station()?, self.dme()?)
         } else if written.distance_nm.is_some() {
-            HoldLength::Distance(timed, self.distance()?)
+            HoldLength::Distance(timed()?, self.distance()?)
         } else {
-            HoldLength::Time(timed, self.time("outbound_time_s", written.outbound_time_s, 60.0)?)
+            HoldLength::Time(timed()?, self.time("outbound_time_s", written.outbound_time_s, 60.0)?)
         };
         Ok(Hold {
             fix: self.fix()?,
@@ -314,7 +311,8 @@ impl Keys<'_> {
 
     fn leg(&self, code: LegCode) -> Result<Leg, String> {
         Ok(match code {
-            LegCode::InitialFix => Leg::InitialFix(self.end()?),
+            // There is no turn at the first fix, flown by or over.
+            LegCode::InitialFix => Leg::InitialFix(Fix { position: self.fix()?, passage: Passage::FlyBy }),
             LegCode::TrackToFix => Leg::TrackToFix(self.end()?),
             LegCode::CourseToFix => Leg::CourseToFix(self.course()?, self.end()?),
             LegCode::DirectToFix => Leg::DirectToFix(self.end()?),
@@ -340,19 +338,24 @@ impl Keys<'_> {
             LegCode::HoldToAltitude => Leg::HoldToAltitude(self.hold()?, self.altitude()?),
             LegCode::HoldToFix => Leg::HoldToFix(self.hold()?),
             LegCode::HoldToManual => Leg::HoldToManual(self.hold()?),
-            LegCode::ProcedureTurn => Leg::ProcedureTurn {
-                fix: self.fix()?,
-                outbound: self.course()?,
-                outbound_distance: self.distance()?,
-                first_right: self.to_right()?,
-                form: self.choice(
-                    "reversal",
-                    self.written.reversal.as_ref(),
-                    ReversalForm::ALL,
-                    ReversalForm::word,
-                    ReversalForm::Off45,
-                )?,
-                off_time: self.time("off_time_s", self.written.off_time_s, OFF_LEG_SLOW_S)?,
+            LegCode::ProcedureTurn => self.procedure_turn()?,
+        })
+    }
+
+    fn procedure_turn(&self) -> Result<Leg, String> {
+        let (written, usual) = (self.written, ReversalForm::Off45);
+        let form =
+            self.choice("reversal", written.reversal.as_ref(), ReversalForm::ALL, ReversalForm::word, usual)?;
+        Ok(Leg::ProcedureTurn {
+            fix: self.fix()?,
+            outbound: self.course()?,
+            outbound_distance: self.distance()?,
+            first_right: self.to_right()?,
+            form,
+            off_time: match form {
+                ReversalForm::Off45 => self.time("off_time_s", written.off_time_s, OFF_LEG_SLOW_S)?,
+                // Nothing of it is flown by time.
+                _ => at(self.place, HoldTime::new(seconds(OFF_LEG_SLOW_S)))?,
             },
         })
     }
