@@ -1,15 +1,28 @@
 #!/bin/sh
 # Installs the C interface: ffi/install.sh [PREFIX] [BUILT]
 # PREFIX is where it goes (/usr/local if not given; DESTDIR is put before it). BUILT is a folder that holds the libraries
-# already built; without it they are built for release. On Linux, with any POSIX shell.
+# already built; without it they are built for release, into CARGO_TARGET_DIR if that is set. On Linux, with any POSIX shell.
+# --help prints this text.
 set -eu
 here=$(cd "$(dirname "$0")" && pwd)
-prefix=${DESTDIR:-}${1:-/usr/local}
+fail() { echo "$1; ffi/install.sh --help says more" >&2; exit 1; }
+for argument in "$@"; do
+    case $argument in
+        -h | --help) sed -n '2,/^set/s/^# //p' "$here/install.sh"; exit ;;
+        -*) fail "$argument is no option; allowed: --help" ;;
+    esac
+done
+[ $# -le 2 ] || fail "$# arguments are given; allowed: PREFIX and BUILT"
+[ -n "${1-/usr/local}" ] || fail "PREFIX is empty; allowed: a folder, or no argument for /usr/local"
+prefix=${DESTDIR:-}${1-/usr/local}
 built=${2:-}
 
 if [ -z "$built" ]; then
-    (cd "$here/.." && cargo build --release --quiet -p lubberline-ffi)
-    built=${CARGO_TARGET_DIR:-$here/../target}/release
+    # A relative folder is the caller's, not the clone's in which cargo runs.
+    target=${CARGO_TARGET_DIR:-$here/../target}
+    case $target in /*) ;; *) target=$PWD/$target ;; esac
+    (cd "$here/.." && cargo build --release --quiet -p lubberline-ffi --target-dir "$target")
+    built=$target/release
 fi
 for library in liblubberline.so liblubberline.a; do
     [ -f "$built/$library" ] || { echo "$built/$library is missing; build it with: cargo build --release -p lubberline-ffi" >&2; exit 1; }

@@ -285,6 +285,61 @@ fn installed() -> &'static Path {
     })
 }
 
+/// The script by itself, from a folder of the caller's.
+fn install(caller: &Path, arguments: &[&str]) -> Command {
+    let mut install = Command::new("sh");
+    install.arg(root().join("ffi/install.sh")).args(arguments).current_dir(caller);
+    install.env_remove("DESTDIR").env_remove("CARGO_TARGET_DIR");
+    install
+}
+
+#[test]
+fn installing_says_what_it_does_and_refuses_what_it_cannot_mean() {
+    let caller = folder("install-words");
+    for word in ["--help", "-h"] {
+        let help = run(&mut install(&caller, &[word]));
+        assert!(help.starts_with("Installs the C interface: ffi/install.sh [PREFIX] [BUILT]\n"), "{help}");
+        assert!(help.contains("/usr/local") && !help.contains("set -eu"), "{help}");
+    }
+    for (arguments, told) in [
+        (&[""][..], "PREFIX is empty; allowed: a folder"),
+        (&["", "built"], "PREFIX is empty"),
+        (&["--prefix=here"], "--prefix=here is no option; allowed: --help"),
+        (&["one", "two", "three"], "3 arguments are given; allowed: PREFIX and BUILT"),
+    ] {
+        // Were it to install, then here.
+        let output = install(&caller, arguments).env("DESTDIR", caller.join("stray")).output().unwrap();
+        let error = String::from_utf8_lossy(&output.stderr).to_string();
+        assert!(!output.status.success() && error.starts_with(told), "{arguments:?}: {error}");
+        assert!(output.stdout.is_empty() && std::fs::read_dir(&caller).unwrap().next().is_none());
+    }
+}
+
+/// Cargo runs in the clone's folder; a relative folder for what it builds is the caller's all the same. In its place stands a
+/// program that takes that folder as cargo does, and puts there what has been built.
+#[test]
+fn installing_builds_where_the_caller_says() {
+    let caller = folder("install-built");
+    std::fs::remove_dir_all(&caller).unwrap();
+    let programs = folder("install-built/programs");
+    let cargo = programs.join("cargo");
+    let text = format!(
+        "#!/bin/sh\ntarget=${{CARGO_TARGET_DIR:-target}}\nwhile [ $# -gt 0 ]; do\n    [ \"$1\" != --target-dir ] || target=$2\n    shift\ndone\n\
+         mkdir -p \"$target/release\" && cp '{0}/liblubberline.so' '{0}/liblubberline.a' \"$target/release/\"\n",
+        libraries().display()
+    );
+    std::fs::write(&cargo, text).unwrap();
+    run(Command::new("chmod").arg("+x").arg(&cargo));
+    let path = format!("{}:{}", programs.display(), std::env::var("PATH").unwrap());
+    for target in ["built", "deep/er", caller.join("absolute").to_str().unwrap()] {
+        let told = run(install(&caller, &["into"]).env("PATH", &path).env("CARGO_TARGET_DIR", target));
+        assert!(told.ends_with(" is in into\n"), "{told}");
+        assert!(caller.join(target).join("release/liblubberline.a").exists(), "{target}");
+        assert!(caller.join("into/lib/liblubberline.so").exists());
+        std::fs::remove_dir_all(caller.join("into")).unwrap();
+    }
+}
+
 #[test]
 fn an_installed_library_is_found_by_pkg_config() {
     if !present("pkg-config") {
