@@ -65,7 +65,9 @@ fn plain_file(file: &syn::File, module: &str, model: &mut Model) -> Result<()> {
                 model.functions.push(function);
             }
             None => {
-                let summary = doc_lines(&item.attrs).into_iter().next().unwrap_or_default();
+                // Its documentation has no form that is fixed: what it begins with may be longer than a line.
+                let lines = doc_lines(&item.attrs);
+                let summary = lines.split(|line| line.is_empty()).next().unwrap_or_default().join(" ");
                 model.by_hand.push(ByHand { name, summary });
             }
         }
@@ -153,7 +155,10 @@ mod tests {
         /// ```
         pub fn pair(a_nm: f64, b: f64) -> Result<Pair, Error> { todo }
 
-        /// By hand.
+        /// By hand, and said
+        /// in two lines.
+        ///
+        /// More of it.
         pub fn settings(input: &Settings) -> Result<f64, Error> { todo }
 
         pub(super) fn inner(a: f64) -> f64 { a }
@@ -179,6 +184,7 @@ mod tests {
         assert_eq!(example.arguments, ["-1.5", "30_000.0"]);
         assert_eq!((example.decimals, example.printed.as_str()), (2, "4.50"));
         assert_eq!(model.by_hand[0].name, "settings");
+        assert_eq!(model.by_hand[0].summary, "By hand, and said in two lines.");
         assert_eq!(model.by_hand.len(), 1);
     }
 
