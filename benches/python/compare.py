@@ -4,7 +4,8 @@
     target/peers/bin/pip install -r benches/python/requirements.txt ./python
     target/peers/bin/python benches/python/compare.py [part ...] [--points N]
 
-Parts: earth, stations, air, instructions, floor, threads, growth; all of them if none is named. What is printed is what `docs/performance.md`
+Parts: earth, stations, air, instructions, floor, threads, growth; all of them if none is named. Another, given, prints the bare rows that
+instructions asks for in each set. What is printed is what `docs/performance.md`
 shows. Each row is the median of interleaved runs, in CPU time of the thread (threads: by the clock); a run is one call that is not counted
 and as many as take a tenth of a second. Only the ratios carry over to other
 machines, and those best when the machine is idle: the load is printed with them. LUBBERLINE_INSTRUCTIONS=baseline or avx2 in
