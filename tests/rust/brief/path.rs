@@ -211,6 +211,40 @@ fn a_plan_of_legs_that_is_wrong_says_what_is() {
     }
 }
 
+/// What is wrong with a course, a wind or an altitude is told of the leg on which it is met.
+#[test]
+fn every_error_of_a_sequence_names_its_leg() {
+    let levels = "[[air.wind_level]]\npressure_altitude_ft = 3000\nwind_from_deg = 250\nwind_speed_kt = 5\n";
+    let one = "wind_from_deg = 250\nwind_speed_kt = 25\n";
+    let arc = "code = \"AF\"\nfix = \"FINAL\"\nstation = \"HOL\"\nturn = \"left\"\n";
+    for (name, changes, parts) in [
+        (
+            "reversal",
+            vec![("code = \"AF\"", "code = \"TF\"\nfix = \"OUTER\"\n\n[[leg]]\ncode = \"AF\"")],
+            ["leg 3 (TF): the course change from 14", "is a reversal"],
+        ),
+        (
+            "wind",
+            vec![
+                (one, "wind_from_deg = 145\nwind_speed_kt = 250\n"),
+                (arc, "code = \"TF\"\nfix = \"FINAL\"\n"),
+            ],
+            ["leg 2 (TF): wind of 250 kt from 145 deg", "make no way along course 144.8"],
+        ),
+        (
+            "climb",
+            vec![(one, levels), ("[path]", "[path]\nclimb_fpm = 30000")],
+            ["leg 4: pressure altitude is ", "262467.2 ft"],
+        ),
+    ] {
+        let (code, out, error) = run_plan(&format!("legs-named-{name}"), &approach(&changes), &[]);
+        assert_eq!((code, out.as_str()), (2, ""), "{name}: {error}");
+        for part in parts {
+            assert!(error.contains(part), "{name}: {part:?} is not in {error}");
+        }
+    }
+}
+
 /// A racetrack by DME begins its turn inbound at the reading; one with a longer leg takes longer; a procedure turn is what its word says.
 #[test]
 fn racetracks_and_procedure_turns_are_as_they_are_given() {

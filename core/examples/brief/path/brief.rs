@@ -1,5 +1,6 @@
 //! What a plan of legs comes to, in plain numbers whose names end in their units.
 
+use lubberline::Error;
 use lubberline::procedure::legs::{GroundPath, Place};
 use lubberline::route::{PathBrief, PathCheck, PathLeg, PathStation, PathSurroundings, PathTurn};
 use lubberline::value::TrueBearing;
@@ -104,14 +105,8 @@ pub struct Reading {
 impl Brief {
     /// Briefs a plan of legs; the error names the leg and what stands in the way.
     pub fn of(plan: &Plan) -> Result<Self, String> {
-        let legs: Vec<_> = plan.legs.iter().map(|planned| planned.leg).collect();
         let conditions = &plan.conditions;
-        let path = match &plan.winds {
-            Some(winds) => GroundPath::fly_aloft(&legs, conditions, winds),
-            None => GroundPath::fly(&legs, conditions),
-        };
-        let flown =
-            path.and_then(|path| PathBrief::of_path(&legs, path)).map_err(|error| error.to_string())?;
+        let flown = flown(plan, plan.legs.len()).map_err(|error| with_its_leg(plan, &error))?;
         let finite = |value: f64| value.is_finite().then_some(value);
         let briefed = plan.legs.iter().zip(&flown.legs).enumerate();
         let briefed = briefed.map(|(index, (planned, leg))| Leg {
@@ -139,6 +134,26 @@ impl Brief {
             legs: briefed,
             flown,
         })
+    }
+}
+
+/// The first legs of a plan, flown and briefed.
+fn flown(plan: &Plan, count: usize) -> Result<PathBrief, Error> {
+    let legs: Vec<_> = plan.legs.iter().take(count).map(|planned| planned.leg).collect();
+    let path = match &plan.winds {
+        Some(winds) => GroundPath::fly_aloft(&legs, &plan.conditions, winds),
+        None => GroundPath::fly(&legs, &plan.conditions),
+    };
+    PathBrief::of_path(&legs, path?)
+}
+
+/// An error with the leg it is of: where it names none itself, the last of the fewest first legs that bring one of its kind.
+fn with_its_leg(plan: &Plan, error: &Error) -> String {
+    let brings = |&count: &usize| flown(plan, count).is_err_and(|other| other.code() == error.code());
+    let leg = (1..=plan.legs.len()).find(brings).filter(|_| error.leg().is_none());
+    match leg.and_then(|leg| plan.legs.get(leg - 1).map(|planned| (leg, planned.leg.code().word()))) {
+        Some((leg, code)) => format!("leg {leg} ({code}): {error}"),
+        None => error.to_string(),
     }
 }
 

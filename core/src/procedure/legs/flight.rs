@@ -95,7 +95,7 @@ impl GroundPath {
     /// As [`GroundPath::fly`]. What the wind changes from leg to leg is taken up at once: between two legs the heading jumps by as much.
     ///
     /// # Errors
-    /// As [`GroundPath::fly`], [`Error::OutOfRange`] where a climb leaves the standard atmosphere.
+    /// As [`GroundPath::fly`], [`Error::OutOfRangeAt`] names the leg that begins where a climb has left the standard atmosphere.
     ///
     /// # Example
     /// ```
@@ -204,7 +204,8 @@ impl Flight<'_> {
     /// Takes the wind by level at the altitude flown now, if there is one.
     fn enter_wind(&mut self, winds: Option<&WindsAloft<TrueNorth>>) -> Result<(), Error> {
         if let Some(winds) = winds {
-            self.conditions.wind = winds.at(standard_pressure_altitude(self.now.altitude)?);
+            let altitude = standard_pressure_altitude(self.now.altitude);
+            self.conditions.wind = winds.at(altitude.map_err(|error| error.at("leg", self.leg + 1))?);
         }
         Ok(())
     }
