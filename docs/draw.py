@@ -205,7 +205,7 @@ def procedure() -> Figure:
     legs = [
         lubberline.Leg("IF", **at(150.0, 22.0)),
         lubberline.Leg("TF", **at(150.0, 12.0)),
-        lubberline.Leg("AF", **at(220.0, 12.0), **center, distance_nm=12.0, to_right=True),
+        lubberline.Leg("AF", **at(220.0, 12.0), **center, to_right=True),
         lubberline.Leg("CF", **at(0.0, 0.0), course_deg=40.0, fly_over=True),
         lubberline.Leg("HM", **at(0.0, 0.0), course_deg=40.0, to_right=True, outbound_time_s=60.0),
     ]

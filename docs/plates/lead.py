@@ -26,7 +26,7 @@ def arc_turns() -> Figure:
     legs = [
         lub.Leg("IF", **at(FIRST_DEG, 19.0)),
         lub.Leg("TF", **at(FIRST_DEG, ARC_NM)),
-        lub.Leg("AF", **at(SECOND_DEG, ARC_NM), center_latitude_deg=OST[0], center_longitude_deg=OST[1], distance_nm=ARC_NM, to_right=True),
+        lub.Leg("AF", **at(SECOND_DEG, ARC_NM), center_latitude_deg=OST[0], center_longitude_deg=OST[1], to_right=True),
         lub.Leg("CF", **at(SECOND_DEG, 0.5), course_deg=SECOND_DEG + 180.0),
     ]
     path = lub.fly_legs(legs, true_airspeed_kt=AIRSPEED_KT, altitude_ft=4_000.0, spacing_nm=0.1, **WIND)

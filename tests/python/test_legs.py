@@ -7,7 +7,7 @@ import numpy as np
 import pytest
 
 import lubberline
-from lubberline import Leg
+from lubberline import Leg, _native
 
 
 def fix(code, latitude, longitude, **more):
@@ -354,7 +354,101 @@ def test_a_word_that_no_leg_has_is_a_type_error():
 def test_truth_values_and_numbers_do_not_stand_for_each_other(given, message):
     with pytest.raises(TypeError, match=message):
         Leg("HF", **given)
-    assert Leg("TF", fly_over=True, to_right=False, course_deg=1).numbers == {"fly_over": True, "to_right": False, "course_deg": 1.0}
+    assert Leg("RF", fly_over=True, to_right=False, center_latitude_deg=1).numbers == {"fly_over": True, "to_right": False, "center_latitude_deg": 1.0}
+
+
+#: What every leg can be flown with, if it has use for it; the lengths of a racetrack are given one by one.
+ANYTHING = {"fix_latitude_deg": 60.3, "fix_longitude_deg": -10.0, "course_deg": 30.0, "altitude_ft": 12_000.0, "distance_nm": 15.0, "radial_deg": 10.0, **SITE, "off_time_s": 60.0}
+LENGTHS = {"outbound_time_s": 60.0, "hold_distance_nm": 5.0, "hold_dme_nm": 14.0}
+SIDED = ("AF", "RF", "PI")
+CODES = "IF TF CF DF AF RF FA FC FD FM CA CD CI CR VA VD VI VM VR PI".split()
+RACETRACKS = [(code, {name: value}) for code in ("HA", "HF", "HM") for name, value in LENGTHS.items()]
+
+
+def is_made(code, **given):
+    try:
+        Leg(code, **given)
+    except TypeError as refused:
+        name = list(given)[-1]
+        assert str(refused).startswith(f"{code} has no use for {name}; allowed: ")
+        assert name not in str(refused).split("allowed: ")[1].split(", ")
+        return False
+    return True
+
+
+@pytest.mark.parametrize(("code", "length"), [*((code, {}) for code in CODES), *RACETRACKS])
+def test_a_leg_is_given_the_numbers_that_are_looked_at_and_no_other(code, length):
+    # The native function takes any number and looks at those that the leg needs: one that is infinite is refused if it does.
+    conditions = [250.0, 280.0, 30.0, 25.0, 3.0, 5.0, 9000.0, 0.0, 30.0, 10.0], [math.nan] * 4, None, None
+    for name in [*ANYTHING, *(length or LENGTHS)]:
+        given = {**ANYTHING, **length, name: math.inf}
+        try:
+            _native.fly_legs([(code, given)], conditions, 1.0)
+            told = ""
+        except lubberline.NavigationError as refused:
+            told = str(refused)
+        looked_at = f"{name} is inf" in told
+        if code == "AF" and name in ("center_elevation_ft", "center_declination_deg"):
+            assert not looked_at, "a station is given whole all the same"
+            looked_at = True
+        side = {"to_right": True} if code in SIDED else {}
+        assert is_made(code, **side, **{**length, name: 1.0}) is looked_at, name
+
+
+WORDS = {"fly_over": (True, False), "to_right": (True, False), "timed": ("outbound", "inbound"), "reversal": ("45_180", "80_260")}
+
+
+def each_flown():
+    """The place of a leg of each code, and a sequence that is flown with it there; what it ends at a fix is left by a turn."""
+    yield 0, CORNER
+    for code in ("TF", "DF"):
+        yield 2, [*START, fix(code, 60.6, -9.2), fix("TF", 60.9, -9.3)]
+    for code in ("AF", "RF"):
+        begin, end, beyond = (lubberline.geodesic_direct(60.0, -10.0, *polar)[:2] for polar in ((270.0, 14.0), (0.0, 14.0), (0.0, 30.0)))
+        before = lubberline.geodesic_direct(*begin, 180.0, 12.0)[:2]
+        arc = fix(code, *end, center_latitude_deg=60.0, center_longitude_deg=-10.0, to_right=True)
+        yield 2, [fix("IF", *before), fix("TF", *begin), arc, fix("CF", *beyond, course_deg=0.0)]
+    for leg, *rest in COURSES:
+        begin = [] if leg.code in ("FA", "FC", "FD", "FM", "PI") else START
+        onward = [fix("TF", 60.9, -9.3)] if leg.code == "CF" else []
+        yield len(begin), [*begin, leg, *rest, *onward]
+
+
+@pytest.mark.parametrize(("place", "legs"), list(each_flown()))
+def test_a_leg_is_given_the_words_that_change_how_it_is_flown_and_no_other(place, legs):
+    conditions = [220.0, 280.0, 30.0, 25.0, 3.0, 5.0, 4000.0, 900.0, 30.0, 10.0], [math.nan] * 4, None, None
+    spelled = [(leg.code, dict(leg.numbers)) for leg in legs]
+    code, numbers = spelled[place]
+
+    def flown(name, value):
+        changed = [*spelled[:place], (code, {**numbers, name: value}), *spelled[place + 1 :]]
+        try:
+            return _native.fly_legs(changed, conditions, 5.0)
+        except lubberline.NavigationError as refused:
+            return str(refused)
+
+    for name, (one, other) in WORDS.items():
+        differs = flown(name, one) != flown(name, other)
+        side = {"to_right": True} if code in SIDED and name != "to_right" else {}
+        assert not isinstance(flown(name, one), str), "it can be flown"
+        # The fix that begins a sequence is passed without a turn.
+        assert is_made(code, **side, **{name: one}) is (differs or (code, name) == ("IF", "fly_over")), (code, name)
+
+
+def test_what_a_leg_has_no_use_for_is_named():
+    with pytest.raises(TypeError, match="^TF has no use for course_deg; allowed: fix_latitude_deg, fix_longitude_deg, fly_over$"):
+        fix("TF", 60.0, -10.0, course_deg=4)
+    with pytest.raises(TypeError, match="^HM has no use for distance_nm; allowed: .*outbound_time_s, timed, or in place of outbound_time_s hold_dme_nm or hold_distance_nm$"):
+        fix("HM", 60.0, -10.0, course_deg=4.0, distance_nm=8.0)
+    for two in ({"hold_dme_nm": 9.0, "hold_distance_nm": 5.0}, {"hold_distance_nm": 5.0, "outbound_time_s": 60.0}):
+        with pytest.raises(TypeError, match=f"has no use for {list(two)[1]}"):
+            Leg("HF", **two)
+    with pytest.raises(TypeError, match="HF has no use for timed"):
+        Leg("HF", hold_dme_nm=9.0, timed="inbound")
+    with pytest.raises(TypeError, match="PI has no use for off_time_s"):
+        fix("PI", 60.0, -10.0, course_deg=4.0, distance_nm=8.0, to_right=True, reversal="80_260", off_time_s=75.0)
+    # NaN is as if it were left out.
+    assert Leg("VM", course_deg=4.0, distance_nm=math.nan, hold_dme_nm=math.nan).code == "VM"
 
 
 def test_a_code_that_is_none_is_refused_when_the_leg_is_made():

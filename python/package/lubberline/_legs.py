@@ -14,6 +14,7 @@ from numpy.typing import NDArray
 
 from . import _native
 from ._call import number, whole_wind
+from ._leg_codes import no_more_than_it_takes
 from ._wind_levels import WindLevels, each_level
 
 
@@ -31,7 +32,7 @@ class Leg:
         How the path is flown and what ends it: "IF", "TF", "CF", "DF", "AF", "RF", "FA", "FC", "FD", "FM", "CA", "CD", "CI", "CR",
         "VA", "VD", "VI", "VM", "VR", "HA", "HF", "HM" or "PI".
     **numbers
-        `fix_latitude_deg`, `fix_longitude_deg` (all but C and V legs); `fly_over` (the fix that ends it is flown over, not by);
+        `fix_latitude_deg`, `fix_longitude_deg` (all but C and V legs, and CF); `fly_over` (the fix that ends it is flown over, not by);
         `course_deg` (course or heading, true or, where it is flown with a magnetic variation, magnetic; of a racetrack the inbound,
         of a procedure turn the outbound course); `altitude_ft` (FA, CA, VA, HA); `distance_nm` (of FC and PI; the DME reading of FD,
         CD, VD); `center_latitude_deg`, `center_longitude_deg`, `center_elevation_ft`, `center_declination_deg` (the station, or the
@@ -41,6 +42,14 @@ class Leg:
         the default); `hold_distance_nm` (the length of that leg in place of its time); `hold_dme_nm` (the DME reading of the station
         at which a racetrack's turn inbound begins); `reversal` (of PI: "45_180", the default, or "80_260"); `off_time_s` (of the
         45/180, from its first turn to its second, 60 by default).
+
+    Raises
+    ------
+    TypeError
+        What the leg has no use for, such as a course of TF or the `distance_nm` of a racetrack: the message names it, and what is allowed. NaN
+        is as if it were left out.
+    NavigationError
+        A code, or a word for `timed` or `reversal`, that is none.
 
     Examples
     --------
@@ -56,6 +65,7 @@ class Leg:
     def __init__(self, code: str, **numbers: float | bool | str) -> None:
         checked = {name: _given(name, value) for name, value in numbers.items()}
         _native.check_leg(code, checked)
+        no_more_than_it_takes(code, checked)
         object.__setattr__(self, "code", code)
         object.__setattr__(self, "numbers", MappingProxyType(checked))
 
