@@ -99,7 +99,7 @@ def test_an_arc_is_rolled_out_on_from_a_course_or_a_heading(code, met_deg, back_
 def test_an_arc_that_no_turn_rolls_out_on_is_refused():
     start = lubberline.geodesic_direct(60.0, -10.0, 90.0, 0.1)
     leave = lubberline.geodesic_direct(60.0, -10.0, 200.0, 1.5)
-    arc = fix("AF", leave.latitude_deg, leave.longitude_deg, center_latitude_deg=60.0, center_longitude_deg=-10.0)
+    arc = fix("AF", leave.latitude_deg, leave.longitude_deg, center_latitude_deg=60.0, center_longitude_deg=-10.0, to_right=True)
     with pytest.raises(lubberline.NavigationError, match=r"leg 2 \(CI\) cannot be flown: no turn from its course rolls out"):
         lubberline.fly_legs([fix("IF", start.latitude_deg, start.longitude_deg), Leg("CI", course_deg=90.0), arc], **WINDY)
 
@@ -186,7 +186,7 @@ COURSES = [
     [fix("HA", 60.3, -10.0, course_deg=60.0, altitude_ft=12_000.0)],
     [fix("HF", 60.3, -10.0, course_deg=60.0)],
     [fix("HM", 60.3, -10.0, course_deg=60.0)],
-    [fix("PI", 60.3, -10.0, course_deg=250.0, distance_nm=6.0), fix("CF", 60.3, -10.0, course_deg=70.0)],
+    [fix("PI", 60.3, -10.0, course_deg=250.0, distance_nm=6.0, to_right=True), fix("CF", 60.3, -10.0, course_deg=70.0)],
 ]
 
 
@@ -433,6 +433,17 @@ def test_a_leg_is_given_the_words_that_change_how_it_is_flown_and_no_other(place
         assert not isinstance(flown(name, one), str), "it can be flown"
         # The fix that begins a sequence is passed without a turn.
         assert is_made(code, **side, **{name: one}) is (differs or (code, name) == ("IF", "fly_over")), (code, name)
+
+
+@pytest.mark.parametrize("code", SIDED)
+def test_an_arc_and_a_procedure_turn_say_to_which_side(code):
+    with pytest.raises(TypeError, match=f"^{code}: to_right is missing; allowed: True, False$"):
+        fix(code, 60.0, -10.0)
+    assert fix(code, 60.0, -10.0, to_right=False).numbers["to_right"] is False
+
+
+def test_a_racetrack_is_to_the_right_if_nothing_is_said():
+    assert hold() == hold(to_right=True) != hold(to_right=False)
 
 
 def test_what_a_leg_has_no_use_for_is_named():

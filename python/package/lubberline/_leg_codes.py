@@ -49,6 +49,9 @@ _LENGTHS = {
     "outbound_time_s": ("outbound_time_s", "timed"),
 }
 
+#: What goes round to a side, of which none is the usual one; a racetrack is standard to the right.
+_TO_A_SIDE = ("AF", "RF", "PI")
+
 
 def no_more_than_it_takes(code: str, given: Mapping[str, float | bool | str]) -> None:
     """Refuses what a leg has no use for, as a slip; NaN is not given."""
@@ -65,3 +68,9 @@ def no_more_than_it_takes(code: str, given: Mapping[str, float | bool | str]) ->
     for name in there:
         if name not in takes:
             raise TypeError(f"{code} has no use for {name}; allowed: {', '.join(takes)}{also}")
+
+
+def with_its_side(code: str, given: Mapping[str, float | bool | str]) -> None:
+    """Refuses an arc or a procedure turn that does not say to which side it goes."""
+    if code in _TO_A_SIDE and "to_right" not in given:
+        raise TypeError(f"{code}: to_right is missing; allowed: True, False")

@@ -14,7 +14,7 @@ from numpy.typing import NDArray
 
 from . import _native
 from ._call import number, whole_wind
-from ._leg_codes import no_more_than_it_takes
+from ._leg_codes import no_more_than_it_takes, with_its_side
 from ._wind_levels import WindLevels, each_level
 
 
@@ -37,7 +37,7 @@ class Leg:
         of a procedure turn the outbound course); `altitude_ft` (FA, CA, VA, HA); `distance_nm` (of FC and PI; the DME reading of FD,
         CD, VD); `center_latitude_deg`, `center_longitude_deg`, `center_elevation_ft`, `center_declination_deg` (the station, or the
         centre of RF); `radial_deg` (CR, VR, from the station's north); `outbound_time_s` (of a racetrack); `to_right` (an arc goes
-        clockwise, a racetrack turns right, a procedure turn first turns right); `timed` (the leg of a racetrack that is timed, or
+        clockwise, a procedure turn first turns right: AF, RF and PI need it; a racetrack turns right, the standard side, if it is left out); `timed` (the leg of a racetrack that is timed, or
         whose length is given: "inbound", "outbound" from abeam the fix or wings level, whichever is later, or "outbound_from_level",
         the default); `hold_distance_nm` (the length of that leg in place of its time); `hold_dme_nm` (the DME reading of the station
         at which a racetrack's turn inbound begins); `reversal` (of PI: "45_180", the default, or "80_260"); `off_time_s` (of the
@@ -47,7 +47,7 @@ class Leg:
     ------
     TypeError
         What the leg has no use for, such as a course of TF or the `distance_nm` of a racetrack: the message names it, and what is allowed. NaN
-        is as if it were left out.
+        is as if it were left out. An arc or a procedure turn without its side.
     NavigationError
         A code, or a word for `timed` or `reversal`, that is none.
 
@@ -66,6 +66,7 @@ class Leg:
         checked = {name: _given(name, value) for name, value in numbers.items()}
         _native.check_leg(code, checked)
         no_more_than_it_takes(code, checked)
+        with_its_side(code, checked)
         object.__setattr__(self, "code", code)
         object.__setattr__(self, "numbers", MappingProxyType(checked))
 
