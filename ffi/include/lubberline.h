@@ -427,6 +427,11 @@
 #define LUBBER_ERROR_FLIGHT_WIND_LEVELS (-74)
 
 /**
+ * Spacing of points out of range; allowed: above 0 NM, or infinite.
+ */
+#define LUBBER_ERROR_POINT_SPACING (-75)
+
+/**
  * The course change is a reversal and has no lead.
  */
 #define LUBBER_ERROR_COURSE_REVERSAL (-101)

@@ -165,6 +165,8 @@ pub const LUBBER_ERROR_DAY_OF_MONTH: i32 = -72;
 pub const LUBBER_ERROR_WIND_LEVELS: i32 = -73;
 /// Number of a flight's wind levels out of range; allowed: from 1.0 to 16.0.
 pub const LUBBER_ERROR_FLIGHT_WIND_LEVELS: i32 = -74;
+/// Spacing of points out of range; allowed: above 0 NM, or infinite.
+pub const LUBBER_ERROR_POINT_SPACING: i32 = -75;
 /// The course change is a reversal and has no lead.
 pub const LUBBER_ERROR_COURSE_REVERSAL: i32 = -101;
 /// The airspeed cannot hold the course against the wind.
@@ -703,6 +705,7 @@ pub extern "C" fn lubber_status_text(status: i32) -> *const c_char {
         -72 => c"day of the month out of range; allowed: from 1.0 below 32.0",
         -73 => c"number of wind levels out of range; allowed: from 1.0 to 1000.0",
         -74 => c"number of a flight's wind levels out of range; allowed: from 1.0 to 16.0",
+        -75 => c"spacing of points out of range; allowed: above 0 NM, or infinite",
         -101 => c"the course change is a reversal and has no lead",
         -102 => c"the airspeed cannot hold the course against the wind",
         -103 => c"the turn does not fit between the radial and the arc",

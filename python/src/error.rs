@@ -46,6 +46,11 @@ pub fn unknown_word(
     told(python, message, code, Some(parameter))
 }
 
+/// A value of a quantity, or the exception that names the parameter.
+pub fn checked(python: Python<'_>, quantity: Quantity, parameter: &'static str, value: f64) -> PyResult<f64> {
+    quantity.check(parameter, value).map_err(|error| raised(python, &error))
+}
+
 fn told(python: Python<'_>, message: String, code: i32, parameter: Option<&str>) -> PyErr {
     let exception = NavigationError::new_err(message);
     let value = exception.value(python);
@@ -69,7 +74,7 @@ pub fn check_station(
         (Quantity::Declination, "declination_deg", declination_deg),
     ];
     for (quantity, parameter, value) in checks {
-        quantity.check(parameter, value).map_err(|error| raised(python, &error))?;
+        checked(python, quantity, parameter, value)?;
     }
     Ok(())
 }

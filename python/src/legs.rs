@@ -11,7 +11,7 @@ use pyo3::exceptions::PyTypeError;
 use pyo3::prelude::*;
 use pyo3::types::{PyDict, PyList, PyTuple};
 
-use crate::error::{raised, unknown_word};
+use crate::error::{checked, raised, unknown_word};
 
 /// The conditions in the order of [`ConditionsInput`] as far as the distance of what is ended by hand; lower altitude, upper altitude, direction
 /// and speed, NaN where there is one wind; levels of altitude, direction and speed, none if winds are not given so; magnetic variation, none if
@@ -40,8 +40,9 @@ pub fn conditions_of(
         levels,
         variation_deg,
     ) = given;
-    let variation_deg =
-        variation_deg.map(|given| Quantity::Declination.check("magnetic_variation_deg", given)).transpose();
+    let variation_deg = variation_deg
+        .map(|given| checked(python, Quantity::Declination, "magnetic_variation_deg", given))
+        .transpose()?;
     let conditions = ConditionsInput {
         true_airspeed_kt: *true_airspeed_kt,
         wind_from_deg: *wind_from_deg,
@@ -57,7 +58,7 @@ pub fn conditions_of(
         upper_wind_altitude_ft: *upper_wind_altitude_ft,
         upper_wind_from_deg: *upper_wind_from_deg,
         upper_wind_speed_kt: *upper_wind_speed_kt,
-        magnetic_variation_deg: variation_deg.map_err(|error| raised(python, &error))?.unwrap_or(f64::NAN),
+        magnetic_variation_deg: variation_deg.unwrap_or(f64::NAN),
     };
     Ok((conditions, levels.as_ref().map(|levels| levels.iter().map(level).collect())))
 }
@@ -160,6 +161,7 @@ pub fn flown_legs<'py>(
 ) -> PyResult<Flown<'py>> {
     let legs = read(python, &legs)?;
     let (conditions, levels) = conditions_of(python, &conditions)?;
+    let spacing_nm = checked(python, Quantity::PointSpacing, "spacing_nm", spacing_nm)?;
     let path = match levels {
         Some(levels) => fly_legs_aloft(&legs, &conditions, &levels),
         None => fly_legs(&legs, &conditions),

@@ -4,11 +4,12 @@ use lubberline::plain::{
     BriefedRoute, RouteConditionsInput, RouteFixInput, RouteLegOutput, RouteTurnOutput, SurenessOutput,
     WindLevelInput, brief_route as brief,
 };
+use lubberline::value::Quantity;
 use pyo3::prelude::*;
 use pyo3::types::{PyDict, PyList};
 
 use crate::course_change::fly_over_dict;
-use crate::error::{raised, raised_on_route};
+use crate::error::{checked, raised, raised_on_route};
 use crate::flight::{model, sureness_dicts};
 
 /// Levels of altitude, direction and speed; empty for winds that are not given so.
@@ -94,6 +95,7 @@ pub fn brief_route<'py>(
         roll_rate_deg_per_s,
         intercept_angle_deg,
     };
+    let spacing_nm = checked(python, Quantity::PointSpacing, "spacing_nm", spacing_nm)?;
     let route = brief(&plain, &conditions).map_err(|refused| raised_on_route(python, &refused))?;
     let sureness = sureness(python, &route, asked)?;
     let legs = PyList::empty(python);

@@ -49,6 +49,15 @@ def test_the_points_are_as_close_as_asked():
     assert np.sum(steps) == pytest.approx(path.length_nm, rel=1e-4)
 
 
+@pytest.mark.parametrize(("given", "told"), [(0.0, "0 NM"), (-1.0, "-1 NM"), (math.nan, "NaN NM"), (-math.inf, "-inf NM")])
+def test_a_spacing_that_is_none_is_refused_by_name(given, told):
+    with pytest.raises(lubberline.NavigationError, match=f"^spacing_nm is {told}; allowed: above 0 NM, or infinite$") as refused:
+        lubberline.fly_legs(CORNER, **FLOWN, spacing_nm=given)
+    assert refused.value.parameter == "spacing_nm"
+    ends = lubberline.fly_legs(CORNER, **FLOWN, spacing_nm=math.inf)
+    assert ends.latitude_deg.size == len(ends.segments) + 1
+
+
 def test_an_arc_keeps_its_distance():
     center = (60.0, -10.0)
     gate = lubberline.geodesic_direct(*center, 250.0, 14.0)

@@ -271,7 +271,7 @@ def corner(**more):
     ]
     given = {"true_airspeed_kt": 250.0, "altitude_ft": 9000.0, "wind_from_deg": 280.0, "wind_speed_kt": 30.0, "climb_fpm": 500.0}
     return brief_path(legs, **{**given, **more}), lubberline.fly_legs(
-        legs, **{name: value for name, value in {**given, **more}.items() if name in ("wind_levels", *given)}, spacing_nm=0.0
+        legs, **{name: value for name, value in {**given, **more}.items() if name in ("wind_levels", *given)}, spacing_nm=math.inf
     )
 
 

@@ -280,11 +280,18 @@ def test_few_stations_make_no_turn():
 
 
 def test_spacing_says_how_finely_a_leg_is_drawn():
-    for spacing, most in ((5.0, 5.0), (math.inf, 100.0), (0.0, 100.0), (math.nan, 100.0)):
+    for spacing, most in ((5.0, 5.0), (math.inf, 100.0)):
         leg = brief_route([SKE, OST], **FLOWN, spacing_nm=spacing).legs[0]
         places = np.array(leg.points)
         steps = lubberline.geodesic_inverse(*places[:-1].T, *places[1:].T).distance_nm
         assert steps.max() <= most + 1e-9 and steps.sum() == pytest.approx(leg.straight_nm, abs=1e-6)
+
+
+@pytest.mark.parametrize(("given", "told"), [(0.0, "0 NM"), (-1.0, "-1 NM"), (math.nan, "NaN NM"), (-math.inf, "-inf NM")])
+def test_a_spacing_that_is_none_is_refused_by_name(given, told):
+    with pytest.raises(lubberline.NavigationError, match=f"^spacing_nm is {told}; allowed: above 0 NM, or infinite$") as refused:
+        brief_route([SKE, OST], **FLOWN, spacing_nm=given)
+    assert refused.value.parameter == "spacing_nm"
 
 
 def test_a_brief_is_a_value():

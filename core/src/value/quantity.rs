@@ -227,6 +227,8 @@ quantities! {
     WindLevels = 73: "number of wind levels", "", [from 1.0 to 1000.0];
     /// How many levels the winds of a flight are given at.
     FlightWindLevels = 74: "number of a flight's wind levels", "", [from 1.0 to 16.0];
+    /// The most that two points of what is drawn are apart.
+    PointSpacing = 75: "spacing of points", "NM", [positive];
 }
 
 impl Quantity {

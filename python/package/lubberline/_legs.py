@@ -223,7 +223,7 @@ def fly_legs(
     manual_distance_nm : float
         How far a leg is drawn that is ended by hand.
     spacing_nm : float
-        The most that two points of the path are apart, in a turn on the average.
+        The most that two points of the path are apart, in a turn on the average: above 0; infinite for the ends of its segments only.
     wind_altitude_ft, upper_wind_altitude_ft, upper_wind_from_deg, upper_wind_speed_kt : float, optional
         Pressure altitude of the wind given above, and a wind at a higher one: each leg is then flown in the wind at the altitude
         where it begins.

@@ -417,7 +417,7 @@ def brief_route(
     limit_nm, confidence, trials, seed : float, float, int, int
         What the errors are asked with: the overshoot that matters, the chance with which it is to be kept, how many turns are drawn and by which seed.
     spacing_nm : float
-        The most that two points of a leg are apart.
+        The most that two points of a leg are apart: above 0; infinite for its ends only.
 
     Returns
     -------
