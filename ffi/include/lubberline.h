@@ -432,6 +432,11 @@
 #define LUBBER_ERROR_POINT_SPACING (-75)
 
 /**
+ * Magnetic variation out of range; allowed: from -180.0 to 180.0 deg.
+ */
+#define LUBBER_ERROR_MAGNETIC_VARIATION (-76)
+
+/**
  * The course change is a reversal and has no lead.
  */
 #define LUBBER_ERROR_COURSE_REVERSAL (-101)
@@ -14493,7 +14498,7 @@ int32_t lubber_leg_conditions_init(struct lubber_leg_conditions *conditions,
  * @param[out] segments room for `capacity` segments, the `struct_size` of the first set by the caller and taken for all; may be
  * NULL if that is 0
  * @param[out] segment_count how many segments there are, which may be more than fit: call again with more room
- * @param[out] failed_leg the leg that could not be flown or has a number out of range, counted from 1, 0 if none; may be NULL
+ * @param[out] failed_leg the leg that could not be flown, is none or has a number out of range, counted from 1, 0 if none; may be NULL
  * @return LUBBER_OK, or a negative status; segment_count is then 0
  */
 int32_t lubber_legs_fly(const struct lubber_leg *legs,
@@ -14557,7 +14562,7 @@ int32_t lubber_path_surroundings_init(struct lubber_path_surroundings *surroundi
  * @param[out] path_legs room for `capacity` legs, the `struct_size` of the first set by the caller and taken for all; may be NULL if that
  * is 0
  * @param[out] path_leg_count how many there are: as many as were given; if they do not fit, call again with more room
- * @param[out] failed_leg the leg that could not be flown or has a number out of range, counted from 1, 0 if none; may be NULL
+ * @param[out] failed_leg the leg that could not be flown, is none or has a number out of range, counted from 1, 0 if none; may be NULL
  * @return LUBBER_OK, or a negative status; path_leg_count is then 0
  */
 int32_t lubber_path_legs(const struct lubber_leg *legs,

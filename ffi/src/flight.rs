@@ -8,7 +8,7 @@ use lubberline::plain::{FlightAndReceiver, FlightInput, FlightState};
 
 use crate::generated::{LUBBER_ERROR_INTERNAL, LUBBER_ERROR_STRUCT, LUBBER_OK};
 use crate::sized::{self, Grows};
-use crate::wind_levels::{Failure, lubber_wind_level, read_levels};
+use crate::wind_levels::{lubber_wind_level, read_levels};
 
 /// A flight with its receiver; made by lubber_flight_new, freed by lubber_flight_free.
 #[allow(non_camel_case_types, reason = "the name is C's")]
@@ -527,8 +527,7 @@ pub unsafe extern "C" fn lubber_flight_set_winds_aloft(
     unsafe {
         match read_levels(levels, level_count) {
             Ok(levels) => with(flight, |flown| flown.set_winds_aloft(&levels)),
-            Err(Failure::Status(status)) => status,
-            Err(Failure::Error(error)) => error.code(),
+            Err(failure) => failure.status(),
         }
     }
 }

@@ -167,6 +167,8 @@ pub const LUBBER_ERROR_WIND_LEVELS: i32 = -73;
 pub const LUBBER_ERROR_FLIGHT_WIND_LEVELS: i32 = -74;
 /// Spacing of points out of range; allowed: above 0 NM, or infinite.
 pub const LUBBER_ERROR_POINT_SPACING: i32 = -75;
+/// Magnetic variation out of range; allowed: from -180.0 to 180.0 deg.
+pub const LUBBER_ERROR_MAGNETIC_VARIATION: i32 = -76;
 /// The course change is a reversal and has no lead.
 pub const LUBBER_ERROR_COURSE_REVERSAL: i32 = -101;
 /// The airspeed cannot hold the course against the wind.
@@ -706,6 +708,7 @@ pub extern "C" fn lubber_status_text(status: i32) -> *const c_char {
         -73 => c"number of wind levels out of range; allowed: from 1.0 to 1000.0",
         -74 => c"number of a flight's wind levels out of range; allowed: from 1.0 to 16.0",
         -75 => c"spacing of points out of range; allowed: above 0 NM, or infinite",
+        -76 => c"magnetic variation out of range; allowed: from -180.0 to 180.0 deg",
         -101 => c"the course change is a reversal and has no lead",
         -102 => c"the airspeed cannot hold the course against the wind",
         -103 => c"the turn does not fit between the radial and the arc",

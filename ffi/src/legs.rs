@@ -219,7 +219,7 @@ pub unsafe extern "C" fn lubber_leg_conditions_init(
 /// @param[out] segments room for `capacity` segments, the `struct_size` of the first set by the caller and taken for all; may be
 /// NULL if that is 0
 /// @param[out] segment_count how many segments there are, which may be more than fit: call again with more room
-/// @param[out] failed_leg the leg that could not be flown or has a number out of range, counted from 1, 0 if none; may be NULL
+/// @param[out] failed_leg the leg that could not be flown, is none or has a number out of range, counted from 1, 0 if none; may be NULL
 /// @return LUBBER_OK, or a negative status; segment_count is then 0
 ///
 /// # Safety
@@ -253,14 +253,13 @@ pub unsafe extern "C" fn lubber_legs_fly(
                 sized::fill_array(segments, size, capacity, &told);
                 LUBBER_OK
             }
-            Err(Failure::Status(status)) => status,
-            Err(Failure::Error(error)) => {
-                if let Some(leg) = error.leg()
+            Err(failure) => {
+                if let Some(leg) = failure.leg()
                     && !failed_leg.is_null()
                 {
                     failed_leg.write(leg);
                 }
-                error.code()
+                failure.status()
             }
         }
     }
@@ -310,8 +309,7 @@ pub unsafe extern "C" fn lubber_legs_points(
                 }
                 LUBBER_OK
             }
-            Err(Failure::Status(status)) => status,
-            Err(Failure::Error(error)) => error.code(),
+            Err(failure) => failure.status(),
         }
     }
 }
@@ -358,7 +356,7 @@ pub(crate) unsafe fn read_legs(legs: *const lubber_leg, leg_count: usize) -> Res
             }
             // The usual values of what an old caller's leg lacks are the same for every code.
             let leg = sized::read(place, to_c(&LegInput::new(LegCode::InitialFix))).ok_or(UNKNOWN)?;
-            plain_legs.push(from_c(&leg).map_err(Failure::Error)?);
+            plain_legs.push(from_c(&leg).map_err(|error| Failure::OfLeg(index + 1, error))?);
         }
     }
     Ok(plain_legs)

@@ -289,7 +289,7 @@ pub unsafe extern "C" fn lubber_path_surroundings_init(
 /// @param[out] path_legs room for `capacity` legs, the `struct_size` of the first set by the caller and taken for all; may be NULL if that
 /// is 0
 /// @param[out] path_leg_count how many there are: as many as were given; if they do not fit, call again with more room
-/// @param[out] failed_leg the leg that could not be flown or has a number out of range, counted from 1, 0 if none; may be NULL
+/// @param[out] failed_leg the leg that could not be flown, is none or has a number out of range, counted from 1, 0 if none; may be NULL
 /// @return LUBBER_OK, or a negative status; path_leg_count is then 0
 ///
 /// # Safety
@@ -473,14 +473,13 @@ unsafe fn give<T: Grows>(
                 sized::fill_array(places, size, capacity, &values);
                 LUBBER_OK
             }
-            Ok(Err(Failure::Status(status))) => status,
-            Ok(Err(Failure::Error(error))) => {
-                if let Some(leg) = error.leg()
+            Ok(Err(failure)) => {
+                if let Some(leg) = failure.leg()
                     && !failed_leg.is_null()
                 {
                     failed_leg.write(leg);
                 }
-                error.code()
+                failure.status()
             }
             Err(_) => LUBBER_ERROR_INTERNAL,
         }

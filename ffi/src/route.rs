@@ -561,7 +561,9 @@ impl Refused {
     fn reading(failure: &Failure, place: RoutePlace) -> Self {
         match failure {
             Failure::Status(status) => Self::status(*status),
-            Failure::Error(error) => Self::error(&RouteError { place, error: *error }),
+            Failure::Error(error) | Failure::OfLeg(_, error) => {
+                Self::error(&RouteError { place, error: *error })
+            }
         }
     }
 }

@@ -51,14 +51,14 @@ pub unsafe extern "C" fn lubber_wind_levels_check(
         let checked = unsafe { read_levels(levels, level_count) };
         match checked.and_then(|levels| check_wind_levels(&levels).map_err(Failure::Error)) {
             Ok(()) => LUBBER_OK,
-            Err(Failure::Status(status)) => status,
-            Err(Failure::Error(error)) => {
-                if let Error::OutOfRangeAt { number: level, .. } | Error::WindLevelNotAbove { level, .. } =
-                    error
+            Err(failure) => {
+                if let Failure::Error(
+                    Error::OutOfRangeAt { number: level, .. } | Error::WindLevelNotAbove { level, .. },
+                ) = failure
                 {
                     failed = level;
                 }
-                error.code()
+                failure.status()
             }
         }
     };
@@ -74,6 +74,26 @@ pub unsafe extern "C" fn lubber_wind_levels_check(
 pub(crate) enum Failure {
     Status(i32),
     Error(Error),
+    /// The error is of one of several legs, counted from one.
+    OfLeg(usize, Error),
+}
+
+impl Failure {
+    pub(crate) fn status(&self) -> i32 {
+        match self {
+            Self::Status(status) => *status,
+            Self::Error(error) | Self::OfLeg(_, error) => error.code(),
+        }
+    }
+
+    /// The leg that was refused, counted from one, where it is of one.
+    pub(crate) fn leg(&self) -> Option<usize> {
+        match self {
+            Self::Status(_) => None,
+            Self::Error(error) => error.leg(),
+            Self::OfLeg(leg, _) => Some(*leg),
+        }
+    }
 }
 
 /// Reads the levels, all of the size of the first; a count out of range is refused before any is looked at.

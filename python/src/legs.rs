@@ -41,7 +41,7 @@ pub fn conditions_of(
         variation_deg,
     ) = given;
     let variation_deg = variation_deg
-        .map(|given| checked(python, Quantity::Declination, "magnetic_variation_deg", given))
+        .map(|given| checked(python, Quantity::MagneticVariation, "magnetic_variation_deg", given))
         .transpose()?;
     let conditions = ConditionsInput {
         true_airspeed_kt: *true_airspeed_kt,

@@ -219,7 +219,7 @@ static void magnetic_courses(void)
     const double beyond[3] = {200.0, -180.5, INFINITY};
     for (int index = 0; index < 3; index++) {
         conditions.magnetic_variation_deg = beyond[index];
-        EXPECT(lubber_legs_fly(&away, 1, &conditions, segments, 9, &count, &failed) == LUBBER_ERROR_DECLINATION && count == 0 && failed == 0);
+        EXPECT(lubber_legs_fly(&away, 1, &conditions, segments, 9, &count, &failed) == LUBBER_ERROR_MAGNETIC_VARIATION && count == 0 && failed == 0);
     }
 }
 
@@ -335,6 +335,12 @@ int main(void)
     EXPECT(lubber_legs_fly(legs, 3, &conditions, segments, 3, &count, &failed) == LUBBER_ERROR_LATITUDE);
     EXPECT(count == 0 && failed == 2);
     EXPECT(lubber_leg_init(&legs[0], sizeof legs[0], 77) == LUBBER_ERROR_UNKNOWN_CHOICE);
+    /* Which leg is none, or has an alternative that is none, is told too. */
+    legs[1].code = 99;
+    EXPECT(lubber_legs_fly(legs, 3, &conditions, segments, 3, &count, &failed) == LUBBER_ERROR_UNKNOWN_CHOICE && failed == 2);
+    legs[1].code = LUBBER_LEG_CODE_TRACK_TO_FIX;
+    legs[2].passage = 7;
+    EXPECT(lubber_legs_fly(legs, 3, &conditions, segments, 3, &count, &failed) == LUBBER_ERROR_UNKNOWN_CHOICE && failed == 3);
     EXPECT(lubber_legs_fly(legs, 3, NULL, segments, 3, &count, &failed) == LUBBER_ERROR_STRUCT);
     return expect_close();
 }

@@ -272,8 +272,12 @@ static void magnetic_courses(void)
     }
     size_t failed;
     conditions.magnetic_variation_deg = 200.0;
-    EXPECT(lubber_path_legs(legs, LEGS, &conditions, NULL, NULL, 0, &leg_count, &failed) == LUBBER_ERROR_DECLINATION && leg_count == 0 && failed == 0);
+    EXPECT(lubber_path_legs(legs, LEGS, &conditions, NULL, NULL, 0, &leg_count, &failed) == LUBBER_ERROR_MAGNETIC_VARIATION && leg_count == 0 && failed == 0);
     conditions.magnetic_variation_deg = NAN;
+    const int32_t code = legs[1].code;
+    legs[1].code = 99;
+    EXPECT(lubber_path_legs(legs, LEGS, &conditions, NULL, NULL, 0, &leg_count, &failed) == LUBBER_ERROR_UNKNOWN_CHOICE && failed == 2);
+    legs[1].code = code;
     for (int leg = 0; leg < LEGS; leg++)
         legs[leg].course_deg += 10.0;
 }

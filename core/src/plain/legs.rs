@@ -13,7 +13,9 @@ use crate::procedure::legs::{
     Conditions, Fix, GroundPath, Hold, HoldLength, Leg, Passage, Place, ReversalForm, Segment,
 };
 use crate::procedure::{HoldingSide, TimedLeg};
-use crate::value::units::{degree, feet_per_minute, foot, knot, nautical_mile, nautical_miles, second};
+use crate::value::units::{
+    degree, degrees, feet_per_minute, foot, knot, nautical_mile, nautical_miles, second,
+};
 use crate::value::{
     Bearing, Declination, GroundDistance, HoldTime, InterceptAngle, Latitude, Longitude, MagneticBearing,
     Position, PressureAltitude, Quantity, Radial, SlantRange, TrueAirspeed, TrueAltitude, TrueBearing,
@@ -327,8 +329,12 @@ pub(super) fn typed_legs(legs: &[LegInput], variation: Option<Declination>) -> R
 
 /// The magnetic variation of the courses, none if they are true.
 pub(super) fn variation(input: &ConditionsInput) -> Result<Option<Declination>, Error> {
-    let given = (!input.magnetic_variation_deg.is_nan()).then_some(input.magnetic_variation_deg);
-    given.map(|given| Declination::named("magnetic_variation_deg", given)).transpose()
+    if input.magnetic_variation_deg.is_nan() {
+        return Ok(None);
+    }
+    // By its own name: stations have declinations too.
+    let given = Quantity::MagneticVariation.check("magnetic_variation_deg", input.magnetic_variation_deg)?;
+    Declination::new(degrees(given)).map(Some)
 }
 
 /// The winds of the two levels, if an upper one is given.
@@ -597,6 +603,7 @@ mod tests {
             let aloft = fly_legs_aloft(&legs, &conditions, &[level]);
             for refused in [fly_legs(&legs, &conditions).unwrap_err(), aloft.unwrap_err()] {
                 assert_eq!(refused.parameter(), Some("magnetic_variation_deg"));
+                assert_eq!(refused.code(), Quantity::MagneticVariation.code());
                 let words = format!(
                     "magnetic_variation_deg is {variation_deg} deg; allowed: from -180.0 to 180.0 deg"
                 );

@@ -229,6 +229,8 @@ quantities! {
     FlightWindLevels = 74: "number of a flight's wind levels", "", [from 1.0 to 16.0];
     /// The most that two points of what is drawn are apart.
     PointSpacing = 75: "spacing of points", "NM", [positive];
+    /// Angle from magnetic north to true north that courses are given with, positive east.
+    MagneticVariation = 76: "magnetic variation", "deg", [from -180.0 to 180.0];
 }
 
 impl Quantity {
