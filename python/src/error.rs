@@ -51,6 +51,14 @@ pub fn checked(python: Python<'_>, quantity: Quantity, parameter: &'static str, 
     quantity.check(parameter, value).map_err(|error| raised(python, &error))
 }
 
+/// Refuses a number of wind levels by the name of what was given: the levels, from which it was counted.
+pub fn checked_levels(python: Python<'_>, quantity: Quantity, count: usize) -> PyResult<()> {
+    quantity.check("wind_levels", count as f64).map(|_| ()).map_err(|error| {
+        let message = format!("wind_levels has {count} levels; allowed: {}", quantity.allowed());
+        told(python, message, error.code(), error.parameter())
+    })
+}
+
 fn told(python: Python<'_>, message: String, code: i32, parameter: Option<&str>) -> PyErr {
     let exception = NavigationError::new_err(message);
     let value = exception.value(python);
@@ -75,6 +83,22 @@ pub fn check_station(
     ];
     for (quantity, parameter, value) in checks {
         checked(python, quantity, parameter, value)?;
+    }
+    Ok(())
+}
+
+/// Refuses what cannot be the place of a name.
+#[pyfunction]
+pub fn check_fix(python: Python<'_>, ident: &str, latitude_deg: f64, longitude_deg: f64) -> PyResult<()> {
+    let checks = [
+        (Quantity::Latitude, "latitude_deg", "latitude", latitude_deg),
+        (Quantity::Longitude, "longitude_deg", "longitude", longitude_deg),
+    ];
+    for (quantity, parameter, word, value) in checks {
+        quantity.check(parameter, value).map_err(|error| {
+            let message = error.to_string().replacen(parameter, &format!("{word} of {ident}"), 1);
+            told(python, message, error.code(), Some("fixes"))
+        })?;
     }
     Ok(())
 }

@@ -4,11 +4,12 @@ use lubberline::plain::{
     ErrorModelInput, FlightAndReceiver, FlightInput, SurenessOutput, course_change_overshoots,
     course_change_sureness,
 };
+use lubberline::value::Quantity;
 use pyo3::prelude::*;
 use pyo3::types::{PyBytes, PyDict};
 
 use crate::course_change::{Settings, input};
-use crate::error::raised;
+use crate::error::{checked_levels, raised};
 use crate::legs::level;
 
 /// The state behind `lubberline.Flight`.
@@ -179,6 +180,7 @@ impl Flight {
 
     /// From levels of altitude, direction and speed.
     fn set_winds_aloft(&mut self, python: Python<'_>, levels: Vec<[f64; 3]>) -> PyResult<()> {
+        checked_levels(python, Quantity::FlightWindLevels, levels.len())?;
         let levels: Vec<_> = levels.iter().map(level).collect();
         self.steered(python, |flight| flight.set_winds_aloft(&levels))
     }

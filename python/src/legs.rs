@@ -11,7 +11,7 @@ use pyo3::exceptions::PyTypeError;
 use pyo3::prelude::*;
 use pyo3::types::{PyDict, PyList, PyTuple};
 
-use crate::error::{checked, raised, unknown_word};
+use crate::error::{checked, checked_levels, raised, unknown_word};
 
 /// The conditions in the order of [`ConditionsInput`] as far as the distance of what is ended by hand; lower altitude, upper altitude, direction
 /// and speed, NaN where there is one wind; levels of altitude, direction and speed, none if winds are not given so; magnetic variation, none if
@@ -43,6 +43,9 @@ pub fn conditions_of(
     let variation_deg = variation_deg
         .map(|given| checked(python, Quantity::MagneticVariation, "magnetic_variation_deg", given))
         .transpose()?;
+    if let Some(levels) = levels {
+        checked_levels(python, Quantity::WindLevels, levels.len())?;
+    }
     let conditions = ConditionsInput {
         true_airspeed_kt: *true_airspeed_kt,
         wind_from_deg: *wind_from_deg,

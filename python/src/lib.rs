@@ -38,5 +38,6 @@ fn _native(module: &Bound<'_, PyModule>) -> PyResult<()> {
     module.add_function(wrap_pyfunction!(path::brief_path, module)?)?;
     module.add_function(wrap_pyfunction!(route::brief_route, module)?)?;
     module.add_function(wrap_pyfunction!(error::check_station, module)?)?;
+    module.add_function(wrap_pyfunction!(error::check_fix, module)?)?;
     Ok(())
 }

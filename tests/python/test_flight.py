@@ -134,7 +134,7 @@ def test_the_winds_of_many_levels_are_those_between_them():
     assert flight.state.groundspeed_kt == pytest.approx(360.0)
     with pytest.raises(lubberline.NavigationError, match="wind level 2 is at 10000 ft"):
         flight.set_winds_aloft([levels[1], levels[0]])
-    with pytest.raises(lubberline.NavigationError, match="wind_level_count is 17; allowed: from 1.0 to 16.0"):
+    with pytest.raises(lubberline.NavigationError, match="^wind_levels has 17 levels; allowed: from 1.0 to 16.0$"):
         flight.set_winds_aloft([(1000.0 * place, 180.0, 60.0) for place in range(17)])
     with pytest.raises(TypeError, match="wind level 1 must be three numbers"):
         flight.set_winds_aloft([3.0])

@@ -584,8 +584,8 @@ def test_two_levels_are_the_wind_and_the_upper_wind_and_one_is_one_wind():
 @pytest.mark.parametrize(
     ("levels", "message", "parameter"),
     [
-        ([], "wind_level_count is 0; allowed: from 1.0 to 1000.0", "wind_level_count"),
-        (np.column_stack([np.arange(1001.0), np.zeros((1001, 2))]), "wind_level_count is 1001", "wind_level_count"),
+        ([], "^wind_levels has 0 levels; allowed: from 1.0 to 1000.0$", "wind_levels"),
+        (np.column_stack([np.arange(1001.0), np.zeros((1001, 2))]), "^wind_levels has 1001 levels; allowed: ", "wind_levels"),
         ([LEVELS[0], (4000.0, 1.0, 2.0)], "wind level 2 is at 4000 ft; allowed: above the level before it, at 4000 ft", None),
         ([*LEVELS, (3000.0, 1.0, 2.0)], "wind level 4 is at 3000 ft; allowed: above the level before it, at 16000 ft", None),
         ([LEVELS[0], (9000.0, math.nan, 2.0)], "wind level 2: wind_from_deg is NaN", "wind_from_deg"),

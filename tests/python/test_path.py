@@ -378,11 +378,15 @@ def test_a_line_over_the_antimeridian_is_cut():
         ({"holding_rule": "mine"}, lubberline.NavigationError, "holding_rule is 'mine'; allowed: 'faa'"),
         ({"holding_rule": 3}, TypeError, "holding_rule must be a text, not int"),
         ({"wind_levels": [(9000.0, 1.0, 2.0)]}, TypeError, "allowed: one of them"),
-        ({"wind_levels": [], "wind_from_deg": None, "wind_speed_kt": None}, lubberline.NavigationError, "wind_level_count is 0"),
+        ({"wind_levels": [], "wind_from_deg": None, "wind_speed_kt": None}, lubberline.NavigationError, "^wind_levels has 0 levels; allowed: from 1.0 to 1000.0$"),
         ({"true_airspeed_kt": None}, TypeError, "true_airspeed_kt must be a real number"),
         ({"true_airspeed_kt": True}, TypeError, "true_airspeed_kt must be a real number, not bool"),
         ({"fixes": {"END": ("60", -9.0)}}, TypeError, "latitude of END must be a real number"),
         ({"fixes": [1]}, TypeError, "fixes must be a mapping, not list"),
+        ({"fixes": {"END": (95.0, -10.0)}}, lubberline.NavigationError, "^latitude of END is 95 deg; allowed: from -90.0 to 90.0 deg$"),
+        ({"fixes": {"END": (60.0, math.inf)}}, lubberline.NavigationError, "^longitude of END is inf deg; allowed: any finite number of deg$"),
+        ({"fixes": {"END": (math.nan, -10.0)}}, lubberline.NavigationError, "^latitude of END is NaN deg; allowed: "),
+        ({"fixes": {3: (1.0, 2.0)}}, TypeError, "^the name of a fix must be a text, not int$"),
     ],
 )
 def test_what_is_wrong_is_named(more, error, message):

@@ -397,7 +397,7 @@ def brief_path(
     if others:
         raise TypeError(f"legs must be of Leg, not {type(others[0]).__name__}")
     given = mapping("fixes", {} if fixes is None else fixes)
-    named = {str(ident): (number(f"latitude of {ident}", north), number(f"longitude of {ident}", east)) for ident, (north, east) in given.items()}
+    named = {ident: _place(ident, north, east) for ident, (north, east) in given.items()}
     briefed = _native.brief_path(
         [(leg.code, dict(leg.numbers)) for leg in legs],
         _conditions(
@@ -439,6 +439,15 @@ def brief_path(
         briefed["total_distance_nm"],
         briefed["total_time_s"],
     )
+
+
+def _place(ident: str, north: float, east: float) -> tuple[float, float]:
+    """The place of a name, each checked."""
+    if not isinstance(ident, str):
+        raise TypeError(f"the name of a fix must be a text, not {type(ident).__name__}")
+    place = number(f"latitude of {ident}", north), number(f"longitude of {ident}", east)
+    _native.check_fix(ident, *place)
+    return place
 
 
 def _spelled(stations: tuple[Station, ...], cone_half_angle_deg: float | Sequence[float]) -> list[tuple[list[float], str]]:
