@@ -318,7 +318,7 @@ def test_magnetic_directions_stand_beside_the_true_ones():
             for point, at in ((turn.begin, other.begin), (turn.roll_out, other.roll_out)):
                 assert point.magnetic_course_deg == pytest.approx(lubberline.magnetic_from_true_deg(point.course_deg, -7.5))
                 # A radial overhead is NaN, which equals nothing.
-                    assert at.magnetic_course_deg is None and repr(point.stations) == repr(at.stations)
+                assert at.magnetic_course_deg is None and repr(point.stations) == repr(at.stations)
     assert charted.legs[4].magnetic_course_deg == pytest.approx(92.5)
     for told in (charted.data(), charted.geojson()):
         assert (told["courses_given"], told["magnetic_variation_deg"]) == ("magnetic", -7.5)
