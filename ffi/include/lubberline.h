@@ -1619,7 +1619,7 @@ typedef struct lubber_course_change_input {
    */
   double true_airspeed_kt;
   /**
-   * Where the wind blows from; 0 at first.
+   * Where the wind blows from; 0 at first, which is north: set it with the speed.
    */
   double wind_from_deg;
   /**
@@ -1804,7 +1804,7 @@ typedef struct lubber_flight_start {
    */
   double true_airspeed_kt;
   /**
-   * Where the wind blows from, from the carried north; 0 at first.
+   * Where the wind blows from, from the carried north; 0 at first, which is north: set it with the speed.
    */
   double wind_from_deg;
   /**
@@ -2053,7 +2053,7 @@ typedef struct lubber_leg_conditions {
    */
   double true_airspeed_kt;
   /**
-   * Where the wind blows from, true; 0 at first.
+   * Where the wind blows from, true; 0 at first, which is north: set it with the speed.
    */
   double wind_from_deg;
   /**
@@ -2624,7 +2624,7 @@ typedef struct lubber_route_conditions {
    */
   double isa_deviation_k;
   /**
-   * Where the wind blows from, true, at stations without a wind of their own; 0 at first.
+   * Where the wind blows from, true, at stations without a wind of their own; 0 at first, which is north: set it with the speed.
    */
   double wind_from_deg;
   /**

@@ -31,7 +31,7 @@ pub struct lubber_flight_start {
     pub heading_deg: f64,
     /// True airspeed, above 0 to 5000.
     pub true_airspeed_kt: f64,
-    /// Where the wind blows from, from the carried north; 0 at first.
+    /// Where the wind blows from, from the carried north; 0 at first, which is north: set it with the speed.
     pub wind_from_deg: f64,
     /// Speed of the wind, 0 to 1000; 0 at first.
     pub wind_speed_kt: f64,

@@ -66,7 +66,7 @@ pub struct lubber_route_conditions {
     pub altimeter_setting_hpa: f64,
     /// How much warmer than the standard atmosphere it is; 0 at first.
     pub isa_deviation_k: f64,
-    /// Where the wind blows from, true, at stations without a wind of their own; 0 at first.
+    /// Where the wind blows from, true, at stations without a wind of their own; 0 at first, which is north: set it with the speed.
     pub wind_from_deg: f64,
     /// Speed of that wind, 0 to 1000; 0 at first.
     pub wind_speed_kt: f64,
