@@ -17,7 +17,8 @@ _HOLD = (*_FIX, "course_deg", "to_right")
 
 #: All that a leg of each code takes, but for the length of a racetrack.
 _TAKES: dict[str, tuple[str, ...]] = {
-    "IF": _END,
+    # There is no turn at the first fix, flown by or over.
+    "IF": _FIX,
     "TF": _END,
     "CF": (*_END, "course_deg"),
     "DF": _END,

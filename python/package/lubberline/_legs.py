@@ -37,8 +37,8 @@ class Leg:
         of a procedure turn the outbound course); `altitude_ft` (FA, CA, VA, HA); `distance_nm` (of FC and PI; the DME reading of FD,
         CD, VD); `center_latitude_deg`, `center_longitude_deg`, `center_elevation_ft`, `center_declination_deg` (the station, or the
         centre of RF); `radial_deg` (CR, VR, from the station's north); `outbound_time_s` (of a racetrack); `to_right` (an arc goes
-        clockwise, a procedure turn first turns right: AF, RF and PI need it; a racetrack turns right, the standard side, if it is left out); `timed` (the leg of a racetrack that is timed, or
-        whose length is given: "inbound", "outbound" from abeam the fix or wings level, whichever is later, or "outbound_from_level",
+        clockwise, a procedure turn first turns right: AF, RF and PI need it; a racetrack turns right, the standard side, if it is
+        left out); `timed` (the leg of a racetrack that is timed, or whose length is given: "inbound", "outbound" from abeam the fix or wings level, whichever is later, or "outbound_from_level",
         the default); `hold_distance_nm` (the length of that leg in place of its time); `hold_dme_nm` (the DME reading of the station
         at which a racetrack's turn inbound begins); `reversal` (of PI: "45_180", the default, or "80_260"); `off_time_s` (of the
         45/180, from its first turn to its second, 60 by default).
